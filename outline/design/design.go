@@ -1,0 +1,318 @@
+// Package design holds the maker's design: everything that one design file says,
+// as plain values, and the strict reader of such files.
+//
+// In a Design every length is mm, mass kg, force N, angle rad, mass per area
+// g/m², mass per length g/m, stiffness of cord N (EA), stiffness and strength of
+// cloth N/mm of width. A field that a file may leave out says what 0 means.
+package design
+
+import "slingloft/outline/geom"
+
+// Design is one bridge hammock and the stock it is made from.
+type Design struct {
+	Name string // for people; lettered on every sheet
+
+	Sleeper  Sleeper
+	Load     Load
+	Bed      Bed
+	Side     Cord // side cords
+	Leg      Cord // legs
+	Hang     Hang
+	Splice   Splice
+	Bar      Bar
+	Cloth    Cloth
+	Channel  Channel
+	Cap      Cap
+	Seam     Seam
+	Sheet    Sheet
+	Template Template
+	Margins  Margins
+	Accuracy Accuracy
+	Output   Output
+}
+
+// Sleeper is the person the bed is shaped for.
+type Sleeper struct {
+	Stature float64 // standing height, mm
+	Mass    float64 // kg, above 0 and to 300
+	// Crown is how far the top of the head lies from the head bar, mm: positive
+	// towards the foot, negative where the head lies over the tail.
+	Crown float64
+	// Shoulders is the breadth over the shoulders (bideltoid), mm; 0: not given.
+	Shoulders float64
+}
+
+// Model says how the weight is spread along the bed.
+type Model int
+
+// The load models.
+const (
+	Lying Model = iota // body segments of the sleeper in place
+	Even               // the whole weight spread evenly over a range
+)
+
+// Load is the line load under which the bed hangs as designed.
+type Load struct {
+	Model Model
+	// From and To bound the even load, mm from the head bar towards the foot; both
+	// 0: the whole bay.
+	From, To float64
+}
+
+// Curve is the curve asked for along the side of the bay.
+type Curve int
+
+// The side curves. Balanced is in equilibrium under the load; the other two are
+// drawn as asked with the side depth, and depart from level.
+const (
+	Balanced Curve = iota
+	Catenary
+	Arc
+)
+
+// Section says which measure of the head bar's section is given.
+type Section int
+
+// What may be given of a section at a bar.
+const (
+	Drop  Section = iota // height of the cords above the bottom line
+	Girth                // cloth across the bed, cord to cord
+)
+
+// Control says which measure fixes the thrust.
+type Control int
+
+// The controls.
+const (
+	SideDepth Control = iota // mm, in the flat cloth
+	HeadAngle                // hang angle of the head end, rad
+	FootAngle                // hang angle of the foot end, rad
+	Thrust                   // H of one side, N
+)
+
+// Second says what fixes the foot end's height.
+type Second int
+
+// The second conditions.
+const (
+	SameWall   Second = iota // the same wall angle at both bars
+	FootDrop                 // the drop at the foot bar, mm
+	FootGirth                // the girth at the foot bar, mm
+	LevelHooks               // both apexes' hooks level
+)
+
+// Cut says how the tails are shaped.
+type Cut int
+
+// The cuts.
+const (
+	Net      Cut = iota // pre-image on a net of inextensible threads
+	Straight            // straight tail edges from the bar corner, square end
+)
+
+// Bed is the shape that is asked for.
+type Bed struct {
+	Span             float64 // S, between the bars
+	HeadBar, FootBar float64 // B, clear lengths between cord centres
+
+	Head      Section // which measure HeadValue is
+	HeadValue float64 // mm
+
+	Control      Control
+	ControlValue float64 // mm, rad or N as Control says
+
+	Second      Second
+	SecondValue float64 // mm; unused for SameWall and LevelHooks
+
+	HeadTail, FootTail float64 // r, along the centre line
+	HeadLeg, FootLeg   float64 // L, from bar tip to apex along the cord
+
+	// Underbody radius at the head bar, at mid-bay (seat) and at the foot bar.
+	// Between them it changes smoothly; in the tails it stays.
+	HeadRadius, SeatRadius, FootRadius float64
+
+	// Lift is the slope of the bottom line, rad, at most 5 degrees either way:
+	// positive where the head end is the higher.
+	Lift float64
+
+	Curve Curve
+	Cut   Cut
+	// EndGirth is the girth that a straight tail is aimed at, mm; 0: the slope of
+	// least load-weighted departure.
+	EndGirth float64
+}
+
+// Cord is one kind of cord.
+type Cord struct {
+	Name          string  // what it is: "HMPE hollow braid 2.8 mm"
+	Diameter      float64 // mm
+	Strength      float64 // breaking strength from the data sheet, N; 0: not given
+	Stiffness     float64 // EA at working load, N; 0: not given, no compensation
+	LinearDensity float64 // g/m; 0: not given
+	Price         float64 // per metre, in the maker's own currency; 0: not given
+}
+
+// Hang is the place and the lines that the hammock hangs from.
+type Hang struct {
+	Line     Cord    // hang line
+	Distance float64 // between the supports, mm; 0: not given
+	Height   float64 // of the hooks above ground, mm; 0: not given
+	Bed      float64 // wanted height of the bed's lowest point above ground, mm
+	Shelter  float64 // ridge length of a shelter that covers it, mm; 0: none
+}
+
+// Splice holds the measures of the maker's splices.
+type Splice struct {
+	Bury        float64 // b, mm; 0: 63 cord diameters
+	Taper       float64 // length of the tapered part of a bury, mm; 0: a third of the bury
+	TipGap      float64 // g, the opening that takes a bar's tip, mm
+	Contraction float64 // κ, length lost by the host per length buried in it
+	Eye         float64 // e, cord in the eye's loop, mm
+	EyeLoss     float64 // k, lost in the eye's Brummel, mm
+	EyeBury     float64 // b_e, mm; 0: as Bury
+	Efficiency  float64 // strength kept by a splice, 0 to 1; 0: not given
+	Waste       float64 // part of the cord added for trials and ends, 0 to 1
+	// Whole is true where one loop of cord makes side cord and legs.
+	Whole bool
+	// Trials are test splices: lengths of the host before and after one bury.
+	Trials []Trial
+}
+
+// Trial is a test splice: a host cord measured before and after it takes a bury.
+type Trial struct {
+	Before, After, Buried float64 // mm
+}
+
+// Bar is the spreader bars' section and material; both bars are alike.
+type Bar struct {
+	Name         string  // what it is: "aluminium tube 16 × 1"
+	Outer        float64 // outer diameter, mm
+	Wall         float64 // wall, mm; 0: solid rod
+	Modulus      float64 // E, N/mm²; 0: not given
+	Yield        float64 // N/mm²; 0: not given
+	Density      float64 // kg/m³; 0: not given
+	TipReach     float64 // how far a tip holds the cord beyond the bar's end, mm
+	Eccentricity float64 // of the thrust at the tips, mm
+	Stock        float64 // length the bars are sold in, mm; 0: not given
+	Price        float64 // per stock length; 0: not given
+}
+
+// Cloth is the fabric on the roll.
+type Cloth struct {
+	Name          string
+	Width         float64 // usable width of the roll, mm
+	ArealDensity  float64 // g/m²
+	OneWay        bool    // pieces may not be turned end for end
+	WarpStiffness float64 // N/mm per unit strain; 0: not given, no compensation
+	WeftStiffness float64
+	StripStrength float64 // N/mm of width; 0: not given
+	LockingAngle  float64 // largest shear without wrinkles, rad; 0: not given
+	Gap           float64 // between pieces on the roll, mm
+	Margin        float64 // kept free along the roll's edges, mm
+	Flaws         []geom.Box
+	Joins         int // lengthwise joins allowed in the body, 0 to 2
+	Price         float64
+}
+
+// ChannelKind says how the cord channel is made.
+type ChannelKind int
+
+// The channel kinds.
+const (
+	Strip  ChannelKind = iota // a straight strip, eased on
+	Facing                    // a piece cut to the curve
+)
+
+// Channel is the sewn tube that the side cord runs in.
+type Channel struct {
+	Kind      ChannelKind
+	Depth     float64 // finished depth, seam to fold, mm
+	TurnUnder float64 // turned under at each long edge, mm
+	Opening   float64 // length of the worked opening at a tip gap, mm
+	Foot      float64 // distance of the stitch line from the folded edge, mm
+}
+
+// CapKind says how a tail is closed.
+type CapKind int
+
+// The end caps.
+const (
+	Upright  CapKind = iota // in a plane square to the bottom line
+	Leaning                 // square to the rising cords
+	Gathered                // no cap: the end is drawn in by a drawstring
+)
+
+// Cap is the end cap.
+type Cap struct {
+	Kind   CapKind
+	Hollow float64 // how far the top edge dips, mm; 0: straight
+	Hem    float64 // hem at the top edge, mm
+}
+
+// Seam holds allowances, stitches and tolerances.
+type Seam struct {
+	Side, End, Cap, Join float64 // allowances, mm
+	Tolerance            float64 // what may remain of a length difference, mm
+	ToleranceRatio       float64 // or as part of the seam's length; the larger holds
+	StitchLength         float64 // mm
+	Rows                 int     // rows of stitches in the side seam
+	ThreadName           string
+	ThreadStrength       float64 // N; 0: not given
+	SeamFactor           float64 // part of stitch count × thread strength that a seam holds; 0: not given
+}
+
+// Corner is a corner of a machine's bed.
+type Corner int
+
+// The corners at which a machine may have its origin.
+const (
+	LowerLeft Corner = iota
+	LowerRight
+	UpperRight
+	UpperLeft
+)
+
+// Sheet is the stiff stock for templates and the bed of the machine that cuts it.
+type Sheet struct {
+	Name          string
+	Width, Height float64 // mm
+	Origin        Corner
+	Kerf          float64 // width of cut, mm
+	Gap           float64 // between parts, mm
+	Margin        float64 // kept free along the edges, mm
+	Thickness     float64 // mm
+	Price         float64
+}
+
+// Template says how stiff templates are drawn.
+type Template struct {
+	Tick    float64 // step of the ticks and offsets, mm
+	Whole   bool    // whole side curve rather than half
+	Backing float64 // least width of a template beside its curve, mm
+	Letter  float64 // height of lettering, mm
+}
+
+// Margins holds the required ratios and the waived checks.
+type Margins struct {
+	Cord    float64 // capacity over static load
+	Bar     float64 // on the load × Dynamic
+	Cloth   float64
+	Seam    float64
+	Dynamic float64  // factor on the static load for bars, cloth and seams
+	Waived  []string // names of checks that are waived
+}
+
+// Accuracy holds the maker's working errors and what the bed may depart.
+type Accuracy struct {
+	Marking float64 // ± error of one mark, mm
+	Scatter float64 // ± scatter of the contraction κ
+	Set     float64 // first-load set of a spliced cord, part of its length
+	Level   float64 // departure of the bed from level that is accepted, mm
+}
+
+// Output says how figures and files are written.
+type Output struct {
+	Inches   bool    // lengths for people in inches, else mm
+	Fraction int     // finest fraction of an inch: 8, 16, 32 …; 0: 16
+	Scale    float64 // drawing scale, 1 for 1:1, 0.2 for 1:5
+}
