@@ -1,0 +1,124 @@
+package hung
+
+import (
+	"math"
+
+	"slingloft/outline/design"
+)
+
+// End names one end of the hammock.
+type End int
+
+// The two ends.
+const (
+	Head End = iota
+	Foot
+)
+
+// String returns "head" or "foot".
+func (e End) String() string {
+	if e == Head {
+		return "head"
+	}
+	return "foot"
+}
+
+// Sign returns −1 for the head end and 1 for the foot end: the direction
+// outwards along x.
+func (e End) Sign() float64 {
+	if e == Head {
+		return -1
+	}
+	return 1
+}
+
+// Problem is what the solver needs of a design.
+type Problem struct {
+	Bed         design.Bed
+	Load        Load       // of the sleeper, N/mm
+	ClothWeight float64    // of the cloth, N/mm²
+	BarWeight   [2]float64 // of each whole bar, N
+}
+
+// ProblemOf takes the solver's part out of a design.
+func ProblemOf(d design.Design) Problem {
+	p := Problem{Bed: d.Bed, ClothWeight: d.Cloth.ArealDensity * 1e-9 * Gravity}
+	for e, b := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
+		p.BarWeight[e] = BarMass(d.Bar, b) * Gravity
+	}
+	p.Load = LoadOf(d)
+	return p
+}
+
+// LoadOf returns the line load of the design's sleeper. Along an inclined bottom
+// line the body keeps its length, so that it covers less of x.
+func LoadOf(d design.Design) Load {
+	start := -d.Bed.Span / 2
+	weight := d.Sleeper.Mass * Gravity
+	if d.Load.Model == design.Even {
+		from, to := d.Load.From, d.Load.To
+		if from == 0 && to == 0 {
+			to = d.Bed.Span
+		}
+		return EvenLoad(weight, start+from, start+to)
+	}
+	flat := math.Cos(d.Bed.Lift)
+	s := d.Sleeper
+	s.Stature *= flat
+	return SleeperLoad(s, start+d.Sleeper.Crown*flat)
+}
+
+// BarMass returns the mass in kg of a bar between cord centres that are long mm
+// apart, 0 where the density is not given.
+func BarMass(b design.Bar, long float64) float64 {
+	return b.Density * 1e-9 * BarArea(b) * max(0, long-2*b.TipReach)
+}
+
+// BarArea returns the area in mm² of the bar's section, tube or rod.
+func BarArea(b design.Bar) float64 {
+	inner := 0.0
+	if b.Wall > 0 {
+		inner = max(0, b.Outer-2*b.Wall)
+	}
+	return math.Pi / 4 * (b.Outer*b.Outer - inner*inner)
+}
+
+// Bottom returns the height of the bottom line at x, mm.
+func (p *Problem) Bottom(x float64) float64 { return -x * math.Tan(p.Bed.Lift) }
+
+// Radius returns the underbody radius at x, mm: the given ones at the bars and
+// at mid-bay, with a smooth change between them and none in the tails.
+func (p *Problem) Radius(x float64) float64 {
+	b := &p.Bed
+	end := b.HeadRadius
+	if x > 0 {
+		end = b.FootRadius
+	}
+	t := min(math.Abs(x)/(b.Span/2), 1)
+	return b.SeatRadius + (end-b.SeatRadius)*t*t*(3-2*t)
+}
+
+// TailEnd returns the station of the end of a tail's centre line, mm.
+func (p *Problem) TailEnd(e End) float64 {
+	r := p.Bed.HeadTail
+	if e == Foot {
+		r = p.Bed.FootTail
+	}
+	return e.Sign() * (p.Bed.Span/2 + r*math.Cos(p.Bed.Lift))
+}
+
+// bar returns the opening between the cord centres at an end's bar, mm.
+func (p *Problem) bar(e End) float64 {
+	if e == Head {
+		return p.Bed.HeadBar
+	}
+	return p.Bed.FootBar
+}
+
+// leg returns the cord length from an end's bar tip to its apex, mm.
+func (p *Problem) leg(e End) float64 {
+	if e == Head {
+		return p.Bed.HeadLeg
+	}
+	return p.Bed.FootLeg
+}

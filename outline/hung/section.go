@@ -1,0 +1,91 @@
+// Package hung finds the shape in which a bridge hammock hangs under its
+// sleeper: the cords of one side as a space curve in equilibrium, the section of
+// the bed at every station, and the forces that follow.
+//
+// Axes: x along the hammock, 0 midway between the bars, the head end negative;
+// y across, positive here since both sides are alike; z up, 0 on the bottom line
+// at x = 0. Lengths mm, forces N, line loads N/mm, angles rad.
+//
+// The cloth carries across only and lies without friction; the cord runs freely
+// in its channel, so that the thrust H (the x component of its tension) is one
+// number for the whole hammock; bars push across only.
+package hung
+
+import (
+	"fmt"
+	"math"
+)
+
+// Section is the bed's cross-section at one station: round under the sleeper,
+// straight walls up to the cords.
+type Section struct {
+	Half   float64 // y, half the opening between the cord centres, mm
+	Height float64 // h, cords above the bottom line, mm
+	Radius float64 // R of the round part, mm
+	Wall   float64 // θ, angle of the wall above the horizontal and half angle of the arc, rad
+	Length float64 // t, length of a wall, mm
+}
+
+// SectionError says why no section exists at a station.
+type SectionError struct {
+	X                    float64 // station, mm
+	Half, Height, Radius float64 // mm
+	Reason               string
+}
+
+// Error returns the place, the measures and the reason in one line.
+func (e SectionError) Error() string {
+	return fmt.Sprintf("no section at x = %.0f mm (half opening %.0f, cord height %.0f, underbody radius %.0f mm): %s",
+		e.X, e.Half, e.Height, e.Radius, e.Reason)
+}
+
+// The reasons for which a section does not exist.
+const (
+	reasonBelow  = "the cords hang at or below the bottom line"
+	reasonInside = "the cords come inside the underbody circle"
+	reasonPast   = "the walls lean past the vertical"
+)
+
+// NewSection returns the section with cords at (±half, height) over a round
+// underbody of the given radius, all mm: from d² = y² + (h−R)², t² = d² − R² and
+// θ = atan2(y, R−h) − acos(R/d). The error is a [SectionError] with X left 0.
+func NewSection(half, height, radius float64) (Section, error) {
+	s := Section{Half: half, Height: height, Radius: radius}
+	fail := func(reason string) (Section, error) {
+		return Section{}, SectionError{0, half, height, radius, reason}
+	}
+	if !(height > 0) || !(half > 0) {
+		return fail(reasonBelow)
+	}
+	tt := float64(half*half) + float64((height-radius)*(height-radius)) - float64(radius*radius)
+	if !(tt > 0) {
+		return fail(reasonInside)
+	}
+	s.Length = math.Sqrt(tt)
+	// acos(R/d) = atan2(t, R) loses no digits where d is close to R.
+	s.Wall = math.Atan2(half, radius-height) - math.Atan2(s.Length, radius)
+	if !(s.Wall > 0) {
+		return fail(reasonBelow)
+	}
+	if s.Wall > math.Pi/2+1e-12 {
+		return fail(reasonPast)
+	}
+	return s, nil
+}
+
+// Girth returns the length of cloth from cord centre to cord centre, mm.
+func (s Section) Girth() float64 { return 2 * (s.Length + float64(s.Radius*s.Wall)) }
+
+// Point returns the point of the section at length q along the cloth from the
+// bottom line, mm across and mm above the bottom line. Past the cord it runs on
+// along the wall.
+func (s Section) Point(q float64) (y, z float64) {
+	arc := s.Radius * s.Wall
+	sin, cos := math.Sincos(s.Wall)
+	if q <= arc {
+		sq, cq := math.Sincos(q / s.Radius)
+		return s.Radius * sq, s.Radius * (1 - cq)
+	}
+	run := q - arc
+	return float64(s.Radius*sin) + float64(run*cos), float64(s.Radius*(1-cos)) + float64(run*sin)
+}
