@@ -1,0 +1,132 @@
+// Package style says with which stroke each kind of work is drawn: colour,
+// width and dashes. A machine that tells jobs apart by colour is matched by
+// changing the scheme; no shop's or program's scheme is kept here.
+package style
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"slingloft/outline"
+)
+
+// Colour is a colour of the sRGB space.
+type Colour struct{ R, G, B uint8 }
+
+// String returns the colour as "#rrggbb".
+func (c Colour) String() string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
+
+// ParseColour reads "#rrggbb".
+func ParseColour(text string) (Colour, error) {
+	if len(text) == 7 && text[0] == '#' {
+		if v, err := strconv.ParseUint(text[1:], 16, 32); err == nil {
+			return Colour{uint8(v >> 16), uint8(v >> 8), uint8(v)}, nil
+		}
+	}
+	return Colour{}, fmt.Errorf("colour %.20q: want # and six hex digits, such as #d55e00", text)
+}
+
+// Stroke is how one kind of work is drawn on paper. Width and dashes are those
+// of the drawn line, whatever the scale.
+type Stroke struct {
+	Colour Colour
+	Width  float64   // mm
+	Dash   []float64 // mm of line and gap in turn; none for a continuous line
+}
+
+// Scheme holds the stroke of every kind of work, in the order of
+// [outline.Works]. The zero value stands for [Default].
+type Scheme struct{ strokes []Stroke }
+
+// The palette of Okabe and Ito, which colour-blind people can tell apart
+// (jfly.uni-koeln.de/color), without its yellow, too faint for a thin line.
+var (
+	black     = Colour{0, 0, 0}
+	orange    = Colour{230, 159, 0}
+	skyBlue   = Colour{86, 180, 233}
+	green     = Colour{0, 158, 115}
+	blue      = Colour{0, 114, 178}
+	vermilion = Colour{213, 94, 0}
+	purple    = Colour{204, 121, 167}
+)
+
+// Widths and line types of ISO 128-2:2020, from memory: 02 dashed 12d and 3d, 04
+// long-dash dot 24d, 3d, 0.5d, 3d, with d the width.
+const (
+	thin   = 0.25 // mm
+	medium = 0.35 // mm
+)
+
+func dashed(d float64) []float64      { return []float64{12 * d, 3 * d} }
+func longDashDot(d float64) []float64 { return []float64{24 * d, 3 * d, 0.5 * d, 3 * d} }
+
+// Default returns the scheme that is used unless another is asked for.
+func Default() Scheme {
+	strokes := make([]Stroke, len(outline.Works()))
+	strokes[outline.Register] = Stroke{purple, thin, nil}
+	strokes[outline.Lettering] = Stroke{black, thin, nil}
+	strokes[outline.Mark] = Stroke{blue, thin, nil}
+	strokes[outline.Stitch] = Stroke{green, thin, longDashDot(thin)}
+	strokes[outline.Score] = Stroke{skyBlue, thin, dashed(thin)}
+	strokes[outline.CutInside] = Stroke{orange, medium, nil}
+	strokes[outline.CutOut] = Stroke{vermilion, medium, nil}
+	return Scheme{strokes}
+}
+
+// Of returns the stroke for work w.
+func (s Scheme) Of(w outline.Work) Stroke {
+	if s.strokes == nil {
+		s = Default()
+	}
+	if w < 0 || int(w) >= len(s.strokes) {
+		return Stroke{black, thin, nil}
+	}
+	return s.strokes[w]
+}
+
+// With returns the scheme with the stroke of work w replaced.
+func (s Scheme) With(w outline.Work, stroke Stroke) Scheme {
+	if s.strokes == nil {
+		s = Default()
+	}
+	out := Scheme{append([]Stroke(nil), s.strokes...)}
+	if w >= 0 && int(w) < len(out.strokes) {
+		out.strokes[w] = stroke
+	}
+	return out
+}
+
+// Limits of what a stroke may be: thinner than a hundredth or wider than ten
+// millimetres no machine draws; four pairs of dashes are more than any line type
+// of ISO 128 has.
+const (
+	minWidth, maxWidth = 0.01, 10.0
+	maxDash            = 100.0
+	maxDashes          = 8
+)
+
+// Validate reports the first stroke that cannot be drawn.
+func (s Scheme) Validate() error {
+	for _, w := range outline.Works() {
+		if err := s.Of(w).validate(); err != nil {
+			return fmt.Errorf("stroke for %s: %w", w, err)
+		}
+	}
+	return nil
+}
+
+func (s Stroke) validate() error {
+	if !(s.Width >= minWidth && s.Width <= maxWidth) {
+		return fmt.Errorf("width %g mm: want %g to %g mm", s.Width, minWidth, maxWidth)
+	}
+	if len(s.Dash) > maxDashes || len(s.Dash)%2 != 0 {
+		return fmt.Errorf("%d dash lengths: want pairs of line and gap, at most %d lengths", len(s.Dash), maxDashes)
+	}
+	for _, d := range s.Dash {
+		if !(d > 0 && d <= maxDash) || math.IsNaN(d) {
+			return fmt.Errorf("dash %g mm: want more than 0, at most %g mm", d, maxDash)
+		}
+	}
+	return nil
+}

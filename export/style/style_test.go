@@ -1,0 +1,77 @@
+package style
+
+import (
+	"math"
+	"testing"
+
+	"slingloft/outline"
+)
+
+// The palette as published: jfly.uni-koeln.de/color, Okabe and Ito.
+func TestPaletteIsOkabeIto(t *testing.T) {
+	published := map[Colour]string{black: "#000000", orange: "#e69f00", skyBlue: "#56b4e9",
+		green: "#009e73", blue: "#0072b2", vermilion: "#d55e00", purple: "#cc79a7"}
+	seen := map[Colour]outline.Work{}
+	for _, w := range outline.Works() {
+		c := Default().Of(w).Colour
+		if published[c] != c.String() {
+			t.Errorf("%s is drawn in %s, not of the palette", w, c)
+		}
+		if other, ok := seen[c]; ok {
+			t.Errorf("%s and %s share %s: a machine cannot tell them apart", w, other, c)
+		}
+		seen[c] = w
+	}
+}
+
+func TestParseColour(t *testing.T) {
+	for _, text := range []string{"#000000", "#d55e00", "#ffffff"} {
+		if c, err := ParseColour(text); err != nil || c.String() != text {
+			t.Errorf("ParseColour(%q) = %v, %v", text, c, err)
+		}
+	}
+	for _, text := range []string{"", "red", "#fff", "d55e00", "#d55e0g", "#d55e000", "#+12345"} {
+		if c, err := ParseColour(text); err == nil {
+			t.Errorf("ParseColour(%q) = %v, want an error", text, c)
+		}
+	}
+}
+
+func TestWithLeavesTheOriginal(t *testing.T) {
+	base := Default()
+	own := Stroke{Colour{1, 2, 3}, 0.5, []float64{4, 1}}
+	changed := base.With(outline.Score, own)
+	if got := changed.Of(outline.Score).Colour; got != own.Colour {
+		t.Errorf("changed scheme scores in %v, want %v", got, own.Colour)
+	}
+	if base.Of(outline.Score).Colour == own.Colour {
+		t.Error("With changed the scheme it was called on")
+	}
+	if (Scheme{}).Of(outline.CutOut).Colour != Default().Of(outline.CutOut).Colour {
+		t.Error("the zero scheme is not the default")
+	}
+}
+
+func TestValidate(t *testing.T) {
+	rows := []struct {
+		what   string
+		stroke Stroke
+		ok     bool
+	}{
+		{"continuous", Stroke{black, 0.25, nil}, true},
+		{"dashed", Stroke{black, 0.25, []float64{3, 1}}, true},
+		{"no width", Stroke{black, 0, nil}, false},
+		{"NaN width", Stroke{black, math.NaN(), nil}, false},
+		{"odd dashes", Stroke{black, 0.25, []float64{3}}, false},
+		{"NaN dash", Stroke{black, 0.25, []float64{3, math.NaN()}}, false},
+		{"dash of nothing", Stroke{black, 0.25, []float64{3, 0}}, false},
+	}
+	if err := (Scheme{}).Validate(); err != nil {
+		t.Errorf("the default scheme: %v", err)
+	}
+	for _, r := range rows {
+		if err := Default().With(outline.Mark, r.stroke).Validate(); (err == nil) != r.ok {
+			t.Errorf("%s: Validate says %v", r.what, err)
+		}
+	}
+}
