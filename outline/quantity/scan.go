@@ -1,0 +1,249 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// scanner takes a quantity's text apart from the left.
+type scanner struct {
+	text, rest string
+}
+
+// quantity reads the whole text.
+func (s *scanner) quantity() (Quantity, error) {
+	s.space()
+	if s.rest == "" {
+		return Quantity{}, fault(s.text, "is empty", "write a number and a unit")
+	}
+	sign := s.sign()
+	q, err := s.term()
+	if err != nil {
+		return Quantity{}, err
+	}
+	s.space()
+	for s.rest != "" {
+		if !isDigit(s.rest) {
+			return Quantity{}, fault(s.text, "goes on with "+Quoted(s.rest)+" after its unit", "write one number and one unit")
+		}
+		next, err := s.term()
+		if err != nil {
+			return Quantity{}, err
+		}
+		if err := s.joins(q, next); err != nil {
+			return Quantity{}, err
+		}
+		q = Quantity{q.Value + next.Value, next.Unit}
+		s.space()
+	}
+	q.Value *= sign
+	if q.Value == 0 {
+		q.Value = 0 // never a negative zero
+	}
+	return q, nil
+}
+
+// joins reports an error unless next may follow first.
+func (s *scanner) joins(first, next Quantity) error {
+	u := first.Unit
+	if next.Unit.Symbol == "" {
+		return fault(s.text, "ends in a number without unit", `write the unit after each number, such as "5 ft 8 in"`)
+	}
+	if whole := first.Value / u.Factor; whole != math.Round(whole) {
+		return fault(s.text, "has a part of one "+u.Symbol+" before the "+next.Unit.Symbol, "write a whole number of "+u.Symbol+" or one unit only")
+	}
+	pair := u.Symbol + " " + next.Unit.Symbol
+	if pair != "ft in" && pair != "lb oz" {
+		return fault(s.text, "has several numbers", `write one number and one unit; only feet and inches ("5 ft 8 in") or pounds and ounces go together`)
+	}
+	if next.Value*(1+1e-12) >= u.Factor { // 12 in may fall a bit short of 1 ft
+		return fault(s.text, "has more "+next.Unit.Symbol+" than one "+u.Symbol+" holds",
+			"carry them over to the "+u.Symbol)
+	}
+	return nil
+}
+
+// term reads a number and the unit after it.
+func (s *scanner) term() (Quantity, error) {
+	v, err := s.number()
+	if err != nil {
+		return Quantity{}, err
+	}
+	s.space()
+	if s.rest == "" {
+		return Quantity{Value: v, Unit: Unit{Dimension: Ratio, Factor: 1}}, nil
+	}
+	u, err := s.unit()
+	if err != nil {
+		return Quantity{}, err
+	}
+	return Quantity{v * u.Factor, u}, nil
+}
+
+// number reads a decimal, a fraction or a mixed fraction without sign.
+func (s *scanner) number() (float64, error) {
+	if f, ok := s.vulgar(); ok {
+		return f, nil
+	}
+	word := s.digits()
+	if word == "" || strings.Trim(word, ".") == "" {
+		return 0, fault(s.text, "does not begin with a number", `write a number and a unit, such as "1650 mm"`)
+	}
+	if strings.HasPrefix(s.rest, ",") {
+		return 0, fault(s.text, "has a comma in its number", `write a decimal point, and nothing between thousands`)
+	}
+	if strings.HasPrefix(s.rest, "/") && isDigit(s.rest[1:]) {
+		return s.fraction(word)
+	}
+	v, err := strconv.ParseFloat(word, 64)
+	if err != nil {
+		return 0, fault(s.text, "has a number that cannot be read", `write it with one decimal point`)
+	}
+	if strings.Contains(word, ".") {
+		return v, nil
+	}
+	part, err := s.mixed()
+	return v + part, err
+}
+
+// mixed reads the fraction after a whole number, 0 where there is none.
+func (s *scanner) mixed() (float64, error) {
+	before := s.rest
+	if strings.HasPrefix(s.rest, "-") {
+		s.rest = s.rest[1:]
+	} else {
+		s.space()
+	}
+	if f, ok := s.vulgar(); ok {
+		return f, nil
+	}
+	word := s.digits()
+	if word == "" || !strings.HasPrefix(s.rest, "/") || !isDigit(s.rest[1:]) {
+		s.rest = before
+		return 0, nil
+	}
+	f, err := s.fraction(word)
+	if err == nil && f >= 1 {
+		err = fault(s.text, "has a fraction of 1 or more after a whole number", "carry the whole part over")
+	}
+	return f, err
+}
+
+// fraction reads "/denominator" after a numerator.
+func (s *scanner) fraction(numerator string) (float64, error) {
+	s.rest = s.rest[1:]
+	denominator := s.digits()
+	n, err1 := strconv.ParseUint(numerator, 10, 32)
+	d, err2 := strconv.ParseUint(denominator, 10, 32)
+	if err1 != nil || err2 != nil || d == 0 {
+		return 0, fault(s.text, "has a fraction that cannot be read", `write whole numbers with a denominator above 0, such as "7 1/2 in"`)
+	}
+	return float64(n) / float64(d), nil
+}
+
+// vulgar reads a fraction that is one character.
+func (s *scanner) vulgar() (float64, bool) {
+	signs := []struct {
+		sign  string
+		value float64
+	}{{"½", 0.5}, {"¼", 0.25}, {"¾", 0.75}, {"⅛", 0.125}, {"⅜", 0.375}, {"⅝", 0.625}, {"⅞", 0.875}}
+	for _, v := range signs {
+		if rest, ok := strings.CutPrefix(s.rest, v.sign); ok {
+			s.rest = rest
+			return v.value, true
+		}
+	}
+	return 0, false
+}
+
+// unit reads the longest unit that stands here.
+func (s *scanner) unit() (Unit, error) {
+	var best Unit
+	length := 0
+	for _, u := range catalogue() {
+		for _, name := range u.spellings() {
+			if len(name) > length && strings.HasPrefix(s.rest, name) {
+				best, length = u, len(name)
+			}
+		}
+	}
+	if length > 0 && ends(s.rest[:length], s.rest[length:]) {
+		s.rest = s.rest[length:]
+		return best, nil
+	}
+	return Unit{}, s.unknown()
+}
+
+// ends reports whether a unit may end before rest.
+func ends(unit, rest string) bool {
+	r, _ := utf8.DecodeRuneInString(rest)
+	if rest == "" || unicode.IsSpace(r) {
+		return true
+	}
+	return r >= '0' && r <= '9' && !strings.Contains(unit, "/")
+}
+
+// unknown builds the error for a unit that is not in the catalogue.
+func (s *scanner) unknown() error {
+	word := s.rest
+	if i := strings.IndexFunc(word, unicode.IsSpace); i >= 0 {
+		word = word[:i]
+	}
+	for _, u := range catalogue() {
+		for _, name := range u.spellings() {
+			if strings.EqualFold(name, word) {
+				return fault(s.text, "has the unknown unit "+Quoted(word), "write "+strconv.Quote(name))
+			}
+		}
+	}
+	if word == "" {
+		return fault(s.text, "has a tab or a line end before its unit", "write one blank there")
+	}
+	if strings.ContainsAny(word[:1], "eE") && isDigit(strings.TrimLeft(word[1:], "+-")) {
+		return fault(s.text, "has an exponent", "write the number out")
+	}
+	known := map[string]string{"gsm": "g/m²", "lb/in": "lbf/in", "kg/m2": "g/m²", "kg/m²": "g/m²",
+		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb", "degrees": "deg", "percent": "%"}
+	if u, ok := known[strings.ToLower(word)]; ok {
+		return fault(s.text, "has the unknown unit "+Quoted(word), "write "+strconv.Quote(u))
+	}
+	return fault(s.text, "has the unknown unit "+Quoted(word), "known are "+allUnits())
+}
+
+// allUnits lists the units that a design is likely to need.
+func allUnits() string {
+	return "mm, cm, m, in, ft, kg, g, lb, oz, N, kN, lbf, kgf, deg and those built from them"
+}
+
+// digits takes the leading digits and points.
+func (s *scanner) digits() string {
+	i := 0
+	for i < len(s.rest) && (s.rest[i] >= '0' && s.rest[i] <= '9' || s.rest[i] == '.') {
+		i++
+	}
+	word := s.rest[:i]
+	s.rest = s.rest[i:]
+	return word
+}
+
+// sign takes one leading sign and returns it as a factor.
+func (s *scanner) sign() float64 {
+	for _, minus := range []string{"-", "−"} {
+		if rest, ok := strings.CutPrefix(s.rest, minus); ok {
+			s.rest = rest
+			s.space()
+			return -1
+		}
+	}
+	s.rest = strings.TrimPrefix(s.rest, "+")
+	return 1
+}
+
+// space takes blanks; tabs and line ends are not part of a quantity.
+func (s *scanner) space() { s.rest = strings.TrimLeft(s.rest, " \u00a0\u202f") }
+
+// isDigit reports whether text begins with a digit.
+func isDigit(text string) bool { return text != "" && text[0] >= '0' && text[0] <= '9' }
