@@ -1,0 +1,161 @@
+package flat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
+
+// cellAcross is the net's cell, mm. The outline's error falls with its square,
+// but for the crease at a bar, and is below 0.1 mm at this size; the cost grows
+// with its inverse square.
+const cellAcross = 10.0
+
+// layNet lays the body out as the pre-image, on a net of inextensible threads,
+// of the cords, the bar lines and the end sections.
+func layNet(s *hung.Shape, cell float64) (Body, error) {
+	b := Body{Cut: design.Net, Step: cell}
+	var half [2]halfBody
+	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
+		h, err := weaveHalf(s, e, cell)
+		if err != nil {
+			return Body{}, fmt.Errorf("%s end: %w", e, err)
+		}
+		half[e] = h
+		b.Ends[e], b.Bars[e] = h.end, h.bar
+		if h.shear.Angle > b.Shear.Angle {
+			b.Shear = h.shear
+		}
+	}
+	b.Side = joined(half[hung.Head].side, half[hung.Foot].side)
+	b.Tips[hung.Head] = s.Arc(half[hung.Head].cornerX, -s.Problem.Bed.Span/2)
+	b.Tips[hung.Foot] = s.Arc(half[hung.Head].cornerX, s.Problem.Bed.Span/2)
+	return b, nil
+}
+
+// halfBody is the part of the body on one side of mid-bay, in its own
+// coordinates already turned to the body's.
+type halfBody struct {
+	side    Edge // from mid-bay outwards
+	end     Edge // from the centre line to the corner
+	bar     geom.Polyline
+	cornerX float64 // station of the corner
+	shear   Shear
+}
+
+// joined returns the whole side from the head corner to the foot corner out of
+// two halves that start at the same point at mid-bay.
+func joined(head, foot Edge) Edge {
+	n := len(head.Flat)
+	out := Edge{Flat: head.Flat.Reversed()}
+	for i := range n {
+		out.Hung = append(out.Hung, head.HungLength()-head.Hung[n-1-i])
+	}
+	out.Flat = append(out.Flat, foot.Flat[1:]...)
+	for _, s := range foot.Hung[1:] {
+		out.Hung = append(out.Hung, head.HungLength()+s)
+	}
+	return out
+}
+
+// weave is the net over one half of the bed, with what is needed to find the
+// edges on it.
+type weave struct {
+	s    *hung.Shape
+	e    hung.End
+	net  Threads
+	edge [][]float64 // how far node [i][j] lies inside the cord, along the section, mm
+	barI int         // the weft thread that meets the bar on the centre line
+}
+
+// weaveHalf weaves one half of the bed and reads its outline off the net.
+func weaveHalf(s *hung.Shape, e hung.End, cell float64) (halfBody, error) {
+	w, err := newWeave(s, e, cell)
+	if err != nil {
+		return halfBody{}, err
+	}
+	side, err := w.side()
+	if err != nil {
+		return halfBody{}, err
+	}
+	return w.cut(side)
+}
+
+// newWeave weaves out to a little beyond the end's corner.
+func newWeave(s *hung.Shape, e hung.End, cell float64) (*weave, error) {
+	w := &weave{s: s, e: e}
+	flatBay := s.Problem.Bed.Span / 2 / math.Cos(s.Problem.Bed.Lift)
+	end := s.Ends[e]
+	girth := max(s.At(0).Section.Girth(), end.Section.Girth(), end.Last.Girth())
+	u := divided(nil, flatBay, cell)
+	w.barI = len(u) - 1
+	// Along the cord the tail is longer than along the centre line: the corner
+	// lies further out than the middle of the end by up to the difference.
+	beyond := end.TailArc + 4*cell
+	u = divided(u, flatBay+beyond, cell)
+	v := divided(nil, girth/2+4*cell, cell)
+	var err error
+	if w.net, err = Weave(bedSurface(s, e), u, v); err != nil {
+		return nil, err
+	}
+	w.edge = make([][]float64, len(u))
+	for i := range u {
+		w.edge[i] = make([]float64, len(v))
+		for j := range v {
+			sec, err := sectionBeyond(s, e.Sign()*w.net.A[i][j])
+			if err != nil {
+				return nil, err
+			}
+			w.edge[i][j] = sec.Girth()/2 - w.net.B[i][j]
+		}
+	}
+	return w, nil
+}
+
+// divided appends places up to end in even steps of at most cell.
+func divided(places []float64, end, cell float64) []float64 {
+	if len(places) == 0 {
+		places = []float64{0}
+	}
+	from := places[len(places)-1]
+	n := int(math.Ceil((end - from) / cell))
+	for k := 1; k <= n; k++ {
+		places = append(places, from+(end-from)*float64(k)/float64(n))
+	}
+	return places
+}
+
+// bedSurface is one half of the hung bed over the station outwards from mid-bay
+// and the length along the section from the bottom line.
+func bedSurface(s *hung.Shape, e hung.End) Surface {
+	sign := e.Sign()
+	return func(a, b float64) (Vec, error) {
+		x := sign * a
+		sec, err := sectionBeyond(s, x)
+		if err != nil {
+			return Vec{}, err
+		}
+		y, z := sec.Point(b)
+		return Vec{a, y, z + s.Problem.Bottom(x)}, nil
+	}
+}
+
+// sectionBeyond returns the section at x, and past the tail's end the one there
+// run on: the net needs a few cells beyond, where the sides may lean past the
+// vertical, to find the corner between threads.
+func sectionBeyond(s *hung.Shape, x float64) (hung.Section, error) {
+	sec, err := s.SectionAt(x)
+	if err == nil {
+		return sec, nil
+	}
+	var bad hung.SectionError
+	head, foot := s.TailEnds()
+	if errors.As(err, &bad) && (x < head || x > foot) {
+		return hung.NewSection(bad.Half, bad.Height, bad.Radius)
+	}
+	return sec, err
+}
