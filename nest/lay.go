@@ -1,0 +1,74 @@
+package nest
+
+import (
+	"math"
+
+	"slingloft/outline/geom"
+)
+
+// lay turns spots into a Lay.
+func (p *problem) lay(spots []spot) Lay {
+	var lay Lay
+	for i, s := range spots {
+		pc := p.pieces[i]
+		bed := p.bedAt(s.at.X)
+		m := pc.poses[s.pose].motion
+		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.margin-float64(bed)*p.pitch, p.margin))
+		m, right := p.pulledIn(p.items[pc.item].Outline, m)
+		if bed+1 > lay.Beds {
+			lay.Beds, lay.Length = bed+1, 0
+		}
+		if bed+1 == lay.Beds {
+			lay.Length = max(lay.Length, right+p.margin)
+		}
+		lay.Placements = append(lay.Placements, Placement{pc.item, pc.copy, bed, m})
+	}
+	if used := p.used(lay); used > 0 {
+		lay.Density = p.area / used
+	}
+	return lay
+}
+
+// used returns the area of stock that lay takes, margins included.
+func (p *problem) used(lay Lay) float64 {
+	h := p.height + 2*p.margin
+	if p.pitch == 0 {
+		return lay.Length * h
+	}
+	return (float64(lay.Beds-1)*(p.length+2*p.margin) + lay.Length) * h
+}
+
+// pulledIn returns m, moved by units in the last place where rounding has put a
+// vertex past an edge, and the right end of the outline.
+func (p *problem) pulledIn(r geom.Ring, m geom.Motion) (geom.Motion, float64) {
+	room := geom.Box{Min: geom.Pt(p.margin, p.margin), Max: geom.Pt(p.margin+p.length, p.margin+p.height)}
+	for range 8 {
+		box := r.Moved(m).Bounds()
+		if room.ContainsBox(box) {
+			return m, box.Max.X
+		}
+		m.Shift.X = nudged(m.Shift.X, room.Min.X-box.Min.X, room.Max.X-box.Max.X)
+		m.Shift.Y = nudged(m.Shift.Y, room.Min.Y-box.Min.Y, room.Max.Y-box.Max.Y)
+	}
+	return m, r.Moved(m).Bounds().Max.X
+}
+
+// nudged moves x up by up if that is positive, else by down if that is negative,
+// one unit in the last place further than asked.
+func nudged(x, up, down float64) float64 {
+	switch {
+	case up > 0:
+		return math.Nextafter(x+up, math.Inf(1))
+	case down < 0:
+		return math.Nextafter(x+down, math.Inf(-1))
+	}
+	return x
+}
+
+// bedAt returns the bed that a piece with its left end at x lies on.
+func (p *problem) bedAt(x float64) int {
+	if p.pitch == 0 {
+		return 0
+	}
+	return int(x / p.pitch)
+}

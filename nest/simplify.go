@@ -1,0 +1,172 @@
+package nest
+
+import (
+	"math"
+	"slices"
+
+	"slingloft/outline/geom"
+)
+
+const (
+	plainCorners = 20   // outlines with no more vertices are searched as they are
+	goodCorners  = 28   // outlines with no more vertices are searched at full speed
+	growth       = 1e-3 // area that an outline may gain, as a fraction of its own
+	moreGrowth   = 4e-3 // the same as long as it has more than goodCorners
+)
+
+// simplified returns rings with fewer vertices that cover all of the region
+// and at most a little more, for the search only. Two steps add area and never
+// take any: cutting across a reflex corner, and replacing an edge between two
+// convex corners by the meeting point of its neighbours. The step that adds
+// least goes first, as long as the budget lasts.
+func simplified(rings []geom.Ring) []geom.Ring {
+	corners := 0
+	for _, r := range rings {
+		corners += len(r)
+	}
+	if corners <= plainCorners {
+		return rings
+	}
+	s := simplifier{rings: slices.Clone(rings), area: rings[0].Area(), corners: corners}
+	for i := range s.rings {
+		s.rings[i] = slices.Clone(s.rings[i])
+	}
+	s.run()
+	return s.rings
+}
+
+type simplifier struct {
+	rings   []geom.Ring
+	area    float64 // of the outline
+	corners int
+	grown   float64 // area added so far
+}
+
+// step is one way to lose a vertex: of ring, at vertex at; tip is the meeting
+// point where the edge from at on is replaced, and the zero point otherwise.
+type step struct {
+	ring, at int
+	edge     bool
+	tip      geom.Point
+	cost     float64
+}
+
+func (s *simplifier) run() {
+	costs := make([][]step, len(s.rings))
+	for i, r := range s.rings {
+		costs[i] = make([]step, len(r))
+		for k := range r {
+			costs[i][k] = s.cheapest(i, k)
+		}
+	}
+	for {
+		best := step{cost: math.Inf(1)}
+		for _, ring := range costs {
+			for _, c := range ring {
+				if c.cost < best.cost {
+					best = c
+				}
+			}
+		}
+		if best.cost > s.left() {
+			return
+		}
+		i := best.ring
+		if len(s.rings[i]) <= 4 || !s.free(best) {
+			costs[i][best.at].cost = math.Inf(1)
+			continue
+		}
+		s.grown += best.cost
+		s.corners--
+		costs[i] = s.apply(best, costs[i])
+	}
+}
+
+// left returns the area that may still be added.
+func (s *simplifier) left() float64 {
+	if s.corners > goodCorners {
+		return moreGrowth*s.area - s.grown
+	}
+	return growth*s.area - s.grown
+}
+
+// cheapest returns the step at vertex k of ring i that adds least area.
+func (s *simplifier) cheapest(i, k int) step {
+	r := s.rings[i]
+	n := len(r)
+	a, b, c, d := r[(k+n-1)%n], r[k], r[(k+1)%n], r[(k+2)%n]
+	none := step{ring: i, at: k, cost: math.Inf(1)}
+	if turn := side(a, b, c); turn <= 0 {
+		none.cost = -turn / 2
+		return none
+	}
+	if side(b, c, d) <= 0 {
+		return none
+	}
+	u, v := b.Minus(a), c.Minus(d)
+	den := u.Cross(v)
+	if den >= 0 {
+		return none
+	}
+	t := c.Minus(b).Cross(v) / den
+	tip := b.Plus(u.Times(t))
+	if t <= 0 || !tip.Finite() || tip.Dist(b)+tip.Dist(c) > 1.5*b.Dist(c) {
+		return none
+	}
+	return step{i, k, true, tip, geom.Ring{b, tip, c}.Area()}
+}
+
+// free reports whether the area that the step adds holds no part of a ring.
+func (s *simplifier) free(st step) bool {
+	r := s.rings[st.ring]
+	n := len(r)
+	a, b, c := r[(st.at+n-1)%n], r[st.at], r[(st.at+1)%n]
+	tri := geom.Ring{a, c, b}
+	if st.edge {
+		tri = geom.Ring{b, st.tip, c}
+	}
+	for _, q := range s.rings {
+		for i, p := range q {
+			if slices.Contains(tri, p) {
+				continue
+			}
+			if inTriangle(tri.CounterClockwise(), p) {
+				return false
+			}
+			next := q[(i+1)%len(q)]
+			if st.edge && !slices.Contains(tri, next) && (crosses(b, st.tip, p, next) || crosses(st.tip, c, p, next)) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func inTriangle(t geom.Ring, p geom.Point) bool {
+	return side(t[0], t[1], p) >= 0 && side(t[1], t[2], p) >= 0 && side(t[2], t[0], p) >= 0
+}
+
+// crosses reports whether the segments ab and cd meet.
+func crosses(a, b, c, d geom.Point) bool {
+	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0
+}
+
+// apply takes the step and returns the costs of the changed ring.
+func (s *simplifier) apply(st step, costs []step) []step {
+	i, n := st.ring, len(s.rings[st.ring])
+	gone := st.at
+	if st.edge {
+		s.rings[i][st.at] = st.tip
+		gone = (st.at + 1) % n
+	}
+	s.rings[i] = slices.Delete(s.rings[i], gone, gone+1)
+	costs = slices.Delete(costs, gone, gone+1)
+	n--
+	for k := range costs {
+		costs[k].at = k
+	}
+	for k := gone - 3; k <= gone+1; k++ {
+		costs[(k+n)%n] = s.cheapest(i, (k+n)%n)
+	}
+	return costs
+}

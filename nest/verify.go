@@ -1,0 +1,177 @@
+package nest
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/geom"
+)
+
+// slack is how far, as a fraction of the stock's width, a gap or a margin may
+// fall short of the wish: rounding of coordinates, no more. Overlap of two
+// pieces and reaching past the stock's own edge are judged without any slack.
+const slack = 1e-9
+
+// LayError names the placements that break the promise of a lay.
+type LayError struct {
+	Item, Copy    int
+	Other, Other2 int // item and copy of the second piece; −1 where there is none
+	Reason        string
+}
+
+func (e *LayError) Error() string {
+	if e.Other < 0 {
+		return fmt.Sprintf("item %d copy %d: %s", e.Item, e.Copy, e.Reason)
+	}
+	return fmt.Sprintf("item %d copy %d and item %d copy %d: %s", e.Item, e.Copy, e.Other, e.Other2, e.Reason)
+}
+
+// Verify checks a lay on a strip: every copy of every item placed once in an
+// allowed turn, inside the margins of the strip and of the lay's own length,
+// clear of the keep-out areas, no two overlapping, the gap kept. It knows
+// nothing of the search: it works on the outlines as given, with the exact
+// predicates of exact.go. The first fault found is returned as a *LayError.
+func Verify(items []Item, s Strip, lay Lay) error {
+	g := s.ground()
+	g.width = lay.Length
+	return verify(items, g, lay)
+}
+
+// VerifyBeds checks a lay on beds in the same way as [Verify] does.
+func VerifyBeds(items []Item, b Bed, lay Lay) error { return verify(items, b.ground(), lay) }
+
+// laid is a piece in its place.
+type laid struct {
+	Placement
+	rings []geom.Ring
+	box   geom.Box
+}
+
+func verify(items []Item, g ground, lay Lay) error {
+	if err := complete(items, lay); err != nil {
+		return err
+	}
+	all := make([]laid, 0, len(lay.Placements))
+	for _, p := range lay.Placements {
+		l := laid{Placement: p}
+		for _, r := range items[p.Item].rings() {
+			l.rings = append(l.rings, r.Moved(p.Motion))
+		}
+		l.box = bounds(l.rings)
+		if err := alone(items[p.Item], g, l); err != nil {
+			return err
+		}
+		all = append(all, l)
+	}
+	for i := range all {
+		for j := range i {
+			if err := apart(all[j], all[i], g); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// complete checks that every copy is placed just once.
+func complete(items []Item, lay Lay) error {
+	type key struct{ item, copy int }
+	seen := map[key]bool{}
+	for _, p := range lay.Placements {
+		k := key{p.Item, p.Copy}
+		if p.Item < 0 || p.Item >= len(items) || p.Copy < 0 || p.Copy >= items[p.Item].Demand || seen[k] {
+			return &LayError{p.Item, p.Copy, -1, 0, "not asked for, or placed twice"}
+		}
+		seen[k] = true
+	}
+	for i, it := range items {
+		for c := range it.Demand {
+			if !seen[key{i, c}] {
+				return &LayError{i, c, -1, 0, "not placed"}
+			}
+		}
+	}
+	return nil
+}
+
+// alone checks one piece against its allowed turns, the edges and the keep-outs.
+func alone(it Item, g ground, l laid) error {
+	fault := func(reason string) error { return &LayError{l.Item, l.Copy, -1, 0, reason} }
+	if !l.box.Min.Finite() || !l.box.Max.Finite() {
+		return fault("not at a finite place")
+	}
+	if l.Motion.Mirror != it.mirrored(l.Copy) {
+		return fault("mirrored although it may not be, or the reverse")
+	}
+	if !it.allows(l.Motion.Turn) {
+		return fault("turned by an angle that is not allowed")
+	}
+	stock := geom.Box{Max: geom.Pt(g.width, g.height)}
+	if !stock.ContainsBox(l.box) || !stock.Expanded(slack*g.height-g.margin).ContainsBox(l.box) {
+		return fault("reaches past the edge")
+	}
+	for _, k := range g.keepOut {
+		if l.box.Overlaps(k) && overlap(l.rings, []geom.Ring{k.Ring()}) {
+			return fault("covers a keep-out area")
+		}
+	}
+	return nil
+}
+
+// allows reports whether the item may be turned by turn.
+func (it Item) allows(turn float64) bool {
+	if it.Free {
+		return true
+	}
+	if len(it.Turns) == 0 {
+		return turn == 0
+	}
+	for _, t := range it.Turns {
+		if math.Abs(math.Remainder(turn-t, 2*math.Pi)) < 1e-12 {
+			return true
+		}
+	}
+	return false
+}
+
+// apart checks that two pieces keep clear of each other.
+func apart(a, b laid, g ground) error {
+	if a.Bed != b.Bed || !a.box.Expanded(g.gap).Overlaps(b.box) {
+		return nil
+	}
+	fault := func(reason string) error { return &LayError{a.Item, a.Copy, b.Item, b.Copy, reason} }
+	if a.box.Overlaps(b.box) && overlap(a.rings, b.rings) {
+		return fault("overlap")
+	}
+	if g.gap > 0 && distance(a, b, g.gap) < g.gap-slack*g.height {
+		return fault("closer than the gap")
+	}
+	return nil
+}
+
+// distance returns the least distance between the boundaries of two pieces that
+// do not cross, as far as it is below reach.
+func distance(a, b laid, reach float64) float64 {
+	common := meet(a.box.Expanded(reach), b.box.Expanded(reach))
+	least := reach
+	eb := edgesIn(b.rings, common)
+	for _, e := range edgesIn(a.rings, common) {
+		box := geom.BoxOf(e[0], e[1]).Expanded(reach)
+		for _, f := range eb {
+			if !meet(box, geom.BoxOf(f[0], f[1])).Empty() {
+				least = min(least, toSegment(e[0], f), toSegment(e[1], f), toSegment(f[0], e), toSegment(f[1], e))
+			}
+		}
+	}
+	return least
+}
+
+// toSegment returns the distance of p from the segment e.
+func toSegment(p geom.Point, e [2]geom.Point) float64 {
+	d := e[1].Minus(e[0])
+	t := 0.0
+	if n := d.Dot(d); n > 0 {
+		t = min(max(p.Minus(e[0]).Dot(d)/n, 0), 1)
+	}
+	return p.Dist(e[0].Plus(d.Times(t)))
+}
