@@ -1,0 +1,143 @@
+package export
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/export/lettering"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Item is one copy of a piece where the lay put it.
+type Item struct {
+	Piece  outline.Piece
+	Copy   int         // number of the copy, from 1
+	Motion geom.Motion // from the piece's coordinates to those of the lay area
+}
+
+// Sheet is all that is needed to compose one drawing. Items, Lines and Labels are
+// placed from the lower left corner of the lay area, in mm.
+type Sheet struct {
+	Name  string // file stem: "cloth-lay", "template-sheet-1"
+	Title string // for people: "Cloth lay"
+	Frame Frame  // from [Around] or [Within]
+	Items []Item
+
+	Lines  []outline.Line  // further lines, such as flaws of the cloth
+	Labels []outline.Label // further labels
+	Edge   bool            // draw the edge of the lay area
+
+	Block Block
+}
+
+// Compose makes a drawing of a sheet: every item with its cut line, holes, lines
+// and labels, and in the band crosses, check bars and title block. Lines are
+// named by piece and copy, as in "body-1/cut line", no two alike. A label that
+// would leave the sheet is moved in and, if need be, shortened. Anything else
+// that lies outside the sheet or is not finite is an error naming the piece.
+func Compose(s Sheet) (Drawing, error) {
+	f := s.Frame
+	if !Inside(f.Scale, minScale, maxScale) {
+		return Drawing{}, fmt.Errorf("sheet %.60q: scale %g: want %g to %g", s.Name, f.Scale, minScale, maxScale)
+	}
+	d := Drawing{Name: s.Name, Title: s.Title, Width: f.Width, Height: f.Height}
+	d.addBand(s)
+	lay := geom.Motion{Shift: f.Lay.Min}
+	if s.Edge {
+		edge := registerLine("lay edge", f.Lay.Ring()...)
+		edge.Closed = true
+		d.Lines = append(d.Lines, edge)
+	}
+	for _, l := range s.Lines {
+		d.Lines = append(d.Lines, l.Moved(lay))
+	}
+	for _, l := range s.Labels {
+		d.Labels = append(d.Labels, l.Moved(lay))
+	}
+	for _, it := range s.Items {
+		d.addItem(it, f.Lay.Min)
+	}
+	d.Lines = renamed(d.Lines)
+	for i, l := range d.Labels {
+		d.Labels[i] = keptInside(l, geom.Box{Max: geom.Pt(d.Width, d.Height)})
+	}
+	return d, d.Validate()
+}
+
+// addBand adds what stands in the band around the lay area.
+func (d *Drawing) addBand(s Sheet) {
+	d.Lines = append(d.Lines, crosses(s.Frame)...)
+	bars, barLabels := checkBars(s.Frame)
+	block, blockLabels := titleBlock(s.Frame, s.Title, s.Block)
+	d.Lines = append(append(d.Lines, bars...), block)
+	d.Labels = append(append(d.Labels, barLabels...), blockLabels...)
+}
+
+// addItem adds one piece, its cut line last as it is cut last.
+func (d *Drawing) addItem(it Item, origin geom.Point) {
+	m := it.Motion
+	m.Shift = m.Shift.Plus(origin)
+	prefix := fmt.Sprintf("%s-%d/", it.Piece.ID, it.Copy)
+	for _, l := range it.Piece.Lines {
+		l = l.Moved(m)
+		l.Name = prefix + l.Name
+		d.Lines = append(d.Lines, l)
+	}
+	for i, hole := range it.Piece.Holes {
+		d.Lines = append(d.Lines, ringLine(fmt.Sprintf("%shole %d", prefix, i+1), outline.CutInside, hole.Moved(m)))
+	}
+	d.Lines = append(d.Lines, ringLine(prefix+"cut line", outline.CutOut, it.Piece.Cut.Moved(m)))
+	for _, l := range it.Piece.Labels {
+		d.Labels = append(d.Labels, l.Moved(m))
+	}
+}
+
+func ringLine(name string, w outline.Work, r geom.Ring) outline.Line {
+	return outline.Line{Name: name, Work: w, Points: geom.Polyline(r), Closed: true}
+}
+
+// renamed returns the lines with a number behind every name that is already
+// taken, so that each can be found again in any file.
+func renamed(lines []outline.Line) []outline.Line {
+	taken := make(map[string]bool, len(lines))
+	last := map[string]int{} // number given last, by the name before numbering
+	for i, l := range lines {
+		name := l.Name
+		for taken[name] {
+			last[l.Name] = max(last[l.Name], 1) + 1
+			name = fmt.Sprintf("%s (%d)", l.Name, last[l.Name])
+		}
+		taken[name] = true
+		lines[i].Name = name
+	}
+	return lines
+}
+
+// keptInside returns the label moved, and shortened if need be, so that its ink
+// lies in the box.
+func keptInside(l outline.Label, in geom.Box) outline.Label {
+	ink := inkOf(l)
+	if ink.Empty() || in.ContainsBox(ink) {
+		return l
+	}
+	s, c := math.Sincos(l.Turn)
+	room := math.Min(in.Width()/math.Max(math.Abs(c), 1e-9), in.Height()/math.Max(math.Abs(s), 1e-9))
+	l.Text = lettering.Fit(l.Text, l.Height, math.Max(0, room-4*l.Height))
+	ink = inkOf(l)
+	if ink.Empty() {
+		return l
+	}
+	l.At.X += math.Max(0, in.Min.X-ink.Min.X) - math.Max(0, ink.Max.X-in.Max.X)
+	l.At.Y += math.Max(0, in.Min.Y-ink.Min.Y) - math.Max(0, ink.Max.Y-in.Max.Y)
+	return l
+}
+
+// inkOf returns the box around a label's strokes.
+func inkOf(l outline.Label) geom.Box {
+	box := geom.EmptyBox()
+	for _, s := range lettering.Strokes(l) {
+		box = box.Union(s.Bounds())
+	}
+	return box
+}

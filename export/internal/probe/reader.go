@@ -1,0 +1,143 @@
+package probe
+
+import (
+	"bytes"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"slingloft/export"
+	"slingloft/outline/geom"
+)
+
+// Python is the interpreter that Debian's Python packages belong to.
+const Python = "/usr/bin/python3"
+
+// Run runs a program that is not ours and returns what it prints. Where the
+// program is missing the test is skipped, or fails if the environment variable
+// SLINGLOFT_READERS is "require".
+func Run(t testing.TB, program string, args ...string) string {
+	t.Helper()
+	if _, err := exec.LookPath(program); err != nil {
+		missing(t, program)
+	}
+	cmd := exec.Command(program, args...)
+	var out, stderr bytes.Buffer
+	cmd.Stdout, cmd.Stderr = &out, &stderr
+	if err := cmd.Run(); err != nil {
+		t.Fatalf("%s: %v\n%s\n%s", program, err, stderr.String(), out.String())
+	}
+	return out.String()
+}
+
+// Script runs a Python script that needs the named module.
+func Script(t testing.TB, module, script string, args ...string) string {
+	t.Helper()
+	if exec.Command(Python, "-c", "import "+module).Run() != nil {
+		missing(t, "Python module "+module)
+	}
+	return Run(t, Python, append([]string{"-c", script}, args...)...)
+}
+
+func missing(t testing.TB, what string) {
+	t.Helper()
+	if os.Getenv("SLINGLOFT_READERS") == "require" {
+		t.Fatalf("%s is not installed", what)
+	}
+	t.Skipf("%s is not installed", what)
+}
+
+// Golden compares got with a file under testdata/golden/export, or rewrites the
+// file where SLINGLOFT_GOLDEN is "write".
+func Golden(t testing.TB, name string, got []byte) {
+	t.Helper()
+	path := filepath.Join("..", "..", "testdata", "golden", "export", name)
+	if os.Getenv("SLINGLOFT_GOLDEN") == "write" {
+		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(path, got, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(got, want) {
+		g, w := strings.Split(string(got), "\n"), strings.Split(string(want), "\n")
+		for i := range g {
+			if i >= len(w) || g[i] != w[i] {
+				t.Fatalf("%s differs from line %d on:\n got %.200q\nwant %.200q", name, i+1, g[i], strings.Join(w[min(i, len(w)):min(i+1, len(w))], ""))
+			}
+		}
+		t.Fatalf("%s is shorter than the golden file", name)
+	}
+}
+
+// Writer is the function by which a format writes.
+type Writer func(*bytes.Buffer, export.Drawing, export.Options) error
+
+// Bytes returns the drawing as a file, and fails the test where writing it twice
+// does not give the same bytes.
+func Bytes(t testing.TB, write Writer, d export.Drawing, o export.Options) []byte {
+	t.Helper()
+	var a, b bytes.Buffer
+	if err := write(&a, d, o); err != nil {
+		t.Fatal(err)
+	}
+	if err := write(&b, d, o); err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(a.Bytes(), b.Bytes()) {
+		t.Fatal("writing twice gives different bytes")
+	}
+	return a.Bytes()
+}
+
+// File writes data to a file of the test's own folder and returns its path.
+func File(t testing.TB, name string, data []byte) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), name)
+	if err := os.WriteFile(path, data, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return path
+}
+
+// Same fails the test where the drawing that was read differs from what was to
+// be written: size, names, work, closedness, and any point by more than tol mm.
+func Same(t testing.TB, read, plain export.Drawing, tol float64) {
+	t.Helper()
+	if geom.Pt(read.Width, read.Height).Dist(geom.Pt(plain.Width, plain.Height)) > tol {
+		t.Errorf("sheet read as %g × %g, want %g × %g", read.Width, read.Height, plain.Width, plain.Height)
+	}
+	byName := map[string]int{}
+	for i, l := range read.Lines {
+		byName[l.Name] = i
+	}
+	if len(read.Lines) != len(plain.Lines) || len(byName) != len(read.Lines) {
+		t.Fatalf("%d lines of %d names read, want %d", len(read.Lines), len(byName), len(plain.Lines))
+	}
+	for _, want := range plain.Lines {
+		i, ok := byName[want.Name]
+		if !ok {
+			t.Errorf("line %q is not read back", want.Name)
+			continue
+		}
+		got := read.Lines[i]
+		if got.Work != want.Work || got.Closed != want.Closed || len(got.Points) != len(want.Points) {
+			t.Errorf("line %q read as %s, closed %v, %d points; want %s, %v, %d", want.Name,
+				got.Work, got.Closed, len(got.Points), want.Work, want.Closed, len(want.Points))
+			continue
+		}
+		for k, p := range want.Points {
+			if p.Dist(got.Points[k]) > tol {
+				t.Errorf("line %q: point %d read as %v, want %v", want.Name, k+1, got.Points[k], p)
+				break
+			}
+		}
+	}
+}

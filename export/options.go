@@ -1,0 +1,118 @@
+package export
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"slingloft/export/style"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Options says how a drawing goes into a file, whatever the format.
+type Options struct {
+	// Scale is length on paper over true length: 0.2 for 1:5. 0 means 1.
+	Scale float64
+	// Correct holds the factors by which lengths along x and y are multiplied so
+	// that a machine that is off draws them true, see [Correction]. 0 means 1.
+	Correct [2]float64
+	// Scheme is the strokes; the zero value means [style.Default].
+	Scheme style.Scheme
+}
+
+// Bounds of what a correction can mend: a machine further off is broken or was
+// misread.
+const (
+	minCorrection = 0.9
+	maxCorrection = 1.1
+)
+
+// Scales that can be asked for, far outside the series of ISO 5455 that is of use.
+const (
+	minScale = 1.0 / 1000
+	maxScale = 50.0
+)
+
+// Correction returns the factor that makes a line of the nominal length come out
+// true on a machine that drew it with the measured length, both in mm.
+func Correction(nominal, measured float64) (float64, error) {
+	c := nominal / measured
+	if !Inside(c, minCorrection, maxCorrection) {
+		return 0, fmt.Errorf("a bar of %g mm measured as %g mm: more than a tenth off, measure again", nominal, measured)
+	}
+	return c, nil
+}
+
+// ParseScale reads a scale as it is written on drawings, "1:5" or "2:1", as
+// length on paper over true length.
+func ParseScale(text string) (float64, error) {
+	a, b, ok := strings.Cut(text, ":")
+	paper, errA := strconv.ParseFloat(strings.TrimSpace(a), 64)
+	size, errB := strconv.ParseFloat(strings.TrimSpace(b), 64)
+	if s := paper / size; ok && errA == nil && errB == nil && paper > 0 && Inside(s, minScale, maxScale) {
+		return s, nil
+	}
+	return 0, fmt.Errorf("scale %.20q: want one such as 1:1, 1:5 or 2:1", text)
+}
+
+// ScaleText returns the scale as it is written on drawings, "1:5".
+func ScaleText(scale float64) string {
+	short := func(v float64) string { return strconv.FormatFloat(math.Round(v*1e4)/1e4, 'f', -1, 64) }
+	if scale > 1 {
+		return short(scale) + ":1"
+	}
+	return "1:" + short(1/scale)
+}
+
+// Validate reports the first option that cannot be followed.
+func (o Options) Validate() error {
+	if o.Scale != 0 && !Inside(o.Scale, minScale, maxScale) {
+		return fmt.Errorf("scale %g: want %g to %g", o.Scale, minScale, maxScale)
+	}
+	for i, axis := range []string{"x", "y"} {
+		if c := o.Correct[i]; c != 0 && !Inside(c, minCorrection, maxCorrection) {
+			return fmt.Errorf("correction %g along %s: want %g to %g", c, axis, minCorrection, maxCorrection)
+		}
+	}
+	return o.Scheme.Validate()
+}
+
+// ScaleFactor returns the scale, 1 where none is set.
+func (o Options) ScaleFactor() float64 {
+	if o.Scale == 0 {
+		return 1
+	}
+	return o.Scale
+}
+
+// factor returns scale and correction along axis 0 or 1.
+func (o Options) factor(axis int) float64 {
+	c := o.Correct[axis]
+	if c == 0 {
+		c = 1
+	}
+	return o.ScaleFactor() * c
+}
+
+// Point returns where the point p of a drawing comes to lie in the file, in mm.
+func (o Options) Point(p geom.Point) geom.Point {
+	return geom.Pt(p.X*o.factor(0), p.Y*o.factor(1))
+}
+
+// Size returns the size of the drawing's sheet in the file, in mm.
+func (o Options) Size(d Drawing) (width, height float64) {
+	p := o.Point(geom.Pt(d.Width, d.Height))
+	return p.X, p.Y
+}
+
+// Line returns the line as it is drawn in the file, in mm.
+func (o Options) Line(l outline.Line) outline.Line {
+	pts := make(geom.Polyline, len(l.Points))
+	for i, p := range l.Points {
+		pts[i] = o.Point(p)
+	}
+	l.Points = pts
+	return l
+}

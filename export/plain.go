@@ -1,0 +1,129 @@
+package export
+
+import (
+	"fmt"
+
+	"slingloft/export/lettering"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// What a drawing may be at most: longer than any roll, more than any design
+// gives, and far from what would exhaust a machine's or a reader's memory.
+const (
+	MaxSize   = 200_000.0 // mm of width or height
+	MaxLines  = 500_000
+	MaxPoints = 5_000_000
+)
+
+// noise is how far a point may lie past the edge of its sheet by rounding, mm.
+const noise = 1e-6
+
+// Plain returns the drawing as it stands in a file, in mm on paper: scaled and
+// corrected as o says, names as [OneLine] leaves them, the lettering drawn out as
+// lines of work [outline.Lettering] behind the other lines, no labels left. Every
+// writer writes this, and every reader of ours gives this back. It refuses what
+// [Drawing.Validate] and [Options.Validate] refuse.
+func (d Drawing) Plain(o Options) (Drawing, error) {
+	if err := o.Validate(); err != nil {
+		return Drawing{}, err
+	}
+	if err := d.Validate(); err != nil {
+		return Drawing{}, err
+	}
+	out := Drawing{Name: OneLine(d.Name), Title: OneLine(d.Title)}
+	out.Width, out.Height = o.Size(d)
+	for _, l := range d.Lines {
+		l.Name = OneLine(l.Name)
+		out.Lines = append(out.Lines, o.Line(l))
+	}
+	for i, l := range d.Labels {
+		for _, s := range LabelLines(i, l) {
+			out.Lines = append(out.Lines, o.Line(s))
+		}
+	}
+	return out, nil
+}
+
+// LabelLines returns the strokes of label number i (from 0) of a drawing as
+// lines, at the drawing's own scale.
+func LabelLines(i int, l outline.Label) []outline.Line {
+	var out []outline.Line
+	for k, s := range lettering.Strokes(l) {
+		out = append(out, outline.Line{
+			Name: fmt.Sprintf("%s/stroke %d", LabelName(i), k+1), Work: outline.Lettering, Points: s,
+		})
+	}
+	return out
+}
+
+// LabelName returns the name of label number i (from 0) of a drawing.
+func LabelName(i int) string { return fmt.Sprintf("label %d", i+1) }
+
+// Validate reports the first thing in the drawing that no format can hold: a
+// size, a point or a kind of work out of bounds, a line without length.
+func (d Drawing) Validate() error {
+	if !Inside(d.Width, 1, MaxSize) || !Inside(d.Height, 1, MaxSize) {
+		return fmt.Errorf("drawing %.60q: sheet of %g × %g mm, want 1 to %g mm", d.Name, d.Width, d.Height, MaxSize)
+	}
+	if n := len(d.Lines) + len(d.Labels); n > MaxLines {
+		return fmt.Errorf("drawing %.60q: %d lines and labels, want at most %d", d.Name, n, MaxLines)
+	}
+	sheet := geom.Box{Max: geom.Pt(d.Width, d.Height)}.Expanded(noise)
+	points := 0
+	for _, l := range d.Lines {
+		points += len(l.Points)
+		if err := checkLine(l, sheet); err != nil {
+			return fmt.Errorf("drawing %.60q: line %.60q: %w", d.Name, l.Name, err)
+		}
+	}
+	if points > MaxPoints {
+		return fmt.Errorf("drawing %.60q: %d points, want at most %d", d.Name, points, MaxPoints)
+	}
+	for i, l := range d.Labels {
+		if err := checkLabel(l, sheet); err != nil {
+			return fmt.Errorf("drawing %.60q: %s %.60q: %w", d.Name, LabelName(i), l.Text, err)
+		}
+	}
+	return nil
+}
+
+func checkLine(l outline.Line, sheet geom.Box) error {
+	if l.Work < 0 || int(l.Work) >= len(outline.Works()) {
+		return fmt.Errorf("kind of work %d is not known", l.Work)
+	}
+	if len(l.Points) < 2 || (l.Closed && len(l.Points) < 3) {
+		return fmt.Errorf("%d points are no line", len(l.Points))
+	}
+	return checkPoints(l.Points, sheet)
+}
+
+func checkLabel(l outline.Label, sheet geom.Box) error {
+	if !Inside(l.Height, 0.1, 1000) || !Inside(l.Turn, -1e6, 1e6) || !l.At.Finite() {
+		return fmt.Errorf("height %g mm, turn %g at %v cannot be lettered", l.Height, l.Turn, l.At)
+	}
+	if len(l.Text) > maxText {
+		return fmt.Errorf("text of %d bytes, want at most %d", len(l.Text), maxText)
+	}
+	for _, s := range lettering.Strokes(l) {
+		if err := checkPoints(s, sheet); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// maxText is the longest text of a label in bytes, more than fits any sheet.
+const maxText = 10_000
+
+func checkPoints(pts geom.Polyline, sheet geom.Box) error {
+	for i, p := range pts {
+		if !p.Finite() {
+			return fmt.Errorf("point %d is not finite", i+1)
+		}
+		if !sheet.Contains(p) {
+			return fmt.Errorf("point %d at %v lies outside the sheet", i+1, p)
+		}
+	}
+	return nil
+}
