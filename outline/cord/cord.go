@@ -1,0 +1,164 @@
+// Package cord turns a hung shape into cords that can be cut, marked and
+// spliced: every cut length a sum of named terms, every mark measured from both
+// ends, and what a tape must read after each splice.
+//
+// The cord is a hollow braid. Where a side cord meets a leg each takes the
+// other's tail, and between the two buries the cords run side by side: that is
+// the tip gap, and the bar's tip stands in the middle of it. So from the tip
+// outwards a cord goes on for half the gap and then b into its partner, while
+// the partner's tail fills the cord itself:
+//
+//	         tip
+//	side ─▓▓▓▓▓┬──┴──┬▒▒▒▒▒─ leg      ▓ side cord filled by the leg's tail
+//	           └─────┘                ▒ leg filled by the side cord's tail
+//	           ├──g──┤
+//
+// A braid that is filled gets shorter, by κ of the length buried in it.
+//
+//	side cord = A + 2 (b + g/2) + Σ κ b          A from tip to tip
+//	leg       = L + (b + g/2) + Σ κ b + e + k + b_e − E
+//
+// with the eye's loop e, the loss k at its crossing, its own bury b_e and E from
+// the eye's throat to the centre of the hook. L runs from the tip to the hook,
+// and a leg pulls through the centre of what its eye hangs on; that part of the
+// eye is part of L and is taken off. Start with [Of].
+package cord
+
+import (
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+)
+
+// Term is one part of a cut length, mm; what shortens the cord is negative.
+type Term struct {
+	Name   string  `json:"name"`
+	Length float64 `json:"length"`
+}
+
+// Mark is one mark on a cord.
+type Mark struct {
+	Name string `json:"name"`
+	// FromStart and FromEnd are measured along the cut cord before any splice is
+	// made, mm.
+	FromStart float64 `json:"from_start"`
+	FromEnd   float64 `json:"from_end"`
+	// Spliced is the distance from the cord's datum after every splice, without
+	// load, mm; negative on the side of the start. Buried marks lie inside another
+	// cord by then.
+	Spliced float64 `json:"spliced"`
+	Buried  bool    `json:"buried,omitempty"`
+}
+
+// Reading is what a tape must show between two marks.
+type Reading struct {
+	From   string  `json:"from"`
+	To     string  `json:"to"`
+	Before float64 `json:"before,omitempty"` // before the splice, mm; 0: there is no such place yet
+	After  float64 `json:"after"`            // and after it, mm
+}
+
+// Step is one splice with the readings that prove it.
+type Step struct {
+	Do    string    `json:"do"`
+	Reads []Reading `json:"reads"`
+}
+
+// Cord is one kind of piece cut from a spool.
+type Cord struct {
+	Name  string      `json:"name"`
+	Count int         `json:"count"`
+	Kind  design.Cord `json:"-"`    // what it is cut from
+	Runs  int         `json:"runs"` // cords side by side that share the pull: 1, or 2 in a loop
+	Cut   float64     `json:"cut"`  // of one, the sum of Terms, mm
+	Terms []Term      `json:"terms"`
+	Datum string      `json:"datum"` // the mark that Spliced is measured from
+	Marks []Mark      `json:"marks"`
+	Steps []Step      `json:"steps"`
+	// Path is where it lies in the flat pattern: u, v and arc from its start, mm.
+	// Empty until the pattern is known.
+	Path [][3]float64 `json:"path,omitempty"`
+}
+
+// Options are measures of the hardware and of lines outside the bed. Zero leaves
+// out what it stands for.
+type Options struct {
+	Hook float64 // diameter of what an eye hangs on, mm; 0: [DefaultHook]
+	Tip  float64 // diameter of a bar's tip, mm; 0: the gap's spread round it is not counted
+	// Lines are the head's and the foot's hang line from hook to support, mm; 0:
+	// none. Ridge is the shelter's ridge line, mm.
+	Lines [2]float64
+	Ridge float64
+	Spare float64 // added to each hang line for adjusting, mm
+}
+
+// DefaultHook is the diameter taken for a hook or ring, mm: own choice, for want
+// of a measure.
+const DefaultHook = 10
+
+// Set is all the cord of one hammock.
+type Set struct {
+	// Variant says which way of rigging the numbers are for.
+	Variant  string   `json:"variant"`
+	Cords    []Cord   `json:"cords"`
+	Splicing Splicing `json:"splicing"`
+	Notes    []string `json:"notes"`
+}
+
+// The variants.
+const (
+	Separate = "side cord with separate legs"
+	Loops    = "one endless loop a side, two runs of cord with the bar tips between them"
+)
+
+// Of returns the cords of a design whose hung shape is s. Where a splice does
+// not fit the error is a [hung.Impossible] that names the key.
+func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
+	sp, err := Resolve(d.Splice, o)
+	if err != nil {
+		return Set{}, err
+	}
+	set := Set{Variant: Separate, Splicing: sp, Notes: sp.notes(d)}
+	b := bench{s, d, sp}
+	build := []func() (Cord, error){b.side, b.leg(hung.Head), b.leg(hung.Foot)}
+	if d.Splice.Whole {
+		set.Variant = Loops
+		build = []func() (Cord, error){b.loop}
+	}
+	for e, long := range o.Lines {
+		if long > 0 {
+			end := s.Ends[e]
+			l := lineSize{long, math.Hypot(end.Horizontal, end.Vertical), o.Spare}
+			build = append(build, func() (Cord, error) { return b.line(hung.End(e).String()+" hang line", d.Hang.Line, l) })
+		}
+	}
+	if o.Ridge > 0 {
+		build = append(build, func() (Cord, error) { return b.line("ridge line", d.Hang.Line, lineSize{long: o.Ridge}) })
+	}
+	for _, f := range build {
+		c, err := f()
+		if err != nil {
+			return Set{}, err
+		}
+		set.Cords = append(set.Cords, c)
+	}
+	return set, nil
+}
+
+// Find returns the cord with the given name and reports whether there is one.
+func (s Set) Find(name string) (Cord, bool) {
+	for _, c := range s.Cords {
+		if c.Name == name {
+			return c, true
+		}
+	}
+	return Cord{}, false
+}
+
+// bench is what the builders of the single cords share.
+type bench struct {
+	shape  *hung.Shape
+	design design.Design
+	splice Splicing
+}

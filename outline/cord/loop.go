@@ -1,0 +1,94 @@
+package cord
+
+import (
+	"math"
+
+	"slingloft/outline/hung"
+)
+
+// loop returns one side's endless loop: from the join in the middle of the bed
+// along one run to the foot hook, back along the other to the head hook and to
+// the join, where each end is drawn into the other. The join lies in the middle
+// because the pull is least there and the cord straightest. Each run carries
+// half the pull; the bar's tips stand between the runs, held by seizings half a
+// gap to either side.
+func (b bench) loop() (Cord, error) {
+	s, sp, kind := b.shape, b.splice, b.design.Side
+	bury := sp.Bury(kind.Diameter)
+	spread, err := sp.Spread(kind.Diameter)
+	if err != nil {
+		return Cord{}, err
+	}
+	half := s.Problem.Bed.Span / 2
+	pin := (sp.Hook + kind.Diameter) / 2
+	// The lengths of one run without load, from the join outwards.
+	ea := 2 * kind.Stiffness
+	var tip, hook [2]float64
+	stretch, hooks := 0.0, 0.0
+	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
+		x := e.Sign() * half
+		side := Stretch(s, min(0, x), max(0, x), ea)
+		leg := legStretch(s, e, ea)
+		round := roundPin(s.Ends[e].Leg, pin) - s.Ends[e].Leg
+		tip[e] = math.Abs(s.Arc(0, x)) - side + spread/2
+		hook[e] = tip[e] + s.Ends[e].Leg - leg + round + spread/2
+		stretch += 2 * (side + leg)
+		hooks += 2 * round
+	}
+	if room := min(tip[hung.Head], tip[hung.Foot]) - sp.Gap/2; bury > room {
+		return Cord{}, &hung.Impossible{Key: "splice.bury", Reason: "the bury in the middle of the loop reaches a bar tip",
+			Bound: "at most", Limit: math.Floor(room)}
+	}
+	c := Cord{Name: "side loop", Count: 2, Kind: kind, Runs: 2, Datum: "start shoulder"}
+	c.Terms = compact([]Term{
+		{"two runs from tip to tip", 2 * s.SideArc},
+		{"two runs from tip to head hook", 2 * s.Ends[hung.Head].Leg},
+		{"two runs from tip to foot hook", 2 * s.Ends[hung.Foot].Leg},
+		{"round both hooks", hooks},
+		{"two buries at the join", 2 * bury},
+		{"contraction over the two buries", 2 * sp.Kappa * bury},
+		{"spread of both runs round both tips", 4 * spread},
+		{"less stretch under the sleeper", -stretch},
+	})
+	c.Cut = sum(c.Terms)
+	ch := loopChain(tip, hook, bury, sp)
+	c.Marks = ch.list(c.Datum)
+	c.Steps = []Step{
+		{"draw the end tail into the start of the loop to its shoulder",
+			[]Reading{ch.reading("start shoulder", "foot tip", 1)}},
+		{"draw the start tail into the end of the loop to its shoulder",
+			[]Reading{ch.reading("head tip", "end shoulder", 2), ch.reading("foot tip, second run", "head tip, second run", 2)}},
+	}
+	return c, nil
+}
+
+// loopChain lays the loop out from the tail at its start; tip and hook are the
+// distances from the join along one run, by [hung.End].
+func loopChain(tip, hook [2]float64, bury float64, sp Splicing) chain {
+	var ch chain
+	ch.tail("start", bury, sp.Taper(bury), 2, false)
+	ch.host(bury, sp.Kappa, 1)
+	ch.mark("start bury end", 0)
+	round := 2 * (hook[hung.Head] + hook[hung.Foot])
+	ch.add(zone{raw: round - 2*bury})
+	end := ch.length()
+	f := hung.Foot
+	for _, m := range []struct {
+		name string
+		at   float64
+	}{
+		{"foot tip", tip[f]},
+		{"foot hook", hook[f]},
+		{"foot tip, second run", 2*hook[f] - tip[f]},
+		{"middle, second run", 2 * hook[f]},
+		{"head tip, second run", 2*hook[f] + tip[hung.Head]},
+		{"head hook", 2*hook[f] + hook[hung.Head]},
+		{"head tip", round - tip[hung.Head]},
+	} {
+		ch.mark(m.name, ch.place(bury+m.at)-end)
+	}
+	ch.mark("end bury end", 0)
+	ch.host(bury, sp.Kappa, 2)
+	ch.tail("end", bury, sp.Taper(bury), 1, true)
+	return ch
+}

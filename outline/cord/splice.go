@@ -1,0 +1,155 @@
+package cord
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/numeric"
+)
+
+// Defaults of a splice by the diameter of the cord that is buried.
+const (
+	// BuryDiameters is three fids of 21 diameters: common practice, no source.
+	BuryDiameters = 63
+	// TaperShare is the tapered part of a bury: common practice, no source.
+	TaperShare = 1.0 / 3
+	// EyeFittings is the length of an eye, throat to fitting, in diameters of the
+	// fitting (US Naval Ships' Technical Manual, S9086-UU-STM-010 rev. 3, §613-2.5).
+	EyeFittings = 5
+)
+
+// Splicing holds the measures of all splices with the defaults filled in. The
+// buries that follow from a diameter come from its methods.
+type Splicing struct {
+	Gap     float64 `json:"gap"`      // g, mm
+	Kappa   float64 `json:"kappa"`    // κ
+	Loss    float64 `json:"eye_loss"` // k, mm
+	Hook    float64 `json:"hook"`     // mm
+	Trials  Trials  `json:"trials"`
+	bury    float64
+	eye     float64
+	eyeBury float64
+	taper   float64
+	tip     float64
+}
+
+// Resolve fills in what a design leaves open. Test splices replace the given
+// contraction and loss. The error is a [hung.Impossible].
+func Resolve(s design.Splice, o Options) (Splicing, error) {
+	t, err := Calibrate(s.Trials)
+	if err != nil {
+		return Splicing{}, err
+	}
+	r := Splicing{Gap: s.TipGap, Kappa: s.Contraction, Loss: s.EyeLoss, Hook: o.Hook, Trials: t,
+		bury: s.Bury, eye: s.Eye, eyeBury: s.EyeBury, taper: s.Taper, tip: o.Tip}
+	if r.Hook == 0 {
+		r.Hook = DefaultHook
+	}
+	if t.Kappa.N > 0 {
+		r.Kappa = t.Kappa.Mean
+	}
+	if t.Loss.N > 0 {
+		r.Loss = t.Loss.Mean
+	}
+	return r, nil
+}
+
+// Bury returns the length that a cord of the given diameter is buried in its
+// partner, mm.
+func (s Splicing) Bury(diameter float64) float64 {
+	if s.bury > 0 {
+		return s.bury
+	}
+	return BuryDiameters * diameter
+}
+
+// EyeBury returns the length of an eye's own bury, mm.
+func (s Splicing) EyeBury(diameter float64) float64 {
+	if s.eyeBury > 0 {
+		return s.eyeBury
+	}
+	return s.Bury(diameter)
+}
+
+// Taper returns the tapered length at the end of a bury, mm.
+func (s Splicing) Taper(bury float64) float64 {
+	if s.taper > 0 {
+		return min(s.taper, bury)
+	}
+	return TaperShare * bury
+}
+
+// Eye returns the cord in an eye's loop and how far the hook's centre lies from
+// its throat, mm, for cord of the given diameter.
+func (s Splicing) Eye(diameter float64) (loop, reach float64, err error) {
+	q := (s.Hook + diameter) / 2
+	if s.eye == 0 {
+		reach = EyeFittings*s.Hook + s.Hook/2
+		return 2 * roundPin(reach, q), reach, nil
+	}
+	if least := 2 * math.Pi * q; s.eye <= least {
+		return 0, 0, &hung.Impossible{Key: "splice.eye", Reason: "the eye does not go round its hook",
+			Bound: "at least", Limit: math.Ceil(least + 1)}
+	}
+	reach, err = numeric.Root(func(r float64) float64 { return 2*roundPin(r, q) - s.eye }, q, s.eye/2, 1e-9)
+	return s.eye, reach, err
+}
+
+// roundPin returns the length of one half of a loop from its throat, reach away
+// from the centre of a pin, to the far side of the pin; q is the radius of the
+// cord's centre line round it. Tangent, then arc.
+func roundPin(reach, q float64) float64 {
+	return math.Sqrt(reach*reach-q*q) + q*(math.Pi-math.Acos(q/reach))
+}
+
+// Spread returns how much shorter a tip gap of the given cord gets when its two
+// cords part round the tip, mm. Each runs from the gap's edge tangent to the tip
+// and half round it:
+//
+//	g/2 = √(G² − q²) + q asin(q/G)      spread = g − 2 G
+func (s Splicing) Spread(diameter float64) (float64, error) {
+	if s.tip == 0 || s.Gap == 0 {
+		return 0, nil
+	}
+	q := (s.tip + diameter) / 2
+	half := func(reach float64) float64 { return math.Sqrt(max(0, reach*reach-q*q)) + q*math.Asin(q/reach) }
+	if least := math.Pi * q; s.Gap <= least {
+		return 0, &hung.Impossible{Key: "splice.tip_gap", Reason: "the gap does not take the bar's tip",
+			Bound: "at least", Limit: math.Ceil(least + 1)}
+	}
+	reach, err := numeric.Root(func(r float64) float64 { return half(r) - s.Gap/2 }, q, s.Gap/2, 1e-9)
+	return s.Gap - 2*reach, err
+}
+
+// notes says what the numbers rest on.
+func (s Splicing) notes(d design.Design) []string {
+	var n []string
+	if s.bury == 0 {
+		n = append(n, fmt.Sprintf("bury %d cord diameters: common practice, no source", BuryDiameters))
+	}
+	if s.taper == 0 {
+		n = append(n, "taper the last third of a bury: common practice, no source")
+	}
+	switch t := s.Trials.Kappa; {
+	case t.N > 1:
+		n = append(n, fmt.Sprintf("contraction %.3f from %d test splices, standard deviation %.3f, range %.3f", t.Mean, t.N, t.SD, t.Range))
+	case t.N == 1:
+		n = append(n, fmt.Sprintf("contraction %.3f from a single test splice: make more to know its scatter", t.Mean))
+	case s.Kappa == 0:
+		n = append(n, "contraction taken as none: make a test splice and enter it under splice.trials")
+	default:
+		n = append(n, "contraction as given, not from a test splice: make one before cutting")
+	}
+	if s.tip == 0 {
+		n = append(n, "the spread of the tip gap round the bar's tip is not counted")
+	}
+	if d.Side.Stiffness == 0 {
+		n = append(n, "side cord not shortened for its stretch: its stiffness is not given")
+	}
+	if d.Leg.Stiffness == 0 && !d.Splice.Whole {
+		n = append(n, "legs not shortened for their stretch: their stiffness is not given")
+	}
+	return n
+}
