@@ -73,6 +73,9 @@ type Body struct {
 	Side Edge             // at v > 0 from the head end's corner to the foot end's
 	Ends [2]Edge          // by [hung.End], from the centre line to the corner at v > 0
 	Bars [2]geom.Polyline // bar lines, likewise
+	// Sections are the hung end sections in their own plane, from the bottom line to
+	// the cord at y > 0: x across, y up from the bottom line. A cap is cut from it.
+	Sections [2]geom.Polyline
 	// Tips are the running hung lengths along Side at which the bars' tips lie.
 	Tips  [2]float64
 	Shear Shear
@@ -94,10 +97,11 @@ func (b *Body) BarCorner(e hung.End) geom.Point {
 	return b.Bars[e][len(b.Bars[e])-1]
 }
 
-// Lay returns the flat body of a hung shape, cut as its design says.
-func Lay(s *hung.Shape) (Body, error) {
+// Lay returns the flat body of a hung shape, cut as its design says; leaning ends
+// lie square to the rising cords, others in a vertical plane.
+func Lay(s *hung.Shape, leaning bool) (Body, error) {
 	if s.Problem.Bed.Cut == design.Straight {
 		return layStraight(s)
 	}
-	return layNet(s, cellAcross)
+	return layNet(s, cellAcross, leaning)
 }

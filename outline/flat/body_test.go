@@ -30,7 +30,7 @@ func TestPrototypeNet(t *testing.T) {
 	s := prototype(t)
 	for _, cell := range []float64{20, 10, 5, 2.5} {
 		t0 := time.Now()
-		b, err := layNet(&s, cell)
+		b, err := layNet(&s, cell, false)
 		if err != nil {
 			t.Fatal(err)
 		}

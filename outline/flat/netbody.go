@@ -17,16 +17,16 @@ const cellAcross = 10.0
 
 // layNet lays the body out as the pre-image, on a net of inextensible threads,
 // of the cords, the bar lines and the end sections.
-func layNet(s *hung.Shape, cell float64) (Body, error) {
+func layNet(s *hung.Shape, cell float64, leaning bool) (Body, error) {
 	b := Body{Cut: design.Net, Step: cell}
 	var half [2]halfBody
 	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
-		h, err := weaveHalf(s, e, cell)
+		h, err := weaveHalf(s, e, cell, leaning)
 		if err != nil {
 			return Body{}, fmt.Errorf("%s end: %w", e, err)
 		}
 		half[e] = h
-		b.Ends[e], b.Bars[e] = h.end, h.bar
+		b.Ends[e], b.Bars[e], b.Sections[e] = h.end, h.bar, h.section
 		if h.shear.Angle > b.Shear.Angle {
 			b.Shear = h.shear
 		}
@@ -43,6 +43,7 @@ type halfBody struct {
 	side    Edge // from mid-bay outwards
 	end     Edge // from the centre line to the corner
 	bar     geom.Polyline
+	section geom.Polyline
 	cornerX float64 // station of the corner
 	shear   Shear
 }
@@ -65,19 +66,21 @@ func joined(head, foot Edge) Edge {
 // weave is the net over one half of the bed, with what is needed to find the
 // edges on it.
 type weave struct {
-	s    *hung.Shape
-	e    hung.End
-	net  Threads
-	edge [][]float64 // how far node [i][j] lies inside the cord, along the section, mm
-	barI int         // the weft thread that meets the bar on the centre line
+	s     *hung.Shape
+	e     hung.End
+	net   Threads
+	edge  [][]float64 // how far node [i][j] lies inside the cord, along the section, mm
+	plane endPlane
+	barI  int // the weft thread that meets the bar on the centre line
 }
 
 // weaveHalf weaves one half of the bed and reads its outline off the net.
-func weaveHalf(s *hung.Shape, e hung.End, cell float64) (halfBody, error) {
+func weaveHalf(s *hung.Shape, e hung.End, cell float64, leaning bool) (halfBody, error) {
 	w, err := newWeave(s, e, cell)
 	if err != nil {
 		return halfBody{}, err
 	}
+	w.plane = newEndPlane(s, e, leaning)
 	side, err := w.side()
 	if err != nil {
 		return halfBody{}, err

@@ -10,77 +10,88 @@ import (
 // errOpenEdge is returned where the net ends before the cloth does.
 var errOpenEdge = errors.New("the cloth's edge leaves its thread net")
 
+// errLeans is returned where a leaning end section would reach back to the bar.
+var errLeans = errors.New("a leaning end section would cut across the bar; make the tail longer or the cap upright")
+
 // rim is the side of the half bed on the net: a point on each weft thread, and
 // the corner.
 type rim struct {
 	u, v, x []float64
-	bar     int // index of the first point at or past the bar's tip, which is a point itself
+	past    []float64 // how far the point lies outside the end plane, mm
+	bar     int       // index of the bar's tip
 }
 
 // side finds the cord on the net, from mid-bay to the end section.
 func (w *weave) side() (rim, error) {
 	var r rim
-	end := math.Abs(w.s.Ends[w.e].TailX)
-	half := w.s.Problem.Bed.Span / 2
-	row := make([]float64, len(w.net.V))
 	for i := range w.net.U {
-		copy(row, w.edge[i])
-		j, ok := crossing(row)
+		j, ok := crossing(w.edge[i])
 		if !ok {
 			return r, errOpenEdge
 		}
-		v := rootAt(w.net.V, row, j)
+		v := rootAt(w.net.V, w.edge[i], j)
 		x := cubicAt(w.net.V, w.net.A[i], v)
-		r.u, r.v, r.x = append(r.u, w.net.U[i]), append(r.v, v), append(r.x, x)
-		if x > end {
+		y, z := w.s.Cord(w.e.Sign() * x)
+		past := w.plane.past(Vec{x, y, z})
+		r.push(w.net.U[i], v, x, past)
+		// A few points more, so that the corner lies between points.
+		if n := len(r.past); past > 0 && n > 2 && r.past[n-2] > 0 {
 			break
 		}
 	}
-	if r.x[len(r.x)-1] <= end {
+	if r.past[len(r.past)-1] <= 0 {
 		return r, errOpenEdge
 	}
-	return r.closed(half, end), nil
+	return r.closed(w.s.Problem.Bed.Span / 2)
+}
+
+func (r *rim) push(u, v, x, past float64) {
+	r.u, r.v = append(r.u, u), append(r.v, v)
+	r.x, r.past = append(r.x, x), append(r.past, past)
+}
+
+// part returns the points from i up to but not including j.
+func (r rim) part(i, j int) rim {
+	return rim{u: r.u[i:j], v: r.v[i:j], x: r.x[i:j], past: r.past[i:j]}
 }
 
 // closed returns the rim cut off at the end section, with the bar's tip and the
 // corner as points of their own. The curve is read on either side of the bar
 // apart, since the cord has a corner there.
-func (r rim) closed(half, end float64) rim {
+func (r rim) closed(half float64) (rim, error) {
+	const same = 1e-6 // a point this close to the tip is the tip
 	k := 0
-	for k < len(r.x) && r.x[k] < half-1e-7 {
+	for k < len(r.x) && r.x[k] < half-same {
 		k++
 	}
-	inner := rim{u: r.u[:k], v: r.v[:k], x: r.x[:k]}
-	outer := rim{u: r.u[k:], v: r.v[k:], x: r.x[k:]}
-	if math.Abs(r.x[k]-half) < 1e-6 {
-		inner = rim{u: r.u[:k+1], v: r.v[:k+1], x: r.x[:k+1]}
+	if k >= len(r.x) {
+		return rim{}, errLeans
 	}
-	uBar, vBar := inner.at(half)
-	out := rim{bar: k}
-	out.append(r.u[:k], r.v[:k], r.x[:k])
-	out.append([]float64{uBar}, []float64{vBar}, []float64{half})
-	if outer.x[0]-half < 1e-6 {
-		outer = rim{u: outer.u[1:], v: outer.v[1:], x: outer.x[1:]}
+	inner, outer := r.part(0, k), r.part(k, len(r.x))
+	if r.x[k] < half+same {
+		inner, outer = r.part(0, k+1), r.part(k+1, len(r.x))
 	}
-	// With the tip in front the outer part reads from the bar on.
-	outer = rim{u: prepend(uBar, outer.u), v: prepend(vBar, outer.v), x: prepend(half, outer.x)}
-	uEnd, vEnd := outer.at(end)
-	for i := 1; i < len(outer.x) && outer.x[i] < end-1e-7; i++ {
-		out.append(outer.u[i:i+1], outer.v[i:i+1], outer.x[i:i+1])
+	var out rim
+	for i := range k {
+		out.push(r.u[i], r.v[i], r.x[i], r.past[i])
 	}
-	out.append([]float64{uEnd}, []float64{vEnd}, []float64{end})
-	return out
+	at := func(of []float64) float64 { return cubicAt(inner.x, of, half) }
+	out.bar = k
+	out.push(at(inner.u), at(inner.v), half, at(inner.past))
+	tail := out.part(k, k+1)
+	for i := range outer.x {
+		tail.push(outer.u[i], outer.v[i], outer.x[i], outer.past[i])
+	}
+	if tail.past[0] > -same {
+		return rim{}, errLeans
+	}
+	for i := 1; tail.past[i] < -same; i++ {
+		out.push(tail.u[i], tail.v[i], tail.x[i], tail.past[i])
+	}
+	end := func(of []float64) float64 { return cubicAt(tail.past, of, 0) }
+	out.push(end(tail.u), end(tail.v), end(tail.x), 0)
+	return out, nil
 }
-
-func prepend(x float64, s []float64) []float64 { return append([]float64{x}, s...) }
-
-func (r *rim) append(u, v, x []float64) {
-	r.u, r.v, r.x = append(r.u, u...), append(r.v, v...), append(r.x, x...)
-}
-
-// at returns the flat point of the rim at station x, by cubics through the four
-// nearest points; it runs on past the last.
-func (r rim) at(x float64) (u, v float64) { return cubicAt(r.x, r.u, x), cubicAt(r.x, r.v, x) }
 
 // cut reads the rest of the outline off the net and turns it to the body's
 // coordinates.
@@ -93,55 +104,65 @@ func (w *weave) cut(r rim) (halfBody, error) {
 		h.side.Hung = append(h.side.Hung, math.Abs(w.s.Arc(0, sign*r.x[i])))
 	}
 	h.cornerX = sign * r.x[n-1]
-	end := math.Abs(w.s.Ends[w.e].TailX)
-	var err error
-	if h.end, err = w.across(end, r.u[n-1], r.v[n-1], w.barI); err != nil {
+	last, err := w.s.SectionAt(h.cornerX)
+	if err != nil {
 		return h, err
 	}
-	bar, err := w.across(w.s.Problem.Bed.Span/2, r.u[r.bar], r.v[r.bar], 0)
+	curve, err := w.plane.curve(bedSurface(w.s, w.e), last.Girth()/2)
+	if err != nil {
+		return h, err
+	}
+	h.section = curve.points
+	corner := geom.Pt(r.u[n-1], r.v[n-1])
+	if h.end, err = w.across(w.plane.past, corner, w.barI); err != nil {
+		return h, err
+	}
+	for i, q := range h.end.Hung {
+		h.end.Hung[i] = curve.run(q)
+	}
+	atBar := func(p Vec) float64 { return p.X - w.s.Problem.Bed.Span/2 }
+	bar, err := w.across(atBar, geom.Pt(r.u[r.bar], r.v[r.bar]), 0)
 	if err != nil {
 		return h, err
 	}
 	h.bar = bar.Flat
-	h.shear = w.shear(end)
+	h.shear = w.shear()
 	return h, nil
 }
 
-// across finds the line of cloth that hangs at station x, from the centre line
-// to the corner (u, v) on the rim. from is the first weft thread of the part of
-// the net, bay or tail, that is read.
-func (w *weave) across(x, u, v float64, from int) (Edge, error) {
-	sec, err := w.s.SectionAt(w.e.Sign() * x)
-	if err != nil {
-		return Edge{}, err
-	}
+// across finds the line of cloth on which past is 0, from the centre line to the
+// corner on the rim, given in the half's own coordinates. from is the first weft
+// thread of the part of the net, bay or tail, that is read. The hung values are
+// the lengths along the section from the bottom line.
+func (w *weave) across(past func(Vec) float64, corner geom.Point, from int) (Edge, error) {
 	var e Edge
 	sign := w.e.Sign()
-	col, along := make([]float64, len(w.net.U)), make([]float64, len(w.net.U))
-	for j := 0; j < len(w.net.V) && w.net.V[j] < v-1e-7; j++ {
-		for i := range w.net.U {
-			col[i] = x - w.net.A[i][j]
-			along[i] = w.net.B[i][j]
+	u := w.net.U[from:]
+	col, along := make([]float64, len(u)), make([]float64, len(u))
+	for j := 0; j < len(w.net.V) && w.net.V[j] < corner.Y-1e-7; j++ {
+		for i := range u {
+			col[i] = -past(w.net.Point[from+i][j])
+			along[i] = w.net.B[from+i][j]
 		}
-		i, ok := crossing(col[from:])
+		i, ok := crossing(col)
 		if !ok {
 			return e, errOpenEdge
 		}
-		at := rootAt(w.net.U[from:], col[from:], i)
+		at := rootAt(u, col, i)
 		e.Flat = append(e.Flat, geom.Pt(sign*at, w.net.V[j]))
-		e.Hung = append(e.Hung, cubicAt(w.net.U[from:], along[from:], at))
+		e.Hung = append(e.Hung, cubicAt(u, along, at))
 	}
-	e.Flat = append(e.Flat, geom.Pt(sign*u, v))
-	e.Hung = append(e.Hung, sec.Girth()/2)
+	e.Flat = append(e.Flat, geom.Pt(sign*corner.X, corner.Y))
+	e.Hung = append(e.Hung, math.Inf(1)) // the cord itself
 	return e, nil
 }
 
 // shear returns the largest shear at a node within the cloth.
-func (w *weave) shear(end float64) Shear {
+func (w *weave) shear() Shear {
 	var s Shear
 	for i := 1; i < len(w.net.U); i++ {
 		for j := 1; j < len(w.net.V); j++ {
-			if w.net.A[i][j] > end || w.edge[i][j] < 0 {
+			if w.plane.past(w.net.Point[i][j]) > 0 || w.edge[i][j] < 0 {
 				continue
 			}
 			if a := math.Abs(math.Pi/2 - w.net.Angle(i, j)); a > s.Angle {

@@ -46,7 +46,17 @@ func layStraight(s *hung.Shape) (Body, error) {
 	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
 		c := b.Corner(e)
 		b.Ends[e] = Edge{geom.Polyline{geom.Pt(c.X, 0), c}, []float64{0, c.Y}}
-		b.Tips[e] = b.Side.Hung[slices.Index(b.Side.Flat, b.BarCorner(e))]
+		tip := slices.Index(b.Side.Flat, b.BarCorner(e))
+		b.Tips[e] = b.Side.Hung[tip]
+		tail := b.Tips[e]
+		if e == hung.Foot {
+			tail = b.Side.HungLength() - b.Tips[e]
+		}
+		sec, err := straightSection(s, e, tail, c.Y)
+		if err != nil {
+			return Body{}, err
+		}
+		b.Sections[e] = sec
 	}
 	return b, nil
 }
@@ -100,4 +110,39 @@ func tailSlope(s *hung.Shape, e hung.End) float64 {
 	}
 	slope, _ := numeric.Peak(worst, -2*steepest-1e-6, 2*steepest+1e-6)
 	return slope
+}
+
+// straightSection returns the section that closes a straight tail: its corners
+// stop on the cord where the tail's edge is used up, short of the centre line's
+// end, and its girth is the square end's width.
+func straightSection(s *hung.Shape, e hung.End, tail, halfGirth float64) (geom.Polyline, error) {
+	half := s.Problem.Bed.Span / 2
+	along := func(x float64) float64 { return math.Abs(s.Arc(e.Sign()*half, e.Sign()*x)) - tail }
+	x, err := numeric.Root(along, half, half+tail, 1e-9)
+	if err != nil {
+		return nil, err
+	}
+	y, _ := s.Cord(e.Sign() * x)
+	radius := s.Problem.Radius(e.Sign() * x)
+	h, err := hung.DropOfGirth(2*halfGirth, y, radius)
+	if err != nil {
+		return nil, err
+	}
+	sec, err := hung.NewSection(y, h, radius)
+	if err != nil {
+		return nil, err
+	}
+	return sectionLine(sec), nil
+}
+
+// sectionLine returns a section from the bottom line to the cord, in steps of
+// about 2 mm.
+func sectionLine(sec hung.Section) geom.Polyline {
+	last := sec.Girth() / 2
+	n := int(math.Ceil(last / 2))
+	var l geom.Polyline
+	for i := range n + 1 {
+		l = append(l, geom.Pt(sec.Point(last*float64(i)/float64(n))))
+	}
+	return l
 }

@@ -1,0 +1,144 @@
+package geom
+
+import (
+	"math"
+	"slices"
+)
+
+// Offset returns the curve at distance d mm to the right of l's direction of
+// travel (to the left if negative), vertex by vertex: exact for each segment, no
+// loops removed. It suits curves whose radius is well above |d|; [OffsetEdges]
+// joins such curves at corners.
+func (l Polyline) Offset(d float64) Polyline {
+	if len(l) < 2 {
+		return slices.Clone(l)
+	}
+	out := make(Polyline, len(l))
+	for i := range l {
+		var before, after Point // unit directions
+		if i > 0 {
+			before = l[i].Minus(l[i-1]).Unit()
+		}
+		if i+1 < len(l) {
+			after = l[i+1].Minus(l[i]).Unit()
+		}
+		if i == 0 {
+			before = after
+		}
+		if i+1 == len(l) {
+			after = before
+		}
+		n := before.Plus(after).Unit()
+		// The bisector's offset is longer by 1/cos of half the turn.
+		stretch := 1 / math.Max(n.Dot(before), 0.2)
+		out[i] = l[i].Minus(n.Left().Times(d * stretch))
+	}
+	return out
+}
+
+// mitreLimit is how far a mitred corner may stand out, in offsets; beyond it the
+// corner is cut off square, so that a sharp corner grows no spike.
+const mitreLimit = 3
+
+// OffsetEdges returns the ring at distance d[i] mm to the right of each edge:
+// outside a counter-clockwise outline. The edges are smooth curves, each ending
+// where the next starts, the last where the first does. Where the moved edges
+// cross they are cut off at the crossing, where they part they are run on
+// straight to meet, and where they would meet far out the corner is cut off.
+func OffsetEdges(edges []Polyline, d []float64) Ring { return RingOf(MovedEdges(edges, d)) }
+
+// RingOf returns the ring of edges that each end where the next starts.
+func RingOf(edges []Polyline) Ring {
+	var ring Ring
+	for _, e := range edges {
+		ring = append(ring, e...)
+	}
+	return ring.Deduped(1e-9)
+}
+
+// MovedEdges does the same as [OffsetEdges] and keeps the edges apart, each ending
+// where the next starts.
+func MovedEdges(edges []Polyline, d []float64) []Polyline {
+	n := len(edges)
+	moved := make([]Polyline, n)
+	for i, e := range edges {
+		moved[i] = e.Offset(d[i])
+	}
+	for i := range n {
+		k := (i + 1) % n
+		limit := mitreLimit * max(math.Abs(d[i]), math.Abs(d[k]), 1e-9)
+		corner := edges[i][len(edges[i])-1]
+		moved[i], moved[k] = Joined(moved[i], moved[k], corner, limit)
+	}
+	return moved
+}
+
+// Joined returns a and b cut off or run on so that a ends where b starts; near is
+// where the corner is, and limit how far from it a mitre may reach, in mm. Of
+// several crossings the one nearest to near counts.
+func Joined(a, b Polyline, near Point, limit float64) (Polyline, Polyline) {
+	if i, j, p, ok := crossingNearest(a, b, near); ok {
+		return append(slices.Clone(a[:i+1]), p), append(Polyline{p}, b[j+1:]...)
+	}
+	end, start := a[len(a)-1], b[0]
+	out := end.Minus(a[len(a)-2]).Unit()
+	in := start.Minus(b[1]).Unit()
+	if p, ok := meet(end, out, start, in); ok && p.Dist(near) <= limit {
+		return append(slices.Clone(a[:len(a)-1]), p), append(Polyline{p}, b[1:]...)
+	}
+	// Square: both run on by half the limit's share, then join straight.
+	run := limit / mitreLimit / 2
+	return append(slices.Clone(a), end.Plus(out.Times(run))),
+		append(Polyline{start.Plus(in.Times(run))}, b...)
+}
+
+// meet returns where the rays from p along u and from q along v meet ahead of
+// both.
+func meet(p, u, q, v Point) (Point, bool) {
+	det := u.Cross(v)
+	if math.Abs(det) < 1e-9 {
+		return Point{}, false
+	}
+	w := q.Minus(p)
+	s, t := w.Cross(v)/det, w.Cross(u)/det
+	if s < -1e-9 || t < -1e-9 {
+		return Point{}, false
+	}
+	return p.Plus(u.Times(s)), true
+}
+
+// crossingNearest returns the segments of a and b whose crossing lies nearest to
+// near, and the crossing.
+func crossingNearest(a, b Polyline, near Point) (i, j int, at Point, ok bool) {
+	best := math.Inf(1)
+	for k := 0; k+1 < len(a); k++ {
+		box := BoxOf(a[k], a[k+1]).Expanded(1e-9)
+		for l := 0; l+1 < len(b); l++ {
+			if !box.Overlaps(BoxOf(b[l], b[l+1]).Expanded(1e-9)) {
+				continue
+			}
+			p, hit := Crossing(a[k], a[k+1], b[l], b[l+1])
+			if hit && p.Dist(near) < best {
+				best, i, j, at, ok = p.Dist(near), k, l, p, true
+			}
+		}
+	}
+	return i, j, at, ok
+}
+
+// Crossing returns the point in which segments ab and cd cross or touch; ok is
+// false where they do not or run along each other.
+func Crossing(a, b, c, d Point) (p Point, ok bool) {
+	u, v := b.Minus(a), d.Minus(c)
+	det := u.Cross(v)
+	if det == 0 {
+		return Point{}, false
+	}
+	w := c.Minus(a)
+	s, t := w.Cross(v)/det, w.Cross(u)/det
+	const slack = 1e-12 // float noise at a shared end
+	if s < -slack || s > 1+slack || t < -slack || t > 1+slack {
+		return Point{}, false
+	}
+	return a.Plus(u.Times(s)), true
+}
