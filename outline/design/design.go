@@ -174,7 +174,8 @@ type Splice struct {
 	Waste       float64 // part of the cord added for trials and ends, 0 to 1
 	// Whole is true where one loop of cord makes side cord and legs.
 	Whole bool
-	// Trials are test splices: lengths of the host before and after one bury.
+	// Trials are test splices: lengths of the host before and after one bury. Where
+	// there are any, the reader sets Contraction to their mean.
 	Trials []Trial
 }
 
@@ -186,6 +187,7 @@ type Trial struct {
 // Bar is the spreader bars' section and material; both bars are alike.
 type Bar struct {
 	Name         string  // what it is: "aluminium tube 16 × 1"
+	Material     string  // a material of [Materials]; empty: not named
 	Outer        float64 // outer diameter, mm
 	Wall         float64 // wall, mm; 0: solid rod
 	Modulus      float64 // E, N/mm²; 0: not given

@@ -1,0 +1,196 @@
+package design
+
+import (
+	"math"
+	"slices"
+
+	"slingloft/outline/quantity"
+)
+
+// The checks below need no solver: what they refuse cannot be built whatever
+// the shape turns out to be. Each looks only at keys that were read well.
+
+// check runs every check.
+func (r *reader) check() {
+	for _, f := range []func(){
+		r.checkSleeper, r.checkLoad, r.checkCurve, r.checkSections, r.checkLegs, r.checkEnds,
+		r.checkBuries, r.checkEye, r.checkChannel, r.checkCap, r.checkBar, r.checkStock,
+		r.checkHang, r.checkRoll, r.checkFlaws, r.checkSheet, r.checkTemplate,
+	} {
+		f()
+	}
+}
+
+// good reports whether none of the keys is at fault.
+func (r *reader) good(keys ...string) bool {
+	return !slices.ContainsFunc(keys, func(k string) bool { return r.bad[k] })
+}
+
+// conflict notes a fault of a key that was read well but does not fit another.
+func (r *reader) conflict(key, found, hint string) {
+	r.fault(r.source.At(key), key, found, hint)
+}
+
+// show returns a length as the maker would write it for the key.
+func (r *reader) show(key string, mm float64) string {
+	return r.source.Length(key, mm, quantity.Nearest)
+}
+
+// atLeast and atMost say which lengths would do.
+func (r *reader) atLeast(key string, mm float64) string {
+	return r.source.Length(key, mm, quantity.Up) + " or more will do"
+}
+
+func (r *reader) atMost(key string, mm float64) string {
+	return r.source.Length(key, mm, quantity.Down) + " or less will do"
+}
+
+// checkSleeper keeps the sleeper on the cloth.
+func (r *reader) checkSleeper() {
+	b, s := r.design.Bed, r.design.Sleeper
+	if r.design.Load.Model != Lying || !r.good("load.model", "sleeper.stature", "sleeper.crown", "bed.span", "bed.head_tail", "bed.foot_tail") {
+		return
+	}
+	foot := b.Span + b.FootTail
+	room := b.HeadTail + foot
+	switch {
+	case s.Stature > room:
+		r.conflict("bed.span", "a sleeper of "+r.show("sleeper.stature", s.Stature)+" is longer than span and tails together, "+r.show("bed.span", room),
+			r.atLeast("bed.span", b.Span+s.Stature-room))
+	case s.Crown < -b.HeadTail:
+		r.conflict("sleeper.crown", "the head lies beyond the end of the head tail", r.atLeast("sleeper.crown", -b.HeadTail))
+	case s.Crown+s.Stature > foot:
+		r.conflict("sleeper.crown", "the feet lie "+r.show("sleeper.crown", s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
+			r.atMost("sleeper.crown", foot-s.Stature))
+	}
+}
+
+// checkLoad keeps the even load on the cloth.
+func (r *reader) checkLoad() {
+	l, b := r.design.Load, r.design.Bed
+	for _, key := range []string{"load.from", "load.to"} {
+		if l.Model == Lying && r.source.Given(key) && r.good("load.model", key) {
+			r.conflict(key, "bounds the even load, but the load model is sleeper", `write model = "even", or leave it out`)
+			return
+		}
+	}
+	given := r.source.Given("load.from") || r.source.Given("load.to")
+	if !given || !r.good("load.from", "load.to", "load.model", "bed.span", "bed.head_tail", "bed.foot_tail") {
+		return
+	}
+	to := "load.to"
+	if !r.source.Given(to) {
+		to = "load.from"
+	}
+	switch end := b.Span + b.FootTail; {
+	case l.From < -b.HeadTail:
+		r.conflict("load.from", "the load begins beyond the end of the head tail", r.atLeast("load.from", -b.HeadTail))
+	case l.To > end:
+		r.conflict(to, "the load ends beyond the end of the foot tail", r.atMost(to, end))
+	case l.To-l.From < 10:
+		r.conflict(to, "the load covers less than 10 mm", "let it end at "+r.source.Length("load.to", l.From+10, quantity.Up)+" or more")
+	}
+}
+
+// checkCurve keeps side curve, control and cut together.
+func (r *reader) checkCurve() {
+	b := r.design.Bed
+	if r.good("bed.side_curve", "bed.side_depth") && b.Curve != Balanced && b.Control != SideDepth {
+		r.conflict("bed.side_curve", "a drawn curve needs its depth, but side_depth is not given", "give side_depth as the control, or leave side_curve out")
+	}
+	if r.source.Given("bed.end_girth") && r.good("bed.end_girth", "bed.cut") && b.Cut != Straight {
+		r.conflict("bed.end_girth", "is for straight tails, but the cut is net", `write cut = "straight", or leave it out`)
+	}
+	// A curve deeper than half its chord turns back on itself, as an arc does.
+	if r.source.Given("bed.side_depth") && r.good("bed.side_depth", "bed.span") && b.ControlValue >= b.Span/2 {
+		r.conflict("bed.side_depth", "is half the span or more", "less than "+r.source.Length("bed.side_depth", b.Span/2, quantity.Down)+" will do")
+	}
+}
+
+// section is one bar's section, for the checks at both bars.
+type section struct {
+	bar, drop, girth, radius string  // keys
+	width, r                 float64 // mm
+	dropValue, girthValue    float64 // mm; 0: not given
+}
+
+// sections returns the sections at both bars.
+func (r *reader) sections() []section {
+	b := r.design.Bed
+	head := section{bar: "bed.head_bar", drop: "bed.head_drop", girth: "bed.head_girth", radius: "bed.head_radius", width: b.HeadBar, r: b.HeadRadius}
+	foot := section{bar: "bed.foot_bar", drop: "bed.foot_drop", girth: "bed.foot_girth", radius: "bed.foot_radius", width: b.FootBar, r: b.FootRadius}
+	if r.source.Given("bed.underbody_radius") {
+		head.radius, foot.radius = "bed.underbody_radius", "bed.underbody_radius"
+	}
+	if b.Head == Drop {
+		head.dropValue = b.HeadValue
+	} else {
+		head.girthValue = b.HeadValue
+	}
+	switch b.Second {
+	case FootDrop:
+		foot.dropValue = b.SecondValue
+	case FootGirth:
+		foot.girthValue = b.SecondValue
+	}
+	return []section{head, foot}
+}
+
+// checkSections looks for a section of tangent, arc and tangent at each bar.
+func (r *reader) checkSections() {
+	for _, s := range r.sections() {
+		if !r.good(s.bar, s.radius) {
+			continue
+		}
+		if s.r > s.width/2 {
+			r.conflict(s.radius, "is more than half the bar, "+r.show(s.radius, s.width/2), r.atMost(s.radius, s.width/2))
+			return
+		}
+		if s.girthValue > 0 && r.good(s.girth) && s.girthValue <= s.width {
+			r.conflict(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), "more than "+r.source.Length(s.girth, s.width, quantity.Up)+" will do")
+		}
+		// The cord lies outside the round part where y² + (h−R)² > R².
+		least := (s.width*s.width/4 + s.dropValue*s.dropValue) / 2
+		if s.dropValue > 0 && r.good(s.drop) && s.r*s.dropValue >= least {
+			r.conflict(s.radius, "reaches the cord at the bar, so that no wall is left", "less than "+r.source.Length(s.radius, least/s.dropValue, quantity.Down)+" will do")
+		}
+	}
+}
+
+// checkLegs wants legs that meet beyond the tail: seen from above, a leg is the
+// long side of a triangle with half the bar.
+func (r *reader) checkLegs() {
+	b := r.design.Bed
+	for _, end := range []struct {
+		bar, leg, tail string
+		width, l, t    float64
+	}{
+		{"bed.head_bar", "bed.head_leg", "bed.head_tail", b.HeadBar, b.HeadLeg, b.HeadTail},
+		{"bed.foot_bar", "bed.foot_leg", "bed.foot_tail", b.FootBar, b.FootLeg, b.FootTail},
+	} {
+		if !r.good(end.bar, end.leg) {
+			continue
+		}
+		if end.l <= end.width/2 {
+			r.conflict(end.leg, "is not longer than half the bar, "+r.show(end.leg, end.width/2)+", so that the legs cannot meet",
+				"more than "+r.source.Length(end.leg, end.width/2, quantity.Up)+" will do")
+			continue
+		}
+		if reach := math.Sqrt(end.l*end.l - end.width*end.width/4); r.good(end.tail) && end.t >= reach {
+			r.conflict(end.leg, "the legs meet "+r.show(end.leg, reach)+" past the bar, short of the end of the tail",
+				"more than "+r.source.Length(end.leg, math.Hypot(end.t, end.width/2), quantity.Up)+" will do")
+		}
+	}
+}
+
+// checkEnds keeps the girth at the end of a straight tail below that at the head
+// bar, as the legs close in.
+func (r *reader) checkEnds() {
+	b := r.design.Bed
+	if b.EndGirth == 0 || b.Head != Girth || !r.good("bed.end_girth", "bed.head_girth", "bed.cut") {
+		return
+	}
+	if b.EndGirth > b.HeadValue {
+		r.conflict("bed.end_girth", "is more than the girth at the head bar, but the legs close in", r.atMost("bed.end_girth", b.HeadValue))
+	}
+}

@@ -1,0 +1,180 @@
+package design
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/quantity"
+)
+
+// fids is the default length of a bury in cord diameters: three fids of 21
+// (common practice, no source).
+const fids = 63
+
+// buries returns the lengths of a bury and of an eye's own bury, in mm.
+func (d Design) buries(c Cord) (bury, eye float64) {
+	bury = d.Splice.Bury
+	if bury == 0 {
+		bury = fids * c.Diameter
+	}
+	eye = d.Splice.EyeBury
+	if eye == 0 {
+		eye = bury
+	}
+	return bury, eye
+}
+
+// checkBuries wants cords long enough for what is buried in them.
+func (r *reader) checkBuries() {
+	d := r.design
+	if d.Splice.Whole || !r.good("splice.bury", "splice.eye_bury", "splice.whole_loop", "cord.side.diameter", "cord.leg.diameter") {
+		return
+	}
+	inSide, _ := d.buries(d.Leg)
+	if r.good("bed.span") && 2*inSide >= d.Bed.Span {
+		r.conflict("splice.bury", "two buries of "+r.show("splice.bury", inSide)+" do not fit in the side cord", "less than "+r.source.Length("splice.bury", d.Bed.Span/2, quantity.Down)+" will do")
+		return
+	}
+	inLeg, own := d.buries(d.Side)
+	for _, leg := range []struct {
+		key string
+		l   float64
+	}{{"bed.head_leg", d.Bed.HeadLeg}, {"bed.foot_leg", d.Bed.FootLeg}} {
+		if r.good(leg.key) && inLeg+own >= leg.l {
+			r.conflict(leg.key, "is too short for its two buries, "+r.show(leg.key, inLeg)+" and "+r.show(leg.key, own),
+				"more than "+r.source.Length(leg.key, inLeg+own, quantity.Up)+" will do, or a shorter splice.bury")
+			return
+		}
+	}
+}
+
+// checkEye keeps taper and eye loss within what they are part of.
+func (r *reader) checkEye() {
+	d := r.design
+	bury, _ := d.buries(d.Leg)
+	if r.good("splice.bury", "splice.taper", "cord.leg.diameter") && d.Splice.Taper >= bury {
+		r.conflict("splice.taper", "is not shorter than the bury, "+r.show("splice.taper", bury), "less than "+r.source.Length("splice.taper", bury, quantity.Down)+" will do")
+	}
+	if r.good("splice.eye", "splice.eye_loss") && d.Splice.EyeLoss >= d.Splice.Eye {
+		r.conflict("splice.eye_loss", "is not less than the eye, "+r.show("splice.eye_loss", d.Splice.Eye), "less than "+r.source.Length("splice.eye_loss", d.Splice.Eye, quantity.Down)+" will do")
+	}
+}
+
+// checkChannel wants a channel that the cord fits in: two layers of its depth go
+// around half the cord each.
+func (r *reader) checkChannel() {
+	d := r.design
+	if least := math.Pi / 2 * d.Side.Diameter; r.good("channel.depth", "cord.side.diameter") && d.Channel.Depth < least {
+		r.conflict("channel.depth", "is too narrow for a cord of "+r.show("channel.depth", d.Side.Diameter), r.atLeast("channel.depth", least))
+	}
+	if r.good("channel.opening", "splice.tip_gap") && d.Channel.Opening < d.Splice.TipGap {
+		r.conflict("channel.opening", "is shorter than the tip gap, "+r.show("channel.opening", d.Splice.TipGap), r.atLeast("channel.opening", d.Splice.TipGap))
+	}
+	if r.good("channel.depth", "channel.presser_foot") && d.Channel.Foot >= d.Channel.Depth {
+		r.conflict("channel.presser_foot", "lies past the channel's depth, "+r.show("channel.presser_foot", d.Channel.Depth),
+			"less than "+r.source.Length("channel.presser_foot", d.Channel.Depth, quantity.Down)+" will do")
+	}
+}
+
+// checkCap keeps the cap's top edge above the bed.
+func (r *reader) checkCap() {
+	c := r.design.Cap
+	if c.Kind == Gathered && r.good("cap.kind") {
+		for _, key := range []string{"cap.hollow", "cap.hem"} {
+			if r.source.Given(key) && r.good(key) {
+				r.conflict(key, "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
+			}
+		}
+		return
+	}
+	for _, s := range r.sections() {
+		if s.dropValue > 0 && r.good("cap.hollow", s.drop) && c.Hollow >= s.dropValue {
+			r.conflict("cap.hollow", "reaches the bed: the drop is "+r.show("cap.hollow", s.dropValue), "less than "+r.source.Length("cap.hollow", s.dropValue, quantity.Down)+" will do")
+			return
+		}
+	}
+}
+
+// checkBar keeps the tube a tube and its tips apart.
+func (r *reader) checkBar() {
+	d := r.design
+	if r.good("bar.wall", "bar.outer_diameter") && d.Bar.Wall >= d.Bar.Outer/2 {
+		r.conflict("bar.wall", "is half the outer diameter or more", "less than "+r.source.Length("bar.wall", d.Bar.Outer/2, quantity.Down)+" will do; leave it out for a solid bar")
+	}
+	shorter := min(d.Bed.HeadBar, d.Bed.FootBar)
+	if r.good("bar.tip_reach", "bed.head_bar", "bed.foot_bar") && 2*d.Bar.TipReach >= shorter {
+		r.conflict("bar.tip_reach", "two tips reach across the whole bar", "less than "+r.source.Length("bar.tip_reach", shorter/2, quantity.Down)+" will do")
+	}
+}
+
+// checkStock wants each bar to come out of one stock length.
+func (r *reader) checkStock() {
+	d := r.design
+	if d.Bar.Stock == 0 || !r.good("bar.stock", "bar.tip_reach", "bed.head_bar", "bed.foot_bar") {
+		return
+	}
+	if longest := max(d.Bed.HeadBar, d.Bed.FootBar) - 2*d.Bar.TipReach; longest > d.Bar.Stock {
+		r.conflict("bar.stock", "is shorter than the longer bar, "+r.show("bar.stock", longest), r.atLeast("bar.stock", longest))
+	}
+}
+
+// checkHang wants supports further apart than the bars, and above the bed.
+func (r *reader) checkHang() {
+	h, b := r.design.Hang, r.design.Bed
+	if h.Distance > 0 && r.good("hang.distance", "bed.span") && h.Distance <= b.Span {
+		r.conflict("hang.distance", "the supports stand closer than the bars, "+r.show("hang.distance", b.Span), "more than "+r.source.Length("hang.distance", b.Span, quantity.Up)+" will do")
+	}
+	if h.Height > 0 && r.good("hang.height", "hang.bed") && h.Height <= h.Bed {
+		r.conflict("hang.height", "the supports lie no higher than the bed, "+r.show("hang.height", h.Bed), "more than "+r.source.Length("hang.height", h.Bed, quantity.Up)+" will do")
+	}
+}
+
+// checkRoll keeps some of the roll's width.
+func (r *reader) checkRoll() {
+	c := r.design.Cloth
+	if r.good("cloth.margin", "cloth.width") && 2*c.Margin >= c.Width {
+		r.conflict("cloth.margin", "leaves nothing of a roll "+r.show("cloth.margin", c.Width)+" wide", "less than "+r.source.Length("cloth.margin", c.Width/2, quantity.Down)+" will do")
+	}
+}
+
+// checkFlaws keeps the flaws rectangles on the roll.
+func (r *reader) checkFlaws() {
+	if r.bad["cloth.flaw"] {
+		return
+	}
+	for i, f := range r.design.Cloth.Flaws {
+		full := fmt.Sprintf("cloth.flaw[%d].", i+1)
+		from, to, low, high := full+"from", full+"to", full+"low", full+"high"
+		switch {
+		case !r.good(from, to, low, high):
+		case f.Max.X <= f.Min.X:
+			r.conflict(to, "the flaw ends where it starts or before", "more than "+r.source.Length(to, f.Min.X, quantity.Up)+" will do")
+		case f.Max.Y <= f.Min.Y:
+			r.conflict(high, "the upper edge lies no higher than the lower one", "more than "+r.source.Length(high, f.Min.Y, quantity.Up)+" will do")
+		case r.good("cloth.width") && f.Max.Y > r.design.Cloth.Width:
+			r.conflict(high, "the flaw lies off the roll, which is "+r.show(high, r.design.Cloth.Width)+" wide", r.atMost(high, r.design.Cloth.Width))
+		}
+	}
+}
+
+// checkSheet keeps some of the sheet, and parts apart after the cut.
+func (r *reader) checkSheet() {
+	s := r.design.Sheet
+	if least := min(s.Width, s.Height); r.good("sheet.margin", "sheet.width", "sheet.height") && 2*s.Margin >= least {
+		r.conflict("sheet.margin", "leaves nothing of the sheet", "less than "+r.source.Length("sheet.margin", least/2, quantity.Down)+" will do")
+	}
+	if r.good("sheet.gap", "sheet.kerf") && s.Gap < s.Kerf {
+		r.conflict("sheet.gap", "is less than the width of cut, "+r.show("sheet.gap", s.Kerf), r.atLeast("sheet.gap", s.Kerf))
+	}
+}
+
+// checkTemplate wants room for lettering beside the curve.
+func (r *reader) checkTemplate() {
+	t := r.design.Template
+	if r.good("template.letter", "template.backing") && t.Backing < 2*t.Letter {
+		r.conflict("template.backing", "has no room for letters of "+r.show("template.backing", t.Letter), r.atLeast("template.backing", 2*t.Letter))
+	}
+	if r.good("template.tick", "bed.span") && t.Tick > r.design.Bed.Span/4 {
+		r.conflict("template.tick", "gives fewer than four ticks along the bay", r.atMost("template.tick", r.design.Bed.Span/4))
+	}
+}

@@ -1,0 +1,51 @@
+package design
+
+import (
+	"sort"
+	"unicode/utf8"
+)
+
+// lines finds the line and column of an offset.
+type lines struct {
+	data   []byte
+	starts []int // offset of each line's first byte
+}
+
+// newLines indexes data.
+func newLines(data []byte) lines {
+	starts := []int{0}
+	for i, c := range data {
+		if c == '\n' {
+			starts = append(starts, i+1)
+		}
+	}
+	return lines{data, starts}
+}
+
+// position returns the line and the column, in characters, of an offset.
+func (l lines) position(offset int) Position {
+	offset = min(max(offset, 0), len(l.data))
+	i := sort.SearchInts(l.starts, offset+1) - 1
+	return Position{i + 1, utf8.RuneCount(l.data[l.starts[i]:offset]) + 1}
+}
+
+// text returns line n, from 1, without its end.
+func (l lines) text(n int) string {
+	end := len(l.data)
+	if n < len(l.starts) {
+		end = l.starts[n] - 1
+	}
+	line := l.data[l.starts[n-1]:end]
+	if len(line) > 0 && line[len(line)-1] == '\r' {
+		line = line[:len(line)-1]
+	}
+	return string(line)
+}
+
+// after returns the offset at which the line after line n starts.
+func (l lines) after(n int) int {
+	if n < len(l.starts) {
+		return l.starts[n]
+	}
+	return len(l.data)
+}

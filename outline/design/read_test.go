@@ -1,0 +1,104 @@
+package design
+
+import (
+	"math"
+	"os"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"slingloft/outline/geom"
+)
+
+// read reads a sound design.
+func read(t *testing.T, name, text string) Design {
+	t.Helper()
+	d, _, err := Read(name, []byte(text))
+	if err != nil {
+		t.Fatalf("Read: %v", err)
+	}
+	return d
+}
+
+func TestReadDemo(t *testing.T) {
+	name, data := Demo()
+	d := read(t, name, string(data))
+	want := Bed{
+		Span: 1500, HeadBar: 900, FootBar: 820, Head: Drop, HeadValue: 410,
+		Control: SideDepth, ControlValue: 205, Second: SameWall,
+		HeadTail: 160, FootTail: 180, HeadLeg: 880, FootLeg: 840,
+		HeadRadius: 140, SeatRadius: 140, FootRadius: 140,
+	}
+	if diff := cmp.Diff(want, d.Bed); diff != "" {
+		t.Errorf("bed (-want +got):\n%s", diff)
+	}
+	bar := Bar{Name: "aluminium tube 25 x 1.5 mm", Material: "6061-T6", Outer: 25, Wall: 1.5,
+		Modulus: 68900, Yield: 241, Density: 2710, TipReach: 7, Eccentricity: 2, Stock: 2000, Price: 17.5}
+	if diff := cmp.Diff(bar, d.Bar); diff != "" {
+		t.Errorf("bar (-want +got):\n%s", diff)
+	}
+	if got, want := d.Splice.Contraction, (28.0/180+29.0/180+28.5/185)/3; math.Abs(got-want) > 1e-15 {
+		t.Errorf("contraction %v, want the mean of the trials, %v", got, want)
+	}
+	if diff := cmp.Diff([]geom.Box{{Min: geom.Pt(310, 1440), Max: geom.Pt(345, 1490)}}, d.Cloth.Flaws); diff != "" {
+		t.Errorf("flaws (-want +got):\n%s", diff)
+	}
+	if d.Sleeper.Crown != -120 || d.Cloth.StripStrength != 12.8 || d.Sheet.Origin != UpperLeft || d.Output.Scale != 1 {
+		t.Errorf("crown %v, strip strength %v, origin %v, scale %v", d.Sleeper.Crown, d.Cloth.StripStrength, d.Sheet.Origin, d.Output.Scale)
+	}
+}
+
+func TestReadInches(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/design/inches.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := read(t, "inches.toml", string(data))
+	tests := []struct {
+		what      string
+		got, want float64
+	}{
+		{"stature", d.Sleeper.Stature, 64.5 * 25.4},
+		{"mass", d.Sleeper.Mass, 138 * 0.45359237},
+		{"span", d.Bed.Span, 56.5 * 25.4},
+		{"tick left out", d.Template.Tick, 25.4},
+		{"opening left out", d.Channel.Opening, 1.125 * 25.4},
+		{"strength", d.Side.Strength, 2600 * 0.45359237 * 9.80665},
+		{"areal density", d.Cloth.ArealDensity, 3.4 * 33.90575}, // NIST SP 811
+	}
+	for _, tc := range tests {
+		if math.Abs(tc.got-tc.want) > 2e-7*tc.want {
+			t.Errorf("%s %v, want %v", tc.what, tc.got, tc.want)
+		}
+	}
+}
+
+// A starter file reads without fault in both systems, and says the same in both
+// but for rounding to handy figures.
+func TestStarter(t *testing.T) {
+	mm, in := read(t, "mm", Starter(false)), read(t, "in", Starter(true))
+	if mm.Bed.Control != SideDepth {
+		t.Errorf("control %v, want the side depth", mm.Bed.Control)
+	}
+	if d := math.Abs(mm.Bed.Span - in.Bed.Span); d > 10 {
+		t.Errorf("spans differ by %v mm", d)
+	}
+	if mm.Output.Inches || !in.Output.Inches {
+		t.Error("the starter files do not set their own units")
+	}
+}
+
+func TestWriteReadsBack(t *testing.T) {
+	_, demo := Demo()
+	inches, err := os.ReadFile("../../testdata/design/inches.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, text := range []string{string(demo), string(inches), Starter(false), Starter(true)} {
+		d := read(t, "first", text)
+		again := read(t, "again", string(Write(d)))
+		if diff := cmp.Diff(d, again); diff != "" {
+			t.Errorf("read back (-first +again):\n%s\nof\n%s", diff, Write(d))
+		}
+	}
+}

@@ -1,0 +1,204 @@
+package design
+
+import (
+	"fmt"
+	"slices"
+
+	"slingloft/outline/geom"
+	"slingloft/outline/quantity"
+)
+
+// flaw makes a row of the flaws in the cloth.
+func flaw(key, doc, mm, inch string, at func(*Design) *float64) row {
+	return measure("cloth.flaw."+key, quantity.Length, 0, 100000, at).says(doc, mm, inch).needed()
+}
+
+// lastFlaw returns the flaw that is being read.
+func lastFlaw(d *Design) *geom.Box { return &d.Cloth.Flaws[len(d.Cloth.Flaws)-1] }
+
+// lists returns the arrays of tables.
+func lists() []repeated {
+	return []repeated{
+		{key: "splice.trial", limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury. Several are better than one.",
+			grow:  func(d *Design) { d.Splice.Trials = append(slices.Clip(d.Splice.Trials), Trial{}) },
+			count: func(d *Design) int { return len(d.Splice.Trials) },
+			pick: func(d Design, i int) Design {
+				d.Splice.Trials = d.Splice.Trials[i : i+1]
+				return d
+			}},
+		{key: "cloth.flaw", limit: 300, doc: "Flaws in the cloth: rectangles on the roll that no piece may touch.",
+			grow:  func(d *Design) { d.Cloth.Flaws = append(slices.Clip(d.Cloth.Flaws), geom.Box{}) },
+			count: func(d *Design) int { return len(d.Cloth.Flaws) },
+			pick: func(d Design, i int) Design {
+				d.Cloth.Flaws = d.Cloth.Flaws[i : i+1]
+				return d
+			}},
+	}
+}
+
+// exclusive returns the sets of keys that exclude each other.
+func exclusive() []ways {
+	return []ways{
+		{"section at the head bar", [][]string{{"bed.head_drop"}, {"bed.head_girth"}}, true},
+		{"control", [][]string{{"bed.side_depth"}, {"bed.hang_angle"}, {"bed.foot_hang_angle"}, {"bed.thrust"}}, true},
+		{"condition at the foot", [][]string{{"bed.foot_drop"}, {"bed.foot_girth"}, {"bed.level_hooks"}, {"bed.same_wall_angle"}}, false},
+		{"underbody radius", [][]string{{"bed.underbody_radius"}, {"bed.head_radius", "bed.seat_radius", "bed.foot_radius"}}, true},
+		{"contraction", [][]string{{"splice.contraction"}, {"splice.trial"}}, false},
+	}
+}
+
+func channelRows() []row {
+	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+		return measure(key, quantity.Length, lo, hi, at)
+	}
+	return []row{
+		option("channel.kind", func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
+			says("A straight strip eased on, or a facing cut to the curve.", "strip", "strip").or("strip").known("type"),
+		length("channel.depth", 4, 300, func(d *Design) *float64 { return &d.Channel.Depth }).
+			says("Finished depth, from seam to fold.", "20 mm", "3/4 in").or("20 mm").known("width"),
+		length("channel.turn_under", 0, 100, func(d *Design) *float64 { return &d.Channel.TurnUnder }).
+			says("Turned under at each long edge.", "10 mm", "3/8 in").or("10 mm").known("turn"),
+		length("channel.opening", 2, 600, func(d *Design) *float64 { return &d.Channel.Opening }).
+			says("Length of the worked opening at a tip gap; left out, as the tip gap.", "34 mm", "1 3/8 in"),
+		length("channel.presser_foot", 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
+			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").known("foot", "stitch_line"),
+		option("cap.kind", func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
+			says("End cap square to the bottom line, or to the rising cords, or none: gathered by a drawstring.", "upright", "upright").or("upright").known("type"),
+		length("cap.hollow", 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
+			says("How far the top edge dips in the middle.", "40 mm", "1 1/2 in").or("0 mm").known("dip"),
+		length("cap.hem", 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
+			says("Hem at the top edge.", "18 mm", "3/4 in").or("15 mm"),
+	}
+}
+
+func seamRows() []row {
+	allowance := func(key, where string, at func(*Design) *float64) row {
+		return measure(key, quantity.Length, 0, 200, at).
+			says("Allowance "+where+".", "12 mm", "1/2 in").or("12 mm").known("allowance")
+	}
+	return []row{
+		allowance("seam.side_allowance", "along the sides", func(d *Design) *float64 { return &d.Seam.Side }),
+		allowance("seam.end_allowance", "at the ends of the body", func(d *Design) *float64 { return &d.Seam.End }),
+		allowance("seam.cap_allowance", "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
+		allowance("seam.join_allowance", "at lengthwise joins", func(d *Design) *float64 { return &d.Seam.Join }),
+		measure("seam.tolerance", quantity.Length, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
+			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm"),
+		number("seam.tolerance_ratio", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).
+			says("Or as part of the seam's length; the larger of the two holds.", "0.5 %", "0.5 %").or("0.5 %"),
+		measure("seam.stitch_length", quantity.Length, 0.5, 20, func(d *Design) *float64 { return &d.Seam.StitchLength }).
+			says("Stitch length.", "3 mm", "1/8 in").or("3 mm").known("stitch"),
+		count("seam.rows", 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
+			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
+		text("seam.thread", 60, func(d *Design) *string { return &d.Seam.ThreadName }).
+			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),
+		measure("seam.thread_strength", quantity.Force, 0.5, 2000, func(d *Design) *float64 { return &d.Seam.ThreadStrength }).
+			says("Breaking strength of the thread from its data sheet; left out, the margins of seams are not known.", "38 N", "8.5 lbf").known("strength"),
+		number("seam.factor", ratio, 0.05, 2, func(d *Design) *float64 { return &d.Seam.SeamFactor }).
+			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are not known.", "0.7", "0.7").known("seam_factor"),
+	}
+}
+
+func sheetRows() []row {
+	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+		return measure(key, quantity.Length, lo, hi, at)
+	}
+	return []row{
+		text("sheet.name", 60, func(d *Design) *string { return &d.Sheet.Name }).
+			says("What the sheets are.", "poplar plywood 3 mm", "poplar plywood 1/8 in").needed().known("material"),
+		length("sheet.width", 100, 10000, func(d *Design) *float64 { return &d.Sheet.Width }).
+			says("Width of the sheet or of the machine's bed, whichever is less.", "900 mm", "36 in").needed(),
+		length("sheet.height", 100, 10000, func(d *Design) *float64 { return &d.Sheet.Height }).
+			says("Height of the sheet or of the machine's bed.", "600 mm", "24 in").needed().known("length", "depth"),
+		option("sheet.origin", func(d *Design) *Corner { return &d.Sheet.Origin }, "lower-left", "lower-right", "upper-right", "upper-left").
+			says("Corner of the machine's bed where its origin lies.", "lower-left", "lower-left").or("lower-left").known("corner"),
+		length("sheet.kerf", 0, 10, func(d *Design) *float64 { return &d.Sheet.Kerf }).
+			says("Width of the cut.", "0.2 mm", "0.008 in").or("0 mm"),
+		length("sheet.gap", 0, 200, func(d *Design) *float64 { return &d.Sheet.Gap }).
+			says("Gap between parts.", "4 mm", "1/8 in").or("3 mm").known("spacing"),
+		length("sheet.margin", 0, 500, func(d *Design) *float64 { return &d.Sheet.Margin }).
+			says("Strip kept free along the edges.", "6 mm", "1/4 in").or("5 mm"),
+		length("sheet.thickness", 0.05, 100, func(d *Design) *float64 { return &d.Sheet.Thickness }).
+			says("Thickness.", "3 mm", "1/8 in"),
+		number("sheet.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Sheet.Price }).
+			says("Price per sheet.", "8", "8").known("cost"),
+	}
+}
+
+func templateRows() []row {
+	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+		return measure(key, quantity.Length, lo, hi, at)
+	}
+	return []row{
+		length("template.tick", 5, 500, func(d *Design) *float64 { return &d.Template.Tick }).
+			says("Step of ticks and offsets; left out, 25 mm, or 1 in where output.units is in.", "25 mm", "1 in").known("step", "ticks"),
+		toggle("template.whole", func(d *Design) *bool { return &d.Template.Whole }).
+			says("The whole side curve rather than half of it.", "true", "true").or("false").known("half"),
+		length("template.backing", 15, 600, func(d *Design) *float64 { return &d.Template.Backing }).
+			says("Least width of a template beside its curve.", "45 mm", "1 3/4 in").or("40 mm").known("width"),
+		length("template.letter", 1.8, 20, func(d *Design) *float64 { return &d.Template.Letter }).
+			says("Height of lettering.", "5 mm", "3/16 in").or("5 mm").known("lettering", "text"),
+	}
+}
+
+func marginRows() []row {
+	margin := func(key, usual, doc string, at func(*Design) *float64) row {
+		return number(key, ratio, 1, 50, at).says(doc, usual, usual).or(usual)
+	}
+	return []row{
+		margin("margin.cord", "5", "Breaking strength of spliced cord over its static pull (Cordage Institute CI 1401 gives 5 to 12).", func(d *Design) *float64 { return &d.Margins.Cord }),
+		margin("margin.bar", "1.5", "Of a bar, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Bar }),
+		margin("margin.cloth", "2", "Of the cloth, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Cloth }),
+		margin("margin.seam", "2", "Of the seams, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Seam }),
+		margin("margin.dynamic", "2", "Factor on the static load for bars, cloth and seams: sitting down, rolling.", func(d *Design) *float64 { return &d.Margins.Dynamic }),
+		list("margin.waived", 32, func(d *Design) *[]string { return &d.Margins.Waived }).
+			says("Checks that may fail, by the names that the report gives them.", "[]", "[]").known("waive", "ignore"),
+	}
+}
+
+func accuracyRows() []row {
+	return []row{
+		measure("accuracy.marking", quantity.Length, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Marking }).
+			says("How far off a mark may lie, either way.", "1 mm", "1/32 in").or("1 mm").known("mark"),
+		number("accuracy.scatter", ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
+			says("Scatter of the contraction, either way.", "0.02", "0.02").or("0.02"),
+		number("accuracy.set", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
+			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),
+		measure("accuracy.level", quantity.Length, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
+			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm"),
+	}
+}
+
+// scales returns the reductions of ISO 5455 that drawings may have.
+func scales() []int { return []int{1, 2, 5, 10, 20, 50, 100} }
+
+func outputRows() []row {
+	scale := row{key: "output.scale", form: choice,
+		put: func(d *Design, v any) {
+			var n int
+			fmt.Sscanf(v.(string), "1:%d", &n)
+			d.Output.Scale = 1 / float64(n)
+		},
+		get: func(d *Design) any { return fmt.Sprintf("1:%.0f", 1/d.Output.Scale) }}
+	for _, n := range scales() {
+		scale.choices = append(scale.choices, fmt.Sprintf("1:%d", n))
+	}
+	units := row{key: "output.units", form: choice, choices: []string{"mm", "in"},
+		put: func(d *Design, v any) { d.Output.Inches = v == "in" },
+		get: func(d *Design) any {
+			if d.Output.Inches {
+				return "in"
+			}
+			return "mm"
+		}}
+	fraction := row{key: "output.fraction", form: choice,
+		put: func(d *Design, v any) { fmt.Sscanf(v.(string), "1/%d", &d.Output.Fraction) },
+		get: func(d *Design) any { return fmt.Sprintf("1/%d", d.Output.Fraction) }}
+	for _, n := range []int{2, 4, 8, 16, 32, 64} {
+		fraction.choices = append(fraction.choices, fmt.Sprintf("1/%d", n))
+	}
+	return []row{
+		units.says("Units of figures for people.", "mm", "in").shown().or("mm").known("unit"),
+		fraction.says("Finest fraction of an inch.", "1/16", "1/16").or("1/16"),
+		scale.says("Scale of the drawings; templates and pieces to cut from need 1:1.", "1:1", "1:1").or("1:1"),
+	}
+}

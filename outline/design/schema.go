@@ -1,0 +1,209 @@
+package design
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"slingloft/outline/quantity"
+)
+
+// form is how the value of a key is written.
+type form int
+
+// The forms.
+const (
+	measured form = iota // quantity with unit, in quotes
+	ratio                // number, or per cent in quotes
+	amount               // number of a currency
+	whole                // whole number
+	words                // text for people, in quotes
+	choice               // one of some words, in quotes
+	flag                 // true or false
+	names                // list of words
+)
+
+// row is one key of a design file: all that reading, messages, starter file,
+// reference and writing need to know of it.
+type row struct {
+	key     string
+	form    form
+	dim     quantity.Dimension // of a measured row
+	lo, hi  float64            // least and greatest value in the stored unit
+	choices []string
+	must    bool   // has to be given
+	only    bool   // a flag that can only be set
+	usual   string // value where the key is left out, as it would be written; "": not given
+	active  bool   // stands uncommented in a starter file
+	doc     string
+	mm      string // example in metric units, without its quotes
+	inch    string // example in imperial units
+	also    []string
+
+	put func(*Design, any)
+	get func(*Design) any // nil: not to be written
+}
+
+// measure makes a row for a quantity that is stored in the place at.
+func measure(key string, d quantity.Dimension, lo, hi float64, at func(*Design) *float64) row {
+	return number(key, measured, lo, hi, at).of(d)
+}
+
+// number makes a row for a number that is stored in the place at.
+func number(key string, f form, lo, hi float64, at func(*Design) *float64) row {
+	return row{key: key, form: f, lo: lo, hi: hi,
+		put: func(d *Design, v any) { *at(d) = v.(float64) },
+		get: func(d *Design) any { return *at(d) }}
+}
+
+// count makes a row for a whole number.
+func count(key string, lo, hi int, at func(*Design) *int) row {
+	return row{key: key, form: whole, lo: float64(lo), hi: float64(hi),
+		put: func(d *Design, v any) { *at(d) = v.(int) },
+		get: func(d *Design) any { return *at(d) }}
+}
+
+// text makes a row for text of at most limit characters.
+func text(key string, limit int, at func(*Design) *string) row {
+	return row{key: key, form: words, hi: float64(limit),
+		put: func(d *Design, v any) { *at(d) = v.(string) },
+		get: func(d *Design) any { return *at(d) }}
+}
+
+// option makes a row for a value out of a list of words, in the order of the
+// constants of T.
+func option[T ~int](key string, at func(*Design) *T, choices ...string) row {
+	return row{key: key, form: choice, choices: choices,
+		put: func(d *Design, v any) { *at(d) = T(index(choices, v.(string))) },
+		get: func(d *Design) any { return choices[*at(d)] }}
+}
+
+// toggle makes a row for true or false.
+func toggle(key string, at func(*Design) *bool) row {
+	return row{key: key, form: flag,
+		put: func(d *Design, v any) { *at(d) = v.(bool) },
+		get: func(d *Design) any { return *at(d) }}
+}
+
+// list makes a row for a list of at most limit words.
+func list(key string, limit int, at func(*Design) *[]string) row {
+	return row{key: key, form: names, hi: float64(limit),
+		put: func(d *Design, v any) { *at(d) = v.([]string) },
+		get: func(d *Design) any { return *at(d) }}
+}
+
+// index returns the place of word in words, which holds it.
+func index(words []string, word string) int {
+	for i, w := range words {
+		if w == word {
+			return i
+		}
+	}
+	return 0
+}
+
+func (r row) of(d quantity.Dimension) row { r.dim = d; return r }
+
+// says sets the row's documentation and its examples.
+func (r row) says(doc, mm, inch string) row { r.doc, r.mm, r.inch = doc, mm, inch; return r }
+
+// needed marks a key that has to be given.
+func (r row) needed() row { r.must, r.active = true, true; return r }
+
+// shown marks a key that may be left out but stands in a starter file.
+func (r row) shown() row { r.active = true; return r }
+
+// or sets the value that holds where the key is left out.
+func (r row) or(usual string) row { r.usual = usual; return r }
+
+// known adds names under which people may look for the key.
+func (r row) known(as ...string) row { r.also = as; return r }
+
+// when makes the row one of several keys that set the same thing: put runs the
+// setter after storing, and the key is written only where chosen holds.
+func (r row) when(set func(*Design), chosen func(*Design) bool) row {
+	put, get := r.put, r.get
+	r.put = func(d *Design, v any) { put(d, v); set(d) }
+	r.get = func(d *Design) any {
+		if !chosen(d) {
+			return nil
+		}
+		return get(d)
+	}
+	return r
+}
+
+// table returns the name of the row's table, empty at the top.
+func (r row) table() string { return r.key[:max(strings.LastIndexByte(r.key, '.'), 0)] }
+
+// name returns the last part of the key.
+func (r row) name() string { return r.key[strings.LastIndexByte(r.key, '.')+1:] }
+
+// example returns the example in TOML.
+func (r row) example(inches bool) string {
+	if inches && r.inch != "" {
+		return r.quoted(r.inch)
+	}
+	return r.quoted(r.mm)
+}
+
+// quoted returns a value as it is written in TOML.
+func (r row) quoted(value string) string {
+	switch r.form {
+	case measured, words, choice:
+		return strconv.Quote(value)
+	case ratio:
+		if strings.HasSuffix(value, "%") {
+			return strconv.Quote(value)
+		}
+	}
+	return value
+}
+
+// limits returns the range of a row in words, in the given system of units.
+func (r row) limits(imperial bool) string {
+	switch r.form {
+	case measured:
+		u := r.dim.Unit(imperial)
+		return u.Format(r.lo, quantity.Up) + " to " + u.Format(r.hi, quantity.Down)
+	case ratio, amount, whole:
+		u := quantity.Ratio.Unit(false)
+		return u.Format(r.lo, quantity.Up) + " to " + u.Format(r.hi, quantity.Down)
+	case words:
+		return fmt.Sprintf("at most %.0f characters", r.hi)
+	case names:
+		return fmt.Sprintf("at most %.0f names", r.hi)
+	case choice:
+		return `"` + strings.Join(r.choices, `", "`) + `"`
+	case flag:
+		if r.only {
+			return "true"
+		}
+	}
+	return "true or false"
+}
+
+// holds reports whether v lies in the row's range; the ends belong to it.
+func (r row) holds(v float64) bool {
+	const slack = 1e-9 // of the end, for limits that are written in other units
+	return v >= r.lo-slack*math.Abs(r.lo) && v <= r.hi+slack*math.Abs(r.hi)
+}
+
+// repeated is an array of tables.
+type repeated struct {
+	key   string
+	limit int
+	doc   string
+	grow  func(*Design)            // adds an empty element
+	count func(*Design) int        // elements there are
+	pick  func(Design, int) Design // the design with element i alone
+}
+
+// ways are keys that exclude each other: of the alternatives, each a set of keys
+// that belong together, exactly one is given, or at most one.
+type ways struct {
+	what         string // what the keys say
+	alternatives [][]string
+	must         bool
+}

@@ -1,0 +1,153 @@
+package design
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Starter returns a commented design file to begin with, in inches and pounds or
+// in mm and kg. It names every key and is itself a sound design.
+func Starter(inches bool) string {
+	var b strings.Builder
+	b.WriteString(starterHead)
+	k := newKeys()
+	docs := tableDocs()
+	rows := k.in("")
+	writeRows(&b, rows, inches, false)
+	for _, t := range k.tables {
+		rows := k.in(t)
+		if len(rows) == 0 {
+			continue
+		}
+		// A table whose keys are needed only together stays out as a whole.
+		out := t == "hang.line"
+		head := "[" + t + "]"
+		doc := docs[t]
+		if l, ok := k.list(t); ok {
+			out, head, doc = true, "[["+t+"]]", l.doc
+		}
+		b.WriteString("\n\n")
+		comment(&b, "# ", doc)
+		if out {
+			head = "# " + head
+		}
+		b.WriteString(head + "\n")
+		writeRows(&b, rows, inches, out)
+	}
+	return b.String()
+}
+
+// starterHead opens a starter file.
+const starterHead = `# A bridge hammock. Change the figures to your own; keep a unit with each of them:
+# mm, cm, m, in, ft ("5 ft 8 1/2 in"), kg, g, lb, oz, N, kN, lbf, kgf, deg,
+# g/m², oz/yd², g/m, oz/yd, N/mm, N/50 mm, lbf/in, MPa, GPa, psi, ksi, kg/m³.
+# A key behind # is left out; take the # away to give it.
+
+`
+
+// in returns the rows of a table.
+func (k keys) in(table string) []row {
+	var out []row
+	for _, r := range k.rows {
+		if r.table() == table {
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+// writeRows writes keys with their documentation; out leaves all of them out.
+func writeRows(b *strings.Builder, rows []row, inches, out bool) {
+	for i, r := range rows {
+		if i > 0 {
+			b.WriteString("\n")
+		}
+		doc := r.doc
+		if r.form == choice {
+			doc += " One of " + r.limits(inches) + "."
+		}
+		if r.usual != "" {
+			doc += " Left out: " + r.usual + "."
+		}
+		comment(b, "# ", doc)
+		if !r.active || out {
+			b.WriteString("# ")
+		}
+		fmt.Fprintf(b, "%s = %s\n", r.name(), r.example(inches))
+	}
+}
+
+// comment writes text broken into lines that begin with mark.
+func comment(b *strings.Builder, mark, text string) {
+	const width = 84
+	line := mark
+	for _, word := range strings.Fields(text) {
+		if len(line) > len(mark) && len([]rune(line))+1+len([]rune(word)) > width {
+			b.WriteString(strings.TrimRight(line, " ") + "\n")
+			line = mark
+		}
+		if len(line) > len(mark) {
+			line += " "
+		}
+		line += word
+	}
+	if len(line) > len(mark) {
+		b.WriteString(line + "\n")
+	}
+}
+
+// Reference returns every key in Markdown: what it means, its range, what holds
+// where it is left out, and an example in both systems of units.
+func Reference() string {
+	var b strings.Builder
+	k := newKeys()
+	docs := tableDocs()
+	for _, t := range append([]string{""}, k.tables...) {
+		rows := k.in(t)
+		if len(rows) == 0 {
+			continue
+		}
+		head, doc := "`["+t+"]`", docs[t]
+		if t == "" {
+			head = "Top of the file"
+		}
+		if l, ok := k.list(t); ok {
+			head, doc = "`[["+t+"]]`", fmt.Sprintf("%s At most %d.", l.doc, l.limit)
+		}
+		fmt.Fprintf(&b, "### %s\n\n", head)
+		if doc != "" {
+			b.WriteString(doc + "\n\n")
+		}
+		b.WriteString("| key | meaning | range | left out | examples |\n|---|---|---|---|---|\n")
+		for _, r := range rows {
+			fmt.Fprintf(&b, "| `%s` | %s | %s | %s | %s |\n", r.name(), cell(r.doc), cell(r.limits(false)), r.leftOut(), r.examples())
+		}
+		b.WriteString("\n")
+	}
+	return b.String()
+}
+
+// leftOut says what holds where a key is not given.
+func (r row) leftOut() string {
+	switch {
+	case r.must:
+		return "**needed**"
+	case r.usual != "":
+		return cell(r.usual)
+	}
+	return "–"
+}
+
+// examples returns the row's examples as code.
+func (r row) examples() string {
+	mm, in := r.example(false), r.example(true)
+	if mm == in {
+		return "`" + mm + "`"
+	}
+	return "`" + mm + "`, `" + in + "`"
+}
+
+// cell makes text safe within a Markdown table.
+func cell(text string) string {
+	return strings.NewReplacer("|", `\|`, "[[", "`[[", "]]", "]]`").Replace(text)
+}

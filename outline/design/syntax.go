@@ -1,0 +1,66 @@
+package design
+
+import (
+	"errors"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"github.com/pelletier/go-toml/v2/unstable"
+
+	"slingloft/outline/quantity"
+)
+
+// startsLine matches a line on which reading may go on after a fault: a header,
+// or a key and its equals sign.
+var startsLine = regexp.MustCompile(`^\s*(\[|[A-Za-z0-9_."'-]+\s*=)`)
+
+// assignment takes a line apart into key and value.
+var assignment = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*[=:]\s*(.*)$`)
+
+// resume notes the fault that stopped the parser and lets it go on at the next
+// line that looks sound.
+func (b *builder) resume(err error) {
+	offset := b.base
+	var pe *unstable.ParserError
+	if errors.As(err, &pe) && pe.Highlight != nil {
+		offset += int(b.parser.Range(pe.Highlight).Offset)
+	}
+	at := b.lines.position(offset)
+	line := b.lines.text(at.Line)
+	key, found, hint := b.explain(line, err.Error())
+	b.faults = append(b.faults, Fault{b.file, at.Line, at.Column, key, found, hint})
+	n := at.Line + 1
+	for n <= len(b.lines.starts) && !startsLine.MatchString(b.lines.text(n)) {
+		n++
+	}
+	b.base = b.lines.after(n - 1)
+}
+
+// explain says what is wrong with a line that is not TOML, and notes its key as
+// seen, so that it is not reported as missing too.
+func (b *builder) explain(line, message string) (key, found, hint string) {
+	if strings.HasPrefix(strings.TrimSpace(line), "[") {
+		return "", message, "write the name of a table in brackets on a line of its own, such as [bed]"
+	}
+	m := assignment.FindStringSubmatch(line)
+	if m == nil {
+		return "", message, `write one key, an equals sign and its value, such as span = "1650 mm"`
+	}
+	key = dotted(b.prefix, m[1])
+	b.broken[key] = true
+	value, _, _ := strings.Cut(m[2], "#")
+	value = strings.TrimSpace(value)
+	if value == "" {
+		return key, "has no value", "write one, or put # before the line to leave it out"
+	}
+	bare := strings.Trim(value, `"'`)
+	if q, err := quantity.Parse(bare); err == nil && q.Unit.Symbol != "" {
+		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
+	}
+	// An inch sign within double quotes ends the text too early.
+	if strings.Count(value, `"`) == 3 {
+		return key, message, `write in for inches and ft for feet, such as "65 in"`
+	}
+	return key, message, "write " + m[1] + ` = "…", the value in quotes on the same line`
+}

@@ -1,0 +1,283 @@
+package design
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/pelletier/go-toml/v2"
+	"github.com/pelletier/go-toml/v2/unstable"
+)
+
+// The tree is a TOML document with the position of everything in it. It is built
+// with the library's parser, which knows positions but not whether a key
+// was given twice; that rule lives here.
+
+// node is a value: a scalar, an array or an inline table.
+type node struct {
+	kind  unstable.Kind
+	text  string // strings decoded, other scalars as written
+	at    Position
+	items []node // of an array
+	table *table // of an inline table
+}
+
+// entry is what one key of a table holds: exactly one of the three is set.
+type entry struct {
+	name  string
+	at    Position // of the key
+	value *node
+	table *table
+	list  []*table // of an array of tables
+}
+
+// table is a TOML table, its entries in the order of the file.
+type table struct {
+	at      Position // of the header or of the brace
+	entries []*entry
+	index   map[string]*entry
+	header  bool // given by a header of its own
+	closed  bool // inline: nothing can be added
+}
+
+// find returns the entry of that name, or nil.
+func (t *table) find(name string) *entry { return t.index[name] }
+
+// add puts an entry in t.
+func (t *table) add(e *entry) {
+	if t.index == nil {
+		t.index = map[string]*entry{}
+	}
+	t.index[e.name] = e
+	t.entries = append(t.entries, e)
+}
+
+// builder builds the tree of one document.
+type builder struct {
+	file    string
+	data    []byte
+	lines   lines
+	root    *table
+	current *table
+	prefix  string // of the current table, for messages
+	parser  unstable.Parser
+	base    int             // offset in data at which the parser started
+	broken  map[string]bool // full names of keys on lines that are not TOML
+	faults  Faults
+}
+
+// build reads data, which is valid UTF-8. The builder it returns holds the tree,
+// what is wrong with the file as TOML, and the keys on the lines left out for that.
+func build(file string, data []byte) *builder {
+	root := &table{at: Position{1, 1}}
+	b := &builder{file: file, data: data, lines: newLines(data), root: root, current: root,
+		broken: map[string]bool{}}
+	for b.base < len(data) && len(b.faults) <= MaxFaults {
+		b.parser.Reset(data[b.base:])
+		for b.parser.NextExpression() {
+			b.expression(b.parser.Expression())
+		}
+		if b.parser.Error() == nil {
+			break
+		}
+		b.resume(b.parser.Error())
+	}
+	if len(b.faults) == 0 {
+		b.judge()
+	}
+	return b
+}
+
+// judge asks the library's decoder whether the document is sound as a whole, so
+// that nothing is read here that TOML forbids.
+func (b *builder) judge() {
+	var all map[string]any
+	err := toml.Unmarshal(b.data, &all)
+	var de *toml.DecodeError
+	switch {
+	case errors.As(err, &de):
+		line, column := de.Position()
+		b.faults = append(b.faults, Fault{b.file, line, column, strings.Join(de.Key(), "."),
+			strings.TrimPrefix(de.Error(), "toml: "), "write it as TOML"})
+	case err != nil:
+		b.faults = append(b.faults, Fault{b.file, 1, 1, "", err.Error(), "write it as TOML"})
+	}
+}
+
+// expression takes in a header or a key with its value.
+func (b *builder) expression(n *unstable.Node) {
+	switch n.Kind {
+	case unstable.Table:
+		b.header(n, false)
+	case unstable.ArrayTable:
+		b.header(n, true)
+	case unstable.KeyValue:
+		b.keyValue(b.current, b.prefix, n)
+	}
+}
+
+// step is one part of a dotted key.
+type step struct {
+	name string
+	at   Position
+	end  int // offset just after it
+}
+
+// steps returns the parts of the key of n.
+func (b *builder) steps(n *unstable.Node) []step {
+	var out []step
+	for it := n.Key(); it.Next(); {
+		k := it.Node()
+		offset := b.base + int(k.Raw.Offset)
+		out = append(out, step{string(k.Data), b.lines.position(offset), offset + int(k.Raw.Length)})
+	}
+	return out
+}
+
+// header makes the table of a header the current one.
+func (b *builder) header(n *unstable.Node, list bool) {
+	path := b.steps(n)
+	b.prefix, b.current = "", &table{at: path[0].at} // what follows a faulty header is dropped
+	t := b.root
+	prefix := ""
+	for _, s := range path[:len(path)-1] {
+		prefix = dotted(prefix, s.name)
+		if t = b.into(t, prefix, s); t == nil {
+			return
+		}
+	}
+	last := path[len(path)-1]
+	full := dotted(prefix, last.name)
+	b.prefix = full
+	var t2 *table
+	if list {
+		t2 = b.element(t, full, last)
+	} else {
+		t2 = b.named(t, full, last)
+	}
+	if t2 != nil {
+		t2.at = path[0].at
+		b.current = t2
+	}
+}
+
+// into returns the table that step s of a path leads to, made if need be.
+func (b *builder) into(t *table, full string, s step) *table {
+	e := t.find(s.name)
+	switch {
+	case e == nil:
+		e = &entry{name: s.name, at: s.at, table: &table{at: s.at}}
+		t.add(e)
+		return e.table
+	case len(e.list) > 0:
+		return e.list[len(e.list)-1]
+	case e.table == nil || e.table.closed:
+		b.twice(full, s.at, e.at)
+		return nil
+	}
+	return e.table
+}
+
+// named returns the table of a plain header.
+func (b *builder) named(t *table, full string, s step) *table {
+	e := t.find(s.name)
+	if e == nil {
+		e = &entry{name: s.name, at: s.at, table: &table{at: s.at, header: true}}
+		t.add(e)
+		return e.table
+	}
+	if e.table == nil || e.table.closed || e.table.header {
+		b.twice(full, s.at, e.at)
+		// Its keys are still read into the first one, so that they are checked too.
+		if e.table != nil && !e.table.closed {
+			return e.table
+		}
+		return nil
+	}
+	e.table.header = true
+	return e.table
+}
+
+// element returns a new element of an array of tables.
+func (b *builder) element(t *table, full string, s step) *table {
+	e := t.find(s.name)
+	if e == nil {
+		e = &entry{name: s.name, at: s.at}
+		t.add(e)
+	} else if len(e.list) == 0 {
+		b.twice(full, s.at, e.at)
+		return nil
+	}
+	e.list = append(e.list, &table{at: s.at, header: true})
+	return e.list[len(e.list)-1]
+}
+
+// keyValue puts one key and its value into t.
+func (b *builder) keyValue(t *table, prefix string, n *unstable.Node) {
+	path := b.steps(n)
+	for _, s := range path[:len(path)-1] {
+		prefix = dotted(prefix, s.name)
+		if t = b.into(t, prefix, s); t == nil {
+			return
+		}
+	}
+	last := path[len(path)-1]
+	full := dotted(prefix, last.name)
+	if e := t.find(last.name); e != nil {
+		b.twice(full, last.at, e.at)
+		return
+	}
+	v := b.value(n.Value(), full, b.valueAt(last.end))
+	e := &entry{name: last.name, at: last.at}
+	if v.table != nil {
+		e.table = v.table
+	} else {
+		e.value = &v
+	}
+	t.add(e)
+}
+
+// valueAt returns where the value stands whose key ends at offset end.
+func (b *builder) valueAt(end int) Position {
+	for end < len(b.data) && strings.IndexByte(" \t=", b.data[end]) >= 0 {
+		end++
+	}
+	return b.lines.position(end)
+}
+
+// value takes in a value that stands at the position at.
+func (b *builder) value(n *unstable.Node, full string, at Position) node {
+	v := node{kind: n.Kind, text: string(n.Data), at: at}
+	switch n.Kind {
+	case unstable.Array:
+		for it := n.Children(); it.Next(); {
+			item := it.Node()
+			where := at
+			if item.Raw.Length > 0 {
+				where = b.lines.position(b.base + int(item.Raw.Offset))
+			}
+			v.items = append(v.items, b.value(item, full, where))
+		}
+	case unstable.InlineTable:
+		v.table = &table{at: at}
+		for it := n.Children(); it.Next(); {
+			b.keyValue(v.table, full, it.Node())
+		}
+		v.table.closed = true
+	}
+	return v
+}
+
+// twice notes that full is given at both positions.
+func (b *builder) twice(full string, at, first Position) {
+	b.faults = append(b.faults, Fault{b.file, at.Line, at.Column, full,
+		fmt.Sprintf("is given already in line %d", first.Line), "keep one of the two"})
+}
+
+// dotted joins a table's name and a key.
+func dotted(prefix, name string) string {
+	if prefix == "" {
+		return name
+	}
+	return prefix + "." + name
+}

@@ -1,0 +1,102 @@
+package design
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"slingloft/outline/quantity"
+)
+
+// Write returns a design file that [Read] turns back into the same design, which
+// has to be one that Read would accept. Keys at their usual value are left out.
+func Write(d Design) []byte {
+	var b strings.Builder
+	k := newKeys()
+	usual := Defaults()
+	for _, r := range k.in("") {
+		r.write(&b, &d, &usual)
+	}
+	for _, t := range k.tables {
+		l, isList := k.list(t)
+		if !isList {
+			writeTable(&b, "["+t+"]", k.in(t), &d, &usual)
+			continue
+		}
+		for i := range l.count(&d) {
+			one := l.pick(d, i)
+			writeTable(&b, "[["+t+"]]", k.in(t), &one, nil)
+		}
+	}
+	return []byte(b.String())
+}
+
+// writeTable writes a table that holds anything.
+func writeTable(b *strings.Builder, head string, rows []row, d, usual *Design) {
+	var body strings.Builder
+	for _, r := range rows {
+		r.write(&body, d, usual)
+	}
+	if body.Len() > 0 {
+		fmt.Fprintf(b, "\n%s\n%s", head, body.String())
+	}
+}
+
+// write writes one key unless it is at its usual value or was not given.
+func (r row) write(b *strings.Builder, d, usual *Design) {
+	v := r.get(d)
+	if v == nil || r.absent(v) {
+		return
+	}
+	if r.usual != "" && usual != nil && reflect.DeepEqual(v, r.get(usual)) {
+		return
+	}
+	fmt.Fprintf(b, "%s = %s\n", r.name(), r.written(v))
+}
+
+// absent reports whether v stands for a key that was not given.
+func (r row) absent(v any) bool {
+	switch v := v.(type) {
+	case float64:
+		return v == 0 && (r.form == amount || !r.holds(0))
+	case string:
+		return v == ""
+	case []string:
+		return len(v) == 0
+	}
+	return false
+}
+
+// written returns v in TOML, exactly.
+func (r row) written(v any) string {
+	switch v := v.(type) {
+	case float64:
+		if r.form != measured {
+			return strconv.FormatFloat(v, 'f', -1, 64)
+		}
+		return strconv.Quote(exact(r.dim, v))
+	case []string:
+		quoted := make([]string, len(v))
+		for i, s := range v {
+			quoted[i] = strconv.Quote(s)
+		}
+		return "[" + strings.Join(quoted, ", ") + "]"
+	case string:
+		return strconv.Quote(v)
+	}
+	return fmt.Sprint(v)
+}
+
+// exact writes a quantity so that it reads back to the same bits: angles in
+// degrees where that is possible, everything else in its stored unit.
+func exact(d quantity.Dimension, v float64) string {
+	if d == quantity.Angle {
+		deg := d.Unit(false)
+		text := strconv.FormatFloat(v/deg.Factor, 'f', -1, 64) + " " + deg.Symbol
+		if q, err := quantity.As(text, d); err == nil && q.Value == v {
+			return text
+		}
+	}
+	return d.Text(v)
+}
