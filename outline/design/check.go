@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"slingloft/outline/quantity"
 )
@@ -21,9 +22,9 @@ func (r *reader) check() {
 	}
 }
 
-// good reports whether none of the keys is at fault.
+// good reports whether none of the keys, nor the table of one, is at fault.
 func (r *reader) good(keys ...string) bool {
-	return !slices.ContainsFunc(keys, func(k string) bool { return r.bad[k] })
+	return !slices.ContainsFunc(keys, func(k string) bool { return r.bad[k] || r.bad[k[:max(strings.LastIndexByte(k, '.'), 0)]] })
 }
 
 // conflict notes a fault of a key that was read well but does not fit another.

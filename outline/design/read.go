@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"slices"
-	"sort"
 	"strings"
 	"unicode/utf8"
 
@@ -54,7 +53,8 @@ type reader struct {
 	bad    map[string]bool // keys that are given but at fault
 	faults Faults
 
-	sideCurve string // as written in bed.side_curve
+	sideCurve string   // as written in bed.side_curve
+	misspelt  []string // tables that unknown ones were probably meant for
 }
 
 // Read reads a design file; name is what its faults call it. On any fault the
@@ -80,6 +80,7 @@ func Read(name string, data []byte) (Design, Source, error) {
 	}
 	r.design = Defaults()
 	r.table("", b.root)
+	r.missingTables()
 	r.alternatives()
 	r.derive()
 	r.missing()
@@ -160,7 +161,7 @@ func (r *reader) entry(tableName string, e *entry) {
 	case plainName && isTable:
 		r.inner(full, e)
 	case e.value != nil && len(e.value.items) == 0 || e.value != nil && e.value.items[0].table == nil:
-		r.fault(e.at, shown(full), "is not a known key", r.keys.suggest(tableName, e.name))
+		r.unknownKey(e, full, tableName)
 	default:
 		r.unknownTable(tableName, full, e)
 	}
@@ -180,7 +181,19 @@ func (r *reader) unknownTable(tableName, full string, e *entry) {
 	} else if len(e.list) > 0 {
 		at = e.list[0].at
 	}
-	r.fault(at, shown(full), "is not a known table", r.keys.suggestTable(full))
+	hint, meant := r.keys.suggestTable(full)
+	r.misspelt = append(r.misspelt, meant)
+	r.fault(at, shown(full), "is not a known table", hint)
+}
+
+// unknownKey notes a key that is not in the schema. Those that were probably meant
+// count as given, so that they are not reported as missing too.
+func (r *reader) unknownKey(e *entry, full, tableName string) {
+	hint, meant := r.keys.suggest(tableName, e.name)
+	for _, key := range meant {
+		r.bad[key] = true
+	}
+	r.fault(e.at, shown(full), "is not a known key", hint)
 }
 
 // inner reads a table where one is wanted.
@@ -189,8 +202,10 @@ func (r *reader) inner(full string, e *entry) {
 	case e.table != nil:
 		r.table(full, e.table)
 	case len(e.list) > 0:
+		r.bad[full] = true
 		r.fault(e.list[0].at, full, "is given as a list of tables", "write ["+full+"], once")
 	default:
+		r.bad[full] = true
 		r.fault(e.at, full, "is a table but holds a value", "write ["+full+"] on a line of its own and its keys below")
 	}
 }
@@ -199,8 +214,7 @@ func (r *reader) inner(full string, e *entry) {
 func (r *reader) key(row row, e *entry) {
 	if e.value == nil {
 		r.bad[row.key] = true
-		hint := fmt.Sprintf("write %s = %s under %s", row.name(), row.example(false), inTable(row.table()))
-		r.fault(e.at, row.key, "is a key but is given as a table", hint)
+		r.fault(e.at, row.key, "is a key but is given as a table", r.line(row))
 		return
 	}
 	r.store(row, row.key, *e.value)
@@ -264,7 +278,11 @@ func (r *reader) element(full, list string, t *table) {
 		case r.full():
 			return
 		case !ok:
-			r.fault(e.at, shown(dotted(full, e.name)), "is not a known key", r.keys.suggest(list, e.name))
+			hint, meant := r.keys.suggest(list, e.name)
+			for _, key := range meant {
+				r.bad[full+strings.TrimPrefix(key, list)] = true
+			}
+			r.fault(e.at, shown(dotted(full, e.name)), "is not a known key", hint)
 		case e.value == nil:
 			r.bad[full+"."+e.name] = true
 			r.fault(e.at, full+"."+e.name, "is given as a table", "write "+row.name()+" = "+row.example(false))
@@ -273,106 +291,9 @@ func (r *reader) element(full, list string, t *table) {
 		}
 	}
 	for _, row := range r.keys.rows {
-		if row.table() == list && row.must && t.find(row.name()) == nil {
+		if row.table() == list && row.must && !r.seen(full+"."+row.name()) {
 			r.bad[full+"."+row.name()] = true
 			r.fault(t.at, full+"."+row.name(), "is missing", "write "+row.name()+" = "+row.example(false))
 		}
 	}
-}
-
-// seen reports whether a key was given, rightly or not.
-func (r *reader) seen(key string) bool { return r.source.Given(key) || r.bad[key] }
-
-// missing notes the keys that have to be given and are not.
-func (r *reader) missing() {
-	for _, row := range r.keys.rows {
-		if _, inList := r.keys.list(row.table()); inList || !row.must || r.seen(row.key) {
-			continue
-		}
-		r.lacks(row)
-	}
-	hasLine := r.source.Given("hang.line")
-	for _, name := range []string{"hang.line.name", "hang.line.diameter"} {
-		if hasLine && !r.seen(name) {
-			r.lacks(r.keys.byKey[name])
-		}
-	}
-	if r.design.Load.Model == Lying && !r.bad["load.model"] && !r.seen("sleeper.crown") {
-		r.lacks(r.keys.byKey["sleeper.crown"])
-	}
-}
-
-// lacks notes that a key is missing.
-func (r *reader) lacks(row row) {
-	r.bad[row.key] = true
-	r.fault(r.source.At(row.key), row.key, "is missing", fmt.Sprintf("write %s = %s under %s", row.name(), row.example(false), inTable(row.table())))
-}
-
-// alternatives checks the keys that exclude each other.
-func (r *reader) alternatives() {
-	for _, w := range exclusive() {
-		var given [][]string
-		for _, set := range w.alternatives {
-			if slices.ContainsFunc(set, r.seen) {
-				given = append(given, set)
-			}
-		}
-		switch {
-		case len(given) > 1:
-			r.clash(w, given)
-		case len(given) == 1:
-			r.together(given[0])
-		case w.must:
-			r.none(w)
-		}
-	}
-}
-
-// clash notes keys of several alternatives, at the one that stands last.
-func (r *reader) clash(w ways, given [][]string) {
-	var seen []string
-	for _, set := range given {
-		for _, key := range set {
-			if r.source.Given(key) {
-				seen = append(seen, key)
-			}
-		}
-	}
-	for _, set := range w.alternatives {
-		for _, key := range set {
-			r.bad[key] = true
-		}
-	}
-	if len(seen) < 2 {
-		return // one of them stands on a line that is at fault already
-	}
-	sort.SliceStable(seen, func(i, j int) bool {
-		a, b := r.source.At(seen[i]), r.source.At(seen[j])
-		return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
-	})
-	first, last := seen[0], seen[len(seen)-1]
-	r.fault(r.source.At(last), last, fmt.Sprintf("is given beside %s in line %d, and each sets the %s", first, r.source.At(first).Line, w.what), "keep one of them")
-}
-
-// together notes the keys of a set that are missing beside the others.
-func (r *reader) together(set []string) {
-	for _, key := range set {
-		if row, ok := r.keys.byKey[key]; ok && !r.seen(key) {
-			r.lacks(row)
-		}
-	}
-}
-
-// none notes that no alternative is given.
-func (r *reader) none(w ways) {
-	var all []string
-	for _, set := range w.alternatives {
-		for _, key := range set {
-			all = append(all, key[strings.LastIndexByte(key, '.')+1:])
-			r.bad[key] = true
-		}
-	}
-	first := r.keys.byKey[w.alternatives[0][0]]
-	r.fault(r.source.At(first.key), first.key, "is missing: none of "+strings.Join(all, ", ")+" sets the "+w.what,
-		fmt.Sprintf("write %s = %s under %s", first.name(), first.example(false), inTable(first.table())))
 }

@@ -2,7 +2,6 @@ package design
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 )
 
@@ -46,46 +45,56 @@ func slips(a, b string) int {
 	return last[len(b)]
 }
 
-// suggest says what to write instead of the unknown key name in a table.
-func (s keys) suggest(table, name string) string {
-	var here, names []string
-	for _, r := range s.rows {
-		if r.table() == table {
-			names = append(names, r.name())
-			if slices.Contains(r.also, strings.ToLower(name)) {
-				here = append(here, r.name())
-			}
+// suggest says what to write instead of the unknown key name in a table, and
+// which keys were probably meant.
+func (s keys) suggest(table, name string) (hint string, meant []string) {
+	var known []string // the names and other names of the table's keys
+	owners := map[string][]string{}
+	for _, r := range s.in(table) {
+		for _, w := range append([]string{r.name()}, r.also...) {
+			known = append(known, w)
+			owners[w] = append(owners[w], r.name())
 		}
 	}
-	if len(here) > 0 {
-		return "write " + strings.Join(here, " or ")
+	near := nearest(name, known)
+	if own := owners[strings.ToLower(name)]; len(own) > 0 {
+		near = strings.ToLower(name)
 	}
-	if near := nearest(name, names); near != "" {
-		return "write " + near
+	if near != "" {
+		for _, own := range owners[near] {
+			meant = append(meant, dotted(table, own))
+		}
+		return "write " + strings.Join(owners[near], " or "), meant
 	}
 	for _, r := range s.rows {
-		if r.name() == name && r.table() != table && !strings.Contains(r.table(), "trial") && !strings.Contains(r.table(), "flaw") {
-			return fmt.Sprintf("write %s under [%s]", name, r.table())
+		if _, listed := s.list(r.table()); !listed && r.name() == name {
+			return fmt.Sprintf("write %s under [%s]", name, r.table()), []string{r.key}
 		}
 	}
-	if len(names) == 0 {
-		return "leave it out"
+	if own := s.in(table); len(own) > 0 {
+		var all []string
+		for _, r := range own {
+			all = append(all, r.name())
+		}
+		return inTable(table) + " holds " + strings.Join(all, ", "), nil
 	}
-	return inTable(table) + " holds " + strings.Join(names, ", ")
+	return "leave it out", nil
 }
 
-// suggestTable says what to write instead of the unknown table name.
-func (s keys) suggestTable(name string) string {
-	if near := nearest(name, s.tables); near != "" {
-		return s.headed(near)
-	}
+// suggestTable says what to write instead of the unknown table name, and which
+// table was probably meant.
+func (s keys) suggestTable(name string) (hint, meant string) {
+	near := nearest(name, s.tables)
 	last := name[strings.LastIndexByte(name, '.')+1:]
 	for _, t := range s.tables {
-		if strings.TrimSuffix(last, "s") == t[strings.LastIndexByte(t, '.')+1:] {
-			return s.headed(t)
+		if near == "" && strings.EqualFold(strings.TrimSuffix(last, "s"), t[strings.LastIndexByte(t, '.')+1:]) {
+			near = t
 		}
 	}
-	return "tables are " + strings.Join(s.tables, ", ")
+	if near != "" {
+		return s.headed(near), near
+	}
+	return "tables are " + strings.Join(s.tables, ", "), ""
 }
 
 // headed says which header to write for a table.
@@ -99,7 +108,7 @@ func (s keys) headed(table string) string {
 // inTable names a table for messages.
 func inTable(table string) string {
 	if table == "" {
-		return "the top of the file"
+		return "the first table"
 	}
 	return "[" + table + "]"
 }

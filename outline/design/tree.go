@@ -150,13 +150,13 @@ func (b *builder) header(n *unstable.Node, list bool) {
 	full := dotted(prefix, last.name)
 	b.prefix = full
 	var t2 *table
+	last.at = path[0].at // of the whole name
 	if list {
 		t2 = b.element(t, full, last)
 	} else {
 		t2 = b.named(t, full, last)
 	}
 	if t2 != nil {
-		t2.at = path[0].at
 		b.current = t2
 	}
 }
@@ -194,7 +194,7 @@ func (b *builder) named(t *table, full string, s step) *table {
 		}
 		return nil
 	}
-	e.table.header = true
+	e.table.header, e.table.at = true, s.at
 	return e.table
 }
 

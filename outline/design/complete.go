@@ -1,0 +1,160 @@
+package design
+
+import (
+	"fmt"
+	"slices"
+	"sort"
+	"strings"
+
+	"slingloft/outline/quantity"
+)
+
+// seen reports whether a key was given, rightly or not; all keys of a table whose
+// name is misspelt count as given.
+func (r *reader) seen(key string) bool {
+	for k := key; k != ""; k = k[:max(strings.LastIndexByte(k, '.'), 0)] {
+		if r.bad[k] {
+			return true
+		}
+	}
+	return r.source.Given(key)
+}
+
+// inches reports whether the file is written in inches and pounds for the most part.
+func (r *reader) inches() bool {
+	balance := 0
+	for _, u := range r.source.unit {
+		switch {
+		case u.Imperial:
+			balance++
+		case u.Dimension == quantity.Length:
+			balance--
+		}
+	}
+	return balance > 0
+}
+
+// missingTables notes the tables that have to be given and are not, one fault each.
+func (r *reader) missingTables() {
+	for _, t := range r.misspelt {
+		if !r.source.Given(t) {
+			r.bad[t] = true
+		}
+	}
+	for _, t := range r.keys.tables {
+		var needed []string
+		for _, row := range r.keys.in(t) {
+			if row.must {
+				needed = append(needed, row.name())
+			}
+		}
+		if _, isList := r.keys.list(t); isList || len(needed) == 0 || r.seen(t) || t == "hang.line" {
+			continue
+		}
+		r.bad[t] = true
+		r.fault(r.source.At(t), t, "the table is missing", "write ["+t+"] and below it "+strings.Join(needed, ", "))
+	}
+}
+
+// missing notes the keys that have to be given and are not.
+func (r *reader) missing() {
+	for _, row := range r.keys.rows {
+		if _, inList := r.keys.list(row.table()); inList || !row.must || r.seen(row.key) {
+			continue
+		}
+		r.lacks(row)
+	}
+	hasLine := r.source.Given("hang.line")
+	for _, name := range []string{"hang.line.name", "hang.line.diameter"} {
+		if hasLine && !r.seen(name) {
+			r.lacks(r.keys.byKey[name])
+		}
+	}
+	if r.design.Load.Model == Lying && !r.bad["load.model"] && !r.seen("sleeper.crown") {
+		r.lacks(r.keys.byKey["sleeper.crown"])
+	}
+}
+
+// lacks notes that a key is missing.
+func (r *reader) lacks(row row) {
+	r.bad[row.key] = true
+	r.fault(r.source.At(row.key), row.key, "is missing", r.line(row))
+}
+
+// line says what to write for a key, and where.
+func (r *reader) line(row row) string {
+	place := "under [" + row.table() + "]"
+	if row.table() == "" {
+		place = "at the top of the file"
+	}
+	return fmt.Sprintf("write %s = %s %s", row.name(), row.example(r.inches()), place)
+}
+
+// alternatives checks the keys that exclude each other.
+func (r *reader) alternatives() {
+	for _, w := range exclusive() {
+		var given [][]string
+		for _, set := range w.alternatives {
+			if slices.ContainsFunc(set, r.seen) {
+				given = append(given, set)
+			}
+		}
+		switch {
+		case len(given) > 1:
+			r.clash(w, given)
+		case len(given) == 1:
+			r.together(given[0])
+		case w.must:
+			r.none(w)
+		}
+	}
+}
+
+// clash notes keys of several alternatives, at the one that stands last.
+func (r *reader) clash(w ways, given [][]string) {
+	var seen []string
+	for _, set := range given {
+		for _, key := range set {
+			if r.source.Given(key) {
+				seen = append(seen, key)
+			}
+		}
+	}
+	for _, set := range w.alternatives {
+		for _, key := range set {
+			r.bad[key] = true
+		}
+	}
+	if len(seen) < 2 {
+		return // one of them stands on a line that is at fault already
+	}
+	sort.SliceStable(seen, func(i, j int) bool {
+		a, b := r.source.At(seen[i]), r.source.At(seen[j])
+		return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
+	})
+	first, last := seen[0], seen[len(seen)-1]
+	r.fault(r.source.At(last), last, fmt.Sprintf("is given beside %s in line %d, and each sets the %s", first, r.source.At(first).Line, w.what), "keep one of them")
+}
+
+// together notes the keys of a set that are missing beside the others.
+func (r *reader) together(set []string) {
+	for _, key := range set {
+		if row, ok := r.keys.byKey[key]; ok && !r.seen(key) {
+			r.lacks(row)
+		}
+	}
+}
+
+// none notes that no alternative is given.
+func (r *reader) none(w ways) {
+	var all []string
+	for _, set := range w.alternatives {
+		for _, key := range set {
+			all = append(all, key[strings.LastIndexByte(key, '.')+1:])
+			r.bad[key] = true
+		}
+	}
+	first := r.keys.byKey[w.alternatives[0][0]]
+	r.fault(r.source.At(first.key), first.key, "is missing: none of "+strings.Join(all, ", ")+" sets the "+w.what,
+		r.line(first))
+}
