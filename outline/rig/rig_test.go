@@ -1,0 +1,153 @@
+package rig_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/rig"
+)
+
+func bed() design.Bed {
+	return design.Bed{
+		Span: 1440, HeadBar: 980, FootBar: 980, HeadValue: 420, ControlValue: 210,
+		HeadTail: 150, FootTail: 150, HeadLeg: 820, FootLeg: 820,
+		HeadRadius: 125, SeatRadius: 125, FootRadius: 125,
+	}
+}
+
+func solve(t *testing.T, b design.Bed, l hung.Load) hung.Shape {
+	t.Helper()
+	s, err := hung.Solve(hung.Problem{Bed: b, Load: l})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+func near(t *testing.T, what string, got, want, tol float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tol) {
+		t.Errorf("%s = %.9g, want %.9g", what, got, want)
+	}
+}
+
+// A load hung by two lines at α above the level pulls each with W / (2 sin α): the
+// table of statics, T/W by angle, for 981 N.
+func TestPullByAngle(t *testing.T) {
+	for deg, want := range map[float64]float64{20: 1.461902, 25: 1.183101, 30: 1, 35: 0.8717234} {
+		b := bed()
+		b.Control, b.ControlValue = design.HeadAngle, deg*math.Pi/180
+		s := solve(t, b, hung.EvenLoad(981, -720, 720))
+		p, err := rig.Between(&s, 5000, 450, 0.5)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "pull", p.Ends[hung.Head].Pull.N/981, want, 1e-6)
+		near(t, "angle", p.Ends[hung.Foot].Angle*180/math.Pi, deg, 1e-6)
+	}
+	// 1 kgf is 9.80665 N, 1 lbf 4.4482216152605 N, both exact.
+	p := rig.PullOf(4448.2216152605)
+	near(t, "lbf", p.Lbf, 1000, 1e-9)
+	near(t, "kgf", p.Kgf, 453.59237, 1e-9)
+}
+
+// The hang line reaches the hook along its own slope; by height and by distance
+// give the same place.
+func TestPlace(t *testing.T) {
+	b := bed()
+	b.FootBar, b.FootLeg, b.Lift = 880, 700, 0.02
+	s := solve(t, b, hung.SleeperLoad(design.Sleeper{Stature: 1700, Mass: 80}, -840))
+	p, err := rig.Between(&s, 4800, 430, 0.5)
+	if err != nil {
+		t.Fatal(err)
+	}
+	runs := 0.0
+	for _, e := range p.Ends {
+		near(t, "rise", e.Hook-e.Apex, e.Line*math.Sin(e.Angle), 1e-9)
+		runs += e.Run
+	}
+	near(t, "sum", runs+rig.Overall(&s), 4800, 1e-9)
+	near(t, "head above foot", p.HeadAbove, p.Ends[0].Hook-p.Ends[1].Hook, 0)
+	top := max(p.Ends[0].Hook, p.Ends[1].Hook)
+	q, err := rig.Under(&s, top, 430)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "distance from height", q.Distance, 4800, 1e-6)
+	share, ok := rig.Level(&s, 4800)
+	if p, err = rig.Between(&s, 4800, 430, share); err != nil || !ok {
+		t.Fatal(share, ok, err)
+	}
+	near(t, "level hooks", p.HeadAbove, 0, 1e-9)
+	// Vertical equilibrium: both pulls carry the sleeper.
+	v := p.Ends[0].Pull.N*math.Sin(p.Ends[0].Angle) + p.Ends[1].Pull.N*math.Sin(p.Ends[1].Angle)
+	near(t, "weight", v, 80*hung.Gravity, 1e-6)
+	// With the foot end lower, the lowest point is the foot tail's end.
+	_, foot := s.TailEnds()
+	near(t, "lowest", rig.Lowest(&s), -foot*math.Tan(0.02), 1e-12)
+}
+
+func TestOf(t *testing.T) {
+	s := solve(t, bed(), hung.EvenLoad(700, -720, 720))
+	if _, ok, err := rig.Of(&s, design.Hang{Bed: 450}); ok || err != nil {
+		t.Errorf("neither given: ok %v, %v", ok, err)
+	}
+	p, ok, err := rig.Of(&s, design.Hang{Bed: 450, Distance: 4800, Height: 1200})
+	if !ok || err != nil {
+		t.Fatal(err)
+	}
+	near(t, "beyond", p.Beyond, p.Ends[0].Hook-1200, 1e-9)
+	for key, h := range map[string]design.Hang{
+		"hang.distance": {Bed: 450, Distance: 2000}, "hang.height": {Bed: 450, Height: 700},
+	} {
+		_, ok, err := rig.Of(&s, h)
+		var bad *hung.Impossible
+		if ok || !errors.As(err, &bad) || bad.Key != key {
+			t.Errorf("%+v: ok %v, %v", h, ok, err)
+			continue
+		}
+		if key == "hang.distance" {
+			h.Distance = bad.Limit
+		} else {
+			h.Height = bad.Limit
+		}
+		if _, ok, err := rig.Of(&s, h); !ok {
+			t.Errorf("the limit of %s does not do: %v", key, err)
+		}
+	}
+}
+
+func TestSweep(t *testing.T) {
+	s := solve(t, bed(), hung.EvenLoad(700, -720, 720))
+	rows := rig.Sweep(&s, 2000, 6000, 450, 8)
+	if len(rows) < 6 || rows[0].Distance < rig.Overall(&s) {
+		t.Fatalf("%d rows from %g", len(rows), rows[0].Distance)
+	}
+	for i := 1; i < len(rows); i++ {
+		rise := rows[i].Ends[0].Hook - rows[i-1].Ends[0].Hook
+		near(t, "step", rise, 250*s.Ends[0].Slope, 1e-9)
+	}
+	c := rig.Cover(&s, 3300)
+	near(t, "shelter", c.Spare, 3300-rig.Overall(&s)-2*rig.Overhang, 1e-9)
+}
+
+// The mean of the survey's men and women lies half its depth up; the line through
+// two level apexes is as high as they are.
+func TestSteadiness(t *testing.T) {
+	back, side := rig.CentreHeight(design.Sleeper{Stature: 1692.35, Mass: 76.64})
+	near(t, "back", back, 244.975/2, 1e-6)
+	near(t, "side", side, 480.35/2, 1e-6)
+	if _, side = rig.CentreHeight(design.Sleeper{Stature: 1700, Mass: 80, Shoulders: 500}); side != 250 {
+		t.Errorf("side %g, want half the given breadth", side)
+	}
+	s := solve(t, bed(), hung.EvenLoad(700, -720, 720))
+	r := rig.Steadiness(&s, design.Sleeper{Stature: 1692.35, Mass: 76.64})
+	near(t, "hooks", r.Hooks, s.Ends[0].ApexZ, 1e-9)
+	near(t, "on the back", r.Back, s.Ends[0].ApexZ-244.975/2, 1e-6)
+	if !r.Stable {
+		t.Errorf("not stable: %+v", r)
+	}
+}

@@ -1,0 +1,57 @@
+package rig
+
+import (
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+)
+
+// Depth of the body front to back: mean of chest depth and buttock depth of men
+// and women, at the mean of their statures and masses, in C. C. Gordon et al.,
+// 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007 (an army
+// sample, fitter than others).
+const (
+	depthMean   = (253.8 + 247.4 + 245.8 + 232.9) / 4 // mm
+	statureMean = (1756.2 + 1628.5) / 2               // mm
+	massMean    = (85.52 + 67.76) / 2                 // kg
+	// shouldersMean is bideltoid breadth from the same source, mm.
+	shouldersMean = (510.4 + 450.3) / 2
+)
+
+// CentreHeight returns how high the sleeper's centre of mass lies above the bed's
+// bottom line, mm, on the back and on the side: half the depth and half the
+// breadth of the body. Where the breadth is not given it is, as the depth always
+// is, the mean body's times √(mass / stature), as if people were cylinders of
+// like density: an estimate.
+func CentreHeight(s design.Sleeper) (back, side float64) {
+	girthier := math.Sqrt(s.Mass / massMean * statureMean / s.Stature)
+	back = depthMean / 2 * girthier
+	side = s.Shoulders / 2
+	if side == 0 {
+		side = shouldersMean / 2 * girthier
+	}
+	return back, side
+}
+
+// Roll says how steady the bed is against turning over about the line through its
+// apexes.
+type Roll struct {
+	X      float64 `json:"x"`      // station of the weight's centre, mm
+	Hooks  float64 `json:"hooks"`  // the apexes' line there above the bottom line, mm
+	Back   float64 `json:"back"`   // that line above the centre of mass of one who lies on the back, mm
+	Side   float64 `json:"side"`   // and on the side
+	Stable bool    `json:"stable"` // both are above zero
+}
+
+// Steadiness returns the roll stability of a shape under the sleeper.
+func Steadiness(s *hung.Shape, sleeper design.Sleeper) Roll {
+	_, x := s.Problem.Load.Total()
+	h, f := s.Ends[hung.Head], s.Ends[hung.Foot]
+	t := (x - h.ApexX) / (f.ApexX - h.ApexX)
+	r := Roll{X: x, Hooks: h.ApexZ + t*(f.ApexZ-h.ApexZ) - s.Problem.Bottom(x)}
+	back, side := CentreHeight(sleeper)
+	r.Back, r.Side = r.Hooks-back, r.Hooks-side
+	r.Stable = r.Back > 0 && r.Side > 0
+	return r
+}
