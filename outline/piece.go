@@ -100,6 +100,13 @@ func (l Label) Moved(m geom.Motion) Label {
 	return l
 }
 
+// Measure is a distance between two named points of a piece, for checking what
+// was marked.
+type Measure struct {
+	Name   string  // "head left to foot right"
+	Length float64 // mm
+}
+
 // Stock is the kind of material that a piece is cut from.
 type Stock int
 
@@ -123,6 +130,7 @@ type Piece struct {
 
 	Lines  []Line // everything else: folds, stitches, notches, ticks
 	Labels []Label
+	Checks []Measure // distances that prove the piece true on its stock
 
 	OneWay    bool // may not be turned end for end on the roll
 	FreeGrain bool // may be turned by quarters as well

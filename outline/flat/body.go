@@ -8,6 +8,8 @@
 package flat
 
 import (
+	"slices"
+
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -45,6 +47,67 @@ func (e Edge) FlatOf(s float64) float64 {
 		run += step
 	}
 	return run
+}
+
+// HungOf returns the hung running length at which the flat one is f, both mm.
+func (e Edge) HungOf(f float64) float64 {
+	run := 0.0
+	for i := 1; i < len(e.Flat); i++ {
+		step := e.Flat[i].Dist(e.Flat[i-1])
+		if f <= run+step || i == len(e.Flat)-1 {
+			if step > 0 {
+				return e.Hung[i-1] + (e.Hung[i]-e.Hung[i-1])*min(max((f-run)/step, 0), 1)
+			}
+			return e.Hung[i]
+		}
+		run += step
+	}
+	return 0
+}
+
+// Reversed returns the edge run from its end to its start.
+func (e Edge) Reversed() Edge {
+	n := len(e.Hung)
+	r := Edge{Flat: e.Flat.Reversed(), Hung: make([]float64, n)}
+	for i := range n {
+		r.Hung[i] = e.HungLength() - e.Hung[n-1-i]
+	}
+	return r
+}
+
+// Mirrored returns the edge mirrored in the centre line.
+func (e Edge) Mirrored() Edge {
+	r := Edge{Hung: e.Hung}
+	for _, p := range e.Flat {
+		r.Flat = append(r.Flat, geom.Pt(p.X, -p.Y))
+	}
+	return r
+}
+
+// Then returns e with f, which starts where e ends, run on behind it.
+func (e Edge) Then(f Edge) Edge {
+	r := Edge{slices.Clone(e.Flat), slices.Clone(e.Hung)}
+	r.Flat = append(r.Flat, f.Flat[1:]...)
+	for _, s := range f.Hung[1:] {
+		r.Hung = append(r.Hung, e.HungLength()+s-f.Hung[0])
+	}
+	return r
+}
+
+// Beside returns a line that runs beside e, at its own flat length, as an edge:
+// hung, it gains on e what it gains flat, since the turning between the two is
+// the same.
+func (e Edge) Beside(line geom.Polyline) Edge {
+	arc := geom.NewArc(e.Flat)
+	out := Edge{Flat: line, Hung: make([]float64, len(line))}
+	last, _ := arc.Nearest(line[0])
+	for i := 1; i < len(line); i++ {
+		f, _ := arc.Nearest(line[i])
+		gain := line[i].Dist(line[i-1]) - (f - last)
+		out.Hung[i] = out.Hung[i-1] + e.HungOf(f) - e.HungOf(last) + gain
+		last = f
+	}
+	return out
 }
 
 // At returns the flat point at which the hung running length is s, mm.
@@ -95,6 +158,18 @@ func (b *Body) Corner(e hung.End) geom.Point {
 // BarCorner returns the point of the side at an end's bar tip.
 func (b *Body) BarCorner(e hung.End) geom.Point {
 	return b.Bars[e][len(b.Bars[e])-1]
+}
+
+// TipIndex returns the index in the side's line of an end's bar tip.
+func (b *Body) TipIndex(e hung.End) int {
+	tip := b.BarCorner(e)
+	best := 0
+	for i, p := range b.Side.Flat {
+		if p.Dist(tip) < b.Side.Flat[best].Dist(tip) {
+			best = i
+		}
+	}
+	return best
 }
 
 // Lay returns the flat body of a hung shape, cut as its design says; leaning ends

@@ -31,7 +31,7 @@ func layNet(s *hung.Shape, cell float64, leaning bool) (Body, error) {
 			b.Shear = h.shear
 		}
 	}
-	b.Side = joined(half[hung.Head].side, half[hung.Foot].side)
+	b.Side = half[hung.Head].side.Reversed().Then(half[hung.Foot].side)
 	b.Tips[hung.Head] = s.Arc(half[hung.Head].cornerX, -s.Problem.Bed.Span/2)
 	b.Tips[hung.Foot] = s.Arc(half[hung.Head].cornerX, s.Problem.Bed.Span/2)
 	return b, nil
@@ -46,21 +46,6 @@ type halfBody struct {
 	section geom.Polyline
 	cornerX float64 // station of the corner
 	shear   Shear
-}
-
-// joined returns the whole side from the head corner to the foot corner out of
-// two halves that start at the same point at mid-bay.
-func joined(head, foot Edge) Edge {
-	n := len(head.Flat)
-	out := Edge{Flat: head.Flat.Reversed()}
-	for i := range n {
-		out.Hung = append(out.Hung, head.HungLength()-head.Hung[n-1-i])
-	}
-	out.Flat = append(out.Flat, foot.Flat[1:]...)
-	for _, s := range foot.Hung[1:] {
-		out.Hung = append(out.Hung, head.HungLength()+s)
-	}
-	return out
 }
 
 // weave is the net over one half of the bed, with what is needed to find the

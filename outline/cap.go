@@ -1,0 +1,116 @@
+package outline
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
+
+// cap builds an end's cap from the hung end section and walks its seam. A
+// gathered end has none.
+func (m *maker) cap(e hung.End) error {
+	if m.d.Cap.Kind == design.Gathered {
+		return nil
+	}
+	seam, err := m.capSeam(e)
+	if err != nil {
+		return err
+	}
+	top := m.capTop(seam)
+	net := []geom.Polyline{seam, top}
+	p := Piece{ID: "cap-" + e.String(), Title: "cap " + e.String(), Stock: Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p.Net = geom.RingOf(net)
+	m.out.Caps[e] = p.Net
+	// The hem is folded twice, so that it takes its own width two times.
+	p.Cut = geom.OffsetEdges(net, []float64{m.d.Seam.Cap, 2 * m.d.Cap.Hem})
+	hem := geom.MovedEdges(net, []float64{m.d.Seam.Cap, m.d.Cap.Hem})[1]
+	p.Lines = []Line{
+		{Name: "net line", Work: Stitch, Points: geom.Polyline(p.Net), Closed: true},
+		{Name: "hem fold 1", Work: Score, Points: top},
+		{Name: "hem fold 2", Work: Score, Points: hem},
+	}
+	edge := flat.Edge{Flat: seam, Hung: runs(seam)}
+	l, t := drawNotches(edge, m.out.EndNotches[e], notchStyle{allowance: m.d.Seam.Cap, inside: 1, letter: clothLetter / 2})
+	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
+	m.capMarks(&p, e)
+	m.out.Pieces = append(m.out.Pieces, p)
+	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
+		name: "body " + e.String() + " end to cap", ids: [2]string{"body", p.ID},
+		edges: [2]flat.Edge{m.out.EndNets[e], edge}, notches: m.out.EndNotches[e],
+	}, 0))
+	return nil
+}
+
+// capSeam returns the cap's seam from the right corner under the bed to the left
+// one: the end section, cut off on both sides by what the body's seam line lies
+// inside the cord.
+func (m *maker) capSeam(e hung.End) (geom.Polyline, error) {
+	section := m.b.Sections[e]
+	arc := geom.NewArc(section)
+	half := m.out.EndNets[e].HungLength() / 2
+	if !(half > 0) {
+		return nil, fmt.Errorf("channel.depth: the %s end seam has no length left between its channels", e)
+	}
+	right := arc.Between(0, min(half, arc.Length()))
+	if over := half - arc.Length(); over > 0 {
+		// A facing's seam lies outside the cord: the wall runs on.
+		p, dir := arc.At(arc.Length())
+		right = append(right, p.Plus(dir.Times(over)))
+	}
+	var seam geom.Polyline
+	for _, p := range right.Reversed() {
+		seam = append(seam, geom.Pt(-p.X, p.Y))
+	}
+	return append(seam, right[1:]...), nil
+}
+
+// capTop returns the top edge from the left corner back to the right one:
+// straight, or hollow as a parabola.
+func (m *maker) capTop(seam geom.Polyline) geom.Polyline {
+	right, left := seam[0], seam[len(seam)-1]
+	dip := m.d.Cap.Hollow
+	if dip == 0 {
+		return geom.Polyline{left, right}
+	}
+	const n = 120
+	var top geom.Polyline
+	for i := range n + 1 {
+		t := float64(i) / n
+		p := left.Towards(right, t)
+		top = append(top, geom.Pt(p.X, p.Y-dip*4*t*(1-t)))
+	}
+	top[0], top[n] = left, right
+	return top
+}
+
+// capMarks draws the cap's centre line, grain and lettering.
+func (m *maker) capMarks(p *Piece, e hung.End) {
+	b := p.Net.Bounds()
+	topMid := b.Max.Y - m.d.Cap.Hollow
+	p.Lines = append(p.Lines, Line{Name: "centre line", Work: Mark, Points: geom.Polyline{{X: 0, Y: 0}, {X: 0, Y: topMid}}})
+	h := min(clothLetter, b.Width()/40, topMid/14)
+	p.Lines = append(p.Lines, arrow("grain", geom.Pt(-3*h, topMid*0.45), geom.Pt(-3*h, topMid*0.8))...)
+	p.Labels = append(p.Labels, stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
+		"cap "+e.String(), "cut 1", m.d.Cloth.Name, "design "+m.digest)...)
+	p.Labels = append(p.Labels, Label{Text: "grain", At: geom.Pt(-3.9*h, topMid*0.625), Height: h / 2, Turn: math.Pi / 2, Anchor: Centre})
+	seam := m.out.EndNets[e].HungLength()
+	p.Checks = []Measure{
+		{"top edge, corner to corner", b.Width()},
+		{"middle of the seam to the middle of the top edge", topMid},
+		{"seam, corner to corner along the net line", seam},
+	}
+}
+
+// runs returns the running length of a line at each of its points.
+func runs(l geom.Polyline) []float64 {
+	a := geom.NewArc(l)
+	out := make([]float64, len(l))
+	for i := range l {
+		out[i] = a.Vertex(i)
+	}
+	return out
+}

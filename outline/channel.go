@@ -1,0 +1,181 @@
+package outline
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+)
+
+// channel builds the piece that makes a side's channel, and walks its seam.
+func (m *maker) channel(s Side) error {
+	if m.d.Channel.Kind == design.Facing {
+		return m.facing(s)
+	}
+	m.strip(s)
+	return nil
+}
+
+// strip builds a straight strip, folded lengthwise over the body's edge: from
+// each long edge a turn-under, then the foot's distance to the stitch line, then
+// the channel's depth to the fold in the middle.
+func (m *maker) strip(s Side) {
+	c := m.d.Channel
+	long := m.out.SideNet.HungLength()
+	stitch := c.TurnUnder + c.Foot
+	wide := 2 * (stitch + c.Depth)
+	end := m.d.Seam.End
+	p := Piece{
+		ID: "channel-" + s.String(), Title: "channel " + s.String(), Stock: Cloth, Count: 1,
+		OneWay: m.d.Cloth.OneWay,
+		Net:    geom.BoxOf(geom.Pt(0, stitch), geom.Pt(long, wide-stitch)).Ring(),
+		Cut:    geom.BoxOf(geom.Pt(-end, 0), geom.Pt(long+end, wide)).Ring(),
+	}
+	across := func(name string, w Work, y float64) Line {
+		return Line{Name: name, Work: w, Points: geom.Polyline{{X: -end, Y: y}, {X: long + end, Y: y}}}
+	}
+	for i, y := range []float64{c.TurnUnder, wide / 2, wide - c.TurnUnder} {
+		p.Lines = append(p.Lines, across(fmt.Sprintf("press line %d", i+1), Score, y))
+	}
+	for i, y := range []float64{stitch, wide - stitch} {
+		p.Lines = append(p.Lines, across(fmt.Sprintf("stitch line %d", i+1), Stitch, y))
+	}
+	for i, x := range []float64{0, long} {
+		p.Lines = append(p.Lines, Line{Name: fmt.Sprintf("end fold %d", i+1), Work: Score, Points: geom.Polyline{{X: x, Y: 0}, {X: x, Y: wide}}})
+	}
+	m.openings(&p, wide/2)
+	edge := m.stripNotches(&p, s, stitch, wide)
+	p.Labels = append(p.Labels, m.stripLabel(s, c, stitch)...)
+	m.out.Pieces = append(m.out.Pieces, p)
+	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
+		name: "body " + s.String() + " side to channel", ids: [2]string{"body", p.ID},
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
+	}, m.out.Reach))
+}
+
+// openings draws the worked openings that let the bars' tips out, at the fold,
+// where the cord lies.
+func (m *maker) openings(p *Piece, y float64) {
+	half := m.d.Channel.Opening / 2
+	for e, x := range m.barRuns() {
+		name := [2]string{"head", "foot"}[e] + " tip opening"
+		p.Lines = append(p.Lines, Line{Name: name, Work: CutInside, Points: geom.Polyline{{X: x - half, Y: y}, {X: x + half, Y: y}}})
+	}
+}
+
+// stripNotches draws a strip's matching marks on both long edges and its pin
+// points, and returns its seam as an edge.
+func (m *maker) stripNotches(p *Piece, s Side, stitch, wide float64) flat.Edge {
+	long := m.out.SideNet.HungLength()
+	edge := func(y float64) flat.Edge {
+		return flat.Edge{Flat: geom.Polyline{{X: 0, Y: y}, {X: long, Y: y}}, Hung: []float64{0, long}}
+	}
+	low, high := edge(stitch), edge(wide-stitch)
+	l, t := drawNotches(low, m.onSide(s), notchStyle{allowance: stitch, inside: 1, letter: clothLetter / 2.5})
+	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
+	l, _ = drawNotches(high, m.onSide(s), notchStyle{allowance: stitch, inside: -1})
+	p.Lines = append(p.Lines, l...)
+	for i, part := range []float64{0, 0.25, 0.5, 0.75, 1} {
+		for _, y := range []float64{stitch, wide - stitch} {
+			p.Lines = append(p.Lines, cross(fmt.Sprintf("pin point %d", i+1), geom.Pt(part*long, y))...)
+		}
+	}
+	return low
+}
+
+// stripLabel letters a strip between its stitch line and its fold.
+func (m *maker) stripLabel(s Side, c design.Channel, stitch float64) []Label {
+	h := min(clothLetter/2, c.Depth/4)
+	y := stitch + c.Depth/2 - h/2
+	at := m.barRuns()[0]
+	return []Label{{
+		Text: fmt.Sprintf("%s · channel %s · cut 1 · head this end · %s", m.d.Name, s, m.digest),
+		At:   geom.Pt(at+m.d.Channel.Opening, y), Height: h,
+	}}
+}
+
+// facing builds a channel piece cut to the curve: the outer edge is sewn to the
+// body's, the inner one turned under and stitched at the reach.
+func (m *maker) facing(s Side) error {
+	outer, inner := m.edges, m.edgesAt(m.out.Reach)
+	left := func(edges []geom.Polyline) geom.Polyline {
+		return append(append(edges[leftHeadTail].Reversed(), edges[leftBay].Reversed()[1:]...), edges[leftFootTail].Reversed()[1:]...)
+	}
+	in, out := left(inner), left(outer)
+	ends := func(a, b geom.Point) geom.Polyline { return geom.Polyline{a, b} }
+	net := []geom.Polyline{in, ends(in[len(in)-1], out[len(out)-1]), out.Reversed(), ends(out[0], in[0])}
+	p := Piece{ID: "facing-" + s.String(), Title: "facing " + s.String(), Stock: Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p.Net = geom.RingOf(net)
+	p.Cut = geom.OffsetEdges(net, []float64{m.d.Channel.TurnUnder + m.d.Channel.Foot, m.d.Seam.End, m.d.Seam.Side, m.d.Seam.End})
+	fold := in.Offset(m.d.Channel.Foot)
+	p.Lines = []Line{
+		{Name: "net line", Work: Stitch, Points: geom.Polyline(p.Net), Closed: true},
+		{Name: "press line", Work: Score, Points: fold},
+	}
+	edge := m.cord.Beside(out)
+	l, t := drawNotches(edge, m.onSide(s), notchStyle{allowance: m.d.Seam.Side, inside: -1})
+	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
+	p.Lines = append(p.Lines, m.facingGaps(edge)...)
+	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() / 2)
+	h := min(clothLetter/2, m.d.Channel.Depth/4)
+	p.Labels = append(p.Labels, Label{Text: m.d.Name + " · facing " + s.String() + " · cut 1 · " + m.digest,
+		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: readable(dir.Angle()), Anchor: Centre})
+	if s == Right {
+		p = mirroredPiece(p)
+	}
+	m.out.Pieces = append(m.out.Pieces, p)
+	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
+		name: "body " + s.String() + " side to facing", ids: [2]string{"body", p.ID},
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
+	}, 0))
+	return nil
+}
+
+// facingGaps marks where the outer seam stays open for the bars' tips.
+func (m *maker) facingGaps(edge flat.Edge) []Line {
+	var out []Line
+	half := m.d.Channel.Opening / 2
+	arc := geom.NewArc(edge.Flat)
+	for e, at := range m.barRuns() {
+		for _, s := range []float64{at - half, at + half} {
+			p, dir := arc.At(edge.FlatOf(s))
+			n := dir.Left()
+			out = append(out, Line{Name: [2]string{"head", "foot"}[e] + " tip opening", Work: Mark,
+				Points: geom.Polyline{p.Plus(n.Times(-4)), p.Plus(n.Times(4))}})
+		}
+	}
+	return out
+}
+
+// mirroredPiece returns p mirrored in its u axis, lettering turned so that it
+// still reads from left to right.
+func mirroredPiece(p Piece) Piece {
+	m := geom.Motion{Mirror: true}
+	p.Cut, p.Net = p.Cut.Moved(m), p.Net.Moved(m)
+	for i, h := range p.Holes {
+		p.Holes[i] = h.Moved(m)
+	}
+	for i := range p.Lines {
+		p.Lines[i] = p.Lines[i].Moved(m)
+	}
+	for i := range p.Labels {
+		p.Labels[i] = p.Labels[i].Moved(m)
+	}
+	return p
+}
+
+// turning returns the summed turning of a curve between two running lengths,
+// counter-clockwise positive, rad.
+func turning(l geom.Polyline, from, to float64) float64 {
+	part := geom.NewArc(l).Between(from, to)
+	sum := 0.0
+	for i := 1; i+1 < len(part); i++ {
+		a, b := part[i].Minus(part[i-1]), part[i+1].Minus(part[i])
+		if a.Len() > 1e-9 && b.Len() > 1e-9 {
+			sum += math.Atan2(a.Cross(b), a.Dot(b))
+		}
+	}
+	return sum
+}

@@ -1,0 +1,201 @@
+package outline
+
+import (
+	"fmt"
+
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
+
+// Side names a side of the bed as the sleeper on the back has it.
+type Side int
+
+// The sides: Left is at v > 0.
+const (
+	Left Side = iota
+	Right
+)
+
+// String returns "left" or "right".
+func (s Side) String() string {
+	if s == Left {
+		return "left"
+	}
+	return "right"
+}
+
+// letter returns the side's letter in notch names.
+func (s Side) letter() string {
+	if s == Left {
+		return "L"
+	}
+	return "R"
+}
+
+// Sewn is the whole set of cloth pieces with what is known of their seams.
+type Sewn struct {
+	Pieces []Piece
+	Seams  []Seam
+	Reach  float64 // from the cord centre in to the body's stitch line, mm
+
+	// SideNet is the body's seam line at v > 0 from the head corner to the foot
+	// corner, EndNets the end seams from the right corner to the left one, with
+	// the notches on them; templates are cut from these.
+	SideNet     flat.Edge
+	SideNotches []Notch
+	EndNets     [2]flat.Edge
+	EndNotches  [2][]Notch
+	BarLines    [2]geom.Polyline // bar lines from the centre line to the seam at v > 0
+	Caps        [2]geom.Ring     // finished caps; empty where the end is gathered
+}
+
+// clothLetter is the height of lettering on cloth, mm: plotted by pen and read
+// at the table.
+const clothLetter = 10.0
+
+// ClothPieces builds every cloth piece of a design from its hung shape and flat body.
+// digest is lettered on each piece so that no piece of another design is taken
+// for one of this.
+func ClothPieces(d design.Design, s *hung.Shape, b *flat.Body, digest string) (Sewn, error) {
+	reach, err := Reach(d.Channel.Depth, d.Side.Diameter)
+	if err != nil {
+		return Sewn{}, fmt.Errorf("channel.depth: %w", err)
+	}
+	m := maker{d: d, s: s, b: b, digest: digest}
+	m.out.Reach = reach
+	m.seamLines()
+	m.notches()
+	m.body()
+	for _, side := range []Side{Left, Right} {
+		if err := m.channel(side); err != nil {
+			return Sewn{}, err
+		}
+	}
+	for _, e := range []hung.End{hung.Head, hung.Foot} {
+		if err := m.cap(e); err != nil {
+			return Sewn{}, err
+		}
+	}
+	return m.out, nil
+}
+
+// maker gathers the pieces while they are built.
+type maker struct {
+	d      design.Design
+	s      *hung.Shape
+	b      *flat.Body
+	digest string
+	out    Sewn
+
+	edges []geom.Polyline // the body's net edges, see seamLines
+	cord  flat.Edge       // cord centres at v > 0
+}
+
+// The body's net edges, counter-clockwise from the head corner on the right.
+const (
+	rightHeadTail = iota
+	rightBay
+	rightFootTail
+	footEnd
+	leftFootTail
+	leftBay
+	leftHeadTail
+	headEnd
+	bodyEdges
+)
+
+// seamLines finds the body's seam lines: the cord line moved in by the reach, or
+// out to the channel's edge where the channel is a facing.
+func (m *maker) seamLines() {
+	m.cord = m.b.Side
+	in := m.out.Reach
+	if m.d.Channel.Kind == design.Facing {
+		in = m.out.Reach - m.d.Channel.Depth
+	}
+	m.edges = m.edgesAt(in)
+	left := flat.Edge{Flat: append(append(m.edges[leftHeadTail].Reversed(),
+		m.edges[leftBay].Reversed()[1:]...), m.edges[leftFootTail].Reversed()[1:]...)}
+	m.out.SideNet = m.cord.Beside(left.Flat)
+	for _, e := range []hung.End{hung.Head, hung.Foot} {
+		line := m.edges[footEnd]
+		if e == hung.Head {
+			line = m.edges[headEnd].Reversed()
+		}
+		half := m.b.Ends[e]
+		m.out.EndNets[e] = half.Mirrored().Reversed().Then(half).Beside(line)
+		m.out.BarLines[e] = m.barLine(e)
+	}
+}
+
+// edgesAt returns the body's eight edges with the sides moved in by in mm from
+// the cord centres.
+func (m *maker) edgesAt(in float64) []geom.Polyline {
+	side := m.b.Side
+	head, foot := m.b.TipIndex(hung.Head), m.b.TipIndex(hung.Foot)
+	left := []geom.Polyline{side.Flat[:head+1], side.Flat[head : foot+1], side.Flat[foot:]}
+	right := side.Mirrored()
+	edges := make([]geom.Polyline, bodyEdges)
+	for i, l := range left {
+		edges[leftHeadTail-i] = l.Reversed()
+	}
+	edges[rightHeadTail], edges[rightBay], edges[rightFootTail] = right.Flat[:head+1], right.Flat[head:foot+1], right.Flat[foot:]
+	whole := func(e hung.End) geom.Polyline {
+		half := m.b.Ends[e]
+		return half.Mirrored().Reversed().Then(half).Flat
+	}
+	edges[footEnd], edges[headEnd] = whole(hung.Foot), whole(hung.Head).Reversed()
+	d := make([]float64, bodyEdges)
+	for i := range d {
+		if i != footEnd && i != headEnd {
+			d[i] = -in
+		}
+	}
+	return geom.MovedEdges(edges, d)
+}
+
+// barLine returns an end's bar line from the centre line out to the seam.
+func (m *maker) barLine(e hung.End) geom.Polyline {
+	corner := m.edges[leftBay][0]
+	if e == hung.Head {
+		corner = m.edges[leftBay][len(m.edges[leftBay])-1]
+	}
+	var l geom.Polyline
+	for _, p := range m.b.Bars[e] {
+		if p.Y < corner.Y-1e-6 {
+			l = append(l, p)
+		}
+	}
+	return append(l, corner)
+}
+
+// notches places the matching marks of every seam.
+func (m *maker) notches() {
+	o := &m.out
+	o.SideNotches = sideNotches(Left.letter(), o.SideNet.HungLength(), m.barRuns(), false)
+	for e, letter := range [2]string{"H", "F"} {
+		o.EndNotches[e] = endNotches(letter, o.EndNets[e].HungLength(), hung.End(e) == hung.Foot)
+	}
+}
+
+// barRuns returns the hung lengths along the side seam at which the bars lie.
+func (m *maker) barRuns() [2]float64 {
+	var out [2]float64
+	arc := geom.NewArc(m.out.SideNet.Flat)
+	for e := range out {
+		l := m.out.BarLines[e]
+		f, _ := arc.Nearest(l[len(l)-1])
+		out[e] = m.out.SideNet.HungOf(f)
+	}
+	return out
+}
+
+// onSide returns the notches of a side: those of the left one renamed and
+// doubled for the right.
+func (m *maker) onSide(s Side) []Notch {
+	if s == Left {
+		return m.out.SideNotches
+	}
+	return sideNotches(Right.letter(), m.out.SideNet.HungLength(), m.barRuns(), true)
+}
