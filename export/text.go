@@ -10,8 +10,9 @@ const maxName = 200
 
 // OneLine returns text fit for the text fields of any format: valid UTF-8 on one
 // line, white space as single spaces, without control, format, private-use and
-// unassigned characters, and not longer than 200 runes. What each format's own
-// syntax forbids on top is for its writer to escape.
+// unassigned characters, and not longer than 200 runes. Runes beyond U+FFFF, for
+// which some formats have no form, become "□", as the lettering draws them. What a
+// format's own syntax forbids on top is for its writer to escape.
 func OneLine(text string) string {
 	var b strings.Builder
 	runes, gap := 0, false
@@ -22,6 +23,9 @@ func OneLine(text string) string {
 		}
 		if !unicode.IsGraphic(r) {
 			continue
+		}
+		if r > 0xffff {
+			r = '□'
 		}
 		if runes >= maxName-2 {
 			b.WriteRune('…')

@@ -1,0 +1,286 @@
+package dxf
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"slingloft/export"
+	"slingloft/outline/geom"
+)
+
+// curveTolerance is how far the chords of an arc may lie from it, in the file's
+// own unit of a millimetre or more.
+const curveTolerance = 0.005
+
+// entity is one line of a file, or one insertion of a block.
+type entity struct {
+	name, layer string
+	points      geom.Polyline
+	closed      bool
+	block       string // set for an insertion
+	placement   placement
+}
+
+// raw is an entity as it is read: the last value of each group that is of use,
+// and the vertices.
+type raw struct {
+	kind, layer, handle string
+	flags               int
+	value               map[int]float64
+	vertices            []vertex
+	name                string
+	block               string
+	mirrored            bool // extrusion along −z: x runs the other way
+}
+
+type vertex struct {
+	at    geom.Point
+	bulge float64
+}
+
+// readEntities reads entities up to the end of the section or block, for which
+// the pair is put back.
+func (f *file) readEntities(s *scanner, out []entity) ([]entity, error) {
+	for {
+		p, err := s.next()
+		if err != nil {
+			return nil, err
+		}
+		if p.code != 0 {
+			continue
+		}
+		switch p.value {
+		case "ENDSEC", "ENDBLK", "EOF", "SECTION":
+			s.back(p)
+			return out, nil
+		}
+		r, err := readRaw(s, p.value)
+		if err == nil && p.value == "POLYLINE" {
+			err = readVertices(s, &r)
+		}
+		if err != nil {
+			return nil, fmt.Errorf("line %d: %s: %w", s.line, p.value, err)
+		}
+		e, err := r.entity()
+		if err != nil {
+			return nil, fmt.Errorf("line %d: %s %s: %w", s.line, p.value, r.handle, err)
+		}
+		f.budget -= len(e.points)
+		if f.budget < 0 || len(out) >= export.MaxLines {
+			return nil, fmt.Errorf("line %d: too many lines and points", s.line)
+		}
+		if len(e.points) > 1 || e.block != "" {
+			out = append(out, e)
+		}
+	}
+}
+
+// readRaw reads the groups of one entity up to the next.
+func readRaw(s *scanner, kind string) (raw, error) {
+	r := raw{kind: kind, value: map[int]float64{}}
+	app := ""
+	for {
+		p, err := s.next()
+		if err != nil {
+			return r, err
+		}
+		if p.code == 0 {
+			s.back(p)
+			r.name = unescaped(r.name)
+			return r, nil
+		}
+		switch {
+		case p.code == 1001:
+			app = p.value
+		case p.code == 1000 && app == application:
+			r.name += p.value
+		case p.code == 5:
+			r.handle = p.value
+		case p.code == 8:
+			r.layer = p.value
+		case p.code == 2 && (kind == "INSERT" || kind == "BLOCK"):
+			r.block = p.value
+		case p.code == 70 && kind != "INSERT":
+			r.flags, err = p.integer()
+		case p.code >= 10 && p.code < 60 && p.code != 43, p.code == 230:
+			err = r.number(p)
+		}
+		if err != nil {
+			return r, err
+		}
+	}
+}
+
+// number takes a group that is a number.
+func (r *raw) number(p pair) error {
+	v, err := p.number()
+	if err != nil {
+		return err
+	}
+	if r.kind == "LWPOLYLINE" {
+		switch n := len(r.vertices); {
+		case p.code == 10 && n >= export.MaxPoints:
+			return fmt.Errorf("too many points")
+		case p.code == 10:
+			r.vertices = append(r.vertices, vertex{at: geom.Pt(v, 0)})
+		case p.code == 20 && n > 0:
+			r.vertices[n-1].at.Y = v
+		case p.code == 42 && n > 0:
+			r.vertices[n-1].bulge = v
+		}
+	}
+	if p.code == 230 && v < 0 {
+		r.mirrored = true
+	}
+	r.value[p.code] = v
+	return nil
+}
+
+// readVertices reads the VERTEX entities of an old-style polyline.
+func readVertices(s *scanner, r *raw) error {
+	for {
+		p, err := s.next()
+		if err != nil {
+			return err
+		}
+		if p.code != 0 {
+			continue
+		}
+		switch p.value {
+		case "VERTEX":
+			v, err := readRaw(s, p.value)
+			if err != nil {
+				return err
+			}
+			if len(r.vertices) >= export.MaxPoints {
+				return fmt.Errorf("too many points")
+			}
+			if v.flags&16 == 0 { // a control point of a spline frame
+				r.vertices = append(r.vertices, vertex{geom.Pt(v.value[10], v.value[20]), v.value[42]})
+			}
+		case "SEQEND":
+			_, err := readRaw(s, p.value)
+			return err
+		default:
+			return fmt.Errorf("%.20q among the vertices", p.value)
+		}
+	}
+}
+
+// Kinds that hold no line to follow.
+const silent = " TEXT MTEXT POINT DIMENSION LEADER MULTILEADER ATTRIB ATTDEF SEQEND VIEWPORT TOLERANCE HATCH SOLID WIPEOUT IMAGE "
+
+// entity turns the groups into points.
+func (r *raw) entity() (entity, error) {
+	e := entity{name: r.name, layer: r.layer}
+	if e.name == "" {
+		e.name = strings.ToLower(r.kind) + " " + escaped(r.handle)
+	}
+	v := r.value
+	centre := geom.Pt(v[10], v[20])
+	switch r.kind {
+	case "LINE":
+		e.points = geom.Polyline{centre, geom.Pt(v[11], v[21])}
+	case "LWPOLYLINE":
+		return r.polyline(e)
+	case "POLYLINE":
+		if r.flags&(16|64) != 0 {
+			return e, fmt.Errorf("a mesh is no outline")
+		}
+		return r.polyline(e)
+	case "CIRCLE":
+		e.points, e.closed = arc(centre, v[40], 0, 2*math.Pi), true
+		e.points = e.points[:len(e.points)-1]
+	case "ARC":
+		from, to := v[50]*math.Pi/180, v[51]*math.Pi/180
+		turn := math.Mod(to-from, 2*math.Pi)
+		if turn <= 0 {
+			turn += 2 * math.Pi
+		}
+		e.points = arc(centre, v[40], from, turn)
+	case "INSERT":
+		e.block = r.block
+		e.placement = placement{scaleX: or(v, 41, 1), scaleY: or(v, 42, 1), turn: v[50] * math.Pi / 180, at: centre}
+	default:
+		if !strings.Contains(silent, " "+r.kind+" ") {
+			return e, fmt.Errorf("this kind of curve is not read, turn it into polylines first")
+		}
+	}
+	return r.unmirrored(e), nil
+}
+
+// polyline finishes e as a polyline of the vertices.
+func (r *raw) polyline(e entity) (entity, error) {
+	var err error
+	e.closed = r.flags&1 != 0
+	e.points, err = bulged(r.vertices, e.closed)
+	return r.unmirrored(e), err
+}
+
+// unmirrored turns an entity that is seen from behind to the front.
+func (r *raw) unmirrored(e entity) entity {
+	if r.mirrored {
+		for i := range e.points {
+			e.points[i].X = -e.points[i].X
+		}
+	}
+	return e
+}
+
+func or(v map[int]float64, code int, missing float64) float64 {
+	if got, ok := v[code]; ok {
+		return got
+	}
+	return missing
+}
+
+// arc returns the arc from the angle from through turn radians, positive to the
+// left, with both its ends.
+func arc(centre geom.Point, radius, from, turn float64) geom.Polyline {
+	const fewest, most = 3, 4000
+	radius = math.Abs(radius)
+	n := fewest
+	if radius > curveTolerance {
+		wish := math.Ceil(math.Abs(turn) / (2 * math.Acos(1-curveTolerance/radius)))
+		if !(wish < most) {
+			wish = most
+		}
+		n = max(fewest, int(wish))
+	}
+	out := make(geom.Polyline, 0, n+1)
+	for i := range n + 1 {
+		s, c := math.Sincos(from + turn*float64(i)/float64(n))
+		out = append(out, centre.Plus(geom.Pt(c, s).Times(radius)))
+	}
+	return out
+}
+
+// bulged returns the polyline through the vertices, its arcs as chords. A bulge is
+// the tangent of a quarter of the angle that its arc turns through, positive to
+// the left.
+func bulged(vertices []vertex, closed bool) (geom.Polyline, error) {
+	var out geom.Polyline
+	for i, v := range vertices {
+		if len(out) > export.MaxPoints {
+			return nil, fmt.Errorf("too many points")
+		}
+		out = append(out, v.at)
+		last := i == len(vertices)-1
+		if v.bulge == 0 || (last && !closed) {
+			continue
+		}
+		next := vertices[(i+1)%len(vertices)].at
+		turn := 4 * math.Atan(v.bulge)
+		chord := next.Minus(v.at)
+		if chord.Len() == 0 {
+			continue
+		}
+		// From the chord's middle the centre lies to the left by half the chord
+		// over the tangent of half the turn.
+		centre := v.at.Towards(next, 0.5).Plus(chord.Left().Times(0.5 / math.Tan(turn/2)))
+		pts := arc(centre, centre.Dist(v.at), v.at.Minus(centre).Angle(), turn)
+		out = append(out, pts[1:len(pts)-1]...)
+	}
+	return out, nil
+}

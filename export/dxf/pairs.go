@@ -1,0 +1,90 @@
+package dxf
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"slingloft/export"
+)
+
+// decimals of a coordinate: a tenth of a micrometre.
+const decimals = 4
+
+// pairs writes group codes with their values. The first error sticks; later
+// writes do nothing.
+type pairs struct {
+	w   *bufio.Writer
+	err error
+}
+
+func newPairs(w io.Writer) *pairs { return &pairs{w: bufio.NewWriter(w)} }
+
+// raw writes a value that is known to be one line of ASCII.
+func (p *pairs) raw(code int, value string) {
+	if p.err == nil {
+		_, p.err = fmt.Fprintf(p.w, "%3d\n%s\n", code, value)
+	}
+}
+
+func (p *pairs) int(code, value int)        { p.raw(code, strconv.Itoa(value)) }
+func (p *pairs) num(code int, v float64)    { p.raw(code, export.Fixed(v, decimals)) }
+func (p *pairs) handle(code int, h int)     { p.raw(code, strconv.FormatInt(int64(h), 16)) }
+func (p *pairs) text(code int, text string) { p.raw(code, escaped(text)) }
+
+// all writes pairs given as "code value" words, for the parts of a file that are
+// the same in all files.
+func (p *pairs) all(words ...string) {
+	for i := 0; i+1 < len(words); i += 2 {
+		code, err := strconv.Atoi(words[i])
+		if err != nil {
+			panic("dxf: group code " + words[i])
+		}
+		p.raw(code, words[i+1])
+	}
+}
+
+func (p *pairs) flush() error {
+	if p.err == nil {
+		p.err = p.w.Flush()
+	}
+	return p.err
+}
+
+// escaped returns text as one line of ASCII: other runes as \U+XXXX, and so the
+// backslash and the caret, which would otherwise begin an escape of their own.
+func escaped(text string) string {
+	var b strings.Builder
+	for _, r := range export.OneLine(text) {
+		if r >= ' ' && r <= '~' && r != '\\' && r != '^' {
+			b.WriteRune(r)
+		} else {
+			fmt.Fprintf(&b, "\\U+%04X", r)
+		}
+	}
+	return b.String()
+}
+
+// unescaped undoes escaped.
+func unescaped(text string) string {
+	const mark = `\U+`
+	var b strings.Builder
+	for {
+		before, after, ok := strings.Cut(text, mark)
+		b.WriteString(before)
+		if !ok {
+			return export.OneLine(b.String())
+		}
+		if len(after) >= 4 {
+			if v, err := strconv.ParseUint(after[:4], 16, 32); err == nil {
+				b.WriteRune(rune(v))
+				text = after[4:]
+				continue
+			}
+		}
+		b.WriteString(mark)
+		text = after
+	}
+}
