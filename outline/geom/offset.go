@@ -64,32 +64,49 @@ func MovedEdges(edges []Polyline, d []float64) []Polyline {
 	for i, e := range edges {
 		moved[i] = e.Offset(d[i])
 	}
+	// Every corner is found on whole edges before any is cut.
+	corners := make([]corner, n)
 	for i := range n {
 		k := (i + 1) % n
 		limit := mitreLimit * max(math.Abs(d[i]), math.Abs(d[k]), 1e-9)
-		corner := edges[i][len(edges[i])-1]
-		moved[i], moved[k] = Joined(moved[i], moved[k], corner, limit)
+		corners[i] = cornerOf(moved[i], moved[k], edges[i][len(edges[i])-1], limit)
 	}
-	return moved
+	out := make([]Polyline, n)
+	for i, m := range moved {
+		before, after := corners[(i+n-1)%n], corners[i]
+		out[i] = append(out[i], before.start)
+		if before.first <= after.last {
+			out[i] = append(out[i], m[before.first:after.last+1]...)
+		}
+		out[i] = append(out[i], after.end)
+	}
+	return out
 }
 
-// Joined returns a and b cut off or run on so that a ends where b starts; near is
-// where the corner is, and limit how far from it a mitre may reach, in mm. Of
-// several crossings the one nearest to near counts.
-func Joined(a, b Polyline, near Point, limit float64) (Polyline, Polyline) {
+// corner is how edge a goes over into edge b: a is kept up to its point last and
+// ends at end, b starts at start and is kept from its point first on. Start and
+// end differ only where the corner is cut off.
+type corner struct {
+	last, first int
+	end, start  Point
+}
+
+// cornerOf returns the corner between a and b near the given point; limit is how
+// far from it a mitre may reach, in mm. Of several crossings the one nearest to
+// it counts.
+func cornerOf(a, b Polyline, near Point, limit float64) corner {
 	if i, j, p, ok := crossingNearest(a, b, near); ok {
-		return append(slices.Clone(a[:i+1]), p), append(Polyline{p}, b[j+1:]...)
+		return corner{i, j + 1, p, p}
 	}
 	end, start := a[len(a)-1], b[0]
 	out := end.Minus(a[len(a)-2]).Unit()
 	in := start.Minus(b[1]).Unit()
 	if p, ok := meet(end, out, start, in); ok && p.Dist(near) <= limit {
-		return append(slices.Clone(a[:len(a)-1]), p), append(Polyline{p}, b[1:]...)
+		return corner{len(a) - 2, 1, p, p}
 	}
-	// Square: both run on by half the limit's share, then join straight.
+	// Square: both run on by half an offset, then join straight.
 	run := limit / mitreLimit / 2
-	return append(slices.Clone(a), end.Plus(out.Times(run))),
-		append(Polyline{start.Plus(in.Times(run))}, b...)
+	return corner{len(a) - 2, 1, end.Plus(out.Times(run)), start.Plus(in.Times(run))}
 }
 
 // meet returns where the rays from p along u and from q along v meet ahead of
