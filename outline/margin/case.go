@@ -1,0 +1,91 @@
+package margin
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/rig"
+)
+
+// Case is one load case with the static loads that it puts on every part.
+type Case struct {
+	Name   string     `json:"name"`
+	Basis  string     `json:"basis"`            // how the loads are found and what is taken for granted
+	Side   float64    `json:"side"`             // largest pull in a side cord, N
+	Leg    [2]float64 `json:"leg"`              // largest pull in a leg, by [hung.End], N
+	Hang   [2]float64 `json:"hang"`             // pull in a hang line and on its support, N
+	Bar    [2]float64 `json:"bar"`              // thrust along a bar, N; 0: none
+	Cloth  float64    `json:"cloth"`            // largest tension across the bed, N/mm
+	Cannot string     `json:"cannot,omitempty"` // why the case has no loads
+}
+
+// The names of the load cases.
+const (
+	Lying   = "lying"
+	Seated  = "seated"
+	Rolling = "rolling"
+)
+
+// lying reads the loads off the hung shape.
+func lying(s *hung.Shape) Case {
+	half := s.Problem.Bed.Span / 2
+	c := Case{Name: Lying, Basis: "equilibrium of the hung shape under the sleeper in place"}
+	c.Side = largest(s, -half, half)
+	for e, end := range s.Ends {
+		tip := hung.End(e).Sign() * half
+		c.Side = max(c.Side, end.TipTension)
+		c.Leg[e] = max(end.LegTension, largest(s, min(tip, end.ApexX), max(tip, end.ApexX)))
+		c.Hang[e] = math.Hypot(end.Horizontal, end.Vertical)
+		c.Bar[e] = end.BarCompression
+	}
+	for _, x := range s.Stations(200) {
+		c.Cloth = max(c.Cloth, s.At(x).Cloth)
+	}
+	return c
+}
+
+// largest returns the largest pull in a cord strictly between stations a and b, N.
+// Its values at the tips, where cord and leg differ, the shape has by end.
+func largest(s *hung.Shape, a, b float64) float64 {
+	const steps = 240
+	t := 0.0
+	for i := range steps {
+		t = max(t, s.At(a+(b-a)*(float64(i)+0.5)/steps).Tension)
+	}
+	return t
+}
+
+// rolling is the sleeper's weight moved to one side by half the shoulders. The bed
+// turns about the line through its apexes until the weight lies below it again, by
+// ρ with tan ρ = shift / height of that line above the centre of mass, on the side.
+// Across the bed the walls then carry
+//
+//	N₁ = w/2 (cos ρ / sin θ + sin ρ / cos θ)      N₂ = w/2 (cos ρ / sin θ − sin ρ / cos θ)
+//
+// so that the lower side carries r = cos ρ + sin ρ tan θ times what it carries
+// lying, at most 2 sin θ, when the other wall is slack. Cords and bars are taken to
+// keep their shape, so that their pull grows by r.
+func rolling(s *hung.Shape, d design.Design, flat Case) Case {
+	c := flat
+	c.Name = Rolling
+	r := rig.Steadiness(s, d.Sleeper)
+	_, shift := rig.CentreHeight(d.Sleeper)
+	if r.Side <= 0 {
+		return Case{Name: Rolling, Basis: "the bed turns over with a sleeper on the side",
+			Cannot: fmt.Sprintf("the line through the apexes lies %.0f mm below the centre of mass of a sleeper on the side", -r.Side)}
+	}
+	wall := s.At(0).Section.Wall
+	rho := min(math.Atan(shift/r.Side), math.Pi/2-wall)
+	share := math.Cos(rho) + math.Sin(rho)*math.Tan(wall)
+	c.Basis = fmt.Sprintf("weight %.0f mm off the middle: the bed turns by %.0f°, the lower side carries %.2f times its part lying; cords and bars are taken to keep their shape",
+		shift, rho*180/math.Pi, share)
+	c.Side *= share
+	c.Cloth *= share
+	for e := range c.Leg {
+		c.Leg[e] *= share
+		c.Bar[e] *= share
+	}
+	return c
+}
