@@ -57,7 +57,7 @@ func (a *atlas) field(i, j int) *field {
 	if a.forms[i].solid || a.forms[j].solid {
 		gap = 0
 	}
-	f := newField(patches(a.forms[i].parts, a.forms[j].parts, gap, a.safety))
+	f := newField(patches(a.forms[i].parts, a.forms[j].parts, gap, a.safety), a.safety)
 	at.Store(f)
 	return f
 }

@@ -86,13 +86,14 @@ func patches(a, b []geom.Ring, gap, grow float64) []patch {
 	return withoutCovered(out)
 }
 
-// disc returns the regular 16-gon around the circle of radius r.
+// disc returns the regular 16-gon around the circle of radius r, with sides square
+// to the axes so that gaps along them are exact.
 func disc(r float64) geom.Ring {
 	const n = 16
 	outer := r / math.Cos(math.Pi/n)
 	ring := make(geom.Ring, n)
 	for i := range ring {
-		s, c := math.Sincos(2 * math.Pi * float64(i) / n)
+		s, c := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / n)
 		ring[i] = geom.Pt(outer*c, outer*s)
 	}
 	return ring

@@ -2,7 +2,6 @@ package nest
 
 import (
 	"context"
-	"math"
 	"time"
 )
 
@@ -45,17 +44,32 @@ func pack(ctx context.Context, items []Item, g ground, o Options) (Lay, error) {
 		return Lay{}, err
 	}
 	spots := p.firstLay()
+	steps := 0
+	if (o.Steps > 0 || o.Time > 0) && len(spots) > 0 {
+		spots, steps = newTeam(ctx, p, o, spots, p.lengthOf(spots)).hunt()
+	}
 	lay := p.lay(spots)
-	if err := p.verified(items, g, lay); err != nil {
+	lay.Steps = steps
+	if err := p.verified(spots); err != nil {
 		return Lay{}, err
 	}
 	return lay, nil
 }
 
-// verified checks lay against the stock it was made for.
-func (p *problem) verified(items []Item, g ground, lay Lay) error {
-	if math.IsInf(g.width, 1) {
+// lengthOf returns the right end of spots in the row of beds or on the strip.
+func (p *problem) lengthOf(spots []spot) float64 {
+	end := 0.0
+	for i, s := range spots {
+		end = max(end, s.at.X+p.atlas.forms[p.pieces[i].poses[s.pose].form].w)
+	}
+	return end
+}
+
+// verified gives spots to the exact check.
+func (p *problem) verified(spots []spot) error {
+	g, lay := p.ground, p.lay(spots)
+	if p.pitch == 0 {
 		g.width = lay.Length
 	}
-	return verify(items, g, lay)
+	return verify(p.items, g, lay)
 }

@@ -40,6 +40,7 @@ type block struct {
 // pitch apart, with walls between them.
 type problem struct {
 	items  []Item
+	ground ground
 	pieces []piece
 	atlas  *atlas
 	blocks []block // obstacles in their places
@@ -52,6 +53,8 @@ type problem struct {
 	margin float64
 	area   float64 // of all pieces
 	safety float64 // distance kept so that rounding cannot make an overlap
+	grid   float64 // unit of all coordinates, 0 where there is none
+	ease   float64 // room across that the search has more than the stock
 }
 
 // newProblem prepares items for stock g. The poses of every item that fit are
@@ -62,6 +65,7 @@ func newProblem(items []Item, g ground) (*problem, error) {
 	}
 	p := &problem{
 		items:  items,
+		ground: g,
 		height: g.height - 2*g.margin,
 		length: g.width - 2*g.margin,
 		beds:   1,
@@ -84,6 +88,10 @@ func newProblem(items []Item, g ground) (*problem, error) {
 		}
 	}
 	p.addBlocks(g)
+	if p.grid = p.gridOf(); p.grid > 0 {
+		p.ease = easeShare * p.height
+		p.atlas.safety = -p.safety // pieces on the grid touch without overlap
+	}
 	p.atlas.ready()
 	return p, nil
 }

@@ -1,0 +1,256 @@
+package nest
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"slingloft/outline/geom"
+)
+
+// newField prepares the region that is the union of patches, each grown by grow.
+func newField(ps []patch, grow float64) *field {
+	f := &field{patches: ps, box: geom.EmptyBox()}
+	edges := 0
+	for i := range ps {
+		f.box = f.box.Union(ps[i].box)
+		edges += len(ps[i].planes)
+	}
+	if len(ps) <= 1 {
+		return f
+	}
+	f.box = f.box.Expanded(1e-3 * (f.box.Width() + f.box.Height()))
+	n := min(max(int(2.5*math.Sqrt(float64(edges))), 12), 32)
+	f.cols, f.rows = n, n
+	f.cell = geom.Pt(f.box.Width()/float64(n), f.box.Height()/float64(n))
+	f.perX, f.perY = 1/f.cell.X, 1/f.cell.Y
+	f.cells = make([]cell, n*n)
+	b := builder{field: f, members: make([][]uint16, n*n), blur: 4*math.Abs(grow) + 1e-11*(f.box.Width()+f.box.Height())}
+	b.fillSure()
+	b.cutCells()
+	b.outlineCells()
+	b.findNear()
+	return f
+}
+
+// builder holds what is needed while a field is made.
+type builder struct {
+	*field
+	members [][]uint16 // patches that reach into a cell that is not sure
+	blur    float64    // how deep an edge must lie in a patch to be covered by it
+}
+
+// cellBox returns the box of cell (i, j).
+func (f *field) cellBox(i, j int) geom.Box {
+	low := geom.Pt(f.box.Min.X+float64(i)*f.cell.X, f.box.Min.Y+float64(j)*f.cell.Y)
+	return geom.Box{Min: low, Max: low.Plus(f.cell)}
+}
+
+// fillSure marks the cells that lie wholly in one patch: a patch is convex, so
+// between the lines at the bottom and the top of a row it holds what both hold.
+func (b *builder) fillSure() {
+	for k := range b.patches {
+		p := &b.patches[k]
+		lo0, hi0 := p.span(b.box.Min.Y)
+		for j := range b.rows {
+			lo1, hi1 := p.span(b.box.Min.Y + float64(j+1)*b.cell.Y)
+			lo, hi := max(lo0, lo1), min(hi0, hi1)
+			lo0, hi0 = lo1, hi1
+			if lo >= hi {
+				continue
+			}
+			// A boundary that runs along the side of a cell makes it unsure.
+			from := max(int(math.Ceil((lo-b.box.Min.X)*b.perX+1e-6)), 0)
+			to := min(int((hi-b.box.Min.X)*b.perX-1e-6), b.cols)
+			for i := from; i < to; i++ {
+				b.cells[j*b.cols+i].sure = true
+			}
+		}
+	}
+}
+
+// cutCells finds, for the cells that are not sure, the patches that reach into
+// them and the half planes that cut them.
+func (b *builder) cutCells() {
+	for j := range b.rows {
+		for i := range b.cols {
+			c := &b.cells[j*b.cols+i]
+			if c.sure {
+				continue
+			}
+			c.groupLo = uint32(len(b.groups))
+			b.cutCell(c, i, j)
+			c.groupHi = uint32(len(b.groups))
+		}
+	}
+}
+
+func (b *builder) cutCell(c *cell, i, j int) {
+	box := b.cellBox(i, j)
+	at := box.Center()
+	rx, ry := b.cell.X/2*(1+1e-9), b.cell.Y/2*(1+1e-9)
+	for k := range b.patches {
+		p := &b.patches[k]
+		if !p.box.Overlaps(box) {
+			continue
+		}
+		from := len(b.planes)
+		apart := false
+		for _, h := range p.planes {
+			d, r := h.depth(at.X, at.Y), math.Abs(h.nx)*rx+math.Abs(h.ny)*ry
+			if d <= -r {
+				apart = true
+				break
+			}
+			if d < r {
+				b.planes = append(b.planes, h)
+			}
+		}
+		if apart {
+			b.planes = b.planes[:from]
+			continue
+		}
+		b.members[j*b.cols+i] = append(b.members[j*b.cols+i], uint16(k))
+		b.groups = append(b.groups, group{uint32(from), uint32(len(b.planes))})
+	}
+}
+
+// stretch is a part of an edge of a patch, from fraction lo to hi of it.
+type stretch struct {
+	patch, edge uint16
+	lo, hi      float64
+}
+
+// outlineCells finds the boundary of the union: the stretches of the patches'
+// edges that lie in no other patch. Only cells that are not sure hold any.
+func (b *builder) outlineCells() {
+	var all []stretch
+	for j := range b.rows {
+		for i := range b.cols {
+			m := b.members[j*b.cols+i]
+			for _, k := range m {
+				all = b.bare(all, k, m, b.cellBox(i, j))
+			}
+		}
+	}
+	slices.SortFunc(all, func(s, t stretch) int {
+		return cmp.Or(cmp.Compare(s.patch, t.patch), cmp.Compare(s.edge, t.edge), cmp.Compare(s.lo, t.lo))
+	})
+	for k := 0; k < len(all); {
+		s := all[k]
+		for k++; k < len(all) && all[k].patch == s.patch && all[k].edge == s.edge && all[k].lo <= s.hi+1e-9; k++ {
+			s.hi = max(s.hi, all[k].hi)
+		}
+		r := b.patches[s.patch].ring
+		u, v := r[s.edge], r[(int(s.edge)+1)%len(r)]
+		p, q := u.Towards(v, s.lo), u.Towards(v, s.hi)
+		d := q.Minus(p)
+		if len2 := d.Dot(d); len2 > 0 {
+			b.segs = append(b.segs, seg{p.X, p.Y, d.X, d.Y, 1 / len2})
+		}
+	}
+}
+
+// bare appends the stretches of patch k's edges in box that no other member covers.
+func (b *builder) bare(all []stretch, k uint16, members []uint16, box geom.Box) []stretch {
+	r := b.patches[k].ring
+	var covers []span
+	for e, u := range r {
+		d := r[(e+1)%len(r)].Minus(u)
+		in := inBox(u, d, box)
+		if in.lo >= in.hi {
+			continue
+		}
+		covers = covers[:0]
+		for _, m := range members {
+			if m == k {
+				continue
+			}
+			if c := b.patches[m].covers(u, d, b.blur); c.lo < in.hi && c.hi > in.lo && c.lo < c.hi {
+				covers = append(covers, c)
+			}
+		}
+		slices.SortFunc(covers, func(s, t span) int { return cmp.Compare(s.lo, t.lo) })
+		from := in.lo
+		for _, c := range covers {
+			if c.lo > from {
+				all = append(all, stretch{k, uint16(e), from, c.lo})
+			}
+			from = max(from, c.hi)
+		}
+		if from < in.hi {
+			all = append(all, stretch{k, uint16(e), from, in.hi})
+		}
+	}
+	return all
+}
+
+// inBox returns the fractions of the segment from u along d that lie in box.
+func inBox(u, d geom.Point, box geom.Box) span {
+	s := span{0, 1}
+	s = clip(s, d.X, u.X-box.Min.X)
+	s = clip(s, -d.X, box.Max.X-u.X)
+	s = clip(s, d.Y, u.Y-box.Min.Y)
+	return clip(s, -d.Y, box.Max.Y-u.Y)
+}
+
+// clip keeps the part of s where room + rate·t ≥ 0.
+func clip(s span, rate, room float64) span {
+	switch {
+	case rate > 0:
+		s.lo = max(s.lo, -room/rate)
+	case rate < 0:
+		s.hi = min(s.hi, -room/rate)
+	case room < 0:
+		s.hi = s.lo
+	}
+	return s
+}
+
+// covers returns the fractions of the segment from u along d, an edge of another
+// patch, that lie in the patch; by more than blur where edges run alongside, so
+// that of two equal edges both are bare.
+func (p *patch) covers(u, d geom.Point, blur float64) span {
+	s := span{0, 1}
+	along := d.Len() * (1 - 1e-9)
+	for _, h := range p.planes {
+		deep := h.depth(u.X, u.Y)
+		if h.ny*d.X-h.nx*d.Y > along {
+			deep -= blur
+		}
+		if s = clip(s, h.nx*d.X+h.ny*d.Y, deep); s.lo >= s.hi {
+			break
+		}
+	}
+	return s
+}
+
+// findNear lists for each cell the boundary edges that can be nearest to a point
+// in it: those no further from its middle than the nearest is, and a cell's
+// diagonal more.
+func (b *builder) findNear() {
+	diagonal := b.cell.Len()
+	dist := make([]float64, len(b.segs))
+	for j := range b.rows {
+		for i := range b.cols {
+			c := &b.cells[j*b.cols+i]
+			if !c.sure && c.groupLo == c.groupHi {
+				continue
+			}
+			at := b.cellBox(i, j).Center()
+			least := math.Inf(1)
+			for k := range b.segs {
+				dist[k] = b.segs[k].dist2(at.X, at.Y)
+				least = min(least, dist[k])
+			}
+			reach := math.Sqrt(least) + diagonal
+			c.nearLo = uint32(len(b.near))
+			for k, d := range dist {
+				if d <= reach*reach {
+					b.near = append(b.near, uint16(k))
+				}
+			}
+			c.nearHi = uint32(len(b.near))
+		}
+	}
+}

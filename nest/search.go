@@ -1,0 +1,196 @@
+package nest
+
+import (
+	"cmp"
+	"math"
+	"math/rand/v2"
+	"slices"
+
+	"slingloft/outline/geom"
+)
+
+const (
+	firstCut    = 0.02  // of the length, while the search is young
+	leastCut    = 0.001 // below which it disturbs lays instead of asking for less
+	searchShare = 0.8   // of the budget; the rest goes into tightening
+	tightFrom   = 5e-4  // cut at the start of tightening
+	tightTo     = 1e-5  // cut at its end
+	poolSize    = 12    // failed lays that are remembered
+)
+
+// failed is a lay that could not be freed of overlaps at the wanted length.
+type failed struct {
+	spots []spot
+	cost  float64
+}
+
+// search is one worker's hunt for a shorter lay.
+type search struct {
+	p     *problem
+	rng   *rand.Rand
+	mover mover
+	team  *team
+
+	nextMeeting int // in steps
+
+	best   []spot // free of overlaps
+	length float64
+	least  []spot // what separate came closest with
+	cost   float64
+	pool   []failed
+	order  []int
+}
+
+// newSearch returns worker id of a team, starting from spots of the given length.
+func newSearch(p *problem, t *team, id int, spots []spot, length float64) *search {
+	rng := rand.New(rand.NewPCG(t.o.Seed, uint64(id)))
+	s := &search{p: p, rng: rng, team: t, best: slices.Clone(spots), length: length, nextMeeting: meetEvery}
+	s.mover = mover{c: newCrowd(p), rng: rng}
+	return s
+}
+
+// run searches and then tightens until the budget is spent.
+func (s *search) run() {
+	cut := firstCut
+	for s.share() < searchShare && !s.stop() {
+		target := s.length * (1 - cut)
+		s.press(target)
+		before := s.mover.c.moves
+		switch {
+		case s.separate(patience{2, 60}) && s.accept():
+			if s.mover.c.moves-before < 40*s.mover.c.n {
+				cut = min(cut*1.4, firstCut)
+			} else {
+				cut = max(cut*0.7, leastCut)
+			}
+		case s.length <= target: // another worker was faster
+		case cut > leastCut:
+			cut = max(cut*0.4, leastCut)
+		default:
+			s.disturb(target)
+		}
+	}
+	s.tighten()
+}
+
+// disturb keeps trying for target from lays that failed before, with two pieces
+// swapped, until one comes free or a shorter lay is known.
+func (s *search) disturb(target float64) {
+	s.pool = s.pool[:0]
+	for !s.stop() && s.share() < searchShare {
+		s.remember()
+		from := s.pool[s.pick(len(s.pool))]
+		c := s.mover.c
+		c.load(from.spots, target)
+		s.swap()
+		if s.separate(patience{2, 60}) && s.accept() || s.length <= target {
+			return
+		}
+	}
+}
+
+// remember puts the lay that separate came closest with into the pool.
+func (s *search) remember() {
+	s.pool = append(s.pool, failed{slices.Clone(s.least), s.cost})
+	slices.SortStableFunc(s.pool, func(a, b failed) int { return cmp.Compare(a.cost, b.cost) })
+	if len(s.pool) > poolSize {
+		s.pool = s.pool[:poolSize]
+	}
+}
+
+// pick returns an index below n, small ones more often.
+func (s *search) pick(n int) int {
+	return min(int(math.Abs(s.rng.NormFloat64())*0.35*float64(n)), n-1)
+}
+
+// swap exchanges the places of two pieces of different form, large ones more often.
+func (s *search) swap() {
+	c := s.mover.c
+	a, b := s.large(), s.large()
+	for range 20 {
+		if c.form[a] != c.form[b] {
+			break
+		}
+		b = s.large()
+	}
+	ca, cb := s.middle(a), s.middle(b)
+	s.center(a, cb)
+	s.center(b, ca)
+}
+
+// large returns a random piece, the largest of three.
+func (s *search) large() int {
+	c := s.mover.c
+	best := s.rng.IntN(c.n)
+	for range 2 {
+		if k := s.rng.IntN(c.n); c.size[c.form[k]] > c.size[c.form[best]] {
+			best = k
+		}
+	}
+	return best
+}
+
+func (s *search) middle(i int) geom.Point {
+	c := s.mover.c
+	f := c.form[i]
+	return c.spots[i].at.Plus(geom.Pt(c.w[f]/2, c.h[f]/2))
+}
+
+// center moves piece i to have its middle at p, as far as it fits.
+func (s *search) center(i int, p geom.Point) {
+	c := s.mover.c
+	f := int(c.form[i])
+	x, y := c.room(f)
+	p = p.Minus(geom.Pt(c.w[f]/2, c.h[f]/2))
+	c.move(i, spot{c.spots[i].pose, geom.Pt(min(max(p.X, 0), x), min(max(p.Y, 0), y))})
+}
+
+// tighten asks for ever smaller gains from the best lay.
+func (s *search) tighten() {
+	start := s.share()
+	for !s.stop() {
+		t := min(max((s.share()-start)/(1-start), 0), 1)
+		cut := tightFrom * math.Pow(tightTo/tightFrom, t)
+		s.press(s.length * (1 - cut))
+		if s.separate(patience{3, 50}) {
+			s.accept()
+		}
+	}
+}
+
+// press loads the best lay at the length given: what stands right of a random
+// line moves left by what is cut off.
+func (s *search) press(target float64) {
+	c := s.mover.c
+	by := s.length - target
+	line := s.rng.Float64() * s.length
+	spots := slices.Clone(s.best)
+	for i := range spots {
+		x, _ := (&crowd{p: s.p, length: target, w: c.w, h: c.h}).room(c.formOf(i, spots[i].pose))
+		if spots[i].at.X > line {
+			spots[i].at.X -= by
+		}
+		spots[i].at.X = min(max(spots[i].at.X, 0), x)
+	}
+	c.load(spots, target)
+}
+
+// accept makes the crowd, free of overlaps, the best lay, unless the exact check
+// or a shorter lay known by now stands against it.
+func (s *search) accept() bool {
+	if !s.settle() {
+		return false
+	}
+	c := s.mover.c
+	end := 0.0
+	for i := range c.n {
+		end = max(end, c.x[i]+c.w[c.form[i]])
+	}
+	if end >= s.length || s.p.verified(c.spots) != nil {
+		return false
+	}
+	copy(s.best, c.spots)
+	s.length = end
+	s.team.report(end, s.best)
+	return true
+}

@@ -1,0 +1,68 @@
+package nest
+
+// patience says when a separation gives up: after rounds rounds, each of sweeps
+// sweeps without gain, none of which has gained anything.
+type patience struct{ rounds, sweeps int }
+
+// separate moves pieces until none overlap. It sweeps over the pieces that clash,
+// in random order, and learns from those that stay. Where that leads nowhere it
+// goes back to the best lay seen, weights kept, and in the end to the best
+// of all, unless stop says that time is up. It reports whether all are free.
+func (s *search) separate(pt patience) bool {
+	c := s.mover.c
+	c.calm()
+	best := c.total()
+	s.least = append(s.least[:0], c.spots...)
+	for idle := 0; best > 0 && idle < pt.rounds; idle++ {
+		from := best
+		for still := 0; still < pt.sweeps && best > 0; still++ {
+			if s.stop() || s.outrun() {
+				return false
+			}
+			s.sweep()
+			if t := c.total(); t < best {
+				if t < 0.98*best {
+					still = 0
+				}
+				best = t
+				s.least = append(s.least[:0], c.spots...)
+			}
+			c.learn()
+		}
+		if best < 0.98*from {
+			idle = -1
+		}
+		if best > 0 {
+			c.load(s.least, c.length)
+		}
+	}
+	s.cost = best
+	return best == 0
+}
+
+// outrun takes part in the team's meeting if it is time, and reports whether a
+// lay as short as the one aimed at is known by now.
+func (s *search) outrun() bool {
+	if s.mover.c.moves >= s.nextMeeting {
+		s.nextMeeting += meetEvery
+		s.team.meet(s)
+	}
+	return s.length <= s.mover.c.length
+}
+
+// sweep gives every piece that clashes, in random order, a chance of a better place.
+func (s *search) sweep() {
+	c := s.mover.c
+	s.order = s.order[:0]
+	for i := range c.n {
+		if c.clashes(i) {
+			s.order = append(s.order, i)
+		}
+	}
+	s.rng.Shuffle(len(s.order), func(a, b int) { s.order[a], s.order[b] = s.order[b], s.order[a] })
+	for _, i := range s.order {
+		if c.clashes(i) {
+			s.mover.relocate(i)
+		}
+	}
+}

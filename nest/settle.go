@@ -1,0 +1,87 @@
+package nest
+
+import (
+	"math"
+	"slices"
+
+	"slingloft/outline/geom"
+)
+
+// This file deals with outlines whose coordinates are all multiples of one
+// unit, as in drawn puzzles and in parts made of plain rectangles. Their best
+// lays hold stacks that fill the width exactly, with no play that a search by
+// samples could find. So it searches in a strip that is wider by ease, and
+// what it finds is settled: set on the grid where it is close to it, and freed
+// of the overlaps that are left in the true width. Widening the strip is from
+// Gardeyn et al. 2025; setting on the grid is our own.
+
+const easeShare = 1e-4 // ease as a fraction of the height
+
+// gridOf returns the largest of 1, 1/2 and 1/4 mm of which all sizes in the
+// problem are multiples, 0 where there is none.
+func (p *problem) gridOf() float64 {
+	all := []float64{p.height, p.atlas.gap, p.margin}
+	for _, f := range p.atlas.forms {
+		for _, v := range f.ring {
+			all = append(all, v.X-f.ring[0].X, v.Y-f.ring[0].Y)
+		}
+		all = append(all, f.w, f.h)
+	}
+	for _, b := range p.flaws {
+		all = append(all, b.at.X, b.at.Y)
+	}
+	for _, q := range []float64{1, 0.5, 0.25} {
+		if !slices.ContainsFunc(all, func(v float64) bool { return math.Mod(v, q) != 0 }) {
+			return q
+		}
+	}
+	return 0
+}
+
+// settle turns the free lay that the crowd holds into one that fits the true
+// height, and reports whether it could.
+func (s *search) settle() bool {
+	c := s.mover.c
+	if c.ease == 0 {
+		return true
+	}
+	found := slices.Clone(c.spots)
+	length := c.length
+	defer func() { c.ease = easeShare * s.p.height }()
+	c.ease = 0
+	for _, alongToo := range []bool{true, false} {
+		c.load(s.onGrid(found, alongToo), length)
+		if c.total() == 0 {
+			return true
+		}
+	}
+	return s.repair()
+}
+
+// onGrid returns spots moved into the true height, and onto the grid where they
+// are close to it: across, and along as well if asked.
+func (s *search) onGrid(spots []spot, along bool) []spot {
+	c := s.mover.c
+	out := slices.Clone(spots)
+	near := 2 * easeShare * s.p.height
+	snap := func(v float64) float64 {
+		if g := math.Round(v/s.p.grid) * s.p.grid; math.Abs(g-v) <= near {
+			return g
+		}
+		return v
+	}
+	for i := range out {
+		x, y := c.room(c.formOf(i, out[i].pose))
+		at := geom.Pt(out[i].at.X, snap(out[i].at.Y))
+		if along {
+			at.X = snap(at.X)
+		}
+		out[i].at = geom.Pt(min(max(at.X, 0), x), min(max(at.Y, 0), y))
+	}
+	return out
+}
+
+// repair tries to free the lay that the crowd holds of small overlaps.
+func (s *search) repair() bool {
+	return s.separate(patience{1, 20})
+}
