@@ -29,6 +29,7 @@ func (r *reader) good(keys ...string) bool {
 
 // conflict notes a fault of a key that was read well but does not fit another.
 func (r *reader) conflict(key, found, hint string) {
+	r.bad[key] = true
 	r.fault(r.source.At(key), key, found, hint)
 }
 

@@ -26,9 +26,9 @@ func newKeys() keys {
 	k := keys{rows: schema(), byKey: map[string]row{}, lists: lists()}
 	for _, r := range k.rows {
 		k.byKey[r.key] = r
-		for t := r.table(); t != ""; t = t[:max(strings.LastIndexByte(t, '.'), 0)] {
-			if !slices.Contains(k.tables, t) {
-				k.tables = append(k.tables, t)
+		for i, c := range r.key {
+			if c == '.' && !slices.Contains(k.tables, r.key[:i]) {
+				k.tables = append(k.tables, r.key[:i])
 			}
 		}
 	}
@@ -43,6 +43,14 @@ func (k keys) list(table string) (repeated, bool) {
 		}
 	}
 	return repeated{}, false
+}
+
+// example returns an example of a key's value, in TOML.
+func (k keys) example(key string) string {
+	if r, ok := k.byKey[key]; ok {
+		return r.example(false)
+	}
+	return `"…"`
 }
 
 // reader turns the tree of a file into a design.
@@ -73,7 +81,7 @@ func Read(name string, data []byte) (Design, Source, error) {
 		f := Fault{name, at.Line, at.Column, "", "the file is not UTF-8 text from here on", "save it as UTF-8"}
 		return Design{}, r.source, Faults{f}
 	}
-	b := build(name, data)
+	b := build(name, data, r.keys.example)
 	r.faults = b.faults
 	for key := range b.broken {
 		r.bad[key] = true
@@ -177,6 +185,9 @@ func shown(key string) string {
 func (r *reader) unknownTable(tableName, full string, e *entry) {
 	at := e.at
 	if e.table != nil {
+		if r.inside(full, e.table) {
+			return
+		}
 		at = e.table.at
 	} else if len(e.list) > 0 {
 		at = e.list[0].at
@@ -184,6 +195,25 @@ func (r *reader) unknownTable(tableName, full string, e *entry) {
 	hint, meant := r.keys.suggestTable(full)
 	r.misspelt = append(r.misspelt, meant)
 	r.fault(at, shown(full), "is not a known table", hint)
+}
+
+// inside notes each table within an unknown one by its full name, and reports
+// whether there was nothing else in it.
+func (r *reader) inside(full string, t *table) bool {
+	for _, e := range t.entries {
+		if e.table == nil || e.table.closed {
+			return false
+		}
+	}
+	for _, e := range t.entries {
+		hint, meant := r.keys.suggestTable(dotted(full, e.name))
+		r.misspelt = append(r.misspelt, meant)
+		r.fault(e.table.at, shown(dotted(full, e.name)), "is not a known table", hint)
+		if r.full() {
+			break
+		}
+	}
+	return len(t.entries) > 0
 }
 
 // unknownKey notes a key that is not in the schema. Those that were probably meant

@@ -43,7 +43,7 @@ func TestReadDemo(t *testing.T) {
 	if diff := cmp.Diff([]geom.Box{{Min: geom.Pt(310, 1440), Max: geom.Pt(345, 1490)}}, d.Cloth.Flaws); diff != "" {
 		t.Errorf("flaws (-want +got):\n%s", diff)
 	}
-	if d.Sleeper.Crown != -120 || d.Cloth.StripStrength != 12.8 || d.Sheet.Origin != UpperLeft || d.Output.Scale != 1 {
+	if d.Sleeper.Crown != -60 || d.Cloth.StripStrength != 12.8 || d.Sheet.Origin != UpperLeft || d.Output.Scale != 1 {
 		t.Errorf("crown %v, strip strength %v, origin %v, scale %v", d.Sleeper.Crown, d.Cloth.StripStrength, d.Sheet.Origin, d.Output.Scale)
 	}
 }

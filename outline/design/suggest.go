@@ -94,7 +94,13 @@ func (s keys) suggestTable(name string) (hint, meant string) {
 	if near != "" {
 		return s.headed(near), near
 	}
-	return "tables are " + strings.Join(s.tables, ", "), ""
+	var all []string
+	for _, t := range s.tables {
+		if len(s.in(t)) > 0 {
+			all = append(all, t)
+		}
+	}
+	return "tables are " + strings.Join(all, ", "), ""
 }
 
 // headed says which header to write for a table.

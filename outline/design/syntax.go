@@ -62,5 +62,5 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 	if strings.Count(value, `"`) == 3 {
 		return key, message, `write in for inches and ft for feet, such as "65 in"`
 	}
-	return key, message, "write " + m[1] + ` = "…", the value in quotes on the same line`
+	return key, message, "write " + m[1] + " = " + b.example(key) + " or the like, on one line"
 }

@@ -64,14 +64,15 @@ type builder struct {
 	base    int             // offset in data at which the parser started
 	broken  map[string]bool // full names of keys on lines that are not TOML
 	faults  Faults
+	example func(key string) string // a value as the key may have it, in TOML
 }
 
 // build reads data, which is valid UTF-8. The builder it returns holds the tree,
 // what is wrong with the file as TOML, and the keys on the lines left out for that.
-func build(file string, data []byte) *builder {
+func build(file string, data []byte, example func(key string) string) *builder {
 	root := &table{at: Position{1, 1}}
 	b := &builder{file: file, data: data, lines: newLines(data), root: root, current: root,
-		broken: map[string]bool{}}
+		broken: map[string]bool{}, example: example}
 	for b.base < len(data) && len(b.faults) <= MaxFaults {
 		b.parser.Reset(data[b.base:])
 		for b.parser.NextExpression() {

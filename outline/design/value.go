@@ -68,6 +68,7 @@ func (r row) measured(n node) (any, quantity.Unit, *problem) {
 func (r row) bare(number string) *problem {
 	p := &problem{number + " has no unit", "write " + r.example(false)}
 	v, ok := plain(number)
+	number = strings.ReplaceAll(number, "_", "")
 	if !ok {
 		p.found = quantity.Quoted(number) + " is not a finite number"
 		return p

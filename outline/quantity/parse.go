@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strconv"
@@ -22,6 +23,8 @@ type Quantity struct {
 type Error struct {
 	Found string // what was found
 	Hint  string // what to write instead
+
+	vague bool // the hint does not know the dimension that is wanted
 }
 
 // Error returns both parts on one line.
@@ -29,7 +32,14 @@ func (e *Error) Error() string { return e.Found + "; " + e.Hint }
 
 // fault builds an Error about text.
 func fault(text, found, hint string) *Error {
-	return &Error{Quoted(text) + " " + found, hint}
+	return &Error{Found: Quoted(text) + " " + found, Hint: hint}
+}
+
+// formless builds an Error about text that is no quantity at all.
+func formless(text, found string) *Error {
+	f := fault(text, found, "write a number and a unit")
+	f.vague = true
+	return f
 }
 
 // Quoted returns text in double quotes on one line: control characters escaped,
@@ -62,7 +72,7 @@ func Parse(text string) (Quantity, error) {
 		return Quantity{}, fault(text, "is too long", fmt.Sprintf("write a number and a unit, at most %d characters", MaxLength))
 	}
 	if !utf8.ValidString(text) {
-		return Quantity{}, fault(text, "is not valid text", "write a number and a unit")
+		return Quantity{}, formless(text, "is not valid text")
 	}
 	s := scanner{text: text, rest: text}
 	q, err := s.quantity()
@@ -70,7 +80,7 @@ func Parse(text string) (Quantity, error) {
 		return Quantity{}, err
 	}
 	if math.IsNaN(q.Value) || math.IsInf(q.Value, 0) {
-		return Quantity{}, fault(text, "is not a finite number", "write a number and a unit")
+		return Quantity{}, formless(text, "is not a finite number")
 	}
 	return q, nil
 }
@@ -79,6 +89,10 @@ func Parse(text string) (Quantity, error) {
 // The error is an *[Error] that names the units that would do.
 func As(text string, d Dimension) (Quantity, error) {
 	q, err := Parse(text)
+	var f *Error
+	if errors.As(err, &f) && f.vague {
+		f.Hint = "write " + article(d.String()) + inUnits(d)
+	}
 	if err != nil {
 		return Quantity{}, err
 	}
@@ -87,7 +101,7 @@ func As(text string, d Dimension) (Quantity, error) {
 			fmt.Sprintf("write %q%s", strings.TrimSpace(text)+" "+d.Unit(false).Symbol, orUnits(d)))
 	}
 	if q.Unit.Dimension != d {
-		return Quantity{}, fault(text, "is a "+q.Unit.Dimension.String(), "write a "+d.String()+wanted(text, q.Unit, d))
+		return Quantity{}, fault(text, "is "+article(q.Unit.Dimension.String()), "write "+article(d.String())+wanted(text, q.Unit, d))
 	}
 	return q, nil
 }
@@ -124,14 +138,27 @@ func wanted(text string, have Unit, d Dimension) string {
 		number = strings.TrimSuffix(number, s)
 	}
 	if meant == "" {
-		if d == Ratio {
-			return `, such as 0.15 or "15 %"`
-		}
-		var names []string
-		for _, u := range d.Units() {
-			names = append(names, u.Symbol)
-		}
-		return " in " + strings.Join(names, ", ")
+		return inUnits(d)
 	}
 	return fmt.Sprintf(", such as %q", strings.TrimSpace(number)+" "+meant)
+}
+
+// inUnits says in which units a quantity of d is written.
+func inUnits(d Dimension) string {
+	if d == Ratio {
+		return `, such as 0.15 or "15 %"`
+	}
+	var names []string
+	for _, u := range d.Units() {
+		names = append(names, u.Symbol)
+	}
+	return " in " + strings.Join(names, ", ")
+}
+
+// article puts a or an before a noun.
+func article(noun string) string {
+	if strings.ContainsAny(noun[:1], "aeiou") {
+		return "an " + noun
+	}
+	return "a " + noun
 }

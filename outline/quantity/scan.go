@@ -17,7 +17,7 @@ type scanner struct {
 func (s *scanner) quantity() (Quantity, error) {
 	s.space()
 	if s.rest == "" {
-		return Quantity{}, fault(s.text, "is empty", "write a number and a unit")
+		return Quantity{}, formless(s.text, "is empty")
 	}
 	sign := s.sign()
 	q, err := s.term()
@@ -90,7 +90,7 @@ func (s *scanner) number() (float64, error) {
 	}
 	word := s.digits()
 	if word == "" || strings.Trim(word, ".") == "" {
-		return 0, fault(s.text, "does not begin with a number", `write a number and a unit, such as "1650 mm"`)
+		return 0, formless(s.text, "does not begin with a number")
 	}
 	if strings.HasPrefix(s.rest, ",") {
 		return 0, fault(s.text, "has a comma in its number", `write a decimal point, and nothing between thousands`)
@@ -210,12 +210,7 @@ func (s *scanner) unknown() error {
 	if u, ok := known[strings.ToLower(word)]; ok {
 		return fault(s.text, "has the unknown unit "+Quoted(word), "write "+strconv.Quote(u))
 	}
-	return fault(s.text, "has the unknown unit "+Quoted(word), "known are "+allUnits())
-}
-
-// allUnits lists the units that a design is likely to need.
-func allUnits() string {
-	return "mm, cm, m, in, ft, kg, g, lb, oz, N, kN, lbf, kgf, deg and those built from them"
+	return formless(s.text, "has the unknown unit "+Quoted(word))
 }
 
 // digits takes the leading digits and points.

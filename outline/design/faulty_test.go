@@ -1,0 +1,90 @@
+package design
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// wanted is a fault that a faulty design says it has.
+type wanted struct {
+	line, column int
+	key, hint    string
+}
+
+var wantLine = regexp.MustCompile(`^# want: (\d+):(\d+) (\S+)$`)
+
+// expectations reads the comments at the head of a faulty design.
+func expectations(t *testing.T, text string) (rule string, wants []wanted) {
+	t.Helper()
+	for _, line := range strings.Split(text, "\n") {
+		switch {
+		case strings.HasPrefix(line, "# rule: "):
+			rule = strings.TrimPrefix(line, "# rule: ")
+		case strings.HasPrefix(line, "# want: "):
+			m := wantLine.FindStringSubmatch(line)
+			if m == nil {
+				t.Fatalf("not a line and column and key: %q", line)
+			}
+			l, _ := strconv.Atoi(m[1])
+			c, _ := strconv.Atoi(m[2])
+			wants = append(wants, wanted{line: l, column: c, key: strings.TrimPrefix(m[3], "-")})
+		case strings.HasPrefix(line, "# hint: "):
+			wants[len(wants)-1].hint = strings.TrimPrefix(line, "# hint: ")
+		default:
+			return rule, wants
+		}
+	}
+	return rule, wants
+}
+
+// Every faulty design is answered with just the faults that it says it has, at
+// their places, with what would do.
+func TestFaultyDesigns(t *testing.T) {
+	files, err := filepath.Glob("../../testdata/design/faulty/*.toml")
+	if err != nil || len(files) < 150 {
+		t.Fatalf("%d faulty designs, %v; want at least 150", len(files), err)
+	}
+	for _, file := range files {
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".toml"), func(t *testing.T) {
+			data, err := os.ReadFile(file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			rule, wants := expectations(t, string(data))
+			if rule == "" || len(wants) == 0 {
+				t.Fatal("the file does not say which rule it breaks, or where")
+			}
+			_, _, err = Read("x.toml", data)
+			var faults Faults
+			if !errors.As(err, &faults) {
+				t.Fatalf("Read: %v, want faults: %s", err, rule)
+			}
+			compare(t, faults, wants)
+		})
+	}
+}
+
+// compare reports differences between faults found and wanted.
+func compare(t *testing.T, faults Faults, wants []wanted) {
+	t.Helper()
+	if len(faults) != len(wants) {
+		t.Errorf("%d faults, want %d:\n%v", len(faults), len(wants), faults)
+		return
+	}
+	for i, f := range faults {
+		w := wants[i]
+		place := fmt.Sprintf("%d:%d %s", f.Line, f.Column, f.Key)
+		if want := fmt.Sprintf("%d:%d %s", w.line, w.column, w.key); place != want || !strings.Contains(f.Hint, w.hint) || w.hint == "" {
+			t.Errorf("fault %d: %v\nwant %s with the hint %q", i, f, want, w.hint)
+		}
+		if strings.ContainsFunc(f.String(), func(c rune) bool { return c < ' ' }) {
+			t.Errorf("fault %d is not one line: %q", i, f)
+		}
+	}
+}
