@@ -1,0 +1,124 @@
+// Package command is the command line of Slingloft: it reads arguments, calls
+// the stages in package work and turns what they return into files, messages and
+// an exit status.
+package command
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"slingloft/outline/design"
+)
+
+// Exit statuses.
+const (
+	Done     = 0
+	Failed   = 1 // cannot read or write
+	Usage    = 2 // usage or design at fault
+	Unmet    = 3 // a required margin is not met
+	SeamOff  = 4 // a seam is out of tolerance
+	Disagree = 5 // written files do not agree with the design
+)
+
+// Streams are where a run reads and writes.
+type Streams struct {
+	Out io.Writer // the product
+	Err io.Writer // everything else
+}
+
+// command is one of the program's commands.
+type command struct {
+	name    string
+	line    string // one line for the list of commands
+	args    string // arguments in the synopsis
+	long    string // what it does, for its own help
+	example string
+	most    int // how many arguments it takes
+	// set defines the flags and returns what runs once they are read.
+	set func(*pflag.FlagSet) func(context.Context, Streams, []string) error
+}
+
+// commands returns every command in the order in which help lists them.
+func commands() []command {
+	return []command{startCommand(), figureCommand(), cutCommand()}
+}
+
+// status is an error that carries an exit status of its own. Its text is printed
+// as it is, if there is any.
+type status struct {
+	code int
+	text string
+}
+
+func (s status) Error() string { return s.text }
+
+// usagef returns an error for a command line at fault.
+func usagef(format string, a ...any) error { return status{Usage, fmt.Sprintf(format, a...)} }
+
+// Run runs the program with the arguments after its name and returns the exit
+// status.
+func Run(ctx context.Context, args []string, s Streams) int {
+	err := dispatch(ctx, args, s)
+	var with status
+	var faults design.Faults
+	switch {
+	case err == nil:
+		return Done
+	case errors.As(err, &faults):
+		fmt.Fprintln(s.Err, faults)
+		return Usage
+	case errors.As(err, &with):
+		if with.text != "" {
+			say(s.Err, with.text)
+		}
+		return with.code
+	}
+	say(s.Err, err.Error())
+	return Failed
+}
+
+func dispatch(ctx context.Context, args []string, s Streams) error {
+	if len(args) == 0 {
+		fmt.Fprint(s.Err, overview())
+		return status{Usage, ""}
+	}
+	name := args[0]
+	switch name {
+	case "-h", "--help", "help":
+		return help(args[1:], s)
+	case "--version", "version":
+		fmt.Fprintln(s.Out, "slingloft", version())
+		return nil
+	}
+	for _, c := range commands() {
+		if c.name == name {
+			return c.run(ctx, args[1:], s)
+		}
+	}
+	return usagef("there is no command %.40q%s; slingloft --help lists them", name, meant(name, commandNames()))
+}
+
+// run reads a command's flags and runs it.
+func (c command) run(ctx context.Context, args []string, s Streams) error {
+	flags := pflag.NewFlagSet(c.name, pflag.ContinueOnError)
+	flags.SortFlags = false
+	flags.SetOutput(io.Discard)
+	do := c.set(flags)
+	err := flags.Parse(args)
+	if errors.Is(err, pflag.ErrHelp) {
+		fmt.Fprint(s.Out, c.help())
+		return nil
+	}
+	if err != nil {
+		return usagef("%s: %v; slingloft %s --help lists the options", c.name, err, c.name)
+	}
+	if flags.NArg() > c.most {
+		return usagef("%s: %d arguments, at most %d make sense: %s", c.name, flags.NArg(), c.most, strings.Join(flags.Args(), " "))
+	}
+	return do(ctx, s, flags.Args())
+}

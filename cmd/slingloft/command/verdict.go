@@ -1,0 +1,27 @@
+package command
+
+import (
+	"fmt"
+	"strings"
+
+	"slingloft/cmd/slingloft/work"
+)
+
+// verdict returns the exit status that a plan earns by its own figures, with one
+// line for each thing that is wrong: a required margin that is not met counts
+// before a seam out of tolerance.
+func verdict(p *work.Plan) error {
+	var lines []string
+	code := Done
+	for _, s := range p.Sewn.Seams {
+		if !s.Within() {
+			code = SeamOff
+			lines = append(lines, fmt.Sprintf("seam %s: %.1f mm remain beyond the planned ease, %.1f mm are allowed; raise seam.tolerance only after sewing a test piece",
+				s.Name, s.Remains, s.Tolerance))
+		}
+	}
+	if code == Done {
+		return nil
+	}
+	return status{code, strings.Join(lines, "\n")}
+}

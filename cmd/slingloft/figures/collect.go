@@ -1,0 +1,164 @@
+package figures
+
+import (
+	"math"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
+
+// stationsShown is how many even stations the shape is given at, its marks apart.
+const stationsShown = 120
+
+// Of gathers the figures of a laid plan.
+func Of(p *work.Plan, l work.Lays) (Document, error) {
+	d := Document{Version: Version, Name: p.Design.Name, Digest: p.Digest}
+	d.Shape = shapeOf(p)
+	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}
+	d.Body = bodyOf(p)
+	d.Cords = p.Cords.Cords
+	d.Rigging = Rigging{p.Cords.Variant, p.Cords.Notes}
+	for _, s := range p.Sewn.Seams {
+		d.Seams = append(d.Seams, seamOf(s))
+	}
+	var err error
+	if d.Offsets, err = offsetsOf(p); err != nil {
+		return d, err
+	}
+	for _, q := range p.Pieces() {
+		d.Pieces = append(d.Pieces, pieceOf(q))
+	}
+	d.Lay = layOf(p, l)
+	return d, nil
+}
+
+func shapeOf(p *work.Plan) Shape {
+	s := &p.Shape
+	out := Shape{Thrust: s.Thrust, SideDepth: s.Depth, SideDepthAt: s.DepthX, SideArc: s.SideArc, HeadHigher: s.Offset}
+	out.MaxTension, out.MaxTensionAt = s.MaxTension()
+	out.Weight = p.Design.Sleeper.Mass * hung.Gravity
+	out.Slide = out.Weight * math.Sin(math.Abs(p.Design.Bed.Lift))
+	for _, x := range s.Stations(stationsShown) {
+		q := s.At(x)
+		out.X, out.Y, out.Z = append(out.X, x), append(out.Y, q.Y), append(out.Z, q.Z)
+		out.Bottom = append(out.Bottom, q.Bottom)
+		out.Radius = append(out.Radius, q.Section.Radius)
+		out.WallAngle = append(out.WallAngle, q.Section.Wall)
+		out.Girth = append(out.Girth, q.Section.Girth())
+		out.Load = append(out.Load, q.Load)
+		out.CordTension = append(out.CordTension, q.Tension)
+		out.ClothTension = append(out.ClothTension, q.Cloth)
+	}
+	return out
+}
+
+func endOf(e hung.EndShape) End {
+	return End{
+		Bar: e.Bar, Drop: e.Section.Height, Girth: e.Section.Girth(), WallAngle: e.Section.Wall,
+		Leg: e.Leg, Apex: Pair{e.ApexX, e.ApexZ}, Slope: e.Slope, HangAngle: math.Atan(e.Slope),
+		Horizontal: e.Horizontal, Vertical: e.Vertical, BarCompression: e.BarCompression,
+		LegTension: e.LegTension, TipTension: e.TipTension,
+		TailArc: e.TailArc, TailEnd: e.TailX, EndGirth: e.Last.Girth(),
+	}
+}
+
+// pairs returns points as pairs.
+func pairs(pts []geom.Point) []Pair {
+	out := make([]Pair, len(pts))
+	for i, p := range pts {
+		out[i] = Pair{p.X, p.Y}
+	}
+	return out
+}
+
+func bodyOf(p *work.Plan) Body {
+	out := Body{Reach: p.Sewn.Reach, Cut: "net"}
+	if p.Body.Cut == design.Straight {
+		out.Cut = "straight"
+	}
+	body := p.Sewn.Pieces[0]
+	out.NetLine = pairs(body.Net)
+	side, head, foot := p.Body.Side, p.Body.Ends[hung.Head], p.Body.Ends[hung.Foot]
+	ring := geom.RingOf([]geom.Polyline{
+		side.Mirrored().Flat, foot.Mirrored().Reversed().Flat, foot.Flat,
+		side.Reversed().Flat, head.Reversed().Flat, head.Mirrored().Flat,
+	})
+	out.CordLine = pairs(ring)
+	for e, half := range p.Sewn.BarLines {
+		for _, q := range half.Reversed() {
+			out.Bars[e] = append(out.Bars[e], Pair{q.X, -q.Y})
+		}
+		out.Bars[e] = append(out.Bars[e], pairs(half[1:])...)
+	}
+	net := p.Sewn.SideNet.Flat
+	h, f := net[0], net[len(net)-1]
+	out.Corners = []Pair{{h.X, -h.Y}, {f.X, -f.Y}, {f.X, f.Y}, {h.X, h.Y}}
+	out.MaxShear = MaxShear{p.Body.Shear.Angle, Pair{p.Body.Shear.At.X, p.Body.Shear.At.Y}}
+	for _, q := range p.Body.Departures {
+		out.Departures = append(out.Departures, Departure{q.X, q.True, q.Cut})
+	}
+	return out
+}
+
+func seamOf(s outline.Seam) Seam {
+	out := Seam{
+		Name: s.Name, Pieces: s.IDs, Flat: s.Flat, Hung: s.Hung, Difference: s.Difference,
+		Ease: s.Ease, EasePer100: s.EasePer100, Remains: s.Remains, Tolerance: s.Tolerance, Within: s.Within(),
+	}
+	for _, q := range s.Parts {
+		out.Parts = append(out.Parts, SeamPart{q.From, q.To, q.Flat, q.Ease, q.Fold})
+	}
+	return out
+}
+
+// offsetsOf tables the curves that are marked by hand.
+func offsetsOf(p *work.Plan) ([]Offsets, error) {
+	var out []Offsets
+	for _, c := range p.Curves() {
+		rows, err := outline.Offsets(c.Line, p.Design.Template.Tick)
+		if err != nil {
+			return nil, err
+		}
+		t := Offsets{Name: c.Name, Chord: c.Line[0].Dist(c.Line[len(c.Line)-1]), Arc: c.Line.Length()}
+		for _, r := range rows {
+			t.Rows = append(t.Rows, Ordinate{r.Station, r.Depth, r.Arc, r.Deepest})
+		}
+		out = append(out, t)
+	}
+	return out, nil
+}
+
+func pieceOf(q outline.Piece) Piece {
+	box := q.Cut.Bounds()
+	out := Piece{
+		ID: q.ID, Stock: "cloth", Count: q.Count, Size: Pair{box.Width(), box.Height()},
+		Area: q.Cut.Area(), CutLength: q.Cut.Perimeter(), NetLength: q.Net.Perimeter(), CutLine: pairs(q.Cut),
+	}
+	if q.Stock == outline.Board {
+		out.Stock = "board"
+	}
+	for _, c := range q.Checks {
+		out.Checks = append(out.Checks, Measure(c))
+	}
+	return out
+}
+
+func layOf(p *work.Plan, l work.Lays) Lay {
+	cloth := Stock{Count: 1, Width: p.Design.Cloth.Width, Length: l.Cloth.Length, Use: l.Cloth.Density}
+	cloth.Placed = placesOf(p.Sewn.Pieces, l.Cloth)
+	boards := Stock{Count: l.Boards.Beds, Width: p.Design.Sheet.Width, Length: p.Design.Sheet.Height, Use: l.Boards.Density}
+	boards.Placed = placesOf(p.Templates, l.Boards)
+	return Lay{cloth, boards}
+}
+
+func placesOf(pieces []outline.Piece, l nest.Lay) []Place {
+	var out []Place
+	for _, q := range l.Placements {
+		out = append(out, Place{pieces[q.Item].ID, q.Copy + 1, q.Bed + 1, q.Motion.Turn, q.Motion.Mirror, Pair{q.Motion.Shift.X, q.Motion.Shift.Y}})
+	}
+	return out
+}

@@ -1,0 +1,213 @@
+// Package figures gathers every figure of a plan: as a versioned document for
+// other programs and as text for people.
+package figures
+
+import "slingloft/outline/cord"
+
+// Version of the document. It rises when a name changes its meaning; names are
+// added without it.
+const Version = 1
+
+// Pair is a point or a pair of values, in mm where they are lengths.
+type Pair [2]float64
+
+// Document holds every figure of a design. Lengths are mm, forces N, angles rad,
+// line loads and cloth tensions N/mm.
+type Document struct {
+	Version  int      `json:"version"`
+	Name     string   `json:"name"`
+	Digest   string   `json:"digest"`
+	Cautions []string `json:"cautions"`
+
+	Shape   Shape       `json:"shape"`
+	Ends    Ends        `json:"ends"`
+	Body    Body        `json:"body"`
+	Cords   []cord.Cord `json:"cords"`
+	Rigging Rigging     `json:"rigging"`
+	Seams   []Seam      `json:"seams"`
+	Offsets []Offsets   `json:"offsets"`
+	Pieces  []Piece     `json:"pieces"`
+	Lay     Lay         `json:"lay"`
+	Margins []Margin    `json:"margins"`
+}
+
+// Shape is the hung shape at stations from the head tail's end to the foot tail's
+// end. The arrays are all of one length.
+type Shape struct {
+	Thrust       float64   `json:"thrust"` // of one side
+	X            []float64 `json:"x"`
+	Y            []float64 `json:"y"` // half opening between the cord centres
+	Z            []float64 `json:"z"` // height of the cords
+	Bottom       []float64 `json:"bottom"`
+	Radius       []float64 `json:"radius"` // of the underbody
+	WallAngle    []float64 `json:"wall_angle"`
+	Girth        []float64 `json:"girth"`
+	Load         []float64 `json:"load"` // both sides, cloth included
+	CordTension  []float64 `json:"cord_tension"`
+	ClothTension []float64 `json:"cloth_tension"`
+
+	SideDepth    float64 `json:"side_depth"`    // at the cord line
+	SideDepthAt  float64 `json:"side_depth_at"` // station
+	SideArc      float64 `json:"side_arc"`      // side cord from tip to tip
+	MaxTension   float64 `json:"max_tension"`
+	MaxTensionAt float64 `json:"max_tension_at"`
+	HeadHigher   float64 `json:"head_higher"` // by how much the head apex stands above the foot's
+	Slide        float64 `json:"slide"`       // force along an inclined bed
+	Weight       float64 `json:"weight"`      // of the sleeper
+}
+
+// Ends holds both ends.
+type Ends struct {
+	Head End `json:"head"`
+	Foot End `json:"foot"`
+}
+
+// End is one end of the hung shape.
+type End struct {
+	Bar            float64 `json:"bar"`
+	Drop           float64 `json:"drop"`
+	Girth          float64 `json:"girth"`
+	WallAngle      float64 `json:"wall_angle"`
+	Leg            float64 `json:"leg"`
+	Apex           Pair    `json:"apex"`  // x, z
+	Slope          float64 `json:"slope"` // of the hang line, rise over run
+	HangAngle      float64 `json:"hang_angle"`
+	Horizontal     float64 `json:"horizontal"`
+	Vertical       float64 `json:"vertical"`
+	BarCompression float64 `json:"bar_compression"`
+	LegTension     float64 `json:"leg_tension"`
+	TipTension     float64 `json:"tip_tension"`
+	TailArc        float64 `json:"tail_arc"`
+	TailEnd        float64 `json:"tail_end"` // station
+	EndGirth       float64 `json:"end_girth"`
+}
+
+// Body is the flat body. Its coordinates are u along the warp and v across.
+type Body struct {
+	Cut        string      `json:"cut"`
+	Reach      float64     `json:"reach"`     // seam line inside the cord centres
+	NetLine    []Pair      `json:"net_line"`  // closed, counter-clockwise, at the seams
+	CordLine   []Pair      `json:"cord_line"` // closed, counter-clockwise, at the cord centres
+	Bars       [2][]Pair   `json:"bars"`      // bar lines, head and foot, from side to side
+	Corners    []Pair      `json:"corners"`   // of the net line: head right, foot right, foot left, head left
+	MaxShear   MaxShear    `json:"max_shear"`
+	Departures []Departure `json:"departures,omitempty"`
+}
+
+// MaxShear is the largest shear inside the hung body.
+type MaxShear struct {
+	Angle float64 `json:"angle"`
+	At    Pair    `json:"at"`
+}
+
+// Departure is how a straight cut departs from the girth that hangs level.
+type Departure struct {
+	X     float64 `json:"x"`
+	Girth float64 `json:"girth"`
+	Cut   float64 `json:"cut"`
+}
+
+// Rigging says which way of rigging the cords are for, with the notes to them.
+type Rigging struct {
+	Variant string   `json:"variant"`
+	Notes   []string `json:"notes"`
+}
+
+// Seam is a walked seam.
+type Seam struct {
+	Name       string     `json:"name"`
+	Pieces     [2]string  `json:"pieces"`
+	Flat       Pair       `json:"flat"`
+	Hung       Pair       `json:"hung"`
+	Difference float64    `json:"difference"`
+	Ease       float64    `json:"ease"`
+	EasePer100 float64    `json:"ease_per_100"`
+	Remains    float64    `json:"remains"`
+	Tolerance  float64    `json:"tolerance"`
+	Within     bool       `json:"within"`
+	Parts      []SeamPart `json:"parts"`
+}
+
+// SeamPart is a seam between two notches.
+type SeamPart struct {
+	From string  `json:"from"`
+	To   string  `json:"to"`
+	Flat Pair    `json:"flat"`
+	Ease float64 `json:"ease"`
+	Fold float64 `json:"fold"`
+}
+
+// Offsets is a curve by ordinates from its chord.
+type Offsets struct {
+	Name  string     `json:"name"`
+	Chord float64    `json:"chord"`
+	Arc   float64    `json:"arc"`
+	Rows  []Ordinate `json:"rows"`
+}
+
+// Ordinate is one row of an offsets table.
+type Ordinate struct {
+	Station float64 `json:"station"`
+	Depth   float64 `json:"depth"`
+	Arc     float64 `json:"arc"`
+	Deepest bool    `json:"deepest,omitempty"`
+}
+
+// Piece is one piece to cut.
+type Piece struct {
+	ID        string    `json:"id"`
+	Stock     string    `json:"stock"` // "cloth" or "board"
+	Count     int       `json:"count"`
+	Size      Pair      `json:"size"` // of the cut outline, along u and v
+	Area      float64   `json:"area"` // mm²
+	CutLength float64   `json:"cut_length"`
+	NetLength float64   `json:"net_length"`
+	CutLine   []Pair    `json:"cut_line"`
+	Checks    []Measure `json:"checks"`
+}
+
+// Measure is a distance that proves a piece true.
+type Measure struct {
+	Name   string  `json:"name"`
+	Length float64 `json:"length"`
+}
+
+// Lay tells how the pieces lie on their stock.
+type Lay struct {
+	Cloth  Stock `json:"cloth"`
+	Sheets Stock `json:"sheets"`
+}
+
+// Stock is one kind of stock with what lies on it.
+type Stock struct {
+	Count  int     `json:"count"`  // rolls or sheets
+	Width  float64 `json:"width"`  // of a roll across, of a sheet along x
+	Length float64 `json:"length"` // of roll used, of a sheet along y
+	Use    float64 `json:"use"`    // part of the stock used
+	Placed []Place `json:"placed"`
+}
+
+// Place is a laid copy of a piece: turned by Turn about its own origin, mirrored
+// before that if so, then moved.
+type Place struct {
+	ID     string  `json:"id"`
+	Copy   int     `json:"copy"`
+	Sheet  int     `json:"sheet"`
+	Turn   float64 `json:"turn"`
+	Mirror bool    `json:"mirror,omitempty"`
+	Shift  Pair    `json:"shift"`
+}
+
+// Margin is one strength check.
+type Margin struct {
+	Name     string   `json:"name"`
+	Case     string   `json:"case"`
+	Load     float64  `json:"load"`
+	Capacity float64  `json:"capacity,omitempty"`
+	Margin   float64  `json:"margin,omitempty"`
+	Required float64  `json:"required"`
+	Met      bool     `json:"met"`
+	Waived   bool     `json:"waived,omitempty"`
+	Missing  []string `json:"missing,omitempty"`
+	Source   string   `json:"source"`
+}

@@ -1,0 +1,247 @@
+package figures
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strings"
+	"text/tabwriter"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/quantity"
+)
+
+// Text writes the figures for people, lengths as the design wants them.
+func Text(w io.Writer, p *work.Plan, d Document) error {
+	b := &report{style: p.Style(), imperial: p.Design.Output.Inches}
+	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
+	b.printf("%s · design %s\n", d.Name, d.Digest)
+	b.cautions(d)
+	b.shape(d)
+	b.ends(d)
+	b.stations(d)
+	b.body(d)
+	b.cords(d)
+	b.seams(d)
+	b.offsets(d)
+	b.pieces(d)
+	b.lay(d)
+	b.out.Flush()
+	_, err := io.WriteString(w, b.text.String())
+	return err
+}
+
+// report collects text; tables go through its tabwriter.
+type report struct {
+	text     strings.Builder
+	out      *tabwriter.Writer
+	style    quantity.Style
+	imperial bool
+}
+
+// printf writes plain text, after any table so far.
+func (b *report) printf(format string, a ...any) {
+	b.out.Flush()
+	fmt.Fprintf(&b.text, format, a...)
+}
+
+// head starts a section.
+func (b *report) head(title string) {
+	b.printf("\n%s\n%s\n", title, strings.Repeat("-", len([]rune(title))))
+}
+
+// row writes one row of a table.
+func (b *report) row(cells ...string) { fmt.Fprintln(b.out, strings.Join(cells, "\t")+"\t") }
+
+// Figures with their units.
+func (b *report) mm(v float64) string     { return b.style.Length(v) }
+func (b *report) figure(v float64) string { return b.style.Figure(v) }
+func (b *report) deg(v float64) string    { return quantity.Decimal(v*180/math.Pi, 1) + "°" }
+
+// newtonPerLbf is the pound-force in N: 0.45359237 kg under standard gravity.
+const newtonPerLbf = 4.4482216152605
+
+func (b *report) force(v float64) string {
+	if b.imperial {
+		return quantity.Decimal(v/newtonPerLbf, 0) + " lbf"
+	}
+	return quantity.Decimal(v, 0) + " N"
+}
+
+// unit returns the unit of bare length figures in tables.
+func (b *report) unit() string {
+	if b.imperial {
+		return "in"
+	}
+	return "mm"
+}
+
+func (b *report) cautions(d Document) {
+	for _, c := range d.Cautions {
+		b.printf("! %s\n", c)
+	}
+}
+
+func (b *report) shape(d Document) {
+	s := d.Shape
+	b.head("Hung shape")
+	b.printf("thrust of each side's cord %s, side depth %s at %s from mid-bay, side cord %s from tip to tip\n",
+		b.force(s.Thrust), b.mm(s.SideDepth), b.mm(s.SideDepthAt), b.mm(s.SideArc))
+	b.printf("largest cord tension %s, at %s from mid-bay\n", b.force(s.MaxTension), b.mm(s.MaxTensionAt))
+	higher, which := s.HeadHigher, "head"
+	if higher < 0 {
+		higher, which = -higher, "foot"
+	}
+	b.printf("hang the %s hook %s higher than the other\n", which, b.mm(higher))
+	if s.Slide > 0 {
+		b.printf("the bed is inclined: the sleeper slides with %s\n", b.force(s.Slide))
+	}
+}
+
+func (b *report) ends(d Document) {
+	b.head("Ends")
+	b.row("", "head", "foot")
+	add := func(name string, f func(End) string) { b.row(name, f(d.Ends.Head), f(d.Ends.Foot)) }
+	add("bar, between cord centres", func(e End) string { return b.mm(e.Bar) })
+	add("drop", func(e End) string { return b.mm(e.Drop) })
+	add("girth at the bar", func(e End) string { return b.mm(e.Girth) })
+	add("girth at the tail's end", func(e End) string { return b.mm(e.EndGirth) })
+	add("wall angle", func(e End) string { return b.deg(e.WallAngle) })
+	add("leg, tip to hook", func(e End) string { return b.mm(e.Leg) })
+	add("cord over the tail", func(e End) string { return b.mm(e.TailArc) })
+	add("hook from mid-bay", func(e End) string { return b.mm(math.Abs(e.Apex[0])) })
+	add("hook above the bed's bottom", func(e End) string { return b.mm(e.Apex[1]) })
+	add("hang angle", func(e End) string { return b.deg(e.HangAngle) })
+	add("pull on the hook, level", func(e End) string { return b.force(e.Horizontal) })
+	add("pull on the hook, upright", func(e End) string { return b.force(e.Vertical) })
+	add("bar compression", func(e End) string { return b.force(e.BarCompression) })
+	add("leg tension at the tip", func(e End) string { return b.force(e.LegTension) })
+	add("side cord tension at the tip", func(e End) string { return b.force(e.TipTension) })
+}
+
+// stationsApart is how many stations of the shape are left out between two rows.
+const stationsApart = 8
+
+func (b *report) stations(d Document) {
+	s := d.Shape
+	b.head("Stations (" + b.unit() + " from mid-bay, head negative)")
+	b.row("station", "opening", "cord height", "bottom", "girth", "wall", "load N/m", "cord N", "cloth N/m")
+	for i := 0; i < len(s.X); i++ {
+		if i%stationsApart != 0 && i != len(s.X)-1 {
+			continue
+		}
+		b.row(b.figure(s.X[i]), b.figure(2*s.Y[i]), b.figure(s.Z[i]-s.Bottom[i]), b.figure(s.Bottom[i]), b.figure(s.Girth[i]), b.deg(s.WallAngle[i]),
+			quantity.Decimal(1000*s.Load[i], 0), quantity.Decimal(s.CordTension[i], 0), quantity.Decimal(1000*s.ClothTension[i], 0))
+	}
+}
+
+func (b *report) body(d Document) {
+	b.head("Flat body")
+	b.printf("cut %s; seam lines lie %s inside the cord centres\n", d.Body.Cut, b.mm(d.Body.Reach))
+	if len(d.Body.Departures) == 0 {
+		s := d.Body.MaxShear
+		b.printf("largest shear when hung %s, at %s from mid-bay and %s off the centre line\n", b.deg(s.Angle), b.mm(s.At[0]), b.mm(s.At[1]))
+		return
+	}
+	b.departures(d)
+}
+
+// departures tables what a straight cut gives up.
+func (b *report) departures(d Document) {
+	half := -d.Ends.Head.TailEnd
+	b.printf("straight tails do not hang level; girth that would, girth of the cut (%s):\n", b.unit())
+	b.row("station", "level", "cut", "departs")
+	for _, q := range d.Body.Departures {
+		if math.Abs(q.Cut-q.Girth) > 1e-6 || math.Abs(q.X) >= half {
+			b.row(b.figure(q.X), b.figure(q.Girth), b.figure(q.Cut), b.figure(q.Cut-q.Girth))
+		}
+	}
+}
+
+func (b *report) cords(d Document) {
+	b.head("Cords: " + d.Rigging.Variant)
+	for _, c := range d.Cords {
+		b.printf("%s, %d of: cut %s", c.Name, c.Count, b.mm(c.Cut))
+		for i, t := range c.Terms {
+			sep := " + "
+			if i == 0 {
+				sep = " = "
+			}
+			if t.Length < 0 {
+				sep = " − "
+			}
+			b.printf("%s%s %s", sep, t.Name, b.figure(math.Abs(t.Length)))
+		}
+		b.printf("\n")
+		b.row("mark", "from start", "from end", "spliced, from "+c.Datum)
+		for _, m := range c.Marks {
+			spliced := b.figure(m.Spliced)
+			if m.Buried {
+				spliced += " (buried)"
+			}
+			b.row(m.Name, b.figure(m.FromStart), b.figure(m.FromEnd), spliced)
+		}
+	}
+	for _, n := range d.Rigging.Notes {
+		b.printf("note: %s\n", n)
+	}
+}
+
+func (b *report) seams(d Document) {
+	b.head("Seam walk (" + b.unit() + ")")
+	b.row("seam", "flat", "flat", "hung", "hung", "planned ease", "per 100", "remains", "allowed")
+	for _, s := range d.Seams {
+		verdict := b.figure(s.Tolerance)
+		if !s.Within {
+			verdict += " OUT"
+		}
+		b.row(s.Name, b.figure(s.Flat[0]), b.figure(s.Flat[1]), b.figure(s.Hung[0]), b.figure(s.Hung[1]),
+			b.figure(s.Ease), quantity.Decimal(s.EasePer100, 2), b.figure(s.Remains), verdict)
+	}
+	for _, s := range d.Seams {
+		b.printf("%s, notch to notch:\n", s.Name)
+		b.row("from", "to", s.Pieces[0], s.Pieces[1], "ease", "gathers at the fold")
+		for _, q := range s.Parts {
+			b.row(q.From, q.To, b.figure(q.Flat[0]), b.figure(q.Flat[1]), b.figure(q.Ease), b.figure(q.Fold))
+		}
+	}
+}
+
+func (b *report) offsets(d Document) {
+	for _, t := range d.Offsets {
+		b.head(fmt.Sprintf("Offsets: %s (%s; chord %s, along the curve %s)", t.Name, b.unit(), b.mm(t.Chord), b.mm(t.Arc)))
+		b.row("along the chord", "offset", "along the curve")
+		for _, r := range t.Rows {
+			mark := ""
+			if r.Deepest {
+				mark = " deepest"
+			}
+			b.row(b.figure(r.Station), b.figure(r.Depth)+mark, b.figure(r.Arc))
+		}
+	}
+}
+
+func (b *report) pieces(d Document) {
+	b.head("Pieces")
+	b.row("piece", "count", "along", "across", "cut outline", "stock")
+	for _, q := range d.Pieces {
+		b.row(q.ID, fmt.Sprint(q.Count), b.mm(q.Size[0]), b.mm(q.Size[1]), b.mm(q.CutLength), q.Stock)
+	}
+	for _, q := range d.Pieces {
+		if len(q.Checks) > 0 {
+			b.printf("%s, to prove it square on the cloth:\n", q.ID)
+		}
+		for _, c := range q.Checks {
+			b.row(c.Name, b.mm(c.Length))
+		}
+	}
+}
+
+func (b *report) lay(d Document) {
+	b.head("Lay")
+	c := d.Lay.Cloth
+	b.printf("cloth: %s of roll %s wide, %.1f %% used\n", b.mm(c.Length), b.mm(c.Width), 100*c.Use)
+	if s := d.Lay.Sheets; s.Count > 0 {
+		b.printf("templates: %d sheets of %s × %s, %.1f %% used\n", s.Count, b.mm(s.Width), b.mm(s.Length), 100*s.Use)
+	}
+}

@@ -1,0 +1,112 @@
+package work
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"math"
+	"time"
+
+	"slingloft/export"
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/quantity"
+)
+
+// Budget bounds the search for a good lay.
+type Budget struct {
+	Time     time.Duration // 0: the small default, the same lay on every machine
+	Seed     uint64
+	Progress func(stock string, p nest.Progress) // may be nil
+}
+
+// defaultSteps is the search that every lay gets: enough that the pieces of one
+// hammock settle, little enough that nobody waits.
+const defaultSteps = 400
+
+// Lays are the finished lays of a plan.
+type Lays struct {
+	Cloth  nest.Lay
+	Boards nest.Lay
+}
+
+// cloth and boards return the pieces cut from each stock.
+func (p *Plan) cloth() []outline.Piece  { return p.Sewn.Pieces }
+func (p *Plan) boards() []outline.Piece { return p.Templates }
+
+// Lay lays the cloth on the roll and the templates on their sheets. A piece that
+// does not fit is a fault of the design that names the piece and both sizes.
+func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
+	var out Lays
+	var err error
+	c, s := p.Design.Cloth, p.Design.Sheet
+	strip := nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: c.Flaws}
+	if out.Cloth, err = nest.PackStrip(ctx, items(p.cloth()), strip, b.options("cloth")); err != nil {
+		return out, p.misfit(err, "cloth.width", p.cloth())
+	}
+	if len(p.boards()) == 0 {
+		return out, nil
+	}
+	frame, err := export.Within(s.Width, s.Height)
+	if err != nil {
+		return out, design.Faults{p.source.Fault("sheet.width", err.Error(), "a larger sheet would do")}
+	}
+	bed := nest.Bed{Width: frame.Lay.Width(), Height: frame.Lay.Height(), Gap: s.Gap + s.Kerf, Margin: s.Margin}
+	if out.Boards, err = nest.PackBeds(ctx, items(p.boards()), bed, b.options("sheets")); err != nil {
+		return out, p.misfit(err, "sheet.width", p.boards())
+	}
+	return out, nil
+}
+
+// options returns the search's options for one stock.
+func (b Budget) options(stock string) nest.Options {
+	o := nest.Options{Seed: b.Seed, Steps: defaultSteps}
+	if b.Time > 0 {
+		o.Steps, o.Time = 0, b.Time/2
+	}
+	if b.Progress != nil {
+		o.Progress = func(p nest.Progress) { b.Progress(stock, p) }
+	}
+	return o
+}
+
+// items returns the pieces as the packer wants them.
+func items(pieces []outline.Piece) []nest.Item {
+	var out []nest.Item
+	for _, p := range pieces {
+		it := nest.Item{Outline: p.Cut, Holes: p.Holes, Demand: p.Count, Turns: []float64{0}, Paired: p.Paired}
+		if !p.OneWay {
+			it.Turns = append(it.Turns, math.Pi)
+		}
+		if p.FreeGrain {
+			it.Turns = []float64{0, math.Pi / 2, math.Pi, 3 * math.Pi / 2}
+		}
+		out = append(out, it)
+	}
+	return out
+}
+
+// misfit turns a packer's refusal into a fault of the design.
+func (p *Plan) misfit(err error, key string, pieces []outline.Piece) error {
+	var size *nest.SizeError
+	if !errors.As(err, &size) || size.Item >= len(pieces) {
+		return err
+	}
+	piece := pieces[size.Item]
+	box := piece.Cut.Bounds()
+	long := func(v float64) string { return p.source.Length(key, v, quantity.Up) }
+	found := fmt.Sprintf("%s, %s by %s as cut, does not fit", piece.ID, long(box.Width()), long(box.Height()))
+	return design.Faults{p.source.Fault(key, found, p.wayOut(key, box))}
+}
+
+// wayOut says what would make a piece fit.
+func (p *Plan) wayOut(key string, box geom.Box) string {
+	c := p.Design.Cloth
+	need := box.Height() + 2*c.Margin
+	if key == "cloth.width" {
+		return fmt.Sprintf("cloth %s wide between the selvedges would do, or lower bed.head_drop or bed.head_bar", p.source.Length(key, need, quantity.Up))
+	}
+	return "a larger sheet would do"
+}

@@ -1,0 +1,158 @@
+// Package work carries one design through every stage: read, hang, lay flat,
+// build pieces and cords, lay the pieces on their stock, compose the sheets. Each
+// stage takes the plain values of the one before; nothing is written here.
+package work
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"math"
+
+	"slingloft/outline"
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
+)
+
+// Plan is all that follows from a design before anything is laid on its stock.
+type Plan struct {
+	Design design.Design
+	Digest string // eight hex digits that change with any value of the design
+	Shape  hung.Shape
+	Body   flat.Body
+	Sewn   outline.Sewn
+	Cords  cord.Set
+
+	// Templates are the stiff templates and gauges, those longer than the sheet
+	// already divided.
+	Templates []outline.Piece
+
+	source design.Source
+}
+
+// Read makes a plan from the text of a design file; name stands in messages.
+// What is at fault in the design is returned as [design.Faults].
+func Read(name string, data []byte) (Plan, error) {
+	d, src, err := design.Read(name, data)
+	if err != nil {
+		return Plan{}, err
+	}
+	p := Plan{Design: d, Digest: Digest(d), source: src}
+	if err := p.make(); err != nil {
+		return p, p.located(err)
+	}
+	return p, nil
+}
+
+// Digest returns eight hex digits of the SHA-256 of a design's values, so that
+// comments and spacing of the file do not count.
+func Digest(d design.Design) string {
+	sum := sha256.Sum256(design.Write(d))
+	return hex.EncodeToString(sum[:4])
+}
+
+// make runs the stages in order.
+func (p *Plan) make() error {
+	var err error
+	d := p.Design
+	if p.Shape, err = hung.Solve(hung.ProblemOf(d)); err != nil {
+		return err
+	}
+	if p.Body, err = flat.Lay(&p.Shape, d.Cap.Kind == design.Leaning); err != nil {
+		return &blamed{"bed.cut", err}
+	}
+	if p.Sewn, err = outline.ClothPieces(d, &p.Shape, &p.Body, p.Digest); err != nil {
+		return &blamed{"channel.depth", err}
+	}
+	if p.Cords, err = cord.Of(&p.Shape, d, cord.Options{}); err != nil {
+		return &blamed{"splice", err}
+	}
+	p.setPaths()
+	if p.Templates, err = templates(p); err != nil {
+		return &blamed{"sheet", err}
+	}
+	return nil
+}
+
+// blamed is a fault of a stage with the key that it hangs on.
+type blamed struct {
+	key string
+	err error
+}
+
+func (b *blamed) Error() string { return b.key + ": " + b.err.Error() }
+func (b *blamed) Unwrap() error { return b.err }
+
+// located turns the fault of a stage into one that names the design's line.
+func (p *Plan) located(err error) error {
+	var no *hung.Impossible
+	if errors.As(err, &no) {
+		found := no.Reason
+		if no.Cause != nil {
+			found += " (" + no.Cause.Error() + ")"
+		}
+		return design.Faults{p.source.Fault(no.Key, found, p.hint(no))}
+	}
+	var b *blamed
+	if errors.As(err, &b) {
+		return design.Faults{p.source.Fault(b.key, b.err.Error(), "change this value or those that it names")}
+	}
+	return err
+}
+
+// hint says which value would do, in the unit that the design has.
+func (p *Plan) hint(no *hung.Impossible) string {
+	if no.Bound == "" {
+		return "change this value or the bars, the drop or the control with it"
+	}
+	dim, rounding := quantity.Length, quantity.Down
+	switch no.Key {
+	case "bed.thrust":
+		dim = quantity.Force
+	case "bed.hang_angle", "bed.foot_hang_angle":
+		dim = quantity.Angle
+	}
+	if no.Bound == "at least" {
+		rounding = quantity.Up
+	}
+	return fmt.Sprintf("%s %s would do", no.Bound, p.source.Quantity(no.Key, dim, no.Limit, rounding))
+}
+
+// Style returns how the design wants lengths written for people.
+func (p *Plan) Style() quantity.Style {
+	return quantity.Style{Inches: p.Design.Output.Inches, Fraction: p.Design.Output.Fraction, Decimals: 1}
+}
+
+// setPaths puts each cord's way along the flat pattern into the cord set: u, v
+// and the cord's length from the head tip, for a leg from its own tip outwards.
+// The side at v > 0 stands for both.
+func (p *Plan) setPaths() {
+	b := &p.Body
+	last := len(b.Side.Flat) - 1
+	tip := [2]int{b.TipIndex(hung.Head), b.TipIndex(hung.Foot)}
+	path := func(from, to int) [][3]float64 {
+		var out [][3]float64
+		step := 1
+		if to < from {
+			step = -1
+		}
+		for i := from; i != to+step; i += step {
+			q := b.Side.Flat[i]
+			out = append(out, [3]float64{q.X, q.Y, math.Abs(b.Side.Hung[i] - b.Side.Hung[from])})
+		}
+		return out
+	}
+	ways := map[string][][3]float64{
+		"side cord": path(tip[0], tip[1]),
+		"head leg":  path(tip[0], 0),
+		"foot leg":  path(tip[1], last),
+		"side loop": path(0, last),
+	}
+	for i := range p.Cords.Cords {
+		p.Cords.Cords[i].Path = ways[p.Cords.Cords[i].Name]
+	}
+}

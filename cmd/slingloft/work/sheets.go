@@ -1,0 +1,82 @@
+package work
+
+import (
+	"fmt"
+
+	"slingloft/export"
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Drawings composes every sheet of a laid plan for a drawing scale: the cloth's
+// lay first, then the template sheets.
+func (p *Plan) Drawings(l Lays, scale float64) ([]export.Drawing, error) {
+	cloth, err := p.clothSheet(l.Cloth, scale)
+	if err != nil {
+		return nil, err
+	}
+	out := []export.Drawing{cloth}
+	for n := range l.Boards.Beds {
+		if len(l.Boards.Placements) == 0 {
+			break
+		}
+		d, err := p.boardSheet(l.Boards, n)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, d)
+	}
+	return out, nil
+}
+
+// clothSheet composes the lay on the roll, flaws and all.
+func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
+	c := p.Design.Cloth
+	s := export.Sheet{
+		Name: "cloth-lay", Title: "Cloth lay",
+		Frame: export.Around(l.Length, c.Width, scale),
+		Items: placed(p.cloth(), l, 0), Edge: true,
+		Block: p.block(c.Name, 1, 1),
+	}
+	for i, f := range c.Flaws {
+		if f.Min.X < l.Length {
+			f.Max.X = min(f.Max.X, l.Length)
+			name := fmt.Sprintf("flaw %d", i+1)
+			s.Lines = append(s.Lines,
+				outline.Line{Name: name, Work: outline.Register, Points: geom.Polyline(f.Ring()), Closed: true},
+				outline.Line{Name: name + " stroke", Work: outline.Register, Points: geom.Polyline{f.Min, f.Max}})
+		}
+	}
+	return export.Compose(s)
+}
+
+// boardSheet composes one sheet of templates.
+func (p *Plan) boardSheet(l nest.Lay, n int) (export.Drawing, error) {
+	b := p.Design.Sheet
+	frame, err := export.Within(b.Width, b.Height)
+	if err != nil {
+		return export.Drawing{}, err
+	}
+	return export.Compose(export.Sheet{
+		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
+		Frame: frame, Items: placed(p.boards(), l, n),
+		Block: p.block(b.Name, n+1, l.Beds),
+	})
+}
+
+// block returns the title block's fields.
+func (p *Plan) block(material string, sheet, sheets int) export.Block {
+	return export.Block{Design: p.Design.Name, Sheet: sheet, Sheets: sheets, Material: material, Digest: p.Digest}
+}
+
+// placed returns the pieces that lie on one bed where the lay put them.
+func placed(pieces []outline.Piece, l nest.Lay, bed int) []export.Item {
+	var out []export.Item
+	for _, q := range l.Placements {
+		if q.Bed == bed {
+			out = append(out, export.Item{Piece: pieces[q.Item], Copy: q.Copy + 1, Motion: q.Motion})
+		}
+	}
+	return out
+}
