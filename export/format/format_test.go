@@ -1,0 +1,141 @@
+package format
+
+import (
+	"bytes"
+	"math"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"slingloft/export"
+	"slingloft/export/internal/probe"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Every format writes hostile labels and reads back what it says it keeps.
+func TestEveryFormatReadsBack(t *testing.T) {
+	for _, scale := range []float64{1, 0.2} {
+		d := probe.Drawing(t, scale, probe.Hostile()...)
+		o := export.Options{Scale: scale}
+		plain, err := d.Plain(o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range All() {
+			write := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return f.Write(b, d, o) }
+			read, err := f.Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
+			if err != nil {
+				t.Errorf("%s: %v", f.Name, err)
+				continue
+			}
+			if math.Abs(read.Width-plain.Width) > f.Tolerance || math.Abs(read.Height-plain.Height) > f.Tolerance {
+				t.Errorf("%s: sheet read as %g × %g, want %g × %g", f.Name, read.Width, read.Height, plain.Width, plain.Height)
+			}
+			if f.Keeps == Size {
+				continue
+			}
+			for _, w := range outline.Works() {
+				got, want := lengthOf(read, w), lengthOf(plain, w)
+				// Every segment may be off by the tolerance at both ends, but not all
+				// of them the same way.
+				if slack := min(2*f.Tolerance*float64(points(plain)), 0.001*want+1); math.Abs(got-want) > slack {
+					t.Errorf("%s: %s read as %g mm, want %g", f.Name, w, got, want)
+				}
+			}
+			if f.Keeps == Names {
+				probe.Same(t, read, plain, f.Tolerance)
+			}
+		}
+	}
+}
+
+func lengthOf(d export.Drawing, w outline.Work) float64 {
+	sum := 0.0
+	for _, l := range d.Lines {
+		if l.Work == w && l.Closed {
+			sum += geom.Ring(l.Points).Perimeter()
+		} else if l.Work == w {
+			sum += l.Points.Length()
+		}
+	}
+	return sum
+}
+
+func points(d export.Drawing) int {
+	n := 0
+	for _, l := range d.Lines {
+		n += len(l.Points)
+	}
+	return n
+}
+
+// Whatever cannot be drawn is refused by every format before it writes anything.
+func TestEveryFormatRefuses(t *testing.T) {
+	line := func(pts ...geom.Point) outline.Line {
+		return outline.Line{Name: "x", Work: outline.Mark, Points: pts}
+	}
+	nan := math.NaN()
+	rows := []struct {
+		what string
+		edit func(d *export.Drawing, o *export.Options)
+	}{
+		{"NaN point", func(d *export.Drawing, _ *export.Options) {
+			d.Lines = append(d.Lines, line(geom.Pt(1, 1), geom.Pt(nan, 1)))
+		}},
+		{"infinite point", func(d *export.Drawing, _ *export.Options) {
+			d.Lines = append(d.Lines, line(geom.Pt(1, 1), geom.Pt(math.Inf(1), 1)))
+		}},
+		{"point off the sheet", func(d *export.Drawing, _ *export.Options) {
+			d.Lines = append(d.Lines, line(geom.Pt(1, 1), geom.Pt(-1, 1)))
+		}},
+		{"line of one point", func(d *export.Drawing, _ *export.Options) { d.Lines = append(d.Lines, line(geom.Pt(1, 1))) }},
+		{"unknown work", func(d *export.Drawing, _ *export.Options) { d.Lines[0].Work = 99 }},
+		{"no size", func(d *export.Drawing, _ *export.Options) { d.Width = 0 }},
+		{"NaN size", func(d *export.Drawing, _ *export.Options) { d.Height = nan }},
+		{"label NaN high", func(d *export.Drawing, _ *export.Options) { d.Labels[0].Height = nan }},
+		{"label off the sheet", func(d *export.Drawing, _ *export.Options) { d.Labels[0].At.X = d.Width + 1 }},
+		{"scale NaN", func(_ *export.Drawing, o *export.Options) { o.Scale = nan }},
+		{"scale negative", func(_ *export.Drawing, o *export.Options) { o.Scale = -1 }},
+		{"correction by a half", func(_ *export.Drawing, o *export.Options) { o.Correct[1] = 0.5 }},
+	}
+	for _, f := range All() {
+		for _, r := range rows {
+			d, o := probe.Square(), export.Options{}
+			r.edit(&d, &o)
+			var b bytes.Buffer
+			if err := f.Write(&b, d, o); err == nil || b.Len() > 0 {
+				t.Errorf("%s, %s: %d bytes written, error %v", f.Name, r.what, b.Len(), err)
+			}
+		}
+	}
+}
+
+// A disk that is full is reported by every format.
+func TestEveryFormatReportsAFullDisk(t *testing.T) {
+	f, err := os.OpenFile("/dev/full", os.O_WRONLY, 0)
+	if err != nil {
+		t.Skip("no /dev/full here")
+	}
+	defer f.Close()
+	for _, format := range All() {
+		if err := format.Write(f, probe.Square(), export.Options{}); err == nil {
+			t.Errorf("%s: no error from a full disk", format.Name)
+		}
+	}
+}
+
+func TestNamed(t *testing.T) {
+	endings := map[string]bool{}
+	for _, f := range All() {
+		got, err := Named(f.Name)
+		if err != nil || got.Ending != f.Ending || filepath.Ext("a"+f.Ending) != f.Ending || endings[f.Ending] {
+			t.Errorf("Named(%q) = %q, %v", f.Name, got.Ending, err)
+		}
+		endings[f.Ending] = true
+	}
+	if _, err := Named("bmp"); err == nil || !strings.Contains(err.Error(), "svg") {
+		t.Errorf("Named(bmp): %v", err)
+	}
+}
