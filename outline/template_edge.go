@@ -1,0 +1,227 @@
+package outline
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"slingloft/outline/geom"
+	"slingloft/outline/quantity"
+)
+
+// TemplateOptions says how templates and gauges are drawn.
+type TemplateOptions struct {
+	Tick    float64        // step of the ticks, mm
+	Backing float64        // least width of a side template beside its curve, mm
+	Letter  float64        // height of lettering, mm; smaller where room is short
+	Whole   bool           // the whole side curve even where both halves are alike
+	Style   quantity.Style // of the figures
+	Notes   []string       // lettered under the title: the design, its digest
+}
+
+// TemplateNotch is a point of an edge that is carried over to the cloth.
+type TemplateNotch struct {
+	Name   string  // lettered beside it; may be empty
+	At     float64 // running length from the first point of the edge, mm
+	Double bool    // two Vs rather than one, with the point midway between them
+}
+
+// TemplateEdge is one edge of a template.
+type TemplateEdge struct {
+	Name    string        // lettered along it; may be empty
+	Line    geom.Polyline // from the point that figures count from
+	Ticks   bool          // a tick at every step of the running length
+	Start   float64       // running length at the first point, mm
+	Notches []TemplateNotch
+}
+
+// ShapeTemplate returns the stiff template that is bounded by the edges, given in
+// order around the outline, each in either direction. A single edge closes on
+// itself. Ticks, notches and lettering lie on the inner side. It fails where the
+// edges do not meet, cross, or leave no room for the title.
+func ShapeTemplate(id, title string, edges []TemplateEdge, opts TemplateOptions) (Piece, error) {
+	t, err := newTemplate(id, title, edges, opts)
+	if err != nil {
+		return Piece{}, err
+	}
+	return t.finish(t.piece.Cut.Bounds().Center())
+}
+
+// RingTemplate returns the template of a closed outline of one edge, such as a
+// facing: ticks along all of it, notches at the running lengths from its first
+// point.
+func RingTemplate(id, title string, ring geom.Ring, notches []TemplateNotch, opts TemplateOptions) (Piece, error) {
+	edge := TemplateEdge{Line: ring.Closed(), Ticks: true, Notches: notches}
+	return ShapeTemplate(id, title, []TemplateEdge{edge}, opts)
+}
+
+// meetTolerance is the distance in mm up to which the ends of two edges are
+// taken for one corner.
+const meetTolerance = 0.01
+
+// template is a template while it is drawn.
+type template struct {
+	piece  Piece
+	edges  []edgeRun
+	opts   TemplateOptions
+	room   *room
+	letter float64
+}
+
+// edgeRun is an edge with its place on the outline.
+type edgeRun struct {
+	TemplateEdge
+	arc   geom.Arc
+	inner float64 // 1 where the material lies to the left of the line, else −1
+}
+
+// newTemplate closes the outline and draws ticks and notches, not yet figures.
+func newTemplate(id, title string, edges []TemplateEdge, opts TemplateOptions) (*template, error) {
+	fail := func(err error) (*template, error) { return nil, fmt.Errorf("%s: %w", id, err) }
+	if err := checkLetter(opts.Letter); err != nil {
+		return fail(err)
+	}
+	ring, runs, err := joinEdges(edges)
+	if err != nil {
+		return fail(err)
+	}
+	if a, b, ok := selfCrossing(ring); ok {
+		return fail(fmt.Errorf("the outline crosses itself near %v and %v", a, b))
+	}
+	t := &template{edges: runs, opts: opts, letter: opts.Letter}
+	t.piece = Piece{ID: id, Title: title, Stock: Board, Count: 1, Cut: ring, FreeGrain: true}
+	t.room = &room{ring: ring}
+	t.room.block(ring.Closed())
+	for i := range t.edges {
+		if err := t.drawEdge(&t.edges[i]); err != nil {
+			return fail(err)
+		}
+	}
+	return t, nil
+}
+
+// finish letters notches, figures, title and edge names, in this order: what is
+// tied to its place goes first.
+func (t *template) finish(title geom.Point) (Piece, error) {
+	for i := range t.edges {
+		t.letterNotches(&t.edges[i])
+	}
+	for i := range t.edges {
+		t.letterFigures(&t.edges[i])
+	}
+	for i := range t.edges {
+		t.letterName(&t.edges[i])
+	}
+	if !t.room.letterBlock([]string{t.piece.Title}, title, t.letter*1.4, &t.piece.Labels) {
+		return Piece{}, fmt.Errorf("%s: no room on it to letter %q", t.piece.ID, t.piece.Title)
+	}
+	if notes := t.opts.Notes; len(notes) > 0 {
+		last := t.piece.Labels[len(t.piece.Labels)-1]
+		under := geom.Pt(0, -3*t.letter).Turned(last.Turn)
+		t.room.letterBlock(notes, last.At.Plus(under), t.letter, &t.piece.Labels)
+	}
+	return t.piece, nil
+}
+
+// joinEdges chains the edges to a counter-clockwise ring.
+func joinEdges(edges []TemplateEdge) (geom.Ring, []edgeRun, error) {
+	if len(edges) == 0 {
+		return nil, nil, errors.New("it has no edges")
+	}
+	for i, e := range edges {
+		if err := checkCurve(e.Line); err != nil {
+			return nil, nil, fmt.Errorf("edge %d %s: %w", i+1, e.Name, err)
+		}
+	}
+	forward, err := directions(edges)
+	if err != nil {
+		return nil, nil, err
+	}
+	var ring geom.Ring
+	for i, e := range edges {
+		line := e.Line
+		if !forward[i] {
+			line = line.Reversed()
+		}
+		ring = append(ring, line[:len(line)-1]...)
+	}
+	ring = ring.Deduped(1e-9)
+	area := ring.Area()
+	if math.Abs(area) < 1 {
+		return nil, nil, errors.New("the edges enclose no area")
+	}
+	runs := make([]edgeRun, len(edges))
+	for i, e := range edges {
+		runs[i] = edgeRun{e, geom.NewArc(e.Line), -1}
+		if forward[i] == (area > 0) {
+			runs[i].inner = 1
+		}
+	}
+	return ring.CounterClockwise(), runs, nil
+}
+
+// directions says of each edge whether it runs forward around the outline.
+func directions(edges []TemplateEdge) ([]bool, error) {
+	forward := make([]bool, len(edges))
+	first := edges[0].Line
+	end := first[len(first)-1]
+	next := edges[1%len(edges)].Line
+	forward[0] = len(edges) == 1 || min(end.Dist(next[0]), end.Dist(next[len(next)-1])) <= meetTolerance
+	if len(edges) == 2 {
+		// Either end of the first edge meets the second: take the first as it runs.
+		forward[0] = true
+	}
+	start := first[0]
+	if !forward[0] {
+		start, end = end, start
+	}
+	for i, e := range edges[1:] {
+		a, b := e.Line[0], e.Line[len(e.Line)-1]
+		switch {
+		case end.Dist(a) <= meetTolerance:
+			forward[i+1], end = true, b
+		case end.Dist(b) <= meetTolerance:
+			end = a
+		default:
+			return nil, fmt.Errorf("edge %d %s ends %.3g mm from edge %d %s",
+				i+1, edges[i].Name, min(end.Dist(a), end.Dist(b)), i+2, e.Name)
+		}
+	}
+	if d := end.Dist(start); d > meetTolerance {
+		return nil, fmt.Errorf("the outline stays open by %.3g mm between its last edge and its first", d)
+	}
+	return forward, nil
+}
+
+// selfCrossing returns two points at which the ring crosses or touches itself.
+func selfCrossing(ring geom.Ring) (a, b geom.Point, found bool) {
+	n := len(ring)
+	boxes := make([]geom.Box, n)
+	for i := range ring {
+		boxes[i] = geom.BoxOf(ring[i], ring[(i+1)%n])
+	}
+	for i := range ring {
+		for j := i + 2; j < n; j++ {
+			if i == 0 && j == n-1 || boxes[i].Min.X > boxes[j].Max.X || boxes[j].Min.X > boxes[i].Max.X {
+				continue
+			}
+			if _, ok := crossing(ring[i], ring[i+1], ring[j], ring[(j+1)%n]); ok {
+				return ring[i], ring[j], true
+			}
+		}
+	}
+	return a, b, false
+}
+
+// crossing returns the fraction of the way from a to b at which the stretch from
+// c to d meets it, ends included. Parallel stretches do not meet.
+func crossing(a, b, c, d geom.Point) (float64, bool) {
+	r, s := b.Minus(a), d.Minus(c)
+	den := r.Cross(s)
+	if den == 0 {
+		return 0, false
+	}
+	t := c.Minus(a).Cross(s) / den
+	u := c.Minus(a).Cross(r) / den
+	return t, t >= 0 && t <= 1 && u >= 0 && u <= 1
+}

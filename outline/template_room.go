@@ -1,0 +1,208 @@
+package outline
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"slingloft/outline/geom"
+)
+
+// room keeps account of where on a piece lettering may still go: inside the
+// outline, off the holes, the marks and the other texts.
+type room struct {
+	ring  geom.Ring
+	holes []geom.Ring
+	walls []wall
+	taken []takenText
+}
+
+// wall is a stretch that no text may cross.
+type wall struct {
+	a, b geom.Point
+	box  geom.Box
+}
+
+type takenText struct {
+	quad quad
+	box  geom.Box
+}
+
+// newRoom returns the room on a piece, with its lines and labels in the way.
+func newRoom(p *Piece) *room {
+	r := &room{ring: p.Cut, holes: p.Holes}
+	r.block(p.Cut.Closed())
+	for _, h := range p.Holes {
+		r.block(h.Closed())
+	}
+	for _, l := range p.Lines {
+		r.blockLine(l)
+	}
+	for _, l := range p.Labels {
+		r.take(l)
+	}
+	return r
+}
+
+func (r *room) blockLine(l Line) {
+	if l.Closed {
+		r.block(geom.Ring(l.Points).Closed())
+	} else {
+		r.block(l.Points)
+	}
+}
+
+// block keeps texts off a line.
+func (r *room) block(l geom.Polyline) {
+	for i := 1; i < len(l); i++ {
+		r.walls = append(r.walls, wall{l[i-1], l[i], geom.BoxOf(l[i-1], l[i])})
+	}
+}
+
+// take keeps other texts off a label.
+func (r *room) take(l Label) {
+	q := labelQuad(l)
+	r.taken = append(r.taken, takenText{q, q.bounds()})
+}
+
+// inside reports whether p lies on the material.
+func (r *room) inside(p geom.Point) bool {
+	if !r.ring.Contains(p) {
+		return false
+	}
+	for _, h := range r.holes {
+		if h.Contains(p) {
+			return false
+		}
+	}
+	return true
+}
+
+// free reports whether q lies on the material and off everything else.
+func (r *room) free(q quad) bool {
+	box := q.bounds()
+	for _, t := range r.taken {
+		if t.box.Overlaps(box) && t.quad.overlaps(q) {
+			return false
+		}
+	}
+	return r.whole(q, box)
+}
+
+// whole reports whether q lies on the material and no wall runs through it. A
+// quad that no wall enters lies on one side of the outline with all its corners.
+func (r *room) whole(q quad, box geom.Box) bool {
+	for i := range r.walls {
+		w := &r.walls[i]
+		if w.box.Min.X <= box.Max.X && box.Min.X <= w.box.Max.X &&
+			w.box.Min.Y <= box.Max.Y && box.Min.Y <= w.box.Max.Y && q.meets(w.a, w.b) {
+			return false
+		}
+	}
+	return r.inside(q[0].Towards(q[2], 0.5))
+}
+
+// try adds a label to labels if it has room, and reports whether it has.
+func (r *room) try(l Label, labels *[]Label) bool {
+	if !r.free(labelQuad(l)) {
+		return false
+	}
+	r.put(l, labels)
+	return true
+}
+
+// put adds a label to labels.
+func (r *room) put(l Label, labels *[]Label) {
+	r.take(l)
+	*labels = append(*labels, l)
+}
+
+// nearest returns the label at the place with room for it that is nearest to its
+// own and not farther than far mm, a quarter turned from its own direction only
+// where none is found in that, and reports whether there is any.
+func (r *room) nearest(l Label, far float64) (Label, bool) {
+	l.Anchor = Centre
+	places := r.grid(l.At, l.Height/2, far)
+	for _, turn := range [2]float64{l.Turn, readable(l.Turn + math.Pi/2)} {
+		for _, at := range places {
+			m := l
+			m.At, m.Turn = at, turn
+			if r.free(labelQuad(m)) {
+				return m, true
+			}
+		}
+	}
+	return l, false
+}
+
+// maxPlaces bounds the places that a search looks at.
+const maxPlaces = 20000
+
+// grid returns the places on the material at which a search looks, those within
+// far mm of p, the nearest first.
+func (r *room) grid(p geom.Point, pitch, far float64) []geom.Point {
+	box := r.ring.Bounds()
+	box.Min = geom.Pt(max(box.Min.X, p.X-far), max(box.Min.Y, p.Y-far))
+	box.Max = geom.Pt(min(box.Max.X, p.X+far), min(box.Max.Y, p.Y+far))
+	pitch = max(pitch, math.Sqrt(box.Width()*box.Height()/maxPlaces))
+	out := []geom.Point{p}
+	for y := box.Min.Y + pitch/2; y < box.Max.Y; y += pitch {
+		for x := box.Min.X + pitch/2; x < box.Max.X; x += pitch {
+			if at := geom.Pt(x, y); at.Dist(p) <= far {
+				out = append(out, at)
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b geom.Point) int { return cmp.Compare(a.Dist(p), b.Dist(p)) })
+	return out
+}
+
+// letterBlock letters lines of text one under the other near the place, as large
+// as there is room, and reports whether there is any.
+func (r *room) letterBlock(lines []string, at geom.Point, height float64, labels *[]Label) bool {
+	const lead = 1.7 // from line to line, in heights
+	widest := ""
+	for _, l := range lines {
+		if textWidth(l, 1) > textWidth(widest, 1) {
+			widest = l
+		}
+	}
+	box := r.ring.Bounds()
+	turns := [2]float64{0, math.Pi / 2}
+	if box.Height() > box.Width() {
+		turns = [2]float64{math.Pi / 2, 0}
+	}
+	for _, h := range letterSizes(height) {
+		for _, turn := range turns {
+			if r.letterAt(lines, widest, Label{At: at, Height: h, Turn: turn}, lead, labels) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// letterAt looks for room for a block of lines in one size and direction.
+func (r *room) letterAt(lines []string, widest string, l Label, lead float64, labels *[]Label) bool {
+	l.Anchor = Centre
+	tall := lead * l.Height * float64(len(lines)-1)
+	down := geom.Pt(0, -1).Turned(l.Turn)
+	for _, at := range r.grid(l.At, 1.5*l.Height, math.Inf(1)) {
+		top := l
+		top.Text, top.At = widest, at.Minus(down.Times(tall/2))
+		bottom := top
+		bottom.At = at.Plus(down.Times(tall / 2))
+		a, b := labelQuad(bottom), labelQuad(top)
+		if !r.free(quad{a[0], a[1], b[2], b[3]}) {
+			continue
+		}
+		for i, text := range lines {
+			line := top
+			line.Text = text
+			line.At = top.At.Plus(down.Times(lead * l.Height * float64(i)))
+			r.put(line, labels)
+		}
+		return true
+	}
+	return false
+}
