@@ -33,8 +33,8 @@ type solver struct {
 }
 
 // bayPanels is how many panels the bay is divided into at least. With eight
-// points each the residual of the equilibrium is then far below 1e-9.
-const bayPanels = 24
+// points each the residual of the equilibrium is then below 1e-9.
+const bayPanels = 12
 
 func newSolver(p *Problem) (*solver, error) {
 	s := &solver{p: p, tables: numeric.NewPanel()}
@@ -233,26 +233,62 @@ func (s *solver) atThrust(thrust, dy, dz float64) (trial, error) {
 // tolerance of every residual, mm (or rad / [rad]): a millionth of a micron.
 const tolerance = 1e-9
 
-// direct solves for thrust and slopes together, from a beam's estimate.
+// direct solves for thrust and slopes together, from a beam's estimate. Where a
+// condition looks at the tails their slopes at the tips are unknowns as well.
 func (s *solver) direct(thrust float64) (trial, error) {
 	dy, dz := s.guess(thrust)
+	start, step := []float64{1, dy, dz}, []float64{1e-6, 1e-6, 1e-6}
+	tails := s.needsTails()
+	if tails {
+		for _, e := range [2]End{Head, Foot} {
+			start, step = append(start, s.steepness(e)), append(step, 1e-6)
+		}
+	}
 	want, unit := s.p.Bed.ControlValue, s.controlUnit()
 	f := func(x []float64) ([]float64, error) {
 		if x[0] <= 0 {
 			return nil, numeric.ErrNotFinite
 		}
-		t, err := s.hang(thrust*x[0], x[1], x[2], s.needsTails())
+		t, err := s.hang(thrust*x[0], x[1], x[2], false)
 		if err != nil {
 			return nil, err
 		}
+		var legs []float64
+		if tails {
+			if legs, err = s.hangTails(&t, x[3:]); err != nil {
+				return nil, err
+			}
+		}
 		r, err := s.closing(&t)
-		return append(r, unit*(s.controlled(&t)-want)), err
+		return append(append(r, unit*(s.controlled(&t)-want)), legs...), err
 	}
-	x, err := numeric.Solve(f, []float64{1, dy, dz}, []float64{1e-6, 1e-6, 1e-6}, tolerance)
+	x, err := numeric.Solve(f, start, step, tolerance)
 	if err != nil {
 		return trial{}, err
 	}
-	return s.hang(thrust*x[0], x[1], x[2], s.needsTails())
+	return s.hang(thrust*x[0], x[1], x[2], false)
+}
+
+// steepness estimates the inward slope of an end's leg at the tip: half the bar
+// over the run that the leg's length leaves.
+func (s *solver) steepness(e End) float64 {
+	half, leg := s.p.bar(e)/2, s.p.leg(e)
+	return half / math.Sqrt(max(leg*leg-half*half, leg*leg/16))
+}
+
+// hangTails integrates both tails with the given inward slopes and returns by how
+// much their cords miss the legs' lengths, mm.
+func (s *solver) hangTails(t *trial, inward []float64) ([]float64, error) {
+	miss := make([]float64, 2)
+	for _, e := range [2]End{Head, Foot} {
+		try := s.tailTry(t, e)
+		got, short, err := try(inward[e])
+		if err != nil {
+			return nil, err
+		}
+		t.tails[e], miss[e] = got, short
+	}
+	return miss, nil
 }
 
 func (s *solver) controlUnit() float64 {
@@ -306,7 +342,7 @@ func (s *solver) walk(thrust float64) (trial, error) {
 		return trial{}, &Impossible{Key: controlKey(b.Control), Reason: "the shape would be too flat to find",
 			Bound: "at least", Limit: s.controlled(&near)}
 	}
-	const slower = 0.93
+	const slower = 0.88
 	for next := high * slower; ; next *= slower {
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
@@ -349,7 +385,7 @@ func (s *solver) walkTo(thrust float64) (trial, error) {
 	if err != nil {
 		return trial{}, err
 	}
-	const slower = 0.93
+	const slower = 0.88
 	for next := high; next > thrust; {
 		next = max(next*slower, thrust)
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)

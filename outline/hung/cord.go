@@ -55,7 +55,7 @@ func (r *runner) panel(s state, a, b float64) (stretch, state, error) {
 			return st, s, err
 		}
 		if change <= settled*(1+math.Abs(s.y)) {
-			r.finish(&st, run)
+			r.measure(&st, run)
 			e := nodes - 1
 			return st, state{st.y[e], st.dy[e], st.z[e], st.dz[e]}, nil
 		}
@@ -121,24 +121,26 @@ func (p *Problem) section(x, y, z float64) (Section, error) {
 	return s, err
 }
 
-// finish fills in the loads at all nodes and the running length.
-func (r *runner) finish(st *stretch, run float64) {
+// measure fills in the running length.
+func (r *runner) measure(st *stretch, run float64) {
 	var ds [numeric.Order]float64
-	for i := range nodes {
-		frac := r.tables.Nodes()[i]
-		// Just inside the ends, so that a load that jumps there is this panel's.
-		inside := min(max(frac, 1e-9), 1-1e-9)
-		x := st.from + inside*(st.to-st.from)
-		if s, err := r.p.section(x, st.y[i], st.z[i]); err == nil {
-			st.w[i] = r.p.Load.At(x) + r.p.ClothWeight*s.Girth()
-		}
-	}
 	for i := range ds {
 		ds[i] = math.Sqrt(1 + st.dy[i+1]*st.dy[i+1] + st.dz[i+1]*st.dz[i+1])
 	}
 	arc, whole := r.tables.Integrate(&ds, run)
 	copy(st.arc[1:], arc[:])
 	st.arc[nodes-1] = whole
+}
+
+// loads fills in the line load at every node of a stretch.
+func (s *solver) loads(st *stretch) {
+	for i, frac := range s.tables.Nodes() {
+		// Just inside the ends, so that a load that jumps there is this panel's.
+		x := st.from + min(max(frac, 1e-9), 1-1e-9)*(st.to-st.from)
+		if sec, err := s.p.section(x, st.y[i], st.z[i]); err == nil {
+			st.w[i] = s.p.Load.At(x) + s.p.ClothWeight*sec.Girth()
+		}
+	}
 }
 
 // path integrates over every panel between the stations given, which run from

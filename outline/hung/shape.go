@@ -77,6 +77,7 @@ func (s *solver) shape(t *trial) Shape {
 	sh.cord = append(sh.cord, t.tails[Foot].path...)
 	run := 0.0
 	for i := range sh.cord {
+		s.loads(&sh.cord[i])
 		sh.at = append(sh.at, sh.cord[i].from)
 		sh.arcs = append(sh.arcs, run)
 		run += sh.cord[i].arc[nodes-1]

@@ -22,6 +22,12 @@ type tail struct {
 // tail solves one end of a trial for the slope at the tip with which the cord
 // from tip to apex has its given length.
 func (s *solver) tail(t *trial, e End) (tail, error) {
+	return fitTail(s.tailTry(t, e), e)
+}
+
+// tailTry returns the function that integrates an end's tail of a trial from an
+// inward slope at the tip, with how much the leg is longer than that.
+func (s *solver) tailTry(t *trial, e End) func(inward float64) (tail, float64, error) {
 	p := s.p
 	tip := s.start
 	dz := -t.dz
@@ -31,21 +37,19 @@ func (s *solver) tail(t *trial, e End) (tail, error) {
 	// The bar hangs from its tips: half its weight kinks each side's cord.
 	tip.dz = dz + p.BarWeight[e]/(2*t.thrust)
 	r := runner{p, &s.tables, t.thrust, e.Sign()}
-	from, to := e.Sign()*p.Bed.Span/2, p.TailEnd(e)
-	marks := stations(from, to, s.breaks, p.Bed.Span/bayPanels)
+	marks := stations(e.Sign()*p.Bed.Span/2, p.TailEnd(e), s.breaks, p.Bed.Span/bayPanels)
 	want := p.leg(e)
-	try := func(inward float64) (tail, float64, error) {
+	return func(inward float64) (tail, float64, error) {
 		start := tip
 		start.dy = -inward
 		got, err := r.tailFrom(start, marks)
 		return got, want - got.arc, err
 	}
-	return fitTail(try, e, want)
 }
 
 // fitTail finds the inward slope with which try's tail has the wanted length. A
 // steeper slope makes a shorter tail, until the cloth has no room.
-func fitTail(try func(float64) (tail, float64, error), e End, want float64) (tail, error) {
+func fitTail(try func(float64) (tail, float64, error), e End) (tail, error) {
 	const flattest, steepest = 1e-6, 50.0
 	spare := func(inward float64) float64 {
 		_, short, err := try(inward)
@@ -60,18 +64,18 @@ func fitTail(try func(float64) (tail, float64, error), e End, want float64) (tai
 	}
 	inward, err := numeric.Root(spare, flattest, steepest, 1e-15)
 	if err != nil {
-		return tail{}, legFault(try, e, want)
+		return tail{}, legFault(try, e)
 	}
 	got, short, err := try(inward)
 	if err != nil || math.Abs(short) > 1e-6 {
-		return tail{}, legFault(try, e, want)
+		return tail{}, legFault(try, e)
 	}
 	return got, nil
 }
 
 // legFault returns the error for a leg that is too short for its tail, with the
 // shortest length that has a shape.
-func legFault(try func(float64) (tail, float64, error), e End, want float64) error {
+func legFault(try func(float64) (tail, float64, error), e End) error {
 	key := "bed." + e.String() + "_leg"
 	lo, hi := 1e-6, 50.0
 	var cause error
