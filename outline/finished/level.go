@@ -1,0 +1,48 @@
+package finished
+
+import "math"
+
+// Level is how the bed lies. In the design all but Sag's own shape are what the
+// lift asks for.
+type Level struct {
+	Along  float64    // bottom line at the head bar above that at the foot bar, mm
+	Across [2]float64 // left tip above right tip, by [hung.End], mm
+	Sag    float64    // bottom line at mid-bay below the straight line between the bars, mm
+	Height float64    // of the bottom line at mid-bay, mm
+}
+
+// Minus returns by how much a differs from b.
+func (a Level) Minus(b Level) Level {
+	return Level{a.Along - b.Along, [2]float64{a.Across[0] - b.Across[0], a.Across[1] - b.Across[1]}, a.Sag - b.Sag, a.Height - b.Height}
+}
+
+// Worst returns the largest magnitude among what lies off level: along, across and
+// sag.
+func (a Level) Worst() float64 {
+	return max(math.Abs(a.Along), math.Abs(a.Across[0]), math.Abs(a.Across[1]), math.Abs(a.Sag))
+}
+
+// BottomAt returns the height of the bottom line at a station of the design,
+// between the recorded ones in a straight line, mm.
+func (p Pose) BottomAt(x float64) float64 {
+	for i := 1; i < len(p.Bed); i++ {
+		a, b := p.Bed[i-1], p.Bed[i]
+		if x <= b.X || i == len(p.Bed)-1 {
+			t := (x - a.X) / (b.X - a.X)
+			return a.Bottom.Z + t*(b.Bottom.Z-a.Bottom.Z)
+		}
+	}
+	return math.NaN()
+}
+
+func (p Pose) level(half float64) Level {
+	if len(p.Bed) == 0 {
+		return Level{}
+	}
+	head, foot, mid := p.BottomAt(-half), p.BottomAt(half), p.BottomAt(0)
+	l := Level{Along: head - foot, Sag: (head+foot)/2 - mid, Height: mid}
+	for e := range l.Across {
+		l.Across[e] = p.Tips[e][Left].Z - p.Tips[e][Right].Z
+	}
+	return l
+}
