@@ -106,20 +106,57 @@ type Weight struct {
 	Centre float64 // height of the centre of mass above the bed, mm
 }
 
-// Hang finds how the hammock hangs with the given changes under a weight. It starts
-// from the designed shape, so that it fails, with numeric.ErrNoConvergence or the
-// reason a section cannot be, where the two have little in common.
+// Hang finds how the hammock hangs with the given changes under a weight. It walks
+// there from the designed shape and fails with numeric.ErrNoConvergence, or the
+// reason a section cannot be, where no such pose is found.
 func (h Hammock) Hang(c Change, w Weight) (Pose, error) {
-	r := run{Hammock: h, change: c, centre: w.Centre, steps: h.steps(w.Load)}
-	now, _ := w.Load.Total()
-	designed, _ := h.shape.Problem.Load.Total()
-	x, err := numeric.Solve(r.misses, r.start(now/designed), r.differences(), tolerance)
-	if err != nil {
-		return Pose{}, err
+	x := h.designed()
+	const smallest = 1.0 / 64
+	for done, stride := 0.0, 1.0; done < 1; {
+		next := min(done+stride, 1)
+		r := run{Hammock: h, change: c.times(next), centre: w.Centre, steps: h.steps(blend(h.shape.Problem.Load, w.Load, next))}
+		y, err := numeric.Solve(r.misses, x, r.differences(), tolerance)
+		switch {
+		case err == nil:
+			x, done = y, next
+		case stride > smallest:
+			stride /= 2
+		default:
+			return Pose{}, err
+		}
 	}
+	r := run{Hammock: h, change: c, centre: w.Centre, steps: h.steps(w.Load)}
 	p, _, err := r.hang(x)
 	p.Level = p.level(h.shape.Problem.Bed.Span / 2)
 	return p, err
+}
+
+// blend returns a load between two others: a for part 0, b for part 1.
+func blend(a, b hung.Load, part float64) hung.Load {
+	var out hung.Load
+	add := func(l hung.Load, k float64) {
+		for _, s := range l {
+			if k > 0 {
+				out = append(out, hung.Stretch{From: s.From, To: s.To, Start: k * s.Start, End: k * s.End})
+			}
+		}
+	}
+	add(a, 1-part)
+	add(b, part)
+	return out
+}
+
+// times returns the change with every length times k.
+func (c Change) times(k float64) Change {
+	for e := range 2 {
+		for s := range 2 {
+			c.Leg[e][s] *= k
+		}
+		c.Side[e] *= k
+		c.Line[e] *= k
+		c.Bar[e] *= k
+	}
+	return c
 }
 
 // tolerance is what may remain of any gap in the closed figure, mm.
@@ -133,14 +170,13 @@ type run struct {
 	steps  []step
 }
 
-// start returns the unknowns of the designed shape with every force times share:
-// the pulls of both cords at the head apex and the thrusts of both bars.
-func (r *run) start(share float64) []float64 {
-	s := r.shape
+// designed returns the unknowns of the designed shape: the pulls of both cords at
+// the head apex and the thrusts of both bars.
+func (h Hammock) designed() []float64 {
+	s := h.shape
 	q := s.At(s.Ends[hung.Head].TailX)
-	h := s.Thrust * share
-	return []float64{h, h * q.DY, h * q.DZ, h, -h * q.DY, h * q.DZ,
-		s.Ends[hung.Head].BarCompression * share, s.Ends[hung.Foot].BarCompression * share}
+	return []float64{s.Thrust, s.Thrust * q.DY, s.Thrust * q.DZ, s.Thrust, -s.Thrust * q.DY, s.Thrust * q.DZ,
+		s.Ends[hung.Head].BarCompression, s.Ends[hung.Foot].BarCompression}
 }
 
 // differences returns the steps for differences in the unknowns, N.
