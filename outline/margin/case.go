@@ -57,28 +57,30 @@ func largest(s *hung.Shape, a, b float64) float64 {
 	return t
 }
 
-// rolling is the sleeper's weight moved to one side by half the shoulders. The bed
-// turns about the line through its apexes until the weight lies below it again, by
-// ρ with tan ρ = shift / height of that line above the centre of mass, on the side.
-// Across the bed the walls then carry
+// rolling is the sleeper's weight moved to one side by half the shoulders, at most
+// to the cord. The bed turns about the line through its apexes until the weight lies
+// below it again, by ρ with tan ρ = shift / height of that line above the centre of
+// mass, on the side. By moments about the other cord, in a section of half opening
+// y with the centre d below the cords, the lower one then carries
 //
-//	N₁ = w/2 (cos ρ / sin θ + sin ρ / cos θ)      N₂ = w/2 (cos ρ / sin θ − sin ρ / cos θ)
+//	r = ((y + shift) cos ρ − d sin ρ) / y
 //
-// so that the lower side carries r = cos ρ + sin ρ tan θ times what it carries
-// lying, at most 2 sin θ, when the other wall is slack. Cords and bars are taken to
-// keep their shape, so that their pull grows by r.
+// times what it carries lying. Cords and bars are taken to keep their shape, so that
+// all their pulls grow by r: an estimate.
 func rolling(s *hung.Shape, d design.Design, flat Case) Case {
 	c := flat
 	c.Name = Rolling
 	r := rig.Steadiness(s, d.Sleeper)
-	_, shift := rig.CentreHeight(d.Sleeper)
+	_, centre := rig.CentreHeight(d.Sleeper)
 	if r.Side <= 0 {
 		return Case{Name: Rolling, Basis: "the bed turns over with a sleeper on the side",
 			Cannot: fmt.Sprintf("the line through the apexes lies %.0f mm below the centre of mass of a sleeper on the side", -r.Side)}
 	}
-	wall := s.At(0).Section.Wall
-	rho := min(math.Atan(shift/r.Side), math.Pi/2-wall)
-	share := math.Cos(rho) + math.Sin(rho)*math.Tan(wall)
+	q := s.At(r.X)
+	shift := min(centre, q.Y)
+	rho := math.Atan(shift / r.Side)
+	below := q.Z - q.Bottom - centre
+	share := max(1, ((q.Y+shift)*math.Cos(rho)-below*math.Sin(rho))/q.Y)
 	c.Basis = fmt.Sprintf("weight %.0f mm off the middle: the bed turns by %.0f°, the lower side carries %.2f times its part lying; cords and bars are taken to keep their shape",
 		shift, rho*180/math.Pi, share)
 	c.Side *= share

@@ -111,16 +111,27 @@ func TestSeatedClosedForm(t *testing.T) {
 	t.Logf("seated %.0f N (short lines %.0f, long %.0f), lying leg %.0f", check(t, r, "side cord, seated").Load, short, long, e.LegTension)
 }
 
-// The share of the lower wall is that of two ropes that hold a weight which pulls
-// ρ off their middle line.
+// The share of the lower side by balance of moments about the upper cord, worked in
+// the level frame from the places of cords and weight.
 func TestRolling(t *testing.T) {
 	d := sample()
 	s := solve(t, d)
 	r := margin.Of(margin.Input{Shape: &s, Design: d})
 	st := rig.Steadiness(&s, d.Sleeper)
-	rho, wall := math.Atan(240/st.Side), s.At(0).Section.Wall
-	// Lami: the ropes stand θ off the level to either side, the pull ρ off the plumb.
-	share := math.Cos(wall-rho) / math.Sin(2*wall) / (1 / (2 * math.Sin(wall)))
+	q := s.At(st.X)
+	rho := math.Atan(240 / st.Side)
+	turn := func(y, z float64) (float64, float64) { // about the apexes' line, shifted side down
+		z -= s.Ends[hung.Head].ApexZ
+		return y*math.Cos(rho) + z*math.Sin(rho), z*math.Cos(rho) - y*math.Sin(rho)
+	}
+	low, lowZ := turn(q.Y, q.Z)
+	high, highZ := turn(-q.Y, q.Z)
+	weight, _ := turn(240, 240)
+	near(t, "the weight hangs below the apexes", weight+1, 1, 1e-9)
+	// Moments about the upper cord of the lower one's pull square to the line between
+	// them.
+	v := (weight - high) / math.Hypot(low-high, lowZ-highZ)
+	share := v / 0.5
 	got := check(t, r, "side cord, rolling").Load / check(t, r, "side cord, lying").Load
 	near(t, "share", got, share, 1e-9)
 	near(t, "bar", check(t, r, "head bar yield, rolling").Load/check(t, r, "head bar yield, lying").Load, share, 1e-9)
