@@ -114,7 +114,7 @@ func (h Hammock) Hang(c Change, w Weight) (Pose, error) {
 	const smallest = 1.0 / 64
 	for done, stride := 0.0, 1.0; done < 1; {
 		next := min(done+stride, 1)
-		r := run{Hammock: h, change: c.times(next), centre: w.Centre, steps: h.steps(blend(h.shape.Problem.Load, w.Load, next))}
+		r := run{Hammock: h, change: c.Times(next), centre: w.Centre, steps: h.steps(blend(h.shape.Problem.Load, w.Load, next))}
 		y, err := numeric.Solve(r.misses, x, r.differences(), tolerance)
 		switch {
 		case err == nil:
@@ -146,8 +146,8 @@ func blend(a, b hung.Load, part float64) hung.Load {
 	return out
 }
 
-// times returns the change with every length times k.
-func (c Change) times(k float64) Change {
+// Times returns the change with every length times k.
+func (c Change) Times(k float64) Change {
 	for e := range 2 {
 		for s := range 2 {
 			c.Leg[e][s] *= k

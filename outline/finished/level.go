@@ -5,10 +5,10 @@ import "math"
 // Level is how the bed lies. In the design all but Sag's own shape are what the
 // lift asks for.
 type Level struct {
-	Along  float64    // bottom line at the head bar above that at the foot bar, mm
-	Across [2]float64 // left tip above right tip, by [hung.End], mm
-	Sag    float64    // bottom line at mid-bay below the straight line between the bars, mm
-	Height float64    // of the bottom line at mid-bay, mm
+	Along  float64    `json:"along"`  // bottom line at the head bar above that at the foot bar, mm
+	Across [2]float64 `json:"across"` // left tip above right tip, by [hung.End], mm
+	Sag    float64    `json:"sag"`    // bottom line at mid-bay below the straight line between the bars, mm
+	Height float64    `json:"height"` // of the bottom line at mid-bay, mm
 }
 
 // Minus returns by how much a differs from b.
@@ -45,4 +45,9 @@ func (p Pose) level(half float64) Level {
 		l.Across[e] = p.Tips[e][Left].Z - p.Tips[e][Right].Z
 	}
 	return l
+}
+
+// Times returns the level with every part times k.
+func (a Level) Times(k float64) Level {
+	return Level{k * a.Along, [2]float64{k * a.Across[0], k * a.Across[1]}, k * a.Sag, k * a.Height}
 }

@@ -1,0 +1,124 @@
+// Package accuracy says how truly a hammock comes out: how far each cord may be
+// off, what that does to the bed, and what to change once it hangs.
+//
+// Errors are ± mm. The worst case adds them up; the root of the sum of squares
+// takes them to be independent. See [Of].
+package accuracy
+
+import (
+	"math"
+
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
+	"slingloft/outline/finished"
+	"slingloft/outline/hung"
+)
+
+// Source is one cause of error of a length; Count of them are alike.
+type Source struct {
+	Name  string  `json:"name"`
+	Error float64 `json:"error"` // ± of one, mm
+	Count int     `json:"count"`
+}
+
+// Length is how far a finished cord may be off, from node to node.
+type Length struct {
+	Name    string   `json:"name"`
+	Nominal float64  `json:"nominal"` // mm
+	Sources []Source `json:"sources"`
+	// Set is by how much the first load makes it longer, mm. It is the same part of
+	// every cord.
+	Set   float64 `json:"set"`
+	Worst float64 `json:"worst"` // all at once, set included, mm
+	RSS   float64 `json:"rss"`   // root of the sum of squares, set included, mm
+}
+
+// sum completes a length from its sources.
+func (l Length) sum() Length {
+	l.Worst, l.RSS = l.Set, l.Set*l.Set
+	for _, s := range l.Sources {
+		l.Worst += float64(s.Count) * s.Error
+		l.RSS += float64(s.Count) * s.Error * s.Error
+	}
+	l.RSS = math.Sqrt(l.RSS)
+	return l
+}
+
+// Scatter returns the ± scatter of the contraction that the stack uses: the
+// design's or, if larger, the standard deviation that the test splices show.
+func Scatter(a design.Accuracy, t cord.Trials) float64 { return max(a.Scatter, t.Kappa.SD) }
+
+// Lengths returns the stack of errors of every cord between its nodes: side cord,
+// head leg, foot leg. A tip's place on a cord is good to one mark, since the gap's
+// two edges share it; an eye's throat to one; its reach to half its loop's.
+func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
+	scatter := Scatter(d.Accuracy, sp.Trials)
+	mark := d.Accuracy.Marking
+	set := func(long float64) float64 { return d.Accuracy.Set * long }
+	side := Length{Name: "side cord", Nominal: s.SideArc, Set: set(s.SideArc)}
+	if d.Splice.Whole {
+		side.Sources = []Source{{"place of a tip between its seizings", mark, 2},
+			{"contraction over a bury at the join", scatter * sp.Bury(d.Side.Diameter) / 2, 2}}
+	} else {
+		side.Sources = []Source{{"place of a tip gap", mark, 2},
+			{"contraction over a leg's bury", scatter * sp.Bury(d.Leg.Diameter), 2}}
+	}
+	out := []Length{side.sum()}
+	for e, end := range s.Ends {
+		leg := Length{Name: hung.End(e).String() + " leg", Nominal: end.Leg, Set: set(end.Leg)}
+		if d.Splice.Whole {
+			leg.Sources = []Source{{"place of a tip between its seizings", mark, 1}}
+		} else {
+			leg.Sources = []Source{{"place of the tip gap", mark, 1}, {"place of the eye's throat", mark, 1}, {"loop of the eye", mark / 2, 1},
+				{"contraction over the side cord's bury", scatter * sp.Bury(d.Side.Diameter), 1},
+				{"contraction over the eye's own bury", scatter * sp.EyeBury(d.Leg.Diameter), 1}}
+		}
+		out = append(out, leg.sum())
+	}
+	return out
+}
+
+// Effect is what one cord does to the bed for every mm that it is too long.
+type Effect struct {
+	Name string `json:"name"` // "head leg", "side cord", "head hang line": of one side where there are two
+	// Corner is by how much its own corner drops, mm per mm: a leg's bar tip, the
+	// head one for a side cord, both tips of the end for a hang line.
+	Corner float64 `json:"corner"`
+	// Level is how the bed's level changes, mm per mm; of a left cord where there are
+	// two, so that a right one's changes across have the other sign.
+	Level finished.Level `json:"level"`
+}
+
+// step is the difference of length for the effects, mm: far above what the solver
+// leaves over, far below what bends their line.
+const step = 1.0
+
+// Effects returns what each cord's length does, by central differences of the made
+// hammock's pose: head leg, foot leg, side cord, head and foot hang line.
+func Effects(h finished.Hammock, w finished.Weight) ([]Effect, error) {
+	var out []Effect
+	for _, row := range []struct {
+		name   string
+		change finished.Change
+		end    hung.End
+	}{
+		{"head leg", finished.Change{Leg: [2][2]float64{{step, 0}, {}}}, hung.Head},
+		{"foot leg", finished.Change{Leg: [2][2]float64{{}, {step, 0}}}, hung.Foot},
+		{"side cord", finished.Change{Side: [2]float64{step, 0}}, hung.Head},
+		{"head hang line", finished.Change{Line: [2]float64{step, 0}}, hung.Head},
+		{"foot hang line", finished.Change{Line: [2]float64{0, step}}, hung.Foot},
+	} {
+		more, err := h.Hang(row.change, w)
+		if err != nil {
+			return nil, err
+		}
+		less, err := h.Hang(row.change.Times(-1), w)
+		if err != nil {
+			return nil, err
+		}
+		const both = 2 * step
+		out = append(out, Effect{row.name, (less.Tips[row.end][0].Z - more.Tips[row.end][0].Z) / both,
+			more.Level.Minus(less.Level).Times(1 / both)})
+	}
+	return out, nil
+}
