@@ -4,12 +4,16 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"image/png"
 	"math"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
 	"slingloft/export"
 	"slingloft/export/internal/probe"
+	"slingloft/export/style"
 	"slingloft/outline"
 	"slingloft/outline/geom"
 )
@@ -145,6 +149,34 @@ func checkInkscape(t *testing.T, d export.Drawing, scale float64, file string) {
 		return
 	}
 	t.Errorf("no sling-1-cut-line in:\n%s", out)
+}
+
+// Chromium draws the outline in its colour.
+func TestPictureByChromium(t *testing.T) {
+	folder := t.TempDir()
+	file := filepath.Join(folder, "a.svg")
+	if err := os.WriteFile(file, probe.Bytes(t, write, probe.Square(), export.Options{}), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	shot := filepath.Join(folder, "a.png")
+	probe.Run(t, "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking",
+		"--force-device-scale-factor=4", "--user-data-dir="+folder, "--window-size=200,150", "--screenshot="+shot, "file://"+file)
+	f, err := os.Open(shot)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	img, err := png.Decode(f)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const perMM = 4 * 96 / 25.4
+	x, y := 10*perMM, 15*perMM // on the left edge of the square
+	want := style.Default().Of(outline.CutOut).Colour
+	r, g, b, _ := img.At(int(x), int(y)).RGBA()
+	if got := (style.Colour{R: uint8(r >> 8), G: uint8(g >> 8), B: uint8(b >> 8)}); got != want {
+		t.Errorf("edge is %v, want %v", got, want)
+	}
 }
 
 func TestNumbersAreFixed(t *testing.T) {

@@ -5,10 +5,12 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 
 	"slingloft/export"
+	"slingloft/outline"
 	"slingloft/outline/geom"
 )
 
@@ -140,4 +142,41 @@ func Same(t testing.TB, read, plain export.Drawing, tol float64) {
 			}
 		}
 	}
+}
+
+// floats reads n numbers parted by spaces.
+func floats(t testing.TB, text string, n int) []float64 {
+	t.Helper()
+	words := strings.Fields(text)
+	if len(words) != n {
+		t.Fatalf("%q: want %d numbers", text, n)
+	}
+	out := make([]float64, n)
+	for i, w := range words {
+		v, err := strconv.ParseFloat(w, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		out[i] = v
+	}
+	return out
+}
+
+// Length returns the length of a line, with its closing segment if it has one.
+func Length(l outline.Line) float64 {
+	if l.Closed {
+		return geom.Ring(l.Points).Perimeter()
+	}
+	return l.Points.Length()
+}
+
+// Total returns the length of all lines of one kind of work.
+func Total(lines []outline.Line, w outline.Work) float64 {
+	sum := 0.0
+	for _, l := range lines {
+		if l.Work == w {
+			sum += Length(l)
+		}
+	}
+	return sum
 }
