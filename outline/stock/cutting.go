@@ -1,0 +1,46 @@
+package stock
+
+import (
+	"math"
+	"sort"
+
+	"slingloft/outline/hung"
+)
+
+// Part is one length to be cut.
+type Part struct {
+	Name   string  `json:"name"`
+	Length float64 `json:"length"` // mm
+}
+
+// Cutting is one stock length and what is cut from it.
+type Cutting struct {
+	Parts  []Part  `json:"parts"`
+	Offcut float64 `json:"offcut"` // what is left over, mm
+}
+
+// Cut cuts parts from stock lengths, the longest first and each from the first
+// length that still holds it, with a saw cut between neighbours. For two parts this
+// takes as few lengths as can be, for many at most two in nine more (first fit
+// decreasing; the bound 11/9 is D. S. Johnson's, 1973, from memory).
+func Cut(parts []Part, stock, saw float64) ([]Cutting, error) {
+	order := append([]Part(nil), parts...)
+	sort.SliceStable(order, func(i, j int) bool { return order[i].Length > order[j].Length })
+	var out []Cutting
+next:
+	for _, p := range order {
+		if p.Length > stock {
+			return nil, &hung.Impossible{Key: "bar.stock", Reason: "shorter than the " + p.Name,
+				Bound: "at least", Limit: math.Ceil(p.Length)}
+		}
+		for i := range out {
+			if out[i].Offcut >= p.Length+saw {
+				out[i].Parts = append(out[i].Parts, p)
+				out[i].Offcut -= p.Length + saw
+				continue next
+			}
+		}
+		out = append(out, Cutting{[]Part{p}, stock - p.Length})
+	}
+	return out, nil
+}

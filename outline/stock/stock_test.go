@@ -1,0 +1,181 @@
+package stock_test
+
+import (
+	"bytes"
+	"encoding/csv"
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/stock"
+)
+
+func near(t *testing.T, what string, got, want float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= 1e-9*math.Max(1, math.Abs(want))) {
+		t.Errorf("%s = %.9g, want %.9g", what, got, want)
+	}
+}
+
+func input() stock.Input {
+	var d design.Design
+	d.Side = design.Cord{Name: "braid", LinearDensity: 5, Price: 2}
+	d.Hang.Line = design.Cord{Name: "line", LinearDensity: 9}
+	d.Bed.HeadBar, d.Bed.FootBar = 914, 814
+	d.Bar = design.Bar{Name: "tube", Outer: 25, Wall: 1.5, Density: 2710, TipReach: 7, Stock: 2000, Price: 16}
+	d.Cloth = design.Cloth{Name: "ripstop", Width: 1500, ArealDensity: 60, Price: 8}
+	d.Sheet = design.Sheet{Name: "plywood", Price: 7}
+	d.Seam = design.Seam{StitchLength: 2.5, ThreadName: "polyester"}
+	d.Splice.Waste = 0.1
+	return stock.Input{
+		Design: d,
+		Cords: []cord.Cord{{Name: "side cord", Count: 2, Cut: 2000, Kind: d.Side}, {Name: "head leg", Count: 2, Cut: 1500, Kind: d.Side},
+			{Name: "head hang line", Count: 1, Cut: 1800, Kind: d.Hang.Line}},
+		Pieces: []stock.Piece{{"body", 1, 2.4e6}, {"cap", 2, 0.15e6}},
+		Lay:    2200, Sheets: 3,
+		Runs: []stock.Run{{"side", 2, 1600, 2}},
+	}
+}
+
+// A small list worked by hand.
+func TestBill(t *testing.T) {
+	b, err := stock.Of(input())
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := map[string][2]float64{ // quantity, cost
+		"ripstop": {2.2, 17.6}, "braid": {7.7, 15.4}, "line": {1.98, 0}, "tube": {1, 16}, "plywood": {3, 21},
+		// Four rows of 1.6 m at 2 (2.5 + 0.5) / 2.5, four tails of 0.1 m each, a fifth more.
+		"polyester": {4 * (1.6*2.4 + 0.4) * 1.2, 0},
+	}
+	seen := 0
+	for _, r := range b.Rows {
+		if w, ok := want[r.Name]; ok {
+			seen++
+			near(t, r.Name, r.Quantity, w[0])
+			near(t, "cost of "+r.Name, r.Cost, w[1])
+		}
+	}
+	if seen != len(want) {
+		t.Errorf("%d of %d rows in %+v", seen, len(want), b.Rows)
+	}
+	near(t, "cost", b.Cost, 17.6+15.4+16+21)
+	bars := math.Pi / 4 * (25*25 - 22*22) * (900 + 800) * 2710e-6
+	near(t, "mass", b.Total, 2.7*60+7*5+1.8*9+bars)
+	near(t, "used", b.Used, 2.7e6/(2200*1500))
+	near(t, "offcut", b.Bars[0].Offcut, 2000-900-800-2)
+}
+
+// What is not given is named and counts as nothing.
+func TestOpen(t *testing.T) {
+	in := input()
+	in.Design.Bar.Density, in.Design.Cloth.ArealDensity = 0, 0
+	in.Cords[2].Kind.LinearDensity = 0
+	b, err := stock.Of(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "mass", b.Total, 7*5)
+	missing := map[string]bool{}
+	for _, m := range b.Masses {
+		missing[m.Missing] = true
+	}
+	for _, k := range []string{"bar.density", "cloth.areal_density", "hang.line.linear_density"} {
+		if !missing[k] {
+			t.Errorf("%s is not named in %+v", k, b.Masses)
+		}
+	}
+}
+
+// Every part is cut once, no stock length is overdrawn, and no fewer lengths than
+// the sum needs are used; pairs take the least.
+func TestCut(t *testing.T) {
+	rng := rand.New(rand.NewPCG(1, 1))
+	for range 500 {
+		n := 1 + rng.IntN(9)
+		parts := make([]stock.Part, n)
+		sum := 0.0
+		for i := range parts {
+			parts[i] = stock.Part{Name: "bar", Length: 300 + 1500*rng.Float64()}
+			sum += parts[i].Length
+		}
+		cut, err := stock.Cut(parts, 2000, 3)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, count := 0.0, 0
+		for _, c := range cut {
+			used := 0.0
+			for i, p := range c.Parts {
+				used += p.Length
+				if i > 0 {
+					used += 3
+				}
+				got += p.Length
+				count++
+			}
+			near(t, "offcut", c.Offcut, 2000-used)
+			if c.Offcut < 0 {
+				t.Fatalf("overdrawn: %+v", c)
+			}
+		}
+		near(t, "sum", got, sum)
+		if count != n || float64(len(cut)) < sum/2000 || float64(len(cut)) > math.Ceil(2*(sum+3*float64(n))/2000) {
+			t.Fatalf("%d parts, %d lengths for %g mm", count, len(cut), sum)
+		}
+		if n == 2 {
+			want := 2
+			if sum+3 <= 2000 {
+				want = 1
+			}
+			if len(cut) != want {
+				t.Fatalf("a pair of %g takes %d lengths, want %d", sum, len(cut), want)
+			}
+		}
+	}
+	_, err := stock.Cut([]stock.Part{{"head bar", 2100.2}}, 2000, 3)
+	var bad *hung.Impossible
+	if !errors.As(err, &bad) || bad.Key != "bar.stock" || bad.Limit != 2101 {
+		t.Errorf("too long: %v", err)
+	}
+}
+
+// The list reads back as it was written, and no text runs as a formula.
+func TestCSV(t *testing.T) {
+	in := input()
+	in.Design.Cloth.Name = "=HYPERLINK(\"x\"), \"ripstop\"\nheavy"
+	b, err := stock.Of(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var first, second bytes.Buffer
+	for _, w := range []*bytes.Buffer{&first, &second} {
+		if err := b.WriteCSV(w); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if first.String() != second.String() {
+		t.Error("same list, other bytes")
+	}
+	rows, err := csv.NewReader(&first).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(rows) != 1+len(b.Rows)+len(b.Masses)+1 {
+		t.Errorf("%d rows", len(rows))
+	}
+	if got, want := rows[1][1], "'"+in.Design.Cloth.Name; got != want {
+		t.Errorf("name %q, want %q", got, want)
+	}
+	if err := b.WriteCSV(broken{}); err == nil {
+		t.Error("a write error is lost")
+	}
+}
+
+type broken struct{}
+
+func (broken) Write([]byte) (int, error) { return 0, errors.New("disk full") }
