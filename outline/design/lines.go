@@ -9,28 +9,38 @@ import (
 type lines struct {
 	data   []byte
 	starts []int // offset of each line's first byte
+
+	// The place asked for last: reading on from there keeps a file that is one long
+	// line from taking quadratic time.
+	last   int
+	lastAt Position
 }
 
 // newLines indexes data.
-func newLines(data []byte) lines {
+func newLines(data []byte) *lines {
 	starts := []int{0}
 	for i, c := range data {
 		if c == '\n' {
 			starts = append(starts, i+1)
 		}
 	}
-	return lines{data, starts}
+	return &lines{data: data, starts: starts, lastAt: Position{1, 1}}
 }
 
 // position returns the line and the column, in characters, of an offset.
-func (l lines) position(offset int) Position {
+func (l *lines) position(offset int) Position {
 	offset = min(max(offset, 0), len(l.data))
 	i := sort.SearchInts(l.starts, offset+1) - 1
-	return Position{i + 1, utf8.RuneCount(l.data[l.starts[i]:offset]) + 1}
+	from, column := l.starts[i], 1
+	if l.lastAt.Line == i+1 && l.last <= offset {
+		from, column = l.last, l.lastAt.Column
+	}
+	l.last, l.lastAt = offset, Position{i + 1, column + utf8.RuneCount(l.data[from:offset])}
+	return l.lastAt
 }
 
 // text returns line n, from 1, without its end.
-func (l lines) text(n int) string {
+func (l *lines) text(n int) string {
 	end := len(l.data)
 	if n < len(l.starts) {
 		end = l.starts[n] - 1
@@ -43,7 +53,7 @@ func (l lines) text(n int) string {
 }
 
 // after returns the offset at which the line after line n starts.
-func (l lines) after(n int) int {
+func (l *lines) after(n int) int {
 	if n < len(l.starts) {
 		return l.starts[n]
 	}

@@ -56,12 +56,13 @@ func (t *table) add(e *entry) {
 type builder struct {
 	file    string
 	data    []byte
-	lines   lines
+	lines   *lines
 	root    *table
 	current *table
 	prefix  string // of the current table, for messages
 	parser  unstable.Parser
 	base    int             // offset in data at which the parser started
+	depth   int             // of the value that is being taken in
 	broken  map[string]bool // full names of keys on lines that are not TOML
 	faults  Faults
 	example func(key string) string // a value as the key may have it, in TOML
@@ -124,10 +125,11 @@ type step struct {
 	end  int // offset just after it
 }
 
-// steps returns the parts of the key of n.
+// steps returns the parts of the key of n, and no more of them than it takes to
+// see that there are too many.
 func (b *builder) steps(n *unstable.Node) []step {
 	var out []step
-	for it := n.Key(); it.Next(); {
+	for it := n.Key(); it.Next() && len(out) <= maxDepth; {
 		k := it.Node()
 		offset := b.base + int(k.Raw.Offset)
 		out = append(out, step{string(k.Data), b.lines.position(offset), offset + int(k.Raw.Length)})
@@ -139,6 +141,9 @@ func (b *builder) steps(n *unstable.Node) []step {
 func (b *builder) header(n *unstable.Node, list bool) {
 	path := b.steps(n)
 	b.prefix, b.current = "", &table{at: path[0].at} // what follows a faulty header is dropped
+	if b.tooDeep(len(path), path[0].at) {
+		return
+	}
 	t := b.root
 	prefix := ""
 	for _, s := range path[:len(path)-1] {
@@ -216,6 +221,9 @@ func (b *builder) element(t *table, full string, s step) *table {
 // keyValue puts one key and its value into t.
 func (b *builder) keyValue(t *table, prefix string, n *unstable.Node) {
 	path := b.steps(n)
+	if b.tooDeep(len(path), path[0].at) {
+		return
+	}
 	for _, s := range path[:len(path)-1] {
 		prefix = dotted(prefix, s.name)
 		if t = b.into(t, prefix, s); t == nil {
@@ -249,6 +257,11 @@ func (b *builder) valueAt(end int) Position {
 // value takes in a value that stands at the position at.
 func (b *builder) value(n *unstable.Node, full string, at Position) node {
 	v := node{kind: n.Kind, text: string(n.Data), at: at}
+	b.depth++
+	defer func() { b.depth-- }()
+	if b.tooDeep(b.depth, at) {
+		return v
+	}
 	switch n.Kind {
 	case unstable.Array:
 		for it := n.Children(); it.Next(); {
@@ -267,6 +280,20 @@ func (b *builder) value(n *unstable.Node, full string, at Position) node {
 		v.table.closed = true
 	}
 	return v
+}
+
+// maxDepth is how deep tables and lists may lie in each other: more than a design
+// needs, and few enough to keep hostile files from costing anything.
+const maxDepth = 8
+
+// tooDeep notes a fault and reports true where there are more levels than that.
+func (b *builder) tooDeep(levels int, at Position) bool {
+	if levels <= maxDepth {
+		return false
+	}
+	b.faults = append(b.faults, Fault{b.file, at.Line, at.Column, "",
+		"tables or lists lie too deep in each other", fmt.Sprintf("at most %d levels will do", maxDepth)})
+	return true
 }
 
 // twice notes that full is given at both positions.
