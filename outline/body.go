@@ -85,12 +85,10 @@ func (m *maker) bodyNotches(p *Piece) {
 // reach inside the cords.
 func (m *maker) innerStitch() []Line {
 	inner := m.edgesAt(m.out.Reach)
-	var left, right geom.Polyline
-	for _, i := range []int{rightHeadTail, rightBay, rightFootTail} {
-		right = append(right, inner[i]...)
-	}
-	for _, i := range []int{leftFootTail, leftBay, leftHeadTail} {
-		left = append(left, inner[i]...)
+	left := joinedUp(leftEdges(inner))
+	right := geom.Polyline{}
+	for _, p := range left {
+		right = append(right, geom.Pt(p.X, -p.Y))
 	}
 	return []Line{
 		{Name: "channel stitch right", Work: Stitch, Points: right},

@@ -3,6 +3,7 @@ package outline
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
@@ -99,20 +100,21 @@ func (m *maker) stripLabel(s Side, c design.Channel, stitch float64) []Label {
 // facing builds a channel piece cut to the curve: the outer edge is sewn to the
 // body's, the inner one turned under and stitched at the reach.
 func (m *maker) facing(s Side) error {
-	outer, inner := m.edges, m.edgesAt(m.out.Reach)
-	left := func(edges []geom.Polyline) geom.Polyline {
-		return append(append(edges[leftHeadTail].Reversed(), edges[leftBay].Reversed()[1:]...), edges[leftFootTail].Reversed()[1:]...)
+	outer, inner := leftEdges(m.edges), leftEdges(m.edgesAt(m.out.Reach))
+	in, out := joinedUp(inner), joinedUp(outer)
+	net := append(inner, geom.Polyline{in[len(in)-1], out[len(out)-1]})
+	for i := range outer {
+		net = append(net, outer[len(outer)-1-i].Reversed())
 	}
-	in, out := left(inner), left(outer)
-	ends := func(a, b geom.Point) geom.Polyline { return geom.Polyline{a, b} }
-	net := []geom.Polyline{in, ends(in[len(in)-1], out[len(out)-1]), out.Reversed(), ends(out[0], in[0])}
+	net = append(net, geom.Polyline{out[0], in[0]})
 	p := Piece{ID: "facing-" + s.String(), Title: "facing " + s.String(), Stock: Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
-	p.Cut = geom.OffsetEdges(net, []float64{m.d.Channel.TurnUnder + m.d.Channel.Foot, m.d.Seam.End, m.d.Seam.Side, m.d.Seam.End})
-	fold := in.Offset(m.d.Channel.Foot)
-	p.Lines = []Line{
-		{Name: "net line", Work: Stitch, Points: geom.Polyline(p.Net), Closed: true},
-		{Name: "press line", Work: Score, Points: fold},
+	c, end, side := m.d.Channel, m.d.Seam.End, m.d.Seam.Side
+	under := c.TurnUnder + c.Foot
+	p.Cut = geom.OffsetEdges(net, []float64{under, under, under, end, side, side, side, end})
+	p.Lines = []Line{{Name: "net line", Work: Stitch, Points: geom.Polyline(p.Net), Closed: true}}
+	for i, e := range geom.MovedEdges(net, []float64{c.Foot, c.Foot, c.Foot, 0, 0, 0, 0, 0})[:len(inner)] {
+		p.Lines = append(p.Lines, Line{Name: fmt.Sprintf("press line %d", i+1), Work: Score, Points: e})
 	}
 	edge := m.cord.Beside(out)
 	l, t := drawNotches(edge, m.onSide(s), notchStyle{allowance: m.d.Seam.Side, inside: -1})
@@ -131,6 +133,20 @@ func (m *maker) facing(s Side) error {
 		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
 	}, 0))
 	return nil
+}
+
+// leftEdges returns the body's edges at v > 0 from head to foot: tail, bay, tail.
+func leftEdges(edges []geom.Polyline) []geom.Polyline {
+	return []geom.Polyline{edges[leftHeadTail].Reversed(), edges[leftBay].Reversed(), edges[leftFootTail].Reversed()}
+}
+
+// joinedUp returns edges that each end where the next starts as one line.
+func joinedUp(edges []geom.Polyline) geom.Polyline {
+	out := slices.Clone(edges[0])
+	for _, e := range edges[1:] {
+		out = append(out, e[1:]...)
+	}
+	return out
 }
 
 // facingGaps marks where the outer seam stays open for the bars' tips.

@@ -115,9 +115,7 @@ func (m *maker) seamLines() {
 		in = m.out.Reach - m.d.Channel.Depth
 	}
 	m.edges = m.edgesAt(in)
-	left := flat.Edge{Flat: append(append(m.edges[leftHeadTail].Reversed(),
-		m.edges[leftBay].Reversed()[1:]...), m.edges[leftFootTail].Reversed()[1:]...)}
-	m.out.SideNet = m.cord.Beside(left.Flat)
+	m.out.SideNet = m.cord.Beside(joinedUp(leftEdges(m.edges)))
 	for _, e := range []hung.End{hung.Head, hung.Foot} {
 		line := m.edges[footEnd]
 		if e == hung.Head {

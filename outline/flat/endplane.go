@@ -107,5 +107,5 @@ func (p endPlane) meet(bed Surface, a, q float64) (Vec, float64, error) {
 		}
 		a -= miss * delta / (p.past(next) - miss)
 	}
-	return Vec{}, a, errOpenEdge
+	return Vec{}, a, ErrOpenEdge
 }

@@ -138,7 +138,7 @@ func (t *Threads) cell(s Surface, i, j int) error {
 		fa, fb := toBelow.dot(sa)/lb, toBelow.dot(sb)/lb
 		ga, gb := toLeft.dot(sa)/ll, toLeft.dot(sb)/ll
 		det := fa*gb - fb*ga
-		if math.Abs(det) < 1e-6 {
+		if !(math.Abs(det) > 1e-6) {
 			return ErrLocked
 		}
 		da, db := (fb*g-f*gb)/det, (f*ga-fa*g)/det

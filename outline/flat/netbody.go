@@ -59,33 +59,45 @@ type weave struct {
 	barI  int // the weft thread that meets the bar on the centre line
 }
 
-// weaveHalf weaves one half of the bed and reads its outline off the net.
+// weaveHalf weaves one half of the bed and reads its outline off the net. A
+// strongly sheared tail spreads beyond its girth: where the net turns out too
+// narrow it is woven again, wider.
 func weaveHalf(s *hung.Shape, e hung.End, cell float64, leaning bool) (halfBody, error) {
-	w, err := newWeave(s, e, cell)
-	if err != nil {
-		return halfBody{}, err
+	var err error
+	for _, wide := range []float64{1.04, 1.4, 1.9} {
+		var w *weave
+		if w, err = newWeave(s, e, cell, wide); err != nil {
+			return halfBody{}, err
+		}
+		w.plane = newEndPlane(s, e, leaning)
+		var r rim
+		if r, err = w.side(); err == nil {
+			return w.cut(r)
+		}
+		if !errors.Is(err, ErrOpenEdge) {
+			return halfBody{}, err
+		}
 	}
-	w.plane = newEndPlane(s, e, leaning)
-	side, err := w.side()
-	if err != nil {
-		return halfBody{}, err
-	}
-	return w.cut(side)
+	return halfBody{}, err
 }
 
-// newWeave weaves out to a little beyond the end's corner.
-func newWeave(s *hung.Shape, e hung.End, cell float64) (*weave, error) {
+// newWeave weaves out to a little beyond the end's corner, and across by wide
+// times the largest girth.
+func newWeave(s *hung.Shape, e hung.End, cell, wide float64) (*weave, error) {
 	w := &weave{s: s, e: e}
 	flatBay := s.Problem.Bed.Span / 2 / math.Cos(s.Problem.Bed.Lift)
 	end := s.Ends[e]
-	girth := max(s.At(0).Section.Girth(), end.Section.Girth(), end.Last.Girth())
+	girth := 0.0
+	for _, x := range s.Stations(40) {
+		girth = max(girth, s.At(x).Section.Girth())
+	}
 	u := divided(nil, flatBay, cell)
 	w.barI = len(u) - 1
 	// Along the cord the tail is longer than along the centre line: the corner
 	// lies further out than the middle of the end by up to the difference.
-	beyond := end.TailArc + 4*cell
+	beyond := 1.25*end.TailArc + 6*cell
 	u = divided(u, flatBay+beyond, cell)
-	v := divided(nil, girth/2+4*cell, cell)
+	v := divided(nil, girth/2*wide+6*cell, cell)
 	var err error
 	if w.net, err = Weave(bedSurface(s, e), u, v); err != nil {
 		return nil, err
@@ -94,7 +106,7 @@ func newWeave(s *hung.Shape, e hung.End, cell float64) (*weave, error) {
 	for i := range u {
 		w.edge[i] = make([]float64, len(v))
 		for j := range v {
-			sec, err := sectionBeyond(s, e.Sign()*w.net.A[i][j])
+			sec, err := s.SectionBeyond(e.Sign() * w.net.A[i][j])
 			if err != nil {
 				return nil, err
 			}
@@ -123,27 +135,11 @@ func bedSurface(s *hung.Shape, e hung.End) Surface {
 	sign := e.Sign()
 	return func(a, b float64) (Vec, error) {
 		x := sign * a
-		sec, err := sectionBeyond(s, x)
+		sec, err := s.SectionBeyond(x)
 		if err != nil {
 			return Vec{}, err
 		}
 		y, z := sec.Point(b)
 		return Vec{a, y, z + s.Problem.Bottom(x)}, nil
 	}
-}
-
-// sectionBeyond returns the section at x, and past the tail's end the one there
-// run on: the net needs a few cells beyond, where the sides may lean past the
-// vertical, to find the corner between threads.
-func sectionBeyond(s *hung.Shape, x float64) (hung.Section, error) {
-	sec, err := s.SectionAt(x)
-	if err == nil {
-		return sec, nil
-	}
-	var bad hung.SectionError
-	head, foot := s.TailEnds()
-	if errors.As(err, &bad) && (x < head || x > foot) {
-		return hung.NewSection(bad.Half, bad.Height, bad.Radius)
-	}
-	return sec, err
 }

@@ -7,11 +7,15 @@ import (
 	"slingloft/outline/geom"
 )
 
-// errOpenEdge is returned where the net ends before the cloth does.
-var errOpenEdge = errors.New("the cloth's edge leaves its thread net")
+// ErrOpenEdge is returned where the net ends before the cloth does.
+var ErrOpenEdge = errors.New("the cloth's edge leaves its thread net")
 
 // errLeans is returned where a leaning end section would reach back to the bar.
 var errLeans = errors.New("a leaning end section would cut across the bar; make the tail longer or the cap upright")
+
+// near is how close to a tip or a corner the next point of an outline may lie,
+// mm: a shorter segment would have no direction to speak of.
+const near = 0.5
 
 // rim is the side of the half bed on the net: a point on each weft thread, and
 // the corner.
@@ -27,7 +31,7 @@ func (w *weave) side() (rim, error) {
 	for i := range w.net.U {
 		j, ok := crossing(w.edge[i])
 		if !ok {
-			return r, errOpenEdge
+			return r, ErrOpenEdge
 		}
 		v := rootAt(w.net.V, w.edge[i], j)
 		x := cubicAt(w.net.V, w.net.A[i], v)
@@ -40,7 +44,7 @@ func (w *weave) side() (rim, error) {
 		}
 	}
 	if r.past[len(r.past)-1] <= 0 {
-		return r, errOpenEdge
+		return r, ErrOpenEdge
 	}
 	return r.closed(w.s.Problem.Bed.Span / 2)
 }
@@ -73,19 +77,24 @@ func (r rim) closed(half float64) (rim, error) {
 	}
 	var out rim
 	for i := range k {
-		out.push(r.u[i], r.v[i], r.x[i], r.past[i])
+		if r.x[i] < half-near {
+			out.push(r.u[i], r.v[i], r.x[i], r.past[i])
+		}
 	}
 	at := func(of []float64) float64 { return cubicAt(inner.x, of, half) }
-	out.bar = k
+	out.bar = len(out.x)
 	out.push(at(inner.u), at(inner.v), half, at(inner.past))
-	tail := out.part(k, k+1)
+	tail := out.part(out.bar, out.bar+1)
 	for i := range outer.x {
+		if outer.x[i] < half+near {
+			continue
+		}
 		tail.push(outer.u[i], outer.v[i], outer.x[i], outer.past[i])
 	}
-	if tail.past[0] > -same {
+	if tail.past[0] > -near {
 		return rim{}, errLeans
 	}
-	for i := 1; tail.past[i] < -same; i++ {
+	for i := 1; tail.past[i] < -near; i++ {
 		out.push(tail.u[i], tail.v[i], tail.x[i], tail.past[i])
 	}
 	end := func(of []float64) float64 { return cubicAt(tail.past, of, 0) }
@@ -139,14 +148,14 @@ func (w *weave) across(past func(Vec) float64, corner geom.Point, from int) (Edg
 	sign := w.e.Sign()
 	u := w.net.U[from:]
 	col, along := make([]float64, len(u)), make([]float64, len(u))
-	for j := 0; j < len(w.net.V) && w.net.V[j] < corner.Y-1e-7; j++ {
+	for j := 0; j < len(w.net.V) && w.net.V[j] < corner.Y-near; j++ {
 		for i := range u {
 			col[i] = -past(w.net.Point[from+i][j])
 			along[i] = w.net.B[from+i][j]
 		}
 		i, ok := crossing(col)
 		if !ok {
-			return e, errOpenEdge
+			return e, ErrOpenEdge
 		}
 		at := rootAt(u, col, i)
 		e.Flat = append(e.Flat, geom.Pt(sign*at, w.net.V[j]))

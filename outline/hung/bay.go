@@ -1,6 +1,7 @@
 package hung
 
 import (
+	"errors"
 	"math"
 
 	"slingloft/outline/design"
@@ -333,7 +334,7 @@ func (s *solver) walk(thrust float64) (trial, error) {
 	if b.Control == design.Thrust {
 		return s.walkTo(b.ControlValue)
 	}
-	high := 8 * thrust
+	high := 3 * thrust
 	near, err := s.firstOnWalk(&high)
 	if err != nil {
 		return trial{}, err
@@ -430,7 +431,7 @@ func (s *solver) between(much, little trial) (trial, error) {
 // limit returns the error for a control that asks for more than the bay can
 // have; near is the last shape that exists and past a thrust that is too low.
 func (s *solver) limit(near trial, past float64, cause error) error {
-	for range 20 {
+	for range 8 {
 		h := (near.thrust + past) / 2
 		t, err := s.atThrust(h, near.dy, near.dz)
 		if err != nil {
@@ -438,6 +439,10 @@ func (s *solver) limit(near trial, past float64, cause error) error {
 			continue
 		}
 		near = t
+	}
+	var place SectionError
+	if !errors.As(cause, &place) {
+		cause = nil // the search's own trouble tells a maker nothing
 	}
 	// A little inside the limit, so that the value named does work.
 	const inside = 0.995

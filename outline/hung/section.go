@@ -50,6 +50,15 @@ const (
 // underbody of the given radius, all mm: from d² = y² + (h−R)², t² = d² − R² and
 // θ = atan2(y, R−h) − acos(R/d). The error is a [SectionError] with X left 0.
 func NewSection(half, height, radius float64) (Section, error) {
+	s, err := leaningSection(half, height, radius)
+	if err == nil && s.Wall > math.Pi/2+1e-12 {
+		err = SectionError{0, half, height, radius, reasonPast}
+	}
+	return s, err
+}
+
+// leaningSection is NewSection without its upper limit on the wall's angle.
+func leaningSection(half, height, radius float64) (Section, error) {
 	s := Section{Half: half, Height: height, Radius: radius}
 	fail := func(reason string) (Section, error) {
 		return Section{}, SectionError{0, half, height, radius, reason}
@@ -66,9 +75,6 @@ func NewSection(half, height, radius float64) (Section, error) {
 	s.Wall = math.Atan2(half, radius-height) - math.Atan2(s.Length, radius)
 	if !(s.Wall > 0) {
 		return fail(reasonBelow)
-	}
-	if s.Wall > math.Pi/2+1e-12 {
-		return fail(reasonPast)
 	}
 	return s, nil
 }

@@ -66,6 +66,23 @@ func (s *Shape) SectionAt(x float64) (Section, error) {
 	return s.Problem.section(x, y, z)
 }
 
+// SectionBeyond returns the section at x as [Shape.SectionAt] does up to the
+// tails' ends. Past them it is the smooth continuation that a flat pattern needs
+// for a few cells of its net: the sides close in ever more slowly, so that they
+// never meet, and may lean past the vertical.
+func (s *Shape) SectionBeyond(x float64) (Section, error) {
+	first, last := s.cord[0].from, s.cord[len(s.cord)-1].to
+	end := min(max(x, first), last)
+	if end == x {
+		return s.SectionAt(x)
+	}
+	q := s.inside(end)
+	past := x - end
+	y := q.Y * math.Exp(q.DY*past/q.Y)
+	z := q.Z + q.DZ*past
+	return leaningSection(y, z-s.Problem.Bottom(x), s.Problem.Radius(x))
+}
+
 // inside reads the shape at a station within the tails' ends. At a bar it reads
 // the bay's side.
 func (s *Shape) inside(x float64) Station {
