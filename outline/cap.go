@@ -24,7 +24,7 @@ func (m *maker) cap(e hung.End) error {
 	net := []geom.Polyline{seam, top}
 	p := Piece{ID: "cap-" + e.String(), Title: "cap " + e.String(), Stock: Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
-	m.out.Caps[e] = p.Net
+	m.out.CapSeams[e], m.out.CapTops[e] = seam, top
 	// The hem is folded twice, so that it takes its own width two times.
 	p.Cut = geom.OffsetEdges(net, []float64{m.d.Seam.Cap, 2 * m.d.Cap.Hem})
 	hem := geom.MovedEdges(net, []float64{m.d.Seam.Cap, m.d.Cap.Hem})[1]

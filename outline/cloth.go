@@ -48,7 +48,10 @@ type Sewn struct {
 	EndNets     [2]flat.Edge
 	EndNotches  [2][]Notch
 	BarLines    [2]geom.Polyline // bar lines from the centre line to the seam at v > 0
-	Caps        [2]geom.Ring     // finished caps; empty where the end is gathered
+
+	// CapSeams run from the right corner under the bed to the left one, CapTops
+	// back; empty where the end is gathered.
+	CapSeams, CapTops [2]geom.Polyline
 }
 
 // clothLetter is the height of lettering on cloth, mm: plotted by pen and read

@@ -23,14 +23,11 @@ func (p *Plan) Pieces() []outline.Piece {
 func (p *Plan) Curves() []Curve {
 	side := p.Sewn.SideNet.Flat
 	arc := geom.NewArc(side)
-	var tip [2]float64
-	for e, l := range p.Sewn.BarLines {
-		tip[e], _ = arc.Nearest(l[len(l)-1])
-	}
+	head, foot := p.tipRuns()
 	out := []Curve{
-		{"side of the bay", arc.Between(tip[hung.Head], tip[hung.Foot])},
-		{"side of the head tail", arc.Between(0, tip[hung.Head])},
-		{"side of the foot tail", arc.Between(tip[hung.Foot], arc.Length())},
+		{"side of the bay", arc.Between(head, foot)},
+		{"side of the head tail", arc.Between(0, head)},
+		{"side of the foot tail", arc.Between(foot, arc.Length())},
 	}
 	for _, e := range []hung.End{hung.Head, hung.Foot} {
 		line := geom.NewArc(p.Sewn.EndNets[e].Flat)
