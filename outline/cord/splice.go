@@ -142,6 +142,9 @@ func (s Splicing) notes(d design.Design) []string {
 	default:
 		n = append(n, "contraction as given, not from a test splice: make one before cutting")
 	}
+	if s.Hook == DefaultHook {
+		n = append(n, fmt.Sprintf("eyes are taken to hang on a hook or ring %d mm thick: own choice", DefaultHook))
+	}
 	if s.tip == 0 {
 		n = append(n, "the spread of the tip gap round the bar's tip is not counted")
 	}

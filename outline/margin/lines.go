@@ -60,7 +60,8 @@ func given(v, otherwise float64) float64 {
 
 const cordSource = "breaking strength from the cord's data sheet × splice efficiency; required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)"
 
-// rope checks one cord of the given kind, of which runs share the load.
+// rope checks one cord of the given kind, of which runs share the load. Its splices
+// and eyes are checked with it: the efficiency is theirs.
 func (b *book) rope(name string, c Case, load float64, kind design.Cord, key string, runs float64) {
 	k := Check{Name: name, Case: c.Name, Load: load, Factor: 1, Unit: "N",
 		Required: given(b.design.Margins.Cord, CordMargin), Source: cordSource}

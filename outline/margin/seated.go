@@ -20,8 +20,9 @@ const SeatBreadth = 333
 // Hung frictionless it takes the shape in which the load is lowest. If the other
 // side can go slack that is a straight line from either apex to the load, through
 // the bar's tip: bars and the other side carry nothing, one cord carries all. If the
-// other side's cord gets taut first ([braced]) it keeps the loaded cord from
-// stretching out and the bars are loaded too.
+// other side's cord gets taut first (see braced) it keeps the loaded cord from
+// stretching out and the bars are loaded too. Whether it gets taut is looked at with
+// the apexes where they are.
 //
 // How far apart the apexes then are depends on the hang lines. Two extremes bracket
 // it: no hang lines at all, the apexes stay where they are under one who lies; and
@@ -39,7 +40,11 @@ func seated(s *hung.Shape, sleeper design.Sleeper) Case {
 	p := plane(s, weight)
 	short := p.straight()
 	if p.taut(short) {
-		short = p.braced()
+		held, ok := p.braced()
+		if !ok {
+			return Case{Name: Seated, Basis: c.Basis, Cannot: "no posture is found in which the other side's cord is taut"}
+		}
+		short = held
 		c.Basis += "; the other side's cord is taut and loads the bars"
 	}
 	for e, end := range s.Ends {
@@ -145,7 +150,7 @@ func (f frame) taut(p posture) bool { return p.high[1].minus(p.high[0]).len() > 
 
 // braced finds the lowest load with the other side's cord taut: over the turn of
 // the head's triangle of legs and bar, the foot's following from the cord's length.
-func (f frame) braced() posture {
+func (f frame) braced() (p posture, ok bool) {
 	height := func(turn float64) float64 {
 		p, ok := f.turned(turn)
 		if !ok {
@@ -162,11 +167,13 @@ func (f frame) braced() posture {
 		}
 	}
 	turn, _ := numeric.Peak(height, at-math.Pi/steps, at+math.Pi/steps)
-	p, ok := f.turned(turn)
-	if !ok {
-		p, _ = f.turned(at)
+	if p, ok = f.turned(turn); !ok {
+		p, ok = f.turned(at)
 	}
-	return f.loaded(p)
+	if !ok {
+		return p, false
+	}
+	return f.loaded(p), true
 }
 
 // turned lays the frame out with the head's loaded leg turned down by the given

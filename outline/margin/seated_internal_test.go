@@ -5,6 +5,8 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
@@ -24,7 +26,10 @@ func TestBracedBalance(t *testing.T) {
 	if !f.taut(f.straight()) {
 		t.Fatal("the sample is meant to be taut")
 	}
-	p := f.braced()
+	p, ok := f.braced()
+	if !ok {
+		t.Fatal("no posture")
+	}
 	if math.Abs(p.high[1].minus(p.high[0]).len()-f.cord) > 1e-6 {
 		t.Errorf("cord %g, want %g", p.high[1].minus(p.high[0]).len(), f.cord)
 	}
@@ -70,7 +75,7 @@ func TestNothingHangsLower(t *testing.T) {
 	for name, f := range map[string]frame{"slack": narrow(), "braced": wide()} {
 		p := f.straight()
 		if f.taut(p) {
-			p = f.braced()
+			p, _ = f.braced()
 		}
 		rng := rand.New(rand.NewPCG(1, 2))
 		best, at := math.Inf(1), [6]float64{}
@@ -148,4 +153,44 @@ func TestWholeWeightSits(t *testing.T) {
 	if c := seated(&s, d.Sleeper); math.Abs(c.Cloth-90*hung.Gravity/SeatBreadth) > 1e-9 {
 		t.Errorf("cloth %g N/mm, want the whole weight over the seat", c.Cloth)
 	}
+}
+
+// Whatever bed hangs has finite loads in every case, and one who sits pulls harder
+// on a cord than half the weight.
+func TestLoadsAreFinite(t *testing.T) {
+	taut := 0
+	rapid.Check(t, func(t *rapid.T) {
+		f := func(lo, hi float64, name string) float64 { return rapid.Float64Range(lo, hi).Draw(t, name) }
+		var d design.Design
+		d.Sleeper = design.Sleeper{Stature: f(1400, 2000, "stature"), Mass: f(40, 150, "mass")}
+		bar := f(600, 1300, "bar")
+		d.Bed = design.Bed{
+			Span: f(1100, 1900, "span"), HeadBar: bar, FootBar: bar * f(0.8, 1.1, "foot bar"), HeadValue: f(300, 600, "drop"),
+			ControlValue: f(80, 300, "depth"), HeadTail: 120, FootTail: 140,
+			HeadLeg: bar * f(0.62, 1.3, "head leg"), FootLeg: bar * f(0.62, 1.3, "foot leg"),
+			HeadRadius: 120, SeatRadius: 130, FootRadius: 110,
+		}
+		s, err := hung.Solve(hung.ProblemOf(d))
+		if err != nil {
+			t.Skip("does not hang")
+		}
+		r := Of(Input{Shape: &s, Design: d})
+		for _, c := range r.Cases {
+			for _, v := range []float64{c.Side, c.Leg[0], c.Leg[1], c.Hang[0], c.Hang[1], c.Bar[0], c.Bar[1], c.Cloth} {
+				if math.IsNaN(v) || math.IsInf(v, 0) || v < 0 {
+					t.Fatalf("%+v", c)
+				}
+			}
+			if c.Name == Seated && c.Cannot == "" && c.Side < d.Sleeper.Mass*hung.Gravity/2 {
+				t.Fatalf("%+v", c)
+			}
+			if c.Name == Seated && (c.Bar[0] > 0 || c.Cannot != "") {
+				taut++
+			}
+			if c.Cannot != "" && c.Name == Seated {
+				t.Logf("cannot: %s", c.Cannot)
+			}
+		}
+	})
+	t.Logf("the other cord is taut in %d beds", taut)
 }
