@@ -2,6 +2,7 @@ package outline
 
 import (
 	"fmt"
+	"slices"
 
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
@@ -156,19 +157,22 @@ func (m *maker) edgesAt(in float64) []geom.Polyline {
 	return geom.MovedEdges(edges, d)
 }
 
-// barLine returns an end's bar line from the centre line out to the seam.
+// barLine returns an end's bar line from the centre line out to the seam, which
+// it meets beside the seam's own corner.
 func (m *maker) barLine(e hung.End) geom.Polyline {
-	corner := m.edges[leftBay][0]
-	if e == hung.Head {
-		corner = m.edges[leftBay][len(m.edges[leftBay])-1]
-	}
-	var l geom.Polyline
-	for _, p := range m.b.Bars[e] {
-		if p.Y < corner.Y-1e-6 {
-			l = append(l, p)
+	bar, seam := m.b.Bars[e], m.out.SideNet.Flat
+	// Run on a little, for a seam outside the cord.
+	last := bar[len(bar)-1]
+	out := last.Minus(bar[len(bar)-2]).Unit()
+	long := append(slices.Clone(bar), last.Plus(out.Times(2*m.d.Channel.Depth)))
+	for i := 1; i < len(long); i++ {
+		for j := 1; j < len(seam); j++ {
+			if p, ok := geom.Crossing(long[i-1], long[i], seam[j-1], seam[j]); ok {
+				return append(slices.Clone(long[:i]), p)
+			}
 		}
 	}
-	return append(l, corner)
+	return bar
 }
 
 // notches places the matching marks of every seam.

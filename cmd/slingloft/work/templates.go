@@ -127,6 +127,9 @@ func cordEnds(c cord.Cord) []cordEnd {
 	start := cordEnd{id: id + "-start", title: c.Name + ", start", marks: []outline.GaugeMark{{Name: "END"}}}
 	end := cordEnd{id: id + "-end", title: c.Name + ", end", marks: []outline.GaugeMark{{Name: "END"}}}
 	for _, m := range c.Marks {
+		if m.Name == "middle" {
+			continue // found by folding the cord
+		}
 		if m.FromStart < m.FromEnd {
 			start.marks = append(start.marks, outline.GaugeMark{Name: strings.ToUpper(m.Name), At: m.FromStart})
 		} else {
