@@ -57,7 +57,25 @@ func (f Faults) sorted() Faults {
 		out[MaxFaults-1].Found = "more faults follow"
 		out[MaxFaults-1].Hint = "mend those above first"
 	}
+	for i, one := range out {
+		out[i].Key, out[i].Found, out[i].Hint = shown(one.Key), short(one.Found), short(one.Hint)
+	}
 	return out
+}
+
+// shown returns a key as it is set in messages: one line, not too long.
+func shown(key string) string {
+	q := quantity.Quoted(key)
+	return q[1 : len(q)-1]
+}
+
+// short cuts a part of a message that holds an endless word of the file.
+func short(text string) string {
+	const limit = 600
+	if r := []rune(text); len(r) > limit {
+		return string(r[:limit-1]) + "…"
+	}
+	return text
 }
 
 // Position is a place in a design file.

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"slingloft/outline/quantity"
@@ -21,8 +22,8 @@ type keys struct {
 	lists  []repeated
 }
 
-// newKeys indexes the schema.
-func newKeys() keys {
+// allKeys is the schema with its index, built once; nobody changes what it returns.
+var allKeys = sync.OnceValue(func() keys {
 	k := keys{rows: schema(), byKey: map[string]row{}, lists: lists()}
 	for _, r := range k.rows {
 		k.byKey[r.key] = r
@@ -33,7 +34,7 @@ func newKeys() keys {
 		}
 	}
 	return k
-}
+})
 
 // list returns the array of tables of that name.
 func (k keys) list(table string) (repeated, bool) {
@@ -69,7 +70,7 @@ type reader struct {
 // error is a [Faults] with all that was found, and the design is not to be used.
 // The Source remembers where each key stands, for the faults of later stages.
 func Read(name string, data []byte) (Design, Source, error) {
-	r := &reader{keys: newKeys(), bad: map[string]bool{},
+	r := &reader{keys: allKeys(), bad: map[string]bool{},
 		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf")) // some editors mark UTF-8 so
 	if p := unreadable(data); p != nil {
@@ -122,7 +123,7 @@ func invalid(data []byte) int {
 // Defaults returns a design that holds only the values of keys that were left out.
 func Defaults() Design {
 	var d Design
-	for _, r := range schema() {
+	for _, r := range allKeys().rows {
 		if r.usual == "" {
 			continue
 		}
@@ -173,12 +174,6 @@ func (r *reader) entry(tableName string, e *entry) {
 	default:
 		r.unknownTable(tableName, full, e)
 	}
-}
-
-// shown returns a key as it is set in messages: one line, not too long.
-func shown(key string) string {
-	q := quantity.Quoted(key)
-	return q[1 : len(q)-1]
 }
 
 // unknownTable notes a table that is not in the schema.

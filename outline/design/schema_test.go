@@ -36,7 +36,7 @@ func TestSchema(t *testing.T) {
 	for _, w := range exclusive() {
 		for _, set := range w.alternatives {
 			for _, key := range set {
-				if _, isList := newKeys().list(key); !seen[key] && !isList {
+				if _, isList := allKeys().list(key); !seen[key] && !isList {
 					t.Errorf("%s excludes others but is not in the schema", key)
 				}
 			}
@@ -47,7 +47,7 @@ func TestSchema(t *testing.T) {
 // The reference, the starter file and the table documentation name everything.
 func TestReferenceNamesAll(t *testing.T) {
 	reference, starter, docs := Reference(), Starter(true), tableDocs()
-	k := newKeys()
+	k := allKeys()
 	for _, r := range k.rows {
 		if !strings.Contains(reference, "| `"+r.name()+"` | ") || !strings.Contains(starter, r.name()+" = ") {
 			t.Errorf("%s is not in the reference or the starter file", r.key)

@@ -74,7 +74,7 @@ func TestSameDesign(t *testing.T) {
 // not given may be 0.
 func inRange(t testing.TB, d Design) {
 	t.Helper()
-	k := newKeys()
+	k := allKeys()
 	check := func(d Design, rows []row) {
 		for _, r := range rows {
 			switch v := r.get(&d).(type) {

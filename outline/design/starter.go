@@ -10,7 +10,7 @@ import (
 func Starter(inches bool) string {
 	var b strings.Builder
 	b.WriteString(starterHead)
-	k := newKeys()
+	k := allKeys()
 	docs := tableDocs()
 	rows := k.in("")
 	writeRows(&b, rows, inches, false)
@@ -100,7 +100,7 @@ func comment(b *strings.Builder, mark, text string) {
 // where it is left out, and an example in both systems of units.
 func Reference() string {
 	var b strings.Builder
-	k := newKeys()
+	k := allKeys()
 	docs := tableDocs()
 	for _, t := range append([]string{""}, k.tables...) {
 		rows := k.in(t)

@@ -13,7 +13,7 @@ import (
 // has to be one that Read would accept. Keys at their usual value are left out.
 func Write(d Design) []byte {
 	var b strings.Builder
-	k := newKeys()
+	k := allKeys()
 	usual := Defaults()
 	for _, r := range k.in("") {
 		r.write(&b, &d, &usual)

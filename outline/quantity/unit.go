@@ -12,6 +12,8 @@
 // not finite.
 package quantity
 
+import "sync"
+
 // Exact factors, each stated once; every other factor is built from these.
 const (
 	// Inch is the international inch in mm: exact since the international yard
@@ -70,7 +72,8 @@ type Unit struct {
 
 // catalogue lists the units that are understood. The first metric and the first
 // imperial unit of a dimension are the ones that messages are written in.
-func catalogue() []Unit {
+// It is built once and never changed.
+var catalogue = sync.OnceValue(func() []Unit {
 	return []Unit{
 		{Symbol: "%", Dimension: Ratio, Factor: 0.01},
 
@@ -122,7 +125,7 @@ func catalogue() []Unit {
 		{Symbol: "lb/in³", Dimension: Density, Factor: Pound * 1e9 / (Inch * Inch * Inch), Imperial: true,
 			also: []string{"lb/in3", "lb/in^3"}},
 	}
-}
+})
 
 // Units returns the units of d, those that messages prefer first.
 func (d Dimension) Units() []Unit {
