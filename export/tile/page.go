@@ -49,7 +49,7 @@ func (f furniture) joints(c cell, kept map[cell]bool) []outline.Line {
 			if other.row < c.row || (other.row == c.row && other.column < c.column) {
 				first, second = other, c
 			}
-			out = append(out, joint(first.name()+"|"+second.name(), at, along, length)...)
+			out = append(out, joint(first.name()+" + "+second.name(), at, along, length)...)
 		}
 	}
 	right, up := geom.Pt(1, 0), geom.Pt(0, 1)

@@ -16,10 +16,10 @@ type Paper struct {
 func Papers() []Paper {
 	const inch = 25.4
 	return []Paper{
-		{"a4", 210, 297},
-		{"a3", 297, 420},
-		{"letter", 8.5 * inch, 11 * inch},
-		{"tabloid", 11 * inch, 17 * inch},
+		{"A4", 210, 297},
+		{"A3", 297, 420},
+		{"Letter", 8.5 * inch, 11 * inch},
+		{"Tabloid", 11 * inch, 17 * inch},
 	}
 }
 

@@ -39,7 +39,7 @@ func TestPagesReassembled(t *testing.T) {
 // The same by way of the PDF file as MuPDF draws it.
 func TestPrintedPagesReassembled(t *testing.T) {
 	d := probe.Drawing(t, 1)
-	paper, err := tile.PaperNamed("A4")
+	paper, err := tile.PaperNamed("a4")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -188,7 +188,7 @@ func TestSplitRefuses(t *testing.T) {
 	if _, err := tile.Split(d, export.Options{}, tile.Papers()[0]); err == nil {
 		t.Error("a field was divided onto A4")
 	}
-	if _, err := tile.PaperNamed("b7"); err == nil || !strings.Contains(err.Error(), "tabloid") {
+	if _, err := tile.PaperNamed("b7"); err == nil || !strings.Contains(err.Error(), "Tabloid") {
 		t.Errorf("paper b7: %v", err)
 	}
 }

@@ -1,0 +1,220 @@
+// Package travel puts the paths of a machine into an order with little idle
+// travel between them.
+//
+// The method: nearest neighbour, begun at the place where the tool stands; then,
+// until nothing gets shorter, reversal of stretches (2-opt, Croes 1958), moving of
+// one to three paths to another place either way round (or-opt, Or 1976), and
+// choosing anew the corner at which each closed path is begun, where only moves
+// that join a path to one of its near neighbours are tried; then many times over a
+// kick, the swap of two stretches, and the moves again around it (iterated local
+// search, Lourenço, Martin and Stützle 2003). Sources from memory. The tool ends
+// wherever the last path ends.
+package travel
+
+import (
+	"math"
+
+	"slingloft/outline/geom"
+)
+
+// Path is what the tool follows without a break. A closed path comes back to the
+// point at which it is begun, which may be any of its points.
+type Path struct {
+	Points geom.Polyline // at least one; the first is not repeated in a closed path
+	Closed bool
+}
+
+// Step is a path in the order of work.
+type Step struct {
+	Path     int  // index of the path
+	Reversed bool // an open path is followed from its end
+	Start    int  // index of the point at which a closed path is begun
+}
+
+// Follow returns the points in the order in which the tool comes to them, the
+// start once more at the end of a closed path.
+func (s Step) Follow(p Path) geom.Polyline {
+	if !p.Closed {
+		if s.Reversed {
+			return p.Points.Reversed()
+		}
+		return p.Points
+	}
+	n := len(p.Points)
+	out := make(geom.Polyline, 0, n+1)
+	for i := range n + 1 {
+		out = append(out, p.Points[(s.Start+i)%n])
+	}
+	return out
+}
+
+// block is how many paths are ordered at once; the time grows with its square.
+// More are ordered block by block as they come, as with the letters of a page.
+const block = 1500
+
+// Order returns the order in which to follow the paths when the tool stands at
+// from, and the same order for the same paths.
+func Order(paths []Path, from geom.Point) []Step {
+	var out []Step
+	for first := 0; first < len(paths); first += block {
+		some := paths[first:min(first+block, len(paths))]
+		t := newTour(some, from)
+		t.improve()
+		for _, s := range t.steps {
+			s.Path += first
+			out = append(out, s)
+		}
+		from = t.exit(len(t.steps) - 1)
+	}
+	return out
+}
+
+// Idle returns the travel between the paths in the order of the steps, in mm,
+// the way from the place from to the first path with it.
+func Idle(paths []Path, steps []Step, from geom.Point) float64 {
+	t := tour{paths: paths, steps: steps, from: from}
+	sum := 0.0
+	for i := range steps {
+		sum += t.gap(i)
+	}
+	return sum
+}
+
+// tour is an order under improvement.
+type tour struct {
+	paths []Path
+	steps []Step
+	from  geom.Point
+	near  [][]int // by path: the paths with ends near to its own
+	at    []int   // by path: its place in steps
+
+	queue  []int   // paths at which moves are to be tried
+	queued []bool  // by path: it is in the queue
+	change float64 // of the travel since it was last set to 0
+}
+
+// newTour begins with the nearest neighbour each time.
+func newTour(paths []Path, from geom.Point) *tour {
+	t := &tour{paths: paths, from: from, at: make([]int, len(paths)), queued: make([]bool, len(paths))}
+	taken := make([]bool, len(paths))
+	here := from
+	for range paths {
+		best, bestDist := Step{Path: -1}, math.Inf(1)
+		for i, p := range paths {
+			if !taken[i] {
+				if s, d := nearestEntry(i, p, here); d < bestDist || best.Path < 0 {
+					best, bestDist = s, d
+				}
+			}
+		}
+		taken[best.Path] = true
+		t.steps = append(t.steps, best)
+		here = t.exit(len(t.steps) - 1)
+	}
+	t.near = neighbours(paths)
+	t.renumber(0, len(paths))
+	return t
+}
+
+// nearestEntry returns the way to begin path number i from here.
+func nearestEntry(i int, p Path, here geom.Point) (Step, float64) {
+	last := len(p.Points) - 1
+	if !p.Closed {
+		a, b := here.Dist(p.Points[0]), here.Dist(p.Points[last])
+		return Step{Path: i, Reversed: b < a}, math.Min(a, b)
+	}
+	best, bestDist := 0, math.Inf(1)
+	for k, q := range p.Points {
+		if d := here.Dist(q); d < bestDist {
+			best, bestDist = k, d
+		}
+	}
+	return Step{Path: i, Start: best}, bestDist
+}
+
+// neighbours returns for each path the paths whose ends or corners are nearest to
+// an end of its own; of closed paths a few corners stand for all.
+func neighbours(paths []Path) [][]int {
+	const most = 10
+	ends := make([]geom.Polyline, len(paths))
+	for i, p := range paths {
+		ends[i] = geom.Polyline{p.Points[0], p.Points[len(p.Points)-1]}
+		if p.Closed {
+			const corners = 8
+			ends[i] = nil
+			for k := range corners {
+				ends[i] = append(ends[i], p.Points[k*len(p.Points)/corners])
+			}
+		}
+	}
+	out := make([][]int, len(paths))
+	for i := range paths {
+		var dist [most]float64
+		for k := range paths {
+			if k == i {
+				continue
+			}
+			d := nearest(ends[i], ends[k])
+			n := len(out[i])
+			if n == most && d >= dist[n-1] {
+				continue
+			}
+			if n < most {
+				out[i] = append(out[i], 0)
+				n++
+			}
+			j := n - 1 // sort it in, behind those as near
+			for ; j > 0 && dist[j-1] > d; j-- {
+				dist[j], out[i][j] = dist[j-1], out[i][j-1]
+			}
+			dist[j], out[i][j] = d, k
+		}
+	}
+	return out
+}
+
+func nearest(a, b geom.Polyline) float64 {
+	best := math.Inf(1)
+	for _, p := range a {
+		for _, q := range b {
+			best = math.Min(best, p.Dist(q))
+		}
+	}
+	return best
+}
+
+// entry and exit return where the tool begins and ends step i; entry is the exit
+// for a closed path.
+func (t *tour) entry(i int) geom.Point { return t.end(t.steps[i], true) }
+func (t *tour) exit(i int) geom.Point {
+	if i < 0 {
+		return t.from
+	}
+	return t.end(t.steps[i], false)
+}
+
+func (t *tour) end(s Step, first bool) geom.Point {
+	p := t.paths[s.Path]
+	switch {
+	case p.Closed:
+		return p.Points[s.Start]
+	case first != s.Reversed:
+		return p.Points[0]
+	}
+	return p.Points[len(p.Points)-1]
+}
+
+// gap returns the travel to step i; none to the place behind the last.
+func (t *tour) gap(i int) float64 {
+	if i >= len(t.steps) {
+		return 0
+	}
+	return t.exit(i - 1).Dist(t.entry(i))
+}
+
+// renumber takes note of the places of steps from first to before end.
+func (t *tour) renumber(first, end int) {
+	for i := first; i < end; i++ {
+		t.at[t.steps[i].Path] = i
+	}
+}

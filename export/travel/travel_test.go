@@ -1,0 +1,211 @@
+package travel
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"slingloft/outline/geom"
+)
+
+// scattered returns n paths in a field of 1000 mm: strokes, dots and rings.
+func scattered(rng *rand.Rand, n int, ringShare float64) []Path {
+	var out []Path
+	for range n {
+		at := geom.Pt(rng.Float64()*1000, rng.Float64()*1000)
+		if rng.Float64() < ringShare {
+			ring := Path{Closed: true}
+			for k := range 12 {
+				s, c := math.Sincos(float64(k) * math.Pi / 6)
+				ring.Points = append(ring.Points, at.Plus(geom.Pt(c, s).Times(15)))
+			}
+			out = append(out, ring)
+			continue
+		}
+		turn := rng.Float64() * 7
+		out = append(out, Path{Points: geom.Polyline{at, at.Plus(geom.Pt(10, 3).Turned(turn)), at.Plus(geom.Pt(20+rng.Float64()*30, 0).Turned(turn))}})
+	}
+	return out
+}
+
+// Every path is followed once, whole.
+func TestOrderIsAPermutation(t *testing.T) {
+	rng := rand.New(rand.NewPCG(1, 1))
+	for _, n := range []int{0, 1, 2, 3, 7, 100, 1700} {
+		paths := scattered(rng, n, 0.3)
+		steps := Order(paths, geom.Point{})
+		seen := make([]bool, n)
+		for _, s := range steps {
+			if seen[s.Path] {
+				t.Fatalf("%d paths: path %d twice", n, s.Path)
+			}
+			seen[s.Path] = true
+			p := paths[s.Path]
+			got, want := s.Follow(p).Length(), p.Points.Length()
+			if p.Closed {
+				want = geom.Ring(p.Points).Perimeter()
+			}
+			if math.Abs(got-want) > 1e-9 {
+				t.Errorf("path %d followed over %g mm of %g", s.Path, got, want)
+			}
+		}
+		if len(steps) != n {
+			t.Errorf("%d steps of %d", len(steps), n)
+		}
+	}
+}
+
+func TestSameOrderTwice(t *testing.T) {
+	paths := scattered(rand.New(rand.NewPCG(5, 5)), 400, 0.3)
+	a, b := Order(paths, geom.Point{}), Order(paths, geom.Point{})
+	for i := range a {
+		if a[i] != b[i] {
+			t.Fatalf("step %d is %v and %v", i, a[i], b[i])
+		}
+	}
+}
+
+// For five paths the best of all orders is found by trying them all.
+func TestNearExactTour(t *testing.T) {
+	rng := rand.New(rand.NewPCG(2, 2))
+	sum, best := 0.0, 0.0
+	for range 60 {
+		paths := scattered(rng, 5, 0.2)
+		got, want := Idle(paths, Order(paths, geom.Point{}), geom.Point{}), exact(paths, geom.Point{})
+		if got < want-1e-9 {
+			t.Fatalf("travel %g is shorter than the shortest, %g", got, want)
+		}
+		sum, best = sum+got, best+want
+	}
+	if ratio := sum / best; ratio > 1.03 {
+		t.Errorf("travel is %.3f of the shortest on average", ratio)
+	}
+}
+
+// exact returns the shortest travel by trying every order and way round.
+func exact(paths []Path, from geom.Point) float64 {
+	if len(paths) == 0 {
+		return 0
+	}
+	best := math.Inf(1)
+	for i, p := range paths {
+		rest := append(append([]Path(nil), paths[:i]...), paths[i+1:]...)
+		try := func(in, out geom.Point) {
+			best = math.Min(best, from.Dist(in)+exact(rest, out))
+		}
+		if !p.Closed {
+			try(p.Points[0], p.Points[len(p.Points)-1])
+			try(p.Points[len(p.Points)-1], p.Points[0])
+			continue
+		}
+		for _, q := range p.Points {
+			try(q, q)
+		}
+	}
+	return best
+}
+
+// On many open paths the travel stays near the lower bound of Held and Karp.
+func TestNearLowerBound(t *testing.T) {
+	rng := rand.New(rand.NewPCG(3, 3))
+	for range 2 {
+		paths := scattered(rng, 150, 0)
+		got, bound := Idle(paths, Order(paths, geom.Point{}), geom.Point{}), heldKarp(paths, geom.Point{}, 250)
+		t.Logf("travel %.0f mm, bound %.0f mm: %.1f %% above", got, bound, 100*(got/bound-1))
+		if got < bound || got > 1.10*bound {
+			t.Errorf("travel %.1f mm is not within 10 %% above the bound %.1f mm", got, bound)
+		}
+	}
+}
+
+// heldKarp returns a lower bound of the travel over open paths: the best minimum
+// spanning 1-tree that an ascent over node penalties finds (Held and Karp 1970,
+// from memory). The nodes are both ends of each path, tied by an edge that every
+// tour has, the start, and a node at no distance from the start and from every
+// end, by which the open tour closes.
+func heldKarp(paths []Path, from geom.Point, rounds int) float64 {
+	pts := geom.Polyline{from}
+	for _, p := range paths {
+		pts = append(pts, p.Points[0], p.Points[len(p.Points)-1])
+	}
+	n := len(pts)
+	tied := func(a, b int) bool { return a > 0 && b > 0 && (a-1)/2 == (b-1)/2 }
+	penalty := make([]float64, n)
+	best := 0.0
+	step := 0.2 * mst(pts, penalty, tied, make([]int, n)) / float64(n)
+	for range rounds {
+		degree := make([]int, n)
+		total := mst(pts, penalty, tied, degree)
+		// The closing node joins the start (tour fixed there) and the end with the
+		// least penalty.
+		end := 1
+		for i := 1; i < n; i++ {
+			if penalty[i] < penalty[end] {
+				end = i
+			}
+		}
+		total += penalty[0] + penalty[end]
+		degree[0]++
+		degree[end]++
+		for _, p := range penalty {
+			total -= 2 * p
+		}
+		best = math.Max(best, total)
+		for i := range penalty {
+			penalty[i] += step * float64(degree[i]-2)
+		}
+		step *= 0.985
+	}
+	return best
+}
+
+// mst adds up a minimum spanning tree (Prim) in which every tie is an edge, counts
+// the degrees, and returns its cost: ties cost only their penalties.
+func mst(pts geom.Polyline, penalty []float64, tied func(a, b int) bool, degree []int) float64 {
+	n := len(pts)
+	key, parent, done := make([]float64, n), make([]int, n), make([]bool, n)
+	for i := range key {
+		key[i], parent[i] = math.Inf(1), -1
+	}
+	key[0] = 0
+	total := 0.0
+	for range n {
+		u := -1
+		for i := range n {
+			if !done[i] && (u < 0 || key[i] < key[u]) {
+				u = i
+			}
+		}
+		done[u] = true
+		if p := parent[u]; p >= 0 {
+			degree[u]++
+			degree[p]++
+			total += penalty[u] + penalty[p]
+			if !tied(u, p) {
+				total += pts[u].Dist(pts[p])
+			}
+		}
+		for v := range n {
+			if done[v] {
+				continue
+			}
+			w := pts[u].Dist(pts[v]) + penalty[u] + penalty[v]
+			if tied(u, v) {
+				w = math.Inf(-1) // taken before any other edge
+			}
+			if w < key[v] {
+				key[v], parent[v] = w, u
+			}
+		}
+	}
+	return total
+}
+
+func BenchmarkOrder(b *testing.B) {
+	paths := scattered(rand.New(rand.NewPCG(4, 4)), 1000, 0.1)
+	var travel float64
+	for b.Loop() {
+		travel = Idle(paths, Order(paths, geom.Point{}), geom.Point{})
+	}
+	b.ReportMetric(travel, "mm")
+}
