@@ -1,0 +1,253 @@
+package drape
+
+import (
+	"math"
+
+	"slingloft/outline/geom"
+)
+
+// Weights of the split copies in the global solve, for a unit of the load's peak
+// (cloth, contact) or of its total (cord, bars). Found by trial: they change the
+// number of steps and not the answer.
+const (
+	heldCloth = 5.0
+	heldCord  = 10.0
+	heldTouch = 3.0
+	heldBar   = 0.05 // per mm
+)
+
+// model is a pattern on its rig as a body, with what is needed to load and read
+// it.
+type model struct {
+	body
+	mesh  *mesh
+	p     *Pattern
+	r     *Rig
+	stuff Stuff
+	chain [][]int // the mesh's chains in the body's numbering
+	disc  []int   // of each chain
+	cord  []int   // pulls of the cord between chains
+	legs  [2]int  // pulls of the legs past the cloth
+	own   []float64
+	peak  float64 // of the load, N/mm
+	total float64 // N
+}
+
+// newModel builds the body of a pattern on its rig.
+func newModel(p *Pattern, r *Rig, f Stuff, cell float64) *model {
+	least := math.Inf(1)
+	for _, q := range p.Side {
+		least = min(least, r.Radius(q.X))
+	}
+	g := &model{mesh: newMesh(p, cell, least), p: p, r: r, stuff: f}
+	for _, w := range r.Load {
+		g.total += (w.To - w.From) * (w.Start + w.End) / 2
+		g.peak = max(g.peak, w.Start, w.End)
+	}
+	g.shear = f.Shear
+	unknown := g.number()
+	g.addCloth(unknown)
+	g.addCord()
+	g.addTouches(cell)
+	for e, k := range g.mesh.tips {
+		tip := g.edge(k)
+		g.spreads = append(g.spreads, spread{tip, r.Bars[e] / 2, heldBar * g.total})
+		g.own[tip] += r.BarWeight[e] / 2
+	}
+	g.guess()
+	g.load()
+	return g
+}
+
+// number gives each node and, after each chain, its disc a place in the body. It
+// returns the places of the mesh's nodes.
+func (g *model) number() []int {
+	unknown := make([]int, len(g.mesh.flat))
+	n, longest := 0, 0
+	for _, c := range g.mesh.chains {
+		var ids []int
+		for _, i := range c {
+			unknown[i] = n
+			ids = append(ids, n)
+			n++
+		}
+		g.chain, g.disc = append(g.chain, ids), append(g.disc, n)
+		n++
+		longest = max(longest, len(ids)+1)
+	}
+	g.body.resize(n)
+	g.width = 2*longest - 1
+	g.own = make([]float64, n)
+	for k, c := range g.chain {
+		g.still[1][c[0]] = true // on the plane between both sides
+		g.still[0][g.disc[k]], g.still[1][g.disc[k]] = true, true
+	}
+	return unknown
+}
+
+// edge returns the outermost node of a chain.
+func (g *model) edge(k int) int { return g.chain[k][len(g.chain[k])-1] }
+
+// addCloth adds warp and weft pulls, once for an edge that two triangles share,
+// and the triangles' shear.
+func (g *model) addCloth(unknown []int) {
+	seen := map[[2]int]int{}
+	for _, t := range g.mesh.faces {
+		f := newFace(g.mesh.flat[t[0]], g.mesh.flat[t[1]], g.mesh.flat[t[2]])
+		for k, i := range t {
+			f.node[k] = unknown[i]
+			g.own[unknown[i]] += f.area / 3 * g.r.Cloth
+		}
+		g.faces = append(g.faces, f)
+		for w, part := range [2][3]float64{f.warp, f.weft} {
+			stiff := [2]float64{g.stuff.Warp, g.stuff.Weft}[w]
+			p := pull{node: f.node, part: part, full: stiff * f.area, held: heldCloth * g.peak * f.area}
+			key, along := edgeOf(&p)
+			i, again := seen[key]
+			switch {
+			case along && again:
+				g.pulls[i].full += p.full
+				g.pulls[i].held += p.held
+				continue
+			case along:
+				seen[key] = len(g.pulls)
+			}
+			g.pulls = append(g.pulls, p)
+		}
+	}
+}
+
+// newFace returns a triangle with the parts of its corners' places that make up
+// the change of place along u and along v.
+func newFace(a, b, c geom.Point) face {
+	e, d := b.Minus(a), c.Minus(a)
+	det := e.Cross(d)
+	return face{
+		area: math.Abs(det) / 2,
+		warp: [3]float64{(e.Y - d.Y) / det, d.Y / det, -e.Y / det},
+		weft: [3]float64{(d.X - e.X) / det, -d.X / det, e.X / det},
+	}
+}
+
+// edgeOf returns the two nodes of a pull that runs along an edge, and clears its
+// third part, which only rounding leaves.
+func edgeOf(p *pull) (key [2]int, along bool) {
+	largest := max(math.Abs(p.part[0]), math.Abs(p.part[1]), math.Abs(p.part[2]))
+	var on []int
+	for k := range p.part {
+		if math.Abs(p.part[k]) < 1e-9*largest {
+			p.part[k] = 0
+		} else {
+			on = append(on, p.node[k])
+		}
+	}
+	if len(on) != 2 {
+		return key, false
+	}
+	return [2]int{min(on[0], on[1]), max(on[0], on[1])}, true
+}
+
+// addCord adds the cord along the cloth, side cord between the tips and legs past
+// them, and the rest of the legs up to the apexes.
+func (g *model) addCord() {
+	held := heldCord * g.total
+	for k := 1; k < len(g.chain); k++ {
+		long := g.mesh.cord[k] - g.mesh.cord[k-1]
+		ea := g.stuff.Leg
+		if k > g.mesh.tips[0] && k <= g.mesh.tips[1] {
+			ea = g.stuff.Side
+		}
+		g.cord = append(g.cord, len(g.pulls))
+		g.pulls = append(g.pulls, pull{node: [3]int{g.edge(k - 1), g.edge(k), 0},
+			part: [3]float64{-1 / long, 1 / long, 0}, full: ea * long, held: held * long})
+	}
+	whole := g.p.Cord[len(g.p.Cord)-1]
+	onTail := [2]float64{g.p.Tips[0], whole - g.p.Tips[1]}
+	for e, k := range [2]int{0, len(g.chain) - 1} {
+		long := g.r.Legs[e] - onTail[e]
+		apex := g.r.Apex[e]
+		g.legs[e] = len(g.pulls)
+		g.pulls = append(g.pulls, pull{node: [3]int{g.edge(k), 0, 0}, part: [3]float64{-1 / long, 0, 0},
+			fixed: [3]float64{apex.X / long, 0, apex.Y / long}, full: g.stuff.Leg * long, held: held * long})
+	}
+}
+
+// addTouches lets the nodes of each chain that may come to lie on its disc touch
+// it: those within somewhat more than a quarter of its rim.
+func (g *model) addTouches(cell float64) {
+	for k, c := range g.chain {
+		nodes := g.mesh.chains[k]
+		reach := 1.7 * g.r.Radius(g.mesh.flat[nodes[0]].X)
+		for j := 0; j < len(c) && g.mesh.flat[nodes[j]].Y < reach; j++ {
+			near := g.mesh.flat[nodes[max(j, 1)]].Y - g.mesh.flat[nodes[max(j, 1)-1]].Y
+			g.touches = append(g.touches, touch{node: c[j], disc: g.disc[k], held: heldTouch * g.peak * cell / near})
+		}
+	}
+}
+
+// guess starts from a trough with sides at 45 degrees and the discs lying in it.
+func (g *model) guess() {
+	for k, c := range g.chain {
+		for j, i := range c {
+			q := g.mesh.flat[g.mesh.chains[k][j]]
+			g.place[0][i] = q.X
+			g.place[1][i], g.place[2][i] = q.Y*math.Sqrt2/2, q.Y*math.Sqrt2/2
+		}
+		g.place[2][g.disc[k]] = math.Sqrt2 * g.r.Radius(g.place[0][c[0]])
+	}
+}
+
+// load puts the load and the discs' radii where the centre line now lies. What
+// lies between two discs is shared between them as on a beam.
+func (g *model) load() {
+	copy(g.weight, g.own)
+	at := make([]float64, len(g.chain))
+	for k, c := range g.chain {
+		at[k] = g.place[0][c[0]]
+	}
+	for k := 1; k < len(at); k++ {
+		a, b := at[k-1], at[k]
+		from, to := a, b
+		if k == 1 {
+			from = math.Inf(-1)
+		}
+		if k == len(at)-1 {
+			to = math.Inf(1)
+		}
+		for _, w := range g.r.Load {
+			near, far := w.share(from, to, a, b)
+			// Half of it: the other side of the bed carries as much.
+			g.weight[g.disc[k-1]] += near / 2
+			g.weight[g.disc[k]] += far / 2
+		}
+	}
+	k := 0
+	for i := range g.touches {
+		for g.disc[k] != g.touches[i].disc {
+			k++
+		}
+		g.touches[i].radius = g.r.Radius(at[k])
+	}
+}
+
+// share returns the parts of the weight between from and to that rest on a and on
+// b. Past them all of it rests on the nearer.
+func (w Weight) share(from, to, a, b float64) (onA, onB float64) {
+	piece := func(lo, hi float64) {
+		lo, hi = max(lo, w.From), min(hi, w.To)
+		if !(lo < hi) {
+			return
+		}
+		// Simpson's rule is exact for the product of two linear functions.
+		for k, x := range [3]float64{lo, (lo + hi) / 2, hi} {
+			f := (w.Start + (w.End-w.Start)*(x-w.From)/(w.To-w.From)) * (hi - lo) * [3]float64{1, 4, 1}[k] / 6
+			t := min(max((x-a)/(b-a), 0), 1)
+			onA += f * (1 - t)
+			onB += f * t
+		}
+	}
+	piece(from, min(a, to))
+	piece(max(a, from), min(b, to))
+	piece(max(b, from), to)
+	return onA, onB
+}
