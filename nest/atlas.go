@@ -7,18 +7,38 @@ import (
 	"slingloft/outline/geom"
 )
 
-// atlas holds the forms of a problem and the no-fit field of every pair of them,
-// made when it is first asked for. Several goroutines may ask at once; they would
-// make the same field.
+// atlas holds the shapes and forms of a problem and the no-fit fields between
+// them. A field belongs to two shapes and the quarters by which one is turned
+// against the other; it is made when it is first asked for. Several goroutines
+// may ask at once; they would make the same field.
 type atlas struct {
+	shapes []shape
 	forms  []form
 	gap    float64 // between two pieces
-	safety float64
-	fields []atomic.Pointer[field] // row a, column b, for a ≤ b
+	grow   float64 // how far fields reach past the true region, see problem.safety
+	fields []atomic.Pointer[field]
+	links  []link // of every ordered pair of forms
 }
 
-// add returns the index of a form with the geometry of f, adding f if there is none.
-func (a *atlas) add(f form) int {
+// link says how the displacement of one form from another goes into a field.
+type link struct {
+	at     *atomic.Pointer[field]
+	a, b   int  // shapes
+	rel    int  // quarters by which b is turned against a
+	flip   bool // the field is that of the first form against the second
+	back   int  // quarters by which to turn the displacement back
+	dx, dy float64
+}
+
+// addShape registers a shape.
+func (a *atlas) addShape(s shape) int {
+	a.shapes = append(a.shapes, s)
+	return len(a.shapes) - 1
+}
+
+// addForm returns the index of a form with the outline of f, adding f if there
+// is none.
+func (a *atlas) addForm(f form) int {
 	for i, g := range a.forms {
 		if f.solid == g.solid && sameRing(f.ring, g.ring, 1e-9*(f.w+f.h)) {
 			return i
@@ -42,31 +62,109 @@ func sameRing(p, q geom.Ring, tol float64) bool {
 	return true
 }
 
-// ready makes room for the fields once all forms are known.
+// ready links the forms once all are known.
 func (a *atlas) ready() {
-	a.fields = make([]atomic.Pointer[field], len(a.forms)*len(a.forms))
+	n := len(a.shapes)
+	a.fields = make([]atomic.Pointer[field], 4*n*n)
+	a.links = make([]link, 0, len(a.forms)*len(a.forms))
+	for _, f := range a.forms {
+		for _, g := range a.forms {
+			l := link{flip: f.shape > g.shape}
+			if l.flip {
+				f, g = g, f
+			}
+			l.a, l.b, l.back, l.rel = f.shape, g.shape, f.quarter, (g.quarter-f.quarter+4)%4
+			shift := l.turnBack(f.off.Minus(g.off))
+			l.dx, l.dy = shift.X, shift.Y
+			l.at = &a.fields[(l.a*n+l.b)*4+l.rel]
+			a.links = append(a.links, l)
+			if l.flip {
+				f, g = g, f
+			}
+		}
+	}
 }
 
-// field returns the no-fit field of form b against form a, a ≤ b.
-func (a *atlas) field(i, j int) *field {
-	at := &a.fields[i*len(a.forms)+j]
-	if f := at.Load(); f != nil {
-		return f
+// turnBack turns a displacement into the frame of the field.
+func (l *link) turnBack(d geom.Point) geom.Point {
+	switch l.back {
+	case 1:
+		return geom.Pt(d.Y, -d.X)
+	case 2:
+		return geom.Pt(-d.X, -d.Y)
+	case 3:
+		return geom.Pt(-d.Y, d.X)
 	}
-	gap := a.gap
-	if a.forms[i].solid || a.forms[j].solid {
-		gap = 0
+	return d
+}
+
+// into returns the point of the field for the displacement (x, y).
+func (l *link) into(x, y float64) (float64, float64) {
+	if l.flip {
+		x, y = -x, -y
 	}
-	f := newField(patches(a.forms[i].parts, a.forms[j].parts, gap, a.safety), a.safety)
-	at.Store(f)
+	switch l.back {
+	case 1:
+		x, y = y, -x
+	case 2:
+		x, y = -x, -y
+	case 3:
+		x, y = -y, x
+	}
+	return x + l.dx, y + l.dy
+}
+
+// outOf returns the displacement that belongs to a point of the field.
+func (l *link) outOf(p geom.Point) geom.Point {
+	p = p.Minus(geom.Pt(l.dx, l.dy))
+	for range l.back {
+		p = p.Left()
+	}
+	if l.flip {
+		p = geom.Pt(-p.X, -p.Y)
+	}
+	return p
+}
+
+// depth returns how deep form g lies in form f when its corner is displaced by
+// (x, y) from that of f.
+func (a *atlas) depth(f, g int, x, y float64) float64 {
+	l := &a.links[f*len(a.forms)+g]
+	fd := l.at.Load()
+	if fd == nil {
+		fd = a.make(l)
+	}
+	x, y = l.into(x, y)
+	return fd.depth(x, y)
+}
+
+// make builds the field of l.
+func (a *atlas) make(l *link) *field {
+	f := newField(a.patches(l), a.grow)
+	f.forget()
+	l.at.Store(f)
 	return f
 }
 
-// between returns the field of form b against form a in any order, and the sign
-// with which the displacement of b from a goes into it.
-func (a *atlas) between(i, j int) (f *field, sign float64) {
-	if i <= j {
-		return a.field(i, j), 1
+// patches returns the no-fit patches of the two shapes of l.
+func (a *atlas) patches(l *link) []patch {
+	return patches(a.shapes[l.a].parts, l.turn(a.shapes[l.b].parts), a.keep(l))
+}
+
+// roughPatches returns fewer patches that cover the same region and a little more.
+func (a *atlas) roughPatches(l *link) []patch {
+	return patches(a.shapes[l.a].rough, l.turn(a.shapes[l.b].rough), a.keep(l))
+}
+
+// keep returns the gap between the two shapes of l.
+func (a *atlas) keep(l *link) float64 {
+	if a.shapes[l.a].solid || a.shapes[l.b].solid {
+		return 0
 	}
-	return a.field(j, i), -1
+	return a.gap
+}
+
+// turn turns the parts of the second shape of l against the first.
+func (l *link) turn(parts []geom.Ring) []geom.Ring {
+	return moved(parts, geom.Motion{Turn: float64(l.rel) * math.Pi / 2})
 }

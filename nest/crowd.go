@@ -105,12 +105,7 @@ func (c *crowd) badness(f int, x, y float64, j int) float64 {
 		return 0
 	}
 	g := int(c.form[j])
-	var d float64
-	if f <= g {
-		d = c.p.atlas.field(f, g).depth(c.x[j]-x, c.y[j]-y)
-	} else {
-		d = c.p.atlas.field(g, f).depth(x-c.x[j], y-c.y[j])
-	}
+	d := c.p.atlas.depth(f, g, c.x[j]-x, c.y[j]-y)
 	if d == 0 {
 		return 0
 	}

@@ -18,6 +18,7 @@ import (
 // number of vertices.
 type field struct {
 	patches []patch
+	grow    float64 // how far the region reaches past the patches
 	box     geom.Box
 
 	cols, rows int
@@ -61,8 +62,8 @@ func (s *seg) dist2(x, y float64) float64 {
 
 // depth returns how deep the displacement (x, y) lies in the region.
 func (f *field) depth(x, y float64) float64 {
-	if len(f.patches) == 1 {
-		return max(f.patches[0].depth(x, y), 0)
+	if f.cells == nil {
+		return max(f.patches[0].depth(x, y)+f.grow, 0)
 	}
 	u, v := (x-f.box.Min.X)*f.perX, (y-f.box.Min.Y)*f.perY
 	if !(u >= 0 && v >= 0) {
@@ -96,4 +97,11 @@ next:
 		return true
 	}
 	return false
+}
+
+// forget drops what only the making needs, and most of the memory with it.
+func (f *field) forget() {
+	if f.cells != nil {
+		f.patches = nil
+	}
 }

@@ -10,7 +10,7 @@ import (
 
 // newField prepares the region that is the union of patches, each grown by grow.
 func newField(ps []patch, grow float64) *field {
-	f := &field{patches: ps, box: geom.EmptyBox()}
+	f := &field{patches: ps, grow: grow, box: geom.EmptyBox()}
 	edges := 0
 	for i := range ps {
 		f.box = f.box.Union(ps[i].box)
@@ -37,6 +37,7 @@ func newField(ps []patch, grow float64) *field {
 type builder struct {
 	*field
 	members [][]uint16 // patches that reach into a cell that is not sure
+	dist    []float64  // scratch
 	blur    float64    // how deep an edge must lie in a patch to be covered by it
 }
 
@@ -49,19 +50,20 @@ func (f *field) cellBox(i, j int) geom.Box {
 // fillSure marks the cells that lie wholly in one patch: a patch is convex, so
 // between the lines at the bottom and the top of a row it holds what both hold.
 func (b *builder) fillSure() {
+	east := geom.Pt(1, 0)
 	for k := range b.patches {
 		p := &b.patches[k]
-		lo0, hi0 := p.span(b.box.Min.Y)
+		below := p.span(b.box.Min, east, 0)
 		for j := range b.rows {
-			lo1, hi1 := p.span(b.box.Min.Y + float64(j+1)*b.cell.Y)
-			lo, hi := max(lo0, lo1), min(hi0, hi1)
-			lo0, hi0 = lo1, hi1
+			above := p.span(geom.Pt(b.box.Min.X, b.box.Min.Y+float64(j+1)*b.cell.Y), east, 0)
+			lo, hi := max(below.lo, above.lo), min(below.hi, above.hi)
+			below = above
 			if lo >= hi {
 				continue
 			}
 			// A boundary that runs along the side of a cell makes it unsure.
-			from := max(int(math.Ceil((lo-b.box.Min.X)*b.perX+1e-6)), 0)
-			to := min(int((hi-b.box.Min.X)*b.perX-1e-6), b.cols)
+			from := max(int(math.Ceil(lo*b.perX+1e-6)), 0)
+			to := min(int(hi*b.perX-1e-6), b.cols)
 			for i := from; i < to; i++ {
 				b.cells[j*b.cols+i].sure = true
 			}
@@ -97,6 +99,7 @@ func (b *builder) cutCell(c *cell, i, j int) {
 		from := len(b.planes)
 		apart := false
 		for _, h := range p.planes {
+			h.c -= b.grow
 			d, r := h.depth(at.X, at.Y), math.Abs(h.nx)*rx+math.Abs(h.ny)*ry
 			if d <= -r {
 				apart = true
@@ -166,7 +169,7 @@ func (b *builder) bare(all []stretch, k uint16, members []uint16, box geom.Box) 
 			if m == k {
 				continue
 			}
-			if c := b.patches[m].covers(u, d, b.blur); c.lo < in.hi && c.hi > in.lo && c.lo < c.hi {
+			if c := b.patches[m].covers(u, d, b.grow, b.blur); c.lo < in.hi && c.hi > in.lo && c.lo < c.hi {
 				covers = append(covers, c)
 			}
 		}
@@ -208,13 +211,13 @@ func clip(s span, rate, room float64) span {
 }
 
 // covers returns the fractions of the segment from u along d, an edge of another
-// patch, that lie in the patch; by more than blur where edges run alongside, so
+// patch, that lie in the patch, grown by grow; by more than blur where edges run alongside, so
 // that of two equal edges both are bare.
-func (p *patch) covers(u, d geom.Point, blur float64) span {
+func (p *patch) covers(u, d geom.Point, grow, blur float64) span {
 	s := span{0, 1}
 	along := d.Len() * (1 - 1e-9)
 	for _, h := range p.planes {
-		deep := h.depth(u.X, u.Y)
+		deep := h.depth(u.X, u.Y) + grow
 		if h.ny*d.X-h.nx*d.Y > along {
 			deep -= blur
 		}
@@ -227,30 +230,55 @@ func (p *patch) covers(u, d geom.Point, blur float64) span {
 
 // findNear lists for each cell the boundary edges that can be nearest to a point
 // in it: those no further from its middle than the nearest is, and a cell's
-// diagonal more.
+// diagonal more. It does so for blocks of cells first.
 func (b *builder) findNear() {
-	diagonal := b.cell.Len()
-	dist := make([]float64, len(b.segs))
-	for j := range b.rows {
-		for i := range b.cols {
-			c := &b.cells[j*b.cols+i]
-			if !c.sure && c.groupLo == c.groupHi {
-				continue
+	const block = 4
+	all := make([]uint16, len(b.segs))
+	for k := range all {
+		all[k] = uint16(k)
+	}
+	var some []uint16
+	for j := 0; j < b.rows; j += block {
+		for i := 0; i < b.cols; i += block {
+			low, high := b.cellBox(i, j), b.cellBox(i+block-1, j+block-1)
+			some = b.nearest(some[:0], all, geom.Box{Min: low.Min, Max: high.Max})
+			for k := range block * block {
+				b.findNearCell(i+k%block, j+k/block, some)
 			}
-			at := b.cellBox(i, j).Center()
-			least := math.Inf(1)
-			for k := range b.segs {
-				dist[k] = b.segs[k].dist2(at.X, at.Y)
-				least = min(least, dist[k])
-			}
-			reach := math.Sqrt(least) + diagonal
-			c.nearLo = uint32(len(b.near))
-			for k, d := range dist {
-				if d <= reach*reach {
-					b.near = append(b.near, uint16(k))
-				}
-			}
-			c.nearHi = uint32(len(b.near))
 		}
 	}
+}
+
+// findNearCell does it for one cell, given the edges that come into question.
+func (b *builder) findNearCell(i, j int, some []uint16) {
+	if i >= b.cols || j >= b.rows {
+		return
+	}
+	c := &b.cells[j*b.cols+i]
+	if c.sure || c.groupLo < c.groupHi {
+		c.nearLo = uint32(len(b.near))
+		b.near = b.nearest(b.near, some, b.cellBox(i, j))
+		c.nearHi = uint32(len(b.near))
+	}
+}
+
+// nearest appends to out those of some that can be nearest to a point in box.
+func (b *builder) nearest(out, some []uint16, box geom.Box) []uint16 {
+	at := box.Min.Towards(box.Max, 0.5)
+	least := math.Inf(1)
+	b.dist = b.dist[:0]
+	for _, k := range some {
+		d := b.segs[k].dist2(at.X, at.Y)
+		b.dist = append(b.dist, d)
+		if d < least {
+			least = d
+		}
+	}
+	reach := math.Sqrt(least) + box.Max.Dist(box.Min)
+	for n, k := range some {
+		if b.dist[n] <= reach*reach {
+			out = append(out, k)
+		}
+	}
+	return out
 }

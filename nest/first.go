@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sync/atomic"
 
 	"slingloft/outline/geom"
 )
@@ -30,7 +31,7 @@ func (p *problem) firstLay() []spot {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(p.bulk(b), p.bulk(a)) })
-	f := filling{p: p, spots: make([]spot, len(p.pieces))}
+	f := filling{p: p, spots: make([]spot, len(p.pieces)), made: map[*atomic.Pointer[field]][]patch{}}
 	f.standBlocks()
 	for _, i := range order {
 		f.place(i)
@@ -50,6 +51,7 @@ type filling struct {
 	spots []spot
 	laid  []block // what lies already, pieces and obstacles
 	spans []span  // scratch
+	made  map[*atomic.Pointer[field]][]patch
 }
 
 // span is an interval of x that is not free.
@@ -96,21 +98,46 @@ func (f *filling) tries(id int) []float64 {
 	room := f.p.height - f.p.atlas.forms[id].h
 	var ys []float64
 	for k := range heights {
-		ys = append(ys, room*float64(k)/(heights-1))
+		y := room * float64(k) / (heights - 1)
+		if f.p.grid > 0 {
+			y = math.Floor(y/f.p.grid) * f.p.grid
+		}
+		ys = append(ys, y)
 	}
-	for _, l := range f.laid {
-		fd, sign := f.p.atlas.between(l.form, id)
-		for k := range fd.patches {
-			for _, v := range fd.patches[k].ring {
-				if y := l.at.Y + sign*v.Y; y > 0 && y < room {
+	for _, b := range f.laid {
+		l, ps := f.patches(b.form, id)
+		for k := range ps {
+			for _, v := range ps[k].ring {
+				dy := l.outOf(v).Y
+				if y := b.at.Y + dy + f.lift(dy); y > 0 && y < room {
 					ys = append(ys, y)
 				}
 			}
 		}
 	}
 	slices.Sort(ys)
-	ys = slices.Compact(ys)
-	return thinned(ys, 3*heights)
+	return thinned(slices.Compact(ys), max(min(3*heights, 3*heights*60/len(f.spots)), 16))
+}
+
+// patches returns the rough no-fit patches of form id against form g, and how
+// displacements go into them.
+func (f *filling) patches(g, id int) (*link, []patch) {
+	l := &f.p.atlas.links[g*len(f.p.atlas.forms)+id]
+	ps, ok := f.made[l.at]
+	if !ok {
+		ps = f.p.atlas.roughPatches(l)
+		f.made[l.at] = ps
+	}
+	return l, ps
+}
+
+// lift returns what a touch at height dy above a piece needs so that rounding
+// cannot make it an overlap: nothing on the grid, where sums are exact.
+func (f *filling) lift(dy float64) float64 {
+	if f.p.grid > 0 {
+		return 0
+	}
+	return math.Copysign(f.p.safety, dy)
 }
 
 // thinned returns at most n of ys, evenly picked, the ends among them.
@@ -128,18 +155,16 @@ func thinned(ys []float64, n int) []float64 {
 // leftmost returns the least free x ≥ 0 for a form at height y.
 func (f *filling) leftmost(id int, y float64) float64 {
 	f.spans = f.spans[:0]
-	for _, l := range f.laid {
-		fd, sign := f.p.atlas.between(l.form, id)
-		dy := sign * (y - l.at.Y)
-		for k := range fd.patches {
-			lo, hi := fd.patches[k].span(dy)
-			if lo >= hi {
-				continue
+	for _, b := range f.laid {
+		l, ps := f.patches(b.form, id)
+		x0, y0 := l.into(0, y-b.at.Y)
+		x1, y1 := l.into(1, y-b.at.Y)
+		u := geom.Pt(x0, y0)
+		d := geom.Pt(math.Round(x1-x0), math.Round(y1-y0))
+		for k := range ps {
+			if s := ps[k].span(u, d, f.p.safety); s.lo < s.hi {
+				f.spans = append(f.spans, span{b.at.X + s.lo, b.at.X + s.hi})
 			}
-			if sign < 0 {
-				lo, hi = -hi, -lo
-			}
-			f.spans = append(f.spans, span{l.at.X + lo, l.at.X + hi})
 		}
 	}
 	slices.SortFunc(f.spans, func(a, b span) int { return cmp.Compare(a.lo, b.lo) })

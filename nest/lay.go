@@ -72,3 +72,45 @@ func (p *problem) bedAt(x float64) int {
 	}
 	return int(x / p.pitch)
 }
+
+// bedStart returns where the last bed of a row of the length given begins.
+func (p *problem) bedStart(length float64) float64 {
+	return float64(p.bedAt(length)) * p.pitch
+}
+
+// wallWidth returns the distance between two beds in the row.
+func (p *problem) wallWidth() float64 { return p.pitch - p.length }
+
+// narrowest returns the least extent along x of any piece in any pose.
+func (p *problem) narrowest() float64 {
+	least := math.Inf(1)
+	for _, pc := range p.pieces {
+		least = min(least, p.slimmest(pc))
+	}
+	return least
+}
+
+// slimmest returns the least extent along x of a piece.
+func (p *problem) slimmest(pc piece) float64 {
+	least := math.Inf(1)
+	for _, q := range pc.poses {
+		least = min(least, p.atlas.forms[q.form].w)
+	}
+	return least
+}
+
+// bound returns a length below which no lay can exist: that of the area, or of
+// a piece that is longer.
+func (p *problem) bound() float64 {
+	area, longest := p.covered, 0.0
+	for _, pc := range p.pieces {
+		longest = max(longest, p.slimmest(pc))
+	}
+	full := 0.0
+	if p.pitch > 0 {
+		full = max(math.Ceil(area/(p.length*p.height)-1e-9)-1, 0)
+		area -= full * p.length * p.height
+		longest = min(longest, p.narrowest())
+	}
+	return full*p.pitch + max(area/p.height, longest)
+}

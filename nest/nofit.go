@@ -34,33 +34,36 @@ func (p *patch) depth(x, y float64) float64 {
 	return least
 }
 
-// span returns the open interval of x that the patch covers at height y; it is
-// empty if lo ≥ hi.
-func (p *patch) span(y float64) (lo, hi float64) {
-	lo, hi = math.Inf(-1), math.Inf(1)
-	if y <= p.box.Min.Y || y >= p.box.Max.Y {
-		return hi, lo
-	}
+// span returns the open interval of t in which u + t·d lies in the patch; it is
+// empty if lo ≥ hi. Where the line meets the patch, the interval is that of the
+// patch grown by grow; a line that only touches it meets nothing.
+func (p *patch) span(u, d geom.Point, grow float64) span {
+	bare, s := span{math.Inf(-1), math.Inf(1)}, span{math.Inf(-1), math.Inf(1)}
 	for _, h := range p.planes {
-		rest := h.c - h.ny*y
-		switch {
-		case h.nx > 1e-12:
-			lo = math.Max(lo, rest/h.nx)
-		case h.nx < -1e-12:
-			hi = math.Min(hi, rest/h.nx)
-		case rest >= 0:
-			return hi, lo
+		rate, room := h.nx*d.X+h.ny*d.Y, h.depth(u.X, u.Y)
+		if math.Abs(rate) < 1e-12 {
+			rate = 0
+			room -= 1e-15 // touching is outside
+		}
+		bare = clip(bare, rate, room)
+		if rate != 0 {
+			room += grow
+		}
+		if s = clip(s, rate, room); bare.lo >= bare.hi {
+			return bare
 		}
 	}
-	return lo, hi
+	return s
 }
 
-// newPatch builds a patch from a convex counter-clockwise ring, grown by grow.
-func newPatch(ring geom.Ring, grow float64) patch {
-	p := patch{ring: ring, box: ring.Bounds().Expanded(grow)}
+// newPatch builds a patch from a convex counter-clockwise ring.
+func newPatch(ring geom.Ring) patch {
+	p := patch{ring: ring, box: geom.Box{Min: ring[0], Max: ring[0]}, planes: make([]halfPlane, 0, len(ring))}
 	for i, a := range ring {
+		p.box.Min = geom.Pt(min(p.box.Min.X, a.X), min(p.box.Min.Y, a.Y))
+		p.box.Max = geom.Pt(max(p.box.Max.X, a.X), max(p.box.Max.Y, a.Y))
 		n := ring[(i+1)%len(ring)].Minus(a).Left().Unit()
-		p.planes = append(p.planes, halfPlane{n.X, n.Y, n.Dot(a) - grow})
+		p.planes = append(p.planes, halfPlane{n.X, n.Y, n.Dot(a)})
 	}
 	return p
 }
@@ -69,9 +72,8 @@ func newPatch(ring geom.Ring, grow float64) patch {
 // from a at the origin, at which the two overlap or come closer than gap. It is
 // the union of the Minkowski sums of a's parts with b's parts reflected
 // (Bennell & Oliveira 2008, "The geometry of nesting problems: a tutorial"),
-// widened by a sixteen-sided ring around a disc of radius gap, and grown by
-// the tiny safety distance grow.
-func patches(a, b []geom.Ring, gap, grow float64) []patch {
+// widened by a sixteen-sided ring around a disc of radius gap.
+func patches(a, b []geom.Ring, gap float64) []patch {
 	round := disc(gap)
 	var out []patch
 	for _, p := range a {
@@ -80,7 +82,7 @@ func patches(a, b []geom.Ring, gap, grow float64) []patch {
 			if gap > 0 {
 				sum = minkowski(sum, round)
 			}
-			out = append(out, newPatch(sum, grow))
+			out = append(out, newPatch(sum))
 		}
 	}
 	return withoutCovered(out)
@@ -156,7 +158,7 @@ func withoutCovered(ps []patch) []patch {
 	for _, p := range ps {
 		covered := false
 		for k := range out {
-			if out[k].holds(p.ring) {
+			if out[k].holds(&p) {
 				covered = true
 				break
 			}
@@ -168,9 +170,12 @@ func withoutCovered(ps []patch) []patch {
 	return out
 }
 
-// holds reports whether every vertex of the convex ring r lies in the patch.
-func (p *patch) holds(r geom.Ring) bool {
-	for _, v := range r {
+// holds reports whether q lies in p.
+func (p *patch) holds(q *patch) bool {
+	if !p.box.ContainsBox(q.box) {
+		return false
+	}
+	for _, v := range q.ring {
 		for _, h := range p.planes {
 			if h.depth(v.X, v.Y) < 0 {
 				return false

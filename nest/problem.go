@@ -2,59 +2,31 @@ package nest
 
 import (
 	"math"
-	"slices"
 
 	"slingloft/outline/geom"
 )
-
-// form is an outline in one turn, moved so that the lower left corner of its
-// box is the origin. Equal outlines share one form.
-type form struct {
-	parts []geom.Ring // convex, together covering the outline
-	w, h  float64     // size of the box of the true outline
-	area  float64
-	ring  geom.Ring // the true outline from its lowest vertex, to tell forms apart
-	solid bool      // an obstacle: keeps no gap
-}
-
-// pose is a way in which an item may lie.
-type pose struct {
-	form   int
-	motion geom.Motion // turn and mirror; the shift takes the form to the origin
-}
-
-// piece is one copy of an item, to be placed in one of its poses.
-type piece struct {
-	item, copy int
-	poses      []pose
-}
-
-// block is an immovable obstacle.
-type block struct {
-	form int
-	at   geom.Point
-}
 
 // problem is what the search works on. Its origin is the lower left corner
 // inside the margin of the strip, or of the first bed; beds stand in a row,
 // pitch apart, with walls between them.
 type problem struct {
-	items  []Item
-	ground ground
-	pieces []piece
-	atlas  *atlas
-	blocks []block // obstacles in their places
-	flaws  []block // the keep-out areas of one bed or strip
-	wall   int     // form of the wall between beds
-	height float64 // room across
-	length float64 // room along x in a bed, +Inf on a strip
-	pitch  float64 // from one bed to the next, 0 on a strip
-	beds   int     // beds in the row, 1 on a strip
-	margin float64
-	area   float64 // of all pieces
-	safety float64 // distance kept so that rounding cannot make an overlap
-	grid   float64 // unit of all coordinates, 0 where there is none
-	ease   float64 // room across that the search has more than the stock
+	items   []Item
+	ground  ground
+	pieces  []piece
+	atlas   *atlas
+	blocks  []block // obstacles in their places
+	flaws   []block // the keep-out areas of one bed or strip
+	wall    int     // form of the wall between beds
+	height  float64 // room across
+	length  float64 // room along x in a bed, +Inf on a strip
+	pitch   float64 // from one bed to the next, 0 on a strip
+	beds    int     // beds in the row, 1 on a strip
+	margin  float64
+	area    float64 // of all outlines
+	covered float64 // the same without holes that may be filled
+	safety  float64 // distance kept so that rounding cannot make an overlap
+	grid    float64 // unit of all coordinates, 0 where there is none
+	ease    float64 // room across that the search has more than the stock
 }
 
 // newProblem prepares items for stock g. The poses of every item that fit are
@@ -73,8 +45,11 @@ func newProblem(items []Item, g ground) (*problem, error) {
 		area:   totalArea(items),
 		safety: 1e-9 * g.height,
 	}
-	p.atlas = &atlas{gap: g.gap, safety: p.safety}
+	p.atlas = &atlas{gap: g.gap, grow: p.safety}
 	for i, it := range items {
+		for _, r := range it.rings() {
+			p.covered += r.Area() * float64(it.Demand)
+		}
 		plain, mirrored, err := p.posesOf(i, it)
 		if err != nil {
 			return nil, err
@@ -90,7 +65,7 @@ func newProblem(items []Item, g ground) (*problem, error) {
 	p.addBlocks(g)
 	if p.grid = p.gridOf(); p.grid > 0 {
 		p.ease = easeShare * p.height
-		p.atlas.safety = -p.safety // pieces on the grid touch without overlap
+		p.atlas.grow = -p.safety // pieces on the grid touch without overlap
 	}
 	p.atlas.ready()
 	return p, nil
@@ -99,39 +74,33 @@ func newProblem(items []Item, g ground) (*problem, error) {
 // posesOf returns the poses of item i, plain and, if it is paired, mirrored.
 func (p *problem) posesOf(i int, it Item) (plain, mirrored []pose, err error) {
 	rings := it.rings()
-	whole := convexParts(simplified(rings))
-	if !covers(whole, rings) {
+	cover := shape{parts: convexParts(simplified(rings, closely())), rough: convexParts(simplified(rings, roughly()))}
+	if !covers(cover.parts, rings) || !covers(cover.rough, rings) {
 		return nil, nil, &InputError{i, "the outline crosses itself"}
 	}
-	best := &SizeError{Item: i, RoomX: p.length, RoomY: p.height, Across: math.Inf(1)}
-	for _, mirror := range []bool{false, true} {
-		if mirror && !it.Paired {
-			continue
-		}
-		var poses []pose
-		for _, turn := range it.turns() {
-			f, m := newForm(rings[0], whole, geom.Motion{Mirror: mirror, Turn: turn})
-			if f.w > p.length || f.h > p.height {
-				if f.h < best.Across {
-					best.Along, best.Across = f.w, f.h
-				}
-				continue
-			}
-			id := p.atlas.add(f)
-			if !slices.ContainsFunc(poses, func(q pose) bool { return q.form == id }) {
-				poses = append(poses, pose{id, m})
-			}
-		}
-		if len(poses) == 0 {
-			return nil, nil, best
-		}
-		if mirror {
-			mirrored = poses
-		} else {
-			plain = poses
+	if plain, err = p.fitting(i, posesIn(p.atlas, rings[0], cover, false, it.turns())); err == nil && it.Paired {
+		mirrored, err = p.fitting(i, posesIn(p.atlas, rings[0], cover, true, it.turns()))
+	}
+	return plain, mirrored, err
+}
+
+// fitting returns those of an item's poses that fit the stock, a SizeError if
+// there is none.
+func (p *problem) fitting(i int, poses []pose) ([]pose, error) {
+	closest := &SizeError{Item: i, RoomX: p.length, RoomY: p.height, Across: math.Inf(1)}
+	var fit []pose
+	for _, q := range poses {
+		f := p.atlas.forms[q.form]
+		if f.w <= p.length && f.h <= p.height {
+			fit = append(fit, q)
+		} else if f.h < closest.Across {
+			closest.Along, closest.Across = f.w, f.h
 		}
 	}
-	return plain, mirrored, nil
+	if len(fit) == 0 {
+		return nil, closest
+	}
+	return fit, nil
 }
 
 // covers reports whether the parts have at least the area of the region, which
@@ -147,30 +116,17 @@ func covers(parts []geom.Ring, rings []geom.Ring) bool {
 	return sum >= want*(1-1e-9)
 }
 
-// newForm moves an outline and its parts by m and then to the origin, and
-// returns the whole motion with it.
-func newForm(outline geom.Ring, parts []geom.Ring, m geom.Motion) (form, geom.Motion) {
-	box := outline.Moved(m).Bounds()
-	m.Shift = geom.Pt(-box.Min.X, -box.Min.Y)
-	f := form{w: box.Width(), h: box.Height(), ring: fromLowest(outline.Moved(m))}
-	for _, q := range parts {
-		f.parts = append(f.parts, q.Moved(m))
-		f.area += f.parts[len(f.parts)-1].Area()
-	}
-	return f, m
-}
-
 // addBlocks registers the keep-out areas and, between beds, the walls, and
 // stands up the first bed's.
 func (p *problem) addBlocks(g ground) {
 	for _, k := range g.keepOut {
 		low := geom.Pt(k.Min.X-g.margin, k.Min.Y-g.margin)
-		p.flaws = append(p.flaws, block{p.atlas.add(solidBox(k.Width(), k.Height(), p.safety)), low})
+		p.flaws = append(p.flaws, block{solidBox(p.atlas, k.Width(), k.Height(), p.safety), low})
 	}
 	if !math.IsInf(p.length, 1) {
 		wall := g.gap + 0.05*p.length
 		p.pitch = p.length + wall
-		p.wall = p.atlas.add(solidBox(wall, p.height, p.safety))
+		p.wall = solidBox(p.atlas, wall, p.height, p.safety)
 	}
 	p.setBeds(1)
 }
@@ -188,10 +144,4 @@ func (p *problem) setBeds(n int) {
 			p.blocks = append(p.blocks, block{p.wall, geom.Pt(shift.X-(p.pitch-p.length), 0)})
 		}
 	}
-}
-
-// solidBox returns an obstacle of the size given, at least least mm each way.
-func solidBox(w, h, least float64) form {
-	r := geom.Box{Max: geom.Pt(max(w, least), max(h, least))}.Ring()
-	return form{parts: []geom.Ring{r}, w: r[2].X, h: r[2].Y, ring: r, solid: true}
 }

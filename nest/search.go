@@ -49,11 +49,13 @@ func newSearch(p *problem, t *team, id int, spots []spot, length float64) *searc
 	return s
 }
 
-// run searches and then tightens until the budget is spent.
+// run searches and then tightens until the budget is spent, or no shorter lay
+// can exist.
 func (s *search) run() {
+	s.dropBeds()
 	cut := firstCut
 	for s.share() < searchShare && !s.stop() {
-		target := s.length * (1 - cut)
+		target := s.target(cut)
 		s.press(target)
 		before := s.mover.c.moves
 		switch {
@@ -71,6 +73,31 @@ func (s *search) run() {
 		}
 	}
 	s.tighten()
+}
+
+// dropBeds tries to do with one bed less as long as the area allows.
+func (s *search) dropBeds() {
+	for s.share() < searchShare/2 && !s.stop() {
+		start := s.p.bedStart(s.length)
+		if target := start - s.p.wallWidth(); start > 0 && s.p.bound() < target {
+			s.press(target)
+			if s.separate(patience{3, 60}) && s.accept() {
+				continue
+			}
+		}
+		return
+	}
+}
+
+// target returns the length to ask for: the part cut less on the strip or the
+// last bed, or without that bed if nothing could lie on what is left of it.
+func (s *search) target(cut float64) float64 {
+	start := s.p.bedStart(s.length)
+	t := s.length - cut*(s.length-start)
+	if start > 0 && t-start < s.p.narrowest() {
+		return start - s.p.wallWidth()
+	}
+	return t
 }
 
 // disturb keeps trying for target from lays that failed before, with two pieces
@@ -151,7 +178,7 @@ func (s *search) tighten() {
 	for !s.stop() {
 		t := min(max((s.share()-start)/(1-start), 0), 1)
 		cut := tightFrom * math.Pow(tightTo/tightFrom, t)
-		s.press(s.length * (1 - cut))
+		s.press(s.target(cut))
 		if s.separate(patience{3, 50}) {
 			s.accept()
 		}
@@ -159,18 +186,24 @@ func (s *search) tighten() {
 }
 
 // press loads the best lay at the length given: what stands right of a random
-// line moves left by what is cut off.
+// line moves left by what is cut off. Pieces of a bed that is gone go anywhere.
 func (s *search) press(target float64) {
 	c := s.mover.c
-	by := s.length - target
-	line := s.rng.Float64() * s.length
+	c.length = target
+	start := s.p.bedStart(s.length)
+	line := start + s.rng.Float64()*(s.length-start)
 	spots := slices.Clone(s.best)
 	for i := range spots {
-		x, _ := (&crowd{p: s.p, length: target, w: c.w, h: c.h}).room(c.formOf(i, spots[i].pose))
-		if spots[i].at.X > line {
-			spots[i].at.X -= by
+		at := &spots[i].at
+		x, _ := c.room(c.formOf(i, spots[i].pose))
+		switch {
+		case at.X >= start && start > target:
+			spots[i] = s.mover.anywhere(i, spots[i].pose)
+		case at.X > line:
+			at.X = min(max(at.X-s.length+target, start), x)
+		default:
+			at.X = min(at.X, x)
 		}
-		spots[i].at.X = min(max(spots[i].at.X, 0), x)
 	}
 	c.load(spots, target)
 }

@@ -25,7 +25,7 @@ func (p *problem) gridOf() float64 {
 		for _, v := range f.ring {
 			all = append(all, v.X-f.ring[0].X, v.Y-f.ring[0].Y)
 		}
-		all = append(all, f.w, f.h)
+		all = append(all, f.w, f.h, f.off.X, f.off.Y)
 	}
 	for _, b := range p.flaws {
 		all = append(all, b.at.X, b.at.Y)

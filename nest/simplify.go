@@ -7,19 +7,28 @@ import (
 	"slingloft/outline/geom"
 )
 
-const (
-	plainCorners = 20   // outlines with no more vertices are searched as they are
-	goodCorners  = 28   // outlines with no more vertices are searched at full speed
-	growth       = 1e-3 // area that an outline may gain, as a fraction of its own
-	moreGrowth   = 4e-3 // the same as long as it has more than goodCorners
-)
+// plainCorners is how many vertices an outline may have to be searched as it is.
+const plainCorners = 20
+
+// finesse says how closely a simplified outline follows the true one: it may
+// gain growth of its area, or more of it as long as it has more than corners
+// vertices.
+type finesse struct {
+	corners      int
+	growth, more float64
+}
+
+// The search goes by close outlines, the first lay, which tries very many
+// places with slower tests, by rough ones.
+func closely() finesse { return finesse{28, 0.001, 0.004} }
+func roughly() finesse { return finesse{10, 0.004, 0.03} }
 
 // simplified returns rings with fewer vertices that cover all of the region
-// and at most a little more, for the search only. Two steps add area and never
-// take any: cutting across a reflex corner, and replacing an edge between two
-// convex corners by the meeting point of its neighbours. The step that adds
-// least goes first, as long as the budget lasts.
-func simplified(rings []geom.Ring) []geom.Ring {
+// and at most a little more. Two steps add area and never take any: cutting
+// across a reflex corner, and replacing an edge between two convex corners by
+// the meeting point of its neighbours. The step that adds least goes first, as
+// long as the budget lasts.
+func simplified(rings []geom.Ring, fine finesse) []geom.Ring {
 	corners := 0
 	for _, r := range rings {
 		corners += len(r)
@@ -27,7 +36,7 @@ func simplified(rings []geom.Ring) []geom.Ring {
 	if corners <= plainCorners {
 		return rings
 	}
-	s := simplifier{rings: slices.Clone(rings), area: rings[0].Area(), corners: corners}
+	s := simplifier{finesse: fine, rings: slices.Clone(rings), area: rings[0].Area(), have: corners}
 	for i := range s.rings {
 		s.rings[i] = slices.Clone(s.rings[i])
 	}
@@ -36,10 +45,11 @@ func simplified(rings []geom.Ring) []geom.Ring {
 }
 
 type simplifier struct {
-	rings   []geom.Ring
-	area    float64 // of the outline
-	corners int
-	grown   float64 // area added so far
+	finesse
+	rings []geom.Ring
+	area  float64 // of the outline
+	have  int     // vertices
+	grown float64 // area added so far
 }
 
 // step is one way to lose a vertex: of ring, at vertex at; tip is the meeting
@@ -77,17 +87,17 @@ func (s *simplifier) run() {
 			continue
 		}
 		s.grown += best.cost
-		s.corners--
+		s.have--
 		costs[i] = s.apply(best, costs[i])
 	}
 }
 
 // left returns the area that may still be added.
 func (s *simplifier) left() float64 {
-	if s.corners > goodCorners {
-		return moreGrowth*s.area - s.grown
+	if s.have > s.corners {
+		return s.more*s.area - s.grown
 	}
-	return growth*s.area - s.grown
+	return s.growth*s.area - s.grown
 }
 
 // cheapest returns the step at vertex k of ring i that adds least area.

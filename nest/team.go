@@ -31,6 +31,7 @@ type team struct {
 	best     []spot // as of the last meeting
 	length   float64
 	shown    float64 // length last reported
+	bound    float64 // length that no lay can beat
 }
 
 // newTeam hires the workers for p, all starting from spots of the given length.
@@ -39,7 +40,7 @@ func newTeam(ctx context.Context, p *problem, o Options, spots []spot, length fl
 	if n <= 0 {
 		n = 2
 	}
-	t := &team{ctx: ctx, o: o, p: p, start: time.Now(), active: n, best: spots, length: length, shown: length}
+	t := &team{ctx: ctx, o: o, p: p, start: time.Now(), active: n, best: spots, length: length, shown: length, bound: p.bound()}
 	t.turn = sync.NewCond(&t.mu)
 	t.each = (o.Steps + n - 1) / n
 	for id := range n {
@@ -133,5 +134,8 @@ func (s *search) share() float64 {
 	return min(part, 1)
 }
 
-// stop reports whether the search is to end.
-func (s *search) stop() bool { return s.share() >= 1 || s.team.ctx.Err() != nil }
+// stop reports whether the search is to end: the budget is spent, nobody waits
+// for it any more, or there is nothing left to gain.
+func (s *search) stop() bool {
+	return s.share() >= 1 || s.team.ctx.Err() != nil || s.length <= s.team.bound*(1+1e-9)
+}
