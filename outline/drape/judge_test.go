@@ -22,12 +22,12 @@ const (
 // below changes by more than 0.35 mm, no force by more than 0.5 %.
 var settings = drape.Settings{Cell: 50, Step: 1e-3, Steps: 20000}
 
-// own is the stiffness that the brief names, with a shear stiffness of the order
+// own is the stiffness of the prototype case, with a shear stiffness of the order
 // of light woven cloth (from memory). A tenth and ten times of it move the stiff
 // levels by less than 0.05 mm, the others by up to 1.3 mm.
 var own = drape.Stuff{Side: 200e3, Leg: 200e3, Warp: 60, Weft: 60, Shear: 0.06}
 
-// prototype is the case of the brief, loaded evenly up to 20 mm inside its ends.
+// prototype is an even-barred bed, loaded evenly up to 20 mm inside its ends.
 func prototype(cut design.Cut) hung.Problem {
 	return hung.Problem{
 		Bed: design.Bed{
@@ -275,7 +275,7 @@ func TestCompensatedNetHangsLevel(t *testing.T) {
 	}
 }
 
-// What a cut without compensation and a straight cut lose, as another simulation
+// What a cut without compensation and a straight cut lose, as an earlier simulation
 // of the same case found it: with its own stiffness the bed sinks by some 19 mm in
 // the middle and bows by 5 mm over the bay; straight tails lie 6 to 9 mm off.
 func TestWithoutCompensationAndNet(t *testing.T) {
