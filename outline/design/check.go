@@ -3,7 +3,6 @@ package design
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"slingloft/outline/quantity"
 )
@@ -22,10 +21,8 @@ func (r *reader) check() {
 	}
 }
 
-// good reports whether none of the keys, nor the table of one, is at fault.
-func (r *reader) good(keys ...string) bool {
-	return !slices.ContainsFunc(keys, func(k string) bool { return r.bad[k] || r.bad[k[:max(strings.LastIndexByte(k, '.'), 0)]] })
-}
+// good reports whether none of the keys, nor a table around one, is at fault.
+func (r *reader) good(keys ...string) bool { return !slices.ContainsFunc(keys, r.faulty) }
 
 // conflict notes a fault of a key that was read well but does not fit another.
 func (r *reader) conflict(key, found, hint string) {

@@ -9,16 +9,19 @@ import (
 	"slingloft/outline/quantity"
 )
 
-// seen reports whether a key was given, rightly or not; all keys of a table whose
-// name is misspelt count as given.
-func (r *reader) seen(key string) bool {
-	for k := key; k != ""; k = k[:max(strings.LastIndexByte(k, '.'), 0)] {
-		if r.bad[k] {
+// faulty reports whether a key is given wrongly, or a table around it is.
+func (r *reader) faulty(key string) bool {
+	for ; key != ""; key = key[:max(strings.LastIndexByte(key, '.'), 0)] {
+		if r.bad[key] {
 			return true
 		}
 	}
-	return r.source.Given(key)
+	return false
 }
+
+// seen reports whether a key was given, rightly or not; all keys of a table whose
+// name is misspelt count as given.
+func (r *reader) seen(key string) bool { return r.faulty(key) || r.source.Given(key) }
 
 // inches reports whether the file is written in inches and pounds for the most part.
 func (r *reader) inches() bool {

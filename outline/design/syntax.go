@@ -15,6 +15,9 @@ import (
 // or a key and its equals sign.
 var startsLine = regexp.MustCompile(`^\s*(\[|[A-Za-z0-9_."'-]+\s*=)`)
 
+// brokenHeader takes the name out of a header line that is not TOML.
+var brokenHeader = regexp.MustCompile(`^\s*\[+\s*([A-Za-z0-9_.-]*)`)
+
 // assignment takes a line apart into key and value.
 var assignment = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*[=:]\s*(.*)$`)
 
@@ -40,8 +43,11 @@ func (b *builder) resume(err error) {
 // explain says what is wrong with a line that is not TOML, and notes its key as
 // seen, so that it is not reported as missing too.
 func (b *builder) explain(line, message string) (key, found, hint string) {
-	if strings.HasPrefix(strings.TrimSpace(line), "[") {
-		return "", message, "write the name of a table in brackets on a line of its own, such as [bed]"
+	if m := brokenHeader.FindStringSubmatch(line); m != nil {
+		// What follows belongs to a table whose name is not sure: it is left out.
+		b.prefix, b.current = m[1], &table{}
+		b.broken[m[1]] = true
+		return m[1], message, "write the name of a table in brackets on a line of its own, such as [bed]"
 	}
 	m := assignment.FindStringSubmatch(line)
 	if m == nil {
