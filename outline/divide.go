@@ -19,6 +19,9 @@ type Part struct {
 // maxParts bounds into how many parts a piece may fall.
 const maxParts = 64
 
+// errManyParts is met where a piece would fall into more parts than allowed.
+var errManyParts = fmt.Errorf("it would fall into more than %d parts", maxParts)
+
 // minStrip is the least length of a part in mm: its alignment hole and a wall.
 const minStrip = JointHoles/2 + 12
 
@@ -35,7 +38,7 @@ func Divide(p Piece, sheetW, sheetH float64, joint Joint) ([]Part, error) {
 	if err := checkDivide(&p, sheetW, sheetH, joint); err != nil {
 		return nil, fmt.Errorf("%s: %w", p.ID, err)
 	}
-	d := divider{w: sheetW, h: sheetH, joint: joint}
+	d := divider{w: sheetW, h: sheetH, joint: joint, most: maxParts}
 	for _, l := range p.Labels {
 		if l.Text != p.Title {
 			d.texts = append(d.texts, labelQuad(l))
@@ -48,7 +51,8 @@ func Divide(p Piece, sheetW, sheetH float64, joint Joint) ([]Part, error) {
 	if d.fits(whole) {
 		return []Part{{Piece: p}}, nil
 	}
-	if err := d.divide(whole); err != nil {
+	d, err := d.best(whole)
+	if err != nil {
 		b := p.Cut.Bounds()
 		return nil, fmt.Errorf("%s of %.0f × %.0f mm cannot be divided for sheets of %.0f × %.0f mm: %w",
 			p.ID, b.Width(), b.Height(), sheetW, sheetH, err)
@@ -78,10 +82,15 @@ func checkDivide(p *Piece, sheetW, sheetH float64, joint Joint) error {
 
 // divider divides one piece.
 type divider struct {
-	w, h   float64
-	joint  Joint
-	texts  []quad
-	marks  []geom.Polyline
+	w, h  float64
+	joint Joint
+	most  int // parts allowed
+	texts []quad
+	marks []geom.Polyline
+
+	peelFirst bool // peel parts off rather than cut strips
+	peeled    bool // a part was peeled off
+
 	places []jointPlace
 	done   []region
 }
@@ -98,14 +107,37 @@ func (d *divider) fits(r region) bool {
 	return b.Width() <= d.w && b.Height() <= d.h || b.Width() <= d.h && b.Height() <= d.w
 }
 
+// best divides the whole into strips and, if seams along the axes do not serve
+// everywhere, by peeling alone as well, and returns the division into fewer parts.
+func (d divider) best(whole region) (divider, error) {
+	peel := d
+	peel.peelFirst = true
+	err := d.divide(whole)
+	if err == nil && !d.peeled || errors.Is(err, errManyParts) {
+		return d, err
+	}
+	if err == nil {
+		peel.most = len(d.done) - 1
+	}
+	if peel.divide(whole) == nil {
+		return peel, nil
+	}
+	return d, err
+}
+
 // divide splits the region until every part fits, those at smaller x and y first.
 func (d *divider) divide(r region) error {
 	if d.fits(r) {
 		d.done = append(d.done, r)
 		return nil
 	}
-	if len(d.places) == maxParts-1 {
-		return fmt.Errorf("it would fall into more than %d parts", maxParts)
+	if len(d.places) == d.most-1 {
+		return errManyParts
+	}
+	if d.peelFirst {
+		if angle, plan, ok := d.peel(r); ok {
+			return d.divideAt(r, angle, plan)
+		}
 	}
 	ways := d.ways(r)
 	if len(ways) == 0 {
@@ -113,28 +145,25 @@ func (d *divider) divide(r region) error {
 	}
 	for _, w := range ways {
 		if plan, ok := d.seam(r, w); ok {
-			return d.divideAt(r, w, plan)
+			return d.divideAt(r, w.angle, plan)
+		}
+	}
+	if !d.peelFirst {
+		if angle, plan, ok := d.peel(r); ok {
+			d.peeled = true
+			return d.divideAt(r, angle, plan)
 		}
 	}
 	return fmt.Errorf("no place found for a joint, which takes %.0f mm of material across", d.joint.least())
 }
 
-// way is a way to divide a region: seams square to one axis.
+// way is a way to divide a region: seams square to the direction of one axis.
 type way struct {
-	alongY bool
-	size   float64 // of the region along the axis
+	angle  float64 // of that axis, rad
+	size   float64 // of the region along it
 	room   float64 // of the sheet
 	strips int     // into which it is to fall
 	parts  int     // in all
-}
-
-// frame returns the motion that turns the region so that the axis is x, and the
-// motion back.
-func (w way) frame() (to, from geom.Motion) {
-	if !w.alongY {
-		return geom.Motion{}, geom.Motion{}
-	}
-	return geom.Motion{Turn: -math.Pi / 2}, geom.Motion{Turn: math.Pi / 2}
 }
 
 // ways lists the ways to divide a region, those with the fewest parts first, and
@@ -149,10 +178,10 @@ func (d *divider) ways(r region) []way {
 		}
 		for more := range 3 {
 			if nx > 1 {
-				out = append(out, way{false, b.Width(), sheet[0], nx + more, (nx + more) * ny})
+				out = append(out, way{0, b.Width(), sheet[0], nx + more, (nx + more) * ny})
 			}
 			if ny > 1 {
-				out = append(out, way{true, b.Height(), sheet[1], ny + more, nx * (ny + more)})
+				out = append(out, way{math.Pi / 2, b.Height(), sheet[1], ny + more, nx * (ny + more)})
 			}
 		}
 	}
@@ -177,9 +206,8 @@ func (d *divider) strips(length, sheet float64) int {
 
 // seam looks for the seam after the first strip of a way.
 func (d *divider) seam(r region, w way) (seamPlan, bool) {
-	to, _ := w.frame()
-	r = r.moved(to)
-	start := r.ring.Bounds().Min.X
+	f := d.turned(r, w.angle)
+	start := f.r.ring.Bounds().Min.X
 	reach := d.joint.reach()
 	step := w.room - reach
 	span := seamRange{
@@ -190,29 +218,20 @@ func (d *divider) seam(r region, w way) (seamPlan, bool) {
 	if span.to <= span.from {
 		return seamPlan{}, false
 	}
-	texts := make([]quad, len(d.texts))
-	for i, q := range d.texts {
-		for k, p := range q {
-			texts[i][k] = to.Apply(p)
-		}
-	}
-	marks := make([]geom.Polyline, len(d.marks))
-	for i, l := range d.marks {
-		marks[i] = l.Moved(to)
-	}
-	return d.bestSeam(r, texts, marks, span)
+	return d.bestSeam(f, span)
 }
 
-// divideAt cuts the region and goes on with both sides.
-func (d *divider) divideAt(r region, w way, plan seamPlan) error {
-	to, from := w.frame()
-	tongue, socket := d.cut(r.moved(to), plan)
+// divideAt cuts the region by a seam square to a direction and goes on with both
+// sides.
+func (d *divider) divideAt(r region, angle float64, plan seamPlan) error {
+	tongue, socket := d.cut(r.moved(geom.Motion{Turn: -angle}), plan)
+	back := geom.Motion{Turn: angle}
 	a, b := plan.holes()
-	d.places = append(d.places, jointPlace{jointName(len(d.places)), from.Apply(a), from.Apply(b)})
-	if err := d.divide(tongue.moved(from)); err != nil {
+	d.places = append(d.places, jointPlace{jointName(len(d.places)), back.Apply(a), back.Apply(b)})
+	if err := d.divide(tongue.moved(back)); err != nil {
 		return err
 	}
-	return d.divide(socket.moved(from))
+	return d.divide(socket.moved(back))
 }
 
 // jointName returns A to Z, then A2 to Z2 and so on.

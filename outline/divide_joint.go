@@ -76,7 +76,8 @@ func (j Joint) hole() float64 { return max(smallestHole, 1.5*j.Kerf) }
 // least returns the least length of a seam that takes the joint, mm: a tongue in
 // the middle and a hole beside it.
 func (j Joint) least() float64 {
-	return max(j.minHead()/headShare, 2*(j.hole()+2*jointWall)/(1-headShare))
+	const slack = 1.0 // mm, for outlines that are not quite square to the seam
+	return max(j.minHead()/headShare, 2*(j.hole()+2*jointWall+slack)/(1-headShare))
 }
 
 // reach returns how far the largest tongue and its socket go beyond the seam, mm.

@@ -34,25 +34,58 @@ func (r region) moved(m geom.Motion) region {
 	return out
 }
 
-// stretch of x in which the first of several parts may end.
+// frame is a region with what is drawn on the piece, turned so that the seams to
+// look for run along y.
+type frame struct {
+	r     region
+	room  *room // the material alone
+	texts []takenText
+	marks []geom.Polyline
+}
+
+// turned returns the region seen along the direction angle.
+func (d *divider) turned(r region, angle float64) frame {
+	to := geom.Motion{Turn: -angle}
+	f := frame{r: r.moved(to)}
+	f.room = newRoom(&Piece{Cut: f.r.ring, Holes: f.r.holes})
+	for _, q := range d.texts {
+		for k, p := range q {
+			q[k] = to.Apply(p)
+		}
+		f.texts = append(f.texts, takenText{q, q.bounds()})
+	}
+	for _, l := range d.marks {
+		f.marks = append(f.marks, l.Moved(to))
+	}
+	return f
+}
+
+// seamRange is the stretch of x in which the first of several parts may end.
 type seamRange struct{ from, to, ideal float64 }
 
 // maxSeams bounds the places that are tried for one seam.
 const maxSeams = 240
 
+// places returns the places in the range at which a seam is tried.
+func (s seamRange) places() []float64 {
+	n := min(max(int(s.to-s.from), 1), maxSeams)
+	out := make([]float64, n)
+	for k := range out {
+		out[k] = s.from + (s.to-s.from)*(float64(k)+0.5)/float64(n)
+	}
+	return out
+}
+
 // bestSeam returns the best place for a seam in the range, if there is any. Good
 // places cut no text, run across one band of material, keep off marks that run
 // beside them, and make parts alike.
-func (d *divider) bestSeam(r region, texts []quad, marks []geom.Polyline, span seamRange) (seamPlan, bool) {
-	n := min(max(int(span.to-span.from), 1), maxSeams)
+func (d *divider) bestSeam(f frame, span seamRange) (seamPlan, bool) {
 	best := seamPlan{cost: math.Inf(1)}
-	g := newRoom(&Piece{Cut: r.ring, Holes: r.holes})
-	for k := range n {
-		s := span.from + (span.to-span.from)*(float64(k)+0.5)/float64(n)
-		chords := chordsAt(r.ring, s)
-		place := 2*math.Abs(s-span.ideal)/(span.to-span.from+1) + 4*float64(len(chords)-1) + besides(marks, s)
+	for _, s := range span.places() {
+		chords := chordsAt(f.r.ring, s)
+		place := 2*math.Abs(s-span.ideal)/(span.to-span.from+1) + 4*float64(len(chords)-1) + besides(f.marks, s)
 		for _, plan := range chords {
-			if plan.cost = place; place >= best.cost || !d.fit(&plan, g, texts) {
+			if plan.cost = place; place >= best.cost || !d.fit(&plan, f) {
 				continue
 			}
 			if plan.cost < best.cost {
@@ -61,6 +94,43 @@ func (d *divider) bestSeam(r region, texts []quad, marks []geom.Polyline, span s
 		}
 	}
 	return best, !math.IsInf(best.cost, 1)
+}
+
+// peelStep is the angle between the directions in which a part is peeled off.
+const peelStep = math.Pi / 12
+
+// peel looks, in many directions, for a seam that takes the largest part off the
+// region that fits the sheet: the way to divide bent bands, which seams along the
+// axes may cross aslant.
+func (d *divider) peel(r region) (angle float64, best seamPlan, found bool) {
+	const textCost = 0.01 // in shares of the region's area
+	best.cost = math.Inf(1)
+	whole := r.ring.Area()
+	for k := range 12 {
+		turn := float64(k) * peelStep
+		f := d.turned(r, turn)
+		box := f.r.ring.Bounds()
+		for _, s := range (seamRange{from: box.Min.X, to: box.Max.X}).places() {
+			for _, plan := range chordsAt(f.r.ring, s) {
+				plan.cost = besides(f.marks, s)
+				if !d.fit(&plan, f) {
+					continue
+				}
+				tongue, socket := d.cut(f.r, plan)
+				for _, side := range [2]region{tongue, socket} {
+					if !d.fits(side.moved(geom.Motion{Turn: turn})) {
+						continue
+					}
+					cost := textCost*plan.cost - side.ring.Area()/whole
+					if cost < best.cost {
+						angle, best, found = turn, plan, true
+						best.cost = cost
+					}
+				}
+			}
+		}
+	}
+	return angle, best, found
 }
 
 // besides returns the cost of marks that run along the seam close by.
@@ -101,7 +171,7 @@ func chordsAt(ring geom.Ring, s float64) []seamPlan {
 
 // fit finds room for tongues and holes along a seam, adds the texts in the way to
 // its cost, and reports whether there is room.
-func (d *divider) fit(p *seamPlan, g *room, texts []quad) bool {
+func (d *divider) fit(p *seamPlan, f frame) bool {
 	length := p.high - p.low
 	if length < d.joint.least() {
 		return false
@@ -120,19 +190,19 @@ func (d *divider) fit(p *seamPlan, g *room, texts []quad) bool {
 	const slack = 2 * jointWall // at the seam's ends, where the outline runs past
 	rooms = append(rooms, boxQuad(p.s-jointWall, p.low+slack, p.s+jointWall, p.high-slack))
 	for _, q := range rooms {
-		if !g.whole(q, q.bounds()) {
+		if !f.room.whole(q, q.bounds()) {
 			return false
 		}
 	}
 	rooms[len(rooms)-1] = boxQuad(p.s-0.5, p.low, p.s+0.5, p.high)
 	for _, q := range rooms {
-		p.cost += 3 * float64(touched(q, texts))
+		p.cost += 3 * float64(touched(q, f.texts))
 	}
-	return d.fitHole(p, g, texts)
+	return d.fitHole(p, f)
 }
 
 // fitHole finds the height of the alignment holes between the tongues.
-func (d *divider) fitHole(p *seamPlan, g *room, texts []quad) bool {
+func (d *divider) fitHole(p *seamPlan, f frame) bool {
 	ends := append([]float64{p.low - p.head/2}, p.tongues...)
 	ends = append(ends, p.high+p.head/2)
 	half := d.joint.hole()/2 + jointWall
@@ -145,8 +215,8 @@ func (d *divider) fitHole(p *seamPlan, g *room, texts []quad) bool {
 			if near := min(y-ends[i-1], ends[i]-y); near < p.head/2+half {
 				continue
 			}
-			hits := touched(q, texts)
-			if found && hits >= least || !g.whole(q, q.bounds()) {
+			hits := touched(q, f.texts)
+			if found && hits >= least || !f.room.whole(q, q.bounds()) {
 				continue
 			}
 			found, least, p.hole = true, hits, y
@@ -157,11 +227,11 @@ func (d *divider) fitHole(p *seamPlan, g *room, texts []quad) bool {
 }
 
 // touched counts the texts that q overlaps.
-func touched(q quad, texts []quad) int {
+func touched(q quad, texts []takenText) int {
 	n := 0
 	box := q.bounds()
 	for _, t := range texts {
-		if t.bounds().Overlaps(box) && t.overlaps(q) {
+		if t.box.Overlaps(box) && t.quad.overlaps(q) {
 			n++
 		}
 	}

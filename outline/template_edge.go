@@ -16,7 +16,7 @@ type TemplateOptions struct {
 	Letter  float64        // height of lettering, mm; smaller where room is short
 	Whole   bool           // the whole side curve even where both halves are alike
 	Style   quantity.Style // of the figures
-	Notes   []string       // lettered under the title: the design, its digest
+	Notes   []string       // lettered near the title where there is room: the design, its digest
 }
 
 // TemplateNotch is a point of an edge that is carried over to the cloth.
@@ -100,8 +100,8 @@ func newTemplate(id, title string, edges []TemplateEdge, opts TemplateOptions) (
 	return t, nil
 }
 
-// finish letters notches, figures, title and edge names, in this order: what is
-// tied to its place goes first.
+// finish letters notches, figures, edge names, the title near the given place and
+// the notes under it, in this order: what is tied to its place goes first.
 func (t *template) finish(title geom.Point) (Piece, error) {
 	for i := range t.edges {
 		t.letterNotches(&t.edges[i])

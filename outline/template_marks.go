@@ -49,11 +49,10 @@ func (t *template) drawEdge(e *edgeRun) error {
 			t.mark(fmt.Sprintf("tick %d %s", n, e.Name), geom.Polyline{st.at, st.point(0, length*t.letter)})
 		})
 	}
-	for i, n := range e.Notches {
-		if !(n.At >= -meetTolerance && n.At <= e.arc.Length()+meetTolerance) {
-			return fmt.Errorf("notch %d %q at %.1f mm is off edge %q, which is %.1f mm long",
-				i+1, n.Name, n.At, e.Name, e.arc.Length())
-		}
+	if err := checkNotches(e.Notches, e.arc.Length()); err != nil {
+		return fmt.Errorf("edge %q: %w", e.Name, err)
+	}
+	for _, n := range e.Notches {
 		shifts := []float64{0}
 		if n.Double {
 			shifts = []float64{-notchPitch / 2, notchPitch / 2}
@@ -63,6 +62,16 @@ func (t *template) drawEdge(e *edgeRun) error {
 		for _, s := range shifts {
 			v := geom.Polyline{st.point(s-half, deep), st.point(s, 0), st.point(s+half, deep)}
 			t.mark("notch "+n.Name, v)
+		}
+	}
+	return nil
+}
+
+// checkNotches refuses notches that lie off an edge of the given length.
+func checkNotches(notches []TemplateNotch, length float64) error {
+	for i, n := range notches {
+		if !(n.At >= -meetTolerance && n.At <= length+meetTolerance) {
+			return fmt.Errorf("notch %d %q at %.1f mm is off the edge of %.1f mm", i+1, n.Name, n.At, length)
 		}
 	}
 	return nil

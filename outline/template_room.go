@@ -1,9 +1,8 @@
 package outline
 
 import (
-	"cmp"
+	"iter"
 	"math"
-	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -23,6 +22,7 @@ type wall struct {
 	box  geom.Box
 }
 
+// takenText is the room of a text with its box.
 type takenText struct {
 	quad quad
 	box  geom.Box
@@ -118,13 +118,12 @@ func (r *room) put(l Label, labels *[]Label) {
 }
 
 // nearest returns the label at the place with room for it that is nearest to its
-// own and not farther than far mm, a quarter turned from its own direction only
+// own and not farther than far mm along either axis, a quarter turned from its own direction only
 // where none is found in that, and reports whether there is any.
 func (r *room) nearest(l Label, far float64) (Label, bool) {
 	l.Anchor = Centre
-	places := r.grid(l.At, l.Height/2, far)
 	for _, turn := range [2]float64{l.Turn, readable(l.Turn + math.Pi/2)} {
-		for _, at := range places {
+		for at := range r.around(l.At, l.Height/2, far) {
 			m := l
 			m.At, m.Turn = at, turn
 			if r.free(labelQuad(m)) {
@@ -135,26 +134,34 @@ func (r *room) nearest(l Label, far float64) (Label, bool) {
 	return l, false
 }
 
-// maxPlaces bounds the places that a search looks at.
-const maxPlaces = 20000
+// maxPlaces bounds, by its square, the places that a search looks at.
+const maxPlaces = 140
 
-// grid returns the places on the material at which a search looks, those within
-// far mm of p, the nearest first.
-func (r *room) grid(p geom.Point, pitch, far float64) []geom.Point {
+// around yields places on the box of the material within far mm of p along each
+// axis: p and then the points of a square grid about it, outwards.
+func (r *room) around(p geom.Point, pitch, far float64) iter.Seq[geom.Point] {
 	box := r.ring.Bounds()
-	box.Min = geom.Pt(max(box.Min.X, p.X-far), max(box.Min.Y, p.Y-far))
-	box.Max = geom.Pt(min(box.Max.X, p.X+far), min(box.Max.Y, p.Y+far))
-	pitch = max(pitch, math.Sqrt(box.Width()*box.Height()/maxPlaces))
-	out := []geom.Point{p}
-	for y := box.Min.Y + pitch/2; y < box.Max.Y; y += pitch {
-		for x := box.Min.X + pitch/2; x < box.Max.X; x += pitch {
-			if at := geom.Pt(x, y); at.Dist(p) <= far {
-				out = append(out, at)
+	pitch = max(pitch, math.Sqrt(box.Width()*box.Height())/maxPlaces)
+	far = min(far, max(p.X-box.Min.X, box.Max.X-p.X, p.Y-box.Min.Y, box.Max.Y-p.Y))
+	return func(yield func(geom.Point) bool) {
+		if !yield(p) {
+			return
+		}
+		for k := 1; float64(k)*pitch <= far; k++ {
+			for i := -k; i <= k; i++ {
+				step := 2 * k // only the rim of the square
+				if i == -k || i == k {
+					step = 1
+				}
+				for j := -k; j <= k; j += step {
+					at := p.Plus(geom.Pt(float64(j)*pitch, float64(i)*pitch))
+					if box.Contains(at) && !yield(at) {
+						return
+					}
+				}
 			}
 		}
 	}
-	slices.SortStableFunc(out, func(a, b geom.Point) int { return cmp.Compare(a.Dist(p), b.Dist(p)) })
-	return out
 }
 
 // letterBlock letters lines of text one under the other near the place, as large
@@ -187,7 +194,7 @@ func (r *room) letterAt(lines []string, widest string, l Label, lead float64, la
 	l.Anchor = Centre
 	tall := lead * l.Height * float64(len(lines)-1)
 	down := geom.Pt(0, -1).Turned(l.Turn)
-	for _, at := range r.grid(l.At, 1.5*l.Height, math.Inf(1)) {
+	for at := range r.around(l.At, 1.5*l.Height, math.Inf(1)) {
 		top := l
 		top.Text, top.At = widest, at.Minus(down.Times(tall/2))
 		bottom := top

@@ -41,6 +41,9 @@ func SideTemplate(id, title string, curve SideCurve, opts TemplateOptions) ([]Pi
 	if opts.Letter, err = sideLetter(opts); err != nil {
 		return nil, fmt.Errorf("%s: %w", id, err)
 	}
+	if err := checkNotches(curve.Notches, c.arc[len(c.arc)-1]); err != nil {
+		return nil, fmt.Errorf("%s: %w", id, err)
+	}
 	s := sideDraft{c, curve.Notches, opts}
 	whole := sideRange{id: id, title: title, to: c.chord(), ends: [2]string{"HEAD BAR", "FOOT BAR"}}
 	parts := []sideRange{whole}
