@@ -22,6 +22,20 @@ const Python = "/usr/bin/python3"
 // SLINGLOFT_READERS is "require".
 func Run(t testing.TB, program string, args ...string) string {
 	t.Helper()
+	out, _ := run(t, program, args...)
+	return out
+}
+
+// RunBoth is [Run] for a program that reports on its standard error: it returns
+// both.
+func RunBoth(t testing.TB, program string, args ...string) string {
+	t.Helper()
+	out, stderr := run(t, program, args...)
+	return out + stderr
+}
+
+func run(t testing.TB, program string, args ...string) (string, string) {
+	t.Helper()
 	if _, err := exec.LookPath(program); err != nil {
 		missing(t, program)
 	}
@@ -31,7 +45,7 @@ func Run(t testing.TB, program string, args ...string) string {
 	if err := cmd.Run(); err != nil {
 		t.Fatalf("%s: %v\n%s\n%s", program, err, stderr.String(), out.String())
 	}
-	return out.String()
+	return out.String(), stderr.String()
 }
 
 // Script runs a Python script that needs the named module.

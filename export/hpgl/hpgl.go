@@ -1,0 +1,108 @@
+// Package hpgl writes drawings as HP-GL/2 for roll plotters, pen plotters and
+// drag-knife cutters, and reads such files back.
+//
+// A plotter unit is 0.025 mm, so a point is off by 0.0125 mm along each axis at
+// most. Each kind of work has a pen of its own, pen 1 for registration up to pen 7
+// for outlines, and is drawn as a whole before the next; within it the paths are
+// ordered for short travel. Only IN, PS, SP, PU, PD and PA occur. There is no text
+// at all, not even as comment: lettering is drawn as strokes, so no label can end a
+// field.
+//
+// Devices from before HP-GL/2 that count in 16 bits reach no further than 32 767
+// units, 819.175 mm (from memory); see [Beyond16Bits].
+package hpgl
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"math"
+
+	"slingloft/export"
+	"slingloft/export/travel"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// unitsPerMM is the number of plotter units in a millimetre.
+const unitsPerMM = 40
+
+// pairsPerLine is how many points one PD holds; old buffers are small.
+const pairsPerLine = 30
+
+// Write writes the drawing as HP-GL/2.
+func Write(out io.Writer, d export.Drawing, o export.Options) error {
+	plain, err := d.Plain(o)
+	if err != nil {
+		return err
+	}
+	w := bufio.NewWriter(out)
+	size := units(geom.Pt(plain.Width, plain.Height))
+	fmt.Fprintf(w, "IN;\nPS%d,%d;\nPA;\n", size.x, size.y)
+	at := geom.Point{}
+	for _, work := range outline.Works() {
+		paths := pathsOf(plain, work)
+		if len(paths) == 0 {
+			continue
+		}
+		fmt.Fprintf(w, "SP%d;\n", Pen(work))
+		for _, s := range travel.Order(paths, at) {
+			pts := s.Follow(paths[s.Path])
+			draw(w, pts)
+			at = pts[len(pts)-1]
+		}
+	}
+	fmt.Fprint(w, "PU0,0;\nSP0;\n")
+	return w.Flush() // holds the first error of all
+}
+
+// Pen returns the pen that draws a kind of work, from 1.
+func Pen(w outline.Work) int { return int(w) + 1 }
+
+// Beyond16Bits reports whether the drawing reaches where devices that count in 16
+// bits do not.
+func Beyond16Bits(d export.Drawing, o export.Options) bool {
+	w, h := o.Size(d)
+	return math.Max(w, h)*unitsPerMM > math.MaxInt16
+}
+
+func pathsOf(d export.Drawing, w outline.Work) []travel.Path {
+	var out []travel.Path
+	for _, l := range d.Lines {
+		if l.Work == w {
+			out = append(out, travel.Path{Points: l.Points, Closed: l.Closed})
+		}
+	}
+	return out
+}
+
+// place is a point in plotter units.
+type place struct{ x, y int }
+
+func units(p geom.Point) place {
+	return place{int(math.Round(p.X * unitsPerMM)), int(math.Round(p.Y * unitsPerMM))}
+}
+
+// draw draws one path. Points that fall on the same unit as the one before are
+// left out, but a path that is all one point is drawn as a dot.
+func draw(w io.Writer, pts geom.Polyline) {
+	last := units(pts[0])
+	fmt.Fprintf(w, "PU%d,%d;\n", last.x, last.y)
+	var list []place
+	for i, p := range pts[1:] {
+		if q := units(p); q != last || (i == len(pts)-2 && len(list) == 0) {
+			list = append(list, q)
+			last = q
+		}
+	}
+	for first := 0; first < len(list); first += pairsPerLine {
+		for i, q := range list[first:min(first+pairsPerLine, len(list))] {
+			start := ","
+			if i == 0 {
+				start = "PD"
+			}
+			fmt.Fprintf(w, "%s%d,%d", start, q.x, q.y)
+		}
+		fmt.Fprint(w, ";\n")
+	}
+}
