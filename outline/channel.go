@@ -52,7 +52,7 @@ func (m *maker) strip(s Side) {
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
 		name: "body " + s.String() + " side to channel", ids: [2]string{"body", p.ID},
-		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
 	}, m.out.Reach))
 }
 
@@ -130,7 +130,7 @@ func (m *maker) facing(s Side) error {
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
 		name: "body " + s.String() + " side to facing", ids: [2]string{"body", p.ID},
-		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
 	}, 0))
 	return nil
 }

@@ -10,6 +10,7 @@ import (
 type Seam struct {
 	Name  string
 	IDs   [2]string  // the pieces
+	Side  bool       // a side seam, which carries the bed
 	Flat  [2]float64 // lengths in the flat cloth, mm
 	Hung  [2]float64 // lengths when it hangs, mm
 	Parts []SeamPart // from notch to notch
@@ -40,12 +41,13 @@ type sewnPair struct {
 	ids     [2]string
 	edges   [2]flat.Edge
 	notches []Notch
+	side    bool
 }
 
 // walk measures both edges of a seam from notch to notch. reach is the distance
 // of a straight strip's fold from the seam, 0 where there is none.
 func (m *maker) walk(p sewnPair, reach float64) Seam {
-	s := Seam{Name: p.name, IDs: p.ids}
+	s := Seam{Name: p.name, IDs: p.ids, Side: p.side}
 	for i, e := range p.edges {
 		s.Flat[i], s.Hung[i] = e.FlatLength(), e.HungLength()
 	}

@@ -20,6 +20,13 @@ func verdict(p *work.Plan) error {
 				s.Name, s.Remains, s.Tolerance))
 		}
 	}
+	for _, c := range p.Margins.Unmet() {
+		code = Unmet
+		lines = append(lines, fmt.Sprintf("margin not met: %s: %.2f, required %.2f", c.Name, c.Ratio, c.Required))
+	}
+	if code == Unmet {
+		lines = append(lines, "no cut files are written until every margin is met, or the check is waived by its name in margin.waived")
+	}
 	if code == Done {
 		return nil
 	}

@@ -9,6 +9,8 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
+	"slingloft/outline/rig"
 )
 
 // stationsShown is how many even stations the shape is given at, its marks apart.
@@ -33,7 +35,28 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	return d, nil
+	d.Cautions = margin.Cautions()
+	d.Margins, d.Cases, d.Notes = p.Margins.Checks, p.Margins.Cases, p.Margins.Notes
+	d.Hanging = hangingOf(p)
+	if d.Accuracy, err = p.Accuracy(); err != nil {
+		d.Accuracy.Notes = append(d.Accuracy.Notes, "the working errors cannot be followed through: "+err.Error())
+	}
+	d.Materials, err = p.Bill(l)
+	return d, err
+}
+
+// hangingOf gathers how the hammock hangs, with a sweep over the distance of its
+// supports from a little more than its own length on.
+func hangingOf(p *work.Plan) Hanging {
+	const steps = 8
+	over := rig.Overall(&p.Shape)
+	out := Hanging{Overall: over, Roll: p.Roll, Shelter: p.Shelter}
+	if p.Hangs {
+		out.Place = &p.Place
+	}
+	from := math.Ceil(over/100) * 100
+	out.Sweep = rig.Sweep(&p.Shape, from, from+steps*250, p.Design.Hang.Bed, steps)
+	return out
 }
 
 func shapeOf(p *work.Plan) Shape {

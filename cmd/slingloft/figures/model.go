@@ -2,7 +2,13 @@
 // other programs and as text for people.
 package figures
 
-import "slingloft/outline/cord"
+import (
+	"slingloft/outline/accuracy"
+	"slingloft/outline/cord"
+	"slingloft/outline/margin"
+	"slingloft/outline/rig"
+	"slingloft/outline/stock"
+)
 
 // Version of the document. It rises when a name changes its meaning; names are
 // added without it.
@@ -19,16 +25,22 @@ type Document struct {
 	Digest   string   `json:"digest"`
 	Cautions []string `json:"cautions"`
 
-	Shape   Shape       `json:"shape"`
-	Ends    Ends        `json:"ends"`
-	Body    Body        `json:"body"`
-	Cords   []cord.Cord `json:"cords"`
-	Rigging Rigging     `json:"rigging"`
-	Seams   []Seam      `json:"seams"`
-	Offsets []Offsets   `json:"offsets"`
-	Pieces  []Piece     `json:"pieces"`
-	Lay     Lay         `json:"lay"`
-	Margins []Margin    `json:"margins"`
+	Shape   Shape          `json:"shape"`
+	Ends    Ends           `json:"ends"`
+	Body    Body           `json:"body"`
+	Cords   []cord.Cord    `json:"cords"`
+	Rigging Rigging        `json:"rigging"`
+	Seams   []Seam         `json:"seams"`
+	Offsets []Offsets      `json:"offsets"`
+	Pieces  []Piece        `json:"pieces"`
+	Lay     Lay            `json:"lay"`
+	Margins []margin.Check `json:"margins"`
+	Cases   []margin.Case  `json:"cases"`
+	Notes   []string       `json:"margin_notes"`
+
+	Hanging   Hanging         `json:"hanging"`
+	Accuracy  accuracy.Report `json:"accuracy"`
+	Materials stock.Bill      `json:"materials"`
 }
 
 // Shape is the hung shape at stations from the head tail's end to the foot tail's
@@ -198,16 +210,11 @@ type Place struct {
 	Shift  Pair    `json:"shift"`
 }
 
-// Margin is one strength check.
-type Margin struct {
-	Name     string   `json:"name"`
-	Case     string   `json:"case"`
-	Load     float64  `json:"load"`
-	Capacity float64  `json:"capacity,omitempty"`
-	Margin   float64  `json:"margin,omitempty"`
-	Required float64  `json:"required"`
-	Met      bool     `json:"met"`
-	Waived   bool     `json:"waived,omitempty"`
-	Missing  []string `json:"missing,omitempty"`
-	Source   string   `json:"source"`
+// Hanging is the hammock between its supports.
+type Hanging struct {
+	Overall float64     `json:"overall"`         // from apex to apex
+	Place   *rig.Place  `json:"place,omitempty"` // absent where the design names no place
+	Roll    rig.Roll    `json:"roll"`
+	Shelter rig.Shelter `json:"shelter"`
+	Sweep   []rig.Place `json:"sweep"` // by the distance of the supports
 }

@@ -16,16 +16,20 @@ func Text(w io.Writer, p *work.Plan, d Document) error {
 	b := &report{style: p.Style(), imperial: p.Design.Output.Inches}
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.printf("%s · design %s\n", d.Name, d.Digest)
-	b.cautions(d)
+	b.unmet(d)
 	b.shape(d)
 	b.ends(d)
 	b.stations(d)
 	b.body(d)
+	b.margins(d)
+	b.hanging(d)
 	b.cords(d)
+	b.accuracy(d)
 	b.seams(d)
 	b.offsets(d)
 	b.pieces(d)
 	b.lay(d)
+	b.materials(d)
 	b.out.Flush()
 	_, err := io.WriteString(w, b.text.String())
 	return err
@@ -76,6 +80,7 @@ func (b *report) unit() string {
 	return "mm"
 }
 
+// cautions prints the warnings that stand beside every load figure.
 func (b *report) cautions(d Document) {
 	for _, c := range d.Cautions {
 		b.printf("! %s\n", c)
@@ -96,6 +101,7 @@ func (b *report) shape(d Document) {
 	if s.Slide > 0 {
 		b.printf("the bed is inclined: the sleeper slides with %s\n", b.force(s.Slide))
 	}
+	b.cautions(d)
 }
 
 func (b *report) ends(d Document) {

@@ -9,13 +9,16 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 
 	"slingloft/outline"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
+	"slingloft/outline/rig"
 )
 
 // Plan is all that follows from a design before anything is laid on its stock.
@@ -26,6 +29,12 @@ type Plan struct {
 	Body   flat.Body
 	Sewn   outline.Sewn
 	Cords  cord.Set
+
+	Margins margin.Report
+	Place   rig.Place // as it hangs between its supports; see Hangs
+	Hangs   bool      // the design says where it hangs
+	Roll    rig.Roll
+	Shelter rig.Shelter
 
 	// Templates are the stiff templates and gauges, those longer than the sheet
 	// already divided.
@@ -68,12 +77,38 @@ func (p *Plan) make() error {
 	if p.Sewn, err = outline.ClothPieces(d, &p.Shape, &p.Body, p.Digest); err != nil {
 		return &blamed{"channel.depth", err}
 	}
-	if p.Cords, err = cord.Of(&p.Shape, d, cord.Options{}); err != nil {
-		return &blamed{"splice", err}
+	if err = p.rigged(); err != nil {
+		return err
 	}
 	p.setPaths()
 	if p.Templates, err = templates(p); err != nil {
 		return &blamed{"sheet", err}
+	}
+	return nil
+}
+
+// rigged hangs the shape up, cuts its cords and checks what everything carries.
+func (p *Plan) rigged() error {
+	var err error
+	d, s := p.Design, &p.Shape
+	if p.Place, p.Hangs, err = rig.Of(s, d.Hang); err != nil {
+		return err
+	}
+	o := cord.Options{Ridge: d.Hang.Shelter}
+	if p.Hangs && d.Hang.Line.Diameter > 0 {
+		o.Lines = [2]float64{p.Place.Ends[hung.Head].Line, p.Place.Ends[hung.Foot].Line}
+	}
+	if d.Hang.Line.Diameter == 0 {
+		o.Ridge = 0
+	}
+	if p.Cords, err = cord.Of(s, d, o); err != nil {
+		return err
+	}
+	p.Roll = rig.Steadiness(s, d.Sleeper)
+	p.Shelter = rig.Cover(s, d.Hang.Shelter)
+	p.Margins = margin.Of(margin.Input{Shape: s, Design: d})
+	if names := p.Margins.Strangers; len(names) > 0 {
+		return &blamed{"margin.waived", fmt.Errorf("there is no check %q; the checks are %s", names[0], strings.Join(p.Margins.Names(), "; "))}
 	}
 	return nil
 }

@@ -1,0 +1,78 @@
+package command
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"slingloft/cmd/slingloft/show"
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/page"
+	"slingloft/export/whole"
+)
+
+// sheetOptions are the flags of sheet.
+type sheetOptions struct {
+	out   string
+	force bool
+}
+
+func sheetCommand() command {
+	return command{
+		name: "sheet", args: " [DESIGN]", most: 1,
+		line: "write the build sheet: drawings, tables and the order of work",
+		long: `Writes the build sheet as one web page that needs nothing beside itself, or as a
+PDF file, whichever the name's ending says: the result of the checks, the hung
+shape, every piece, the lay, the cord set, offsets, loads and margins, materials,
+the order of work, the seam walk. A file that is there already is replaced only if
+it was written for the same design values, or with --force.
+
+The sheet is written even where a required margin is not met; it then says so
+first.`,
+		example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n  slingloft sheet my.toml --out my.pdf\n",
+		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
+			var o sheetOptions
+			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "file to write, ending in .html or .pdf")
+			f.BoolVar(&o.force, "force", false, "replace a file that is there already")
+			return func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) }
+		},
+	}
+}
+
+// sheetWriter returns what writes a build sheet into a file of the given name.
+func sheetWriter(name string) (func(io.Writer, sheet.Sheet) error, error) {
+	switch strings.ToLower(filepath.Ext(name)) {
+	case ".html", ".htm":
+		return page.Write, nil
+	}
+	return nil, usagef("sheet: --out %.60q: the name has to end in .html or .pdf", name)
+}
+
+func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) error {
+	write, err := sheetWriter(o.out)
+	if err != nil {
+		return err
+	}
+	p, err := load(args)
+	if err != nil {
+		return err
+	}
+	l, err := p.Lay(ctx, work.Budget{})
+	if err != nil {
+		return err
+	}
+	doc, err := show.Of(&p, l)
+	if err != nil {
+		return err
+	}
+	if err := whole.Write(o.out, policy(&p, o.force), func(w io.Writer) error { return write(w, doc) }); err != nil {
+		return err
+	}
+	fmt.Fprintln(s.Out, o.out)
+	return verdict(&p)
+}

@@ -1,0 +1,159 @@
+package figures
+
+import (
+	"fmt"
+	"strings"
+
+	"slingloft/outline/margin"
+	"slingloft/outline/quantity"
+	"slingloft/outline/rig"
+)
+
+// unmet prints what fails before anything else.
+func (b *report) unmet(d Document) {
+	for _, c := range d.Margins {
+		if c.Unmet() {
+			word := "NOT MET"
+			if c.Waived {
+				word = "not met, waived in the design"
+			}
+			b.printf("%s: %s has margin %s, required %s\n", word, c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+		}
+	}
+	for _, s := range d.Seams {
+		if !s.Within {
+			b.printf("OUT OF TOLERANCE: seam %s, %s remain\n", s.Name, b.mm(s.Remains))
+		}
+	}
+}
+
+// checked returns a load or capacity with the unit of its check.
+func (b *report) checked(v float64, unit string) string {
+	if unit == "N" {
+		return b.force(v)
+	}
+	return quantity.Decimal(v, 2) + " " + unit
+}
+
+func (b *report) margins(d Document) {
+	b.head("Margins: capacity over load")
+	b.row("check", "load", "capacity", "margin", "required", "")
+	for _, c := range d.Margins {
+		b.row(c.Name, b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), standing(c))
+	}
+	for _, c := range d.Cases {
+		b.printf("case %s: %s\n", c.Name, c.Basis)
+	}
+	for _, n := range d.Notes {
+		b.printf("note: %s\n", n)
+	}
+	b.cautions(d)
+}
+
+func (b *report) capacity(c margin.Check) string {
+	if c.Capacity == 0 {
+		return "not given"
+	}
+	text := b.checked(c.Capacity, c.Unit)
+	if c.Bound {
+		return "at most " + text
+	}
+	return text
+}
+
+func (b *report) ratio(c margin.Check) string {
+	if c.Ratio == 0 {
+		return "–"
+	}
+	return quantity.Decimal(c.Ratio, 2)
+}
+
+// standing says in a word how a check stands.
+func standing(c margin.Check) string {
+	switch {
+	case c.Unmet() && c.Waived:
+		return "not met, waived"
+	case c.Unmet():
+		return "NOT MET"
+	case len(c.Missing) > 0:
+		return "missing " + strings.Join(c.Missing, ", ")
+	}
+	return "met"
+}
+
+func (b *report) hanging(d Document) {
+	b.head("Hanging")
+	h := d.Hanging
+	b.printf("overall length from hook to hook %s\n", b.mm(h.Overall))
+	if p := h.Place; p != nil {
+		b.place(*p)
+	}
+	steady := "steady"
+	if !h.Roll.Stable {
+		steady = "NOT steady"
+	}
+	b.printf("line through the hooks above the sleeper's centre of mass: %s on the back, %s on the side: %s\n",
+		b.mm(h.Roll.Back), b.mm(h.Roll.Side), steady)
+	b.printf("shelter: the ridge needs %s", b.mm(h.Shelter.Needed))
+	if h.Shelter.Ridge > 0 {
+		b.printf(", has %s", b.mm(h.Shelter.Ridge))
+	}
+	b.printf("\nsupport distance against the height of the hooks (%s), the bed's lowest point as the design has it:\n", b.unit())
+	b.row("distance", "head hook", "foot hook", "head line", "foot line")
+	for _, p := range h.Sweep {
+		b.row(b.figure(p.Distance), b.figure(p.Ends[0].Hook), b.figure(p.Ends[1].Hook), b.figure(p.Ends[0].Line), b.figure(p.Ends[1].Line))
+	}
+	b.cautions(d)
+}
+
+// place prints where the hammock hangs.
+func (b *report) place(p rig.Place) {
+	b.printf("between supports %s apart, lowest point %s above ground, edge to climb in over %s\n", b.mm(p.Distance), b.mm(p.Lowest), b.mm(p.Edge))
+	b.row("", "head", "foot")
+	add := func(name string, f func(rig.End) string) { b.row(name, f(p.Ends[0]), f(p.Ends[1])) }
+	add("hook on the support", func(e rig.End) string { return b.mm(e.Hook) })
+	add("hang line", func(e rig.End) string { return b.mm(e.Line) })
+	add("angle of the line", func(e rig.End) string { return b.deg(e.Angle) })
+	add("pull on the support", func(e rig.End) string {
+		return fmt.Sprintf("%s N, %s kgf, %s lbf", quantity.Decimal(e.Pull.N, 0), quantity.Decimal(e.Pull.Kgf, 1), quantity.Decimal(e.Pull.Lbf, 0))
+	})
+	if p.Beyond > 0 {
+		b.printf("the higher hook stands %s above the height that the design gives\n", b.mm(p.Beyond))
+	}
+}
+
+func (b *report) accuracy(d Document) {
+	if len(d.Accuracy.Measures) == 0 {
+		return
+	}
+	b.head("Working errors: how level the bed comes out")
+	b.row("measure", "worst case", "root sum square", "allowed")
+	for _, m := range d.Accuracy.Measures {
+		b.row(m.Name, b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed))
+	}
+	for _, n := range d.Accuracy.Notes {
+		b.printf("note: %s\n", n)
+	}
+}
+
+func (b *report) materials(d Document) {
+	m := d.Materials
+	b.head("Materials")
+	b.row("kind", "what", "quantity", "unit", "cost", "note")
+	for _, r := range m.Rows {
+		cost := "–"
+		if r.Cost > 0 {
+			cost = quantity.Decimal(r.Cost, 2)
+		}
+		b.row(r.Kind, r.Name, quantity.Decimal(r.Quantity, 2), r.Unit, cost, r.Note)
+	}
+	b.printf("cost of what has a price: %s\n", quantity.Decimal(m.Cost, 2))
+	b.row("part", "mass g")
+	for _, q := range m.Masses {
+		b.row(q.Part, quantity.Decimal(q.Grams, 0))
+	}
+	b.row("together", quantity.Decimal(m.Total, 0))
+	for _, o := range m.Open {
+		b.printf("open: %s\n", o)
+	}
+}

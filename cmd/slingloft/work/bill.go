@@ -1,0 +1,59 @@
+package work
+
+import (
+	"slingloft/outline"
+	"slingloft/outline/accuracy"
+	"slingloft/outline/finished"
+	"slingloft/outline/hung"
+	"slingloft/outline/rig"
+	"slingloft/outline/stock"
+)
+
+// Bill lists what to buy for a laid plan, with masses and costs.
+func (p *Plan) Bill(l Lays) (stock.Bill, error) {
+	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Lay: l.Cloth.Length, Sheets: l.Boards.Beds}
+	for _, q := range p.Sewn.Pieces {
+		in.Pieces = append(in.Pieces, stock.Piece{Name: q.Title, Count: q.Count, Area: q.Cut.Area()})
+	}
+	for _, s := range p.Sewn.Seams {
+		rows := 1
+		if s.Side {
+			rows = p.Design.Seam.Rows
+		}
+		in.Runs = append(in.Runs, stock.Run{Name: s.Name, Count: 1, Length: s.Hung[0], Rows: rows})
+	}
+	for _, q := range p.Sewn.Pieces {
+		if hem := hemOf(q); hem > 0 {
+			in.Runs = append(in.Runs, stock.Run{Name: "hem of " + q.Title, Count: 1, Length: hem})
+		}
+	}
+	b, err := stock.Of(in)
+	if err != nil {
+		return b, p.located(err)
+	}
+	return b, nil
+}
+
+// hemOf returns the length of a piece's hem, 0 where it has none.
+func hemOf(q outline.Piece) float64 {
+	for _, l := range q.Lines {
+		if l.Name == "hem fold 1" {
+			return l.Points.Length()
+		}
+	}
+	return 0
+}
+
+// Accuracy returns how level the bed comes out with the maker's working errors.
+func (p *Plan) Accuracy() (accuracy.Report, error) {
+	on := accuracy.Hanging{Weight: finished.Weight{Load: p.Shape.Problem.Load}}
+	on.Weight.Centre, _ = rig.CentreHeight(p.Design.Sleeper)
+	for e := range on.Lines {
+		// Without a place to hang, lines of a metre stand for whatever will be there.
+		on.Lines[e] = 1000
+		if p.Hangs {
+			on.Lines[e] = p.Place.Ends[hung.End(e)].Line
+		}
+	}
+	return accuracy.Of(&p.Shape, p.Design, p.Cords.Splicing, on)
+}
