@@ -86,5 +86,22 @@ func (it Item) fault() string {
 	if len(it.Outline) < 3 || it.Outline.Area() == 0 {
 		return "the outline has no area"
 	}
+	if crossesItself(it.Outline) {
+		return "the outline crosses itself"
+	}
 	return ""
+}
+
+// crossesItself reports whether two edges of r properly cross.
+func crossesItself(r geom.Ring) bool {
+	edges := edgesIn([]geom.Ring{r}, r.Bounds())
+	for i, e := range edges {
+		low, high := min(e[0].X, e[1].X), max(e[0].X, e[1].X)
+		for _, f := range edges[:i] {
+			if max(f[0].X, f[1].X) >= low && min(f[0].X, f[1].X) <= high && cross(e, f) {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -130,16 +130,19 @@ func crossing(a, b []geom.Ring) bool {
 	for _, e := range edgesIn(a, common) {
 		box := geom.BoxOf(e[0], e[1])
 		for _, f := range eb {
-			if meet(box, geom.BoxOf(f[0], f[1])).Empty() {
-				continue
-			}
-			if orient(e[0], e[1], at(f[0]))*orient(e[0], e[1], at(f[1])) < 0 &&
-				orient(f[0], f[1], at(e[0]))*orient(f[0], f[1], at(e[1])) < 0 {
+			if !meet(box, geom.BoxOf(f[0], f[1])).Empty() && cross(e, f) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// cross reports whether two edges properly cross: each has the ends of the other
+// on different sides.
+func cross(e, f [2]geom.Point) bool {
+	return orient(e[0], e[1], at(f[0]))*orient(e[0], e[1], at(f[1])) < 0 &&
+		orient(f[0], f[1], at(e[0]))*orient(f[0], f[1], at(e[1])) < 0
 }
 
 // reachesInto reports whether a stretch of a's boundary between its meetings with

@@ -175,5 +175,10 @@ func (f *filling) leftmost(id int, y float64) float64 {
 		}
 		x = math.Max(x, s.hi)
 	}
+	if f.p.grid > 0 {
+		if on := math.Round(x/f.p.grid) * f.p.grid; math.Abs(on-x) <= 2*f.p.safety {
+			return on
+		}
+	}
 	return x
 }

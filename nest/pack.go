@@ -44,6 +44,10 @@ func pack(ctx context.Context, items []Item, g ground, o Options) (Lay, error) {
 		return Lay{}, err
 	}
 	spots := p.firstLay()
+	if p.grid > 0 && p.verified(spots) != nil {
+		p.leaveGrid()
+		spots = p.firstLay()
+	}
 	steps := 0
 	if (o.Steps > 0 || o.Time > 0) && len(spots) > 0 {
 		spots, steps = newTeam(ctx, p, o, spots, p.lengthOf(spots)).hunt()

@@ -63,10 +63,7 @@ func newProblem(items []Item, g ground) (*problem, error) {
 		}
 	}
 	p.addBlocks(g)
-	if p.grid = p.gridOf(); p.grid > 0 {
-		p.ease = easeShare * p.height
-		p.atlas.grow = -p.safety // pieces on the grid touch without overlap
-	}
+	p.setGrid()
 	p.atlas.ready()
 	return p, nil
 }
@@ -124,7 +121,7 @@ func (p *problem) addBlocks(g ground) {
 		p.flaws = append(p.flaws, block{solidBox(p.atlas, k.Width(), k.Height(), p.safety), low})
 	}
 	if !math.IsInf(p.length, 1) {
-		wall := g.gap + 0.05*p.length
+		wall := math.Ceil(g.gap + 0.05*p.length) // whole, so as not to leave the grid
 		p.pitch = p.length + wall
 		p.wall = solidBox(p.atlas, wall, p.height, p.safety)
 	}

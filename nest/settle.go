@@ -38,6 +38,21 @@ func (p *problem) gridOf() float64 {
 	return 0
 }
 
+// setGrid turns to searching on the grid, if there is one.
+func (p *problem) setGrid() {
+	if p.grid = p.gridOf(); p.grid > 0 {
+		p.ease = easeShare * p.height
+		p.atlas.grow = -p.safety // pieces on the grid touch without overlap
+	}
+}
+
+// leaveGrid turns to searching as if there were no grid.
+func (p *problem) leaveGrid() {
+	p.grid, p.ease, p.atlas.grow = 0, 0, p.safety
+	p.atlas.ready()
+	p.setBeds(1)
+}
+
 // settle turns the free lay that the crowd holds into one that fits the true
 // height, and reports whether it could.
 func (s *search) settle() bool {

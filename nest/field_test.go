@@ -1,0 +1,116 @@
+package nest
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"slingloft/outline/geom"
+)
+
+// The depth of a field must be that of the union of its patches: right about
+// inside and outside, no shorter way out in any direction, and a way out of just
+// that length.
+func TestFieldDepthIsShortestWayOut(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 11))
+	for _, name := range []string{"blaz1", "shapes0", "fu", "marques"} {
+		items, s := load(t, name)
+		p, err := newProblem(items, s.ground())
+		if err != nil {
+			t.Fatal(err)
+		}
+		for range 30 {
+			l := p.atlas.links[rng.IntN(len(p.atlas.links))]
+			checkField(t, newField(p.atlas.patches(&l), p.atlas.grow), rng)
+		}
+	}
+}
+
+func checkField(t *testing.T, f *field, rng *rand.Rand) {
+	inside := func(p geom.Point) bool {
+		for k := range f.patches {
+			if f.patches[k].depth(p.X, p.Y)+f.grow > 0 {
+				return true
+			}
+		}
+		return false
+	}
+	size := f.box.Width() + f.box.Height()
+	for range 100 {
+		p := geom.Pt(f.box.Min.X+rng.Float64()*f.box.Width(), f.box.Min.Y+rng.Float64()*f.box.Height())
+		d := f.depth(p.X, p.Y)
+		if (d > 0) != inside(p) {
+			t.Fatalf("depth(%v) = %v, inside is %v", p, d, inside(p))
+		}
+		if d == 0 {
+			continue
+		}
+		for k := range 720 {
+			s, c := math.Sincos(float64(k) * math.Pi / 360)
+			if dir := geom.Pt(c, s); !inside(p.Plus(dir.Times(d - 1e-7*size))) {
+				t.Fatalf("from %v the way out along %v is shorter than depth %v", p, dir, d)
+			}
+		}
+		if len(f.patches) > 1 {
+			least := math.Inf(1)
+			var way geom.Point
+			for _, s := range f.segs {
+				u := min(max((p.X-s.x)*s.dx*s.perLen2+(p.Y-s.y)*s.dy*s.perLen2, 0), 1)
+				if q := geom.Pt(s.x+u*s.dx, s.y+u*s.dy); q.Dist(p) < least {
+					least, way = q.Dist(p), q.Minus(p)
+				}
+			}
+			free := false // at the end of the way, some direction leads outside
+			for k := range 3600 {
+				s, c := math.Sincos(float64(k) * math.Pi / 1800)
+				free = free || !inside(p.Plus(way).Plus(geom.Pt(c, s).Times(1e-6*size)))
+			}
+			if !free {
+				t.Fatalf("no way out of %v at depth %v", p, d)
+			}
+		}
+	}
+}
+
+func BenchmarkFieldBuild(b *testing.B) {
+	for _, name := range []string{"blaz1", "marques"} {
+		b.Run(name, func(b *testing.B) {
+			items, s := load(b, name)
+			p, err := newProblem(items, s.ground())
+			if err != nil {
+				b.Fatal(err)
+			}
+			n := 0
+			for b.Loop() {
+				l := p.atlas.links[n*12345%len(p.atlas.links)]
+				newField(p.atlas.patches(&l), p.safety)
+				n++
+			}
+		})
+	}
+}
+
+func BenchmarkFieldDepth(b *testing.B) {
+	for _, name := range []string{"blaz1", "marques"} {
+		b.Run(name, func(b *testing.B) {
+			items, s := load(b, name)
+			p, _ := newProblem(items, s.ground())
+			rng := rand.New(rand.NewPCG(1, 2))
+			f := newField(p.atlas.patches(&p.atlas.links[1]), p.safety)
+			pts := make([]geom.Point, 1024)
+			for i := range pts {
+				pts[i] = geom.Pt(f.box.Min.X+rng.Float64()*f.box.Width(), f.box.Min.Y+rng.Float64()*f.box.Height())
+			}
+			sum := 0.0
+			n := 0
+			for b.Loop() {
+				q := pts[n&1023]
+				n++
+				sum += f.depth(q.X, q.Y)
+			}
+			if sum == 0 {
+				b.Fatal("nothing inside")
+			}
+		})
+	}
+}
