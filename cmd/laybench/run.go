@@ -34,9 +34,8 @@ type settings struct {
 	svg, json string
 }
 
-// run packs the instances named in args and prints a table to out.
-func run(ctx context.Context, args []string, out io.Writer) error {
-	var s settings
+// flags returns the flags, bound to s.
+func (s *settings) flags() *pflag.FlagSet {
 	fs := pflag.NewFlagSet("laybench", pflag.ContinueOnError)
 	fs.SetOutput(io.Discard)
 	fs.Float64Var(&s.seconds, "seconds", 60, "")
@@ -45,6 +44,13 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	fs.IntVar(&s.Workers, "workers", 2, "")
 	fs.StringVar(&s.svg, "svg", "", "")
 	fs.StringVar(&s.json, "json", "", "")
+	return fs
+}
+
+// run packs the instances named in args and prints a table to out.
+func run(ctx context.Context, args []string, out io.Writer) error {
+	var s settings
+	fs := s.flags()
 	if err := fs.Parse(args); errors.Is(err, pflag.ErrHelp) {
 		_, err := io.WriteString(out, usage)
 		return err
