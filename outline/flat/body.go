@@ -143,8 +143,9 @@ type Body struct {
 	Tips  [2]float64
 	Shear Shear
 
-	Departures []Departure // of the straight cut; empty for the net
-	Step       float64     // cell of the net, mm; 0 for the straight cut
+	Compensation Compensation
+	Departures   []Departure // of the straight cut; empty for the net
+	Step         float64     // cell of the net, mm; 0 for the straight cut
 }
 
 // Corner returns the corner at an end, v > 0.

@@ -121,6 +121,8 @@ func bodyOf(p *work.Plan) Body {
 	h, f := net[0], net[len(net)-1]
 	out.Corners = []Pair{{h.X, -h.Y}, {f.X, -f.Y}, {f.X, f.Y}, {h.X, h.Y}}
 	out.MaxShear = MaxShear{p.Body.Shear.Angle, Pair{p.Body.Shear.At.X, p.Body.Shear.At.Y}}
+	c := p.Body.Compensation
+	out.Compensation = Compensation{c.Stiffness, c.Strain, c.At, c.Narrower}
 	for _, q := range p.Body.Departures {
 		out.Departures = append(out.Departures, Departure{q.X, q.True, q.Cut})
 	}

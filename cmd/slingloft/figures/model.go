@@ -96,20 +96,29 @@ type End struct {
 
 // Body is the flat body. Its coordinates are u along the warp and v across.
 type Body struct {
-	Cut        string      `json:"cut"`
-	Reach      float64     `json:"reach"`     // seam line inside the cord centres
-	NetLine    []Pair      `json:"net_line"`  // closed, counter-clockwise, at the seams
-	CordLine   []Pair      `json:"cord_line"` // closed, counter-clockwise, at the cord centres
-	Bars       [2][]Pair   `json:"bars"`      // bar lines, head and foot, from side to side
-	Corners    []Pair      `json:"corners"`   // of the net line: head right, foot right, foot left, head left
-	MaxShear   MaxShear    `json:"max_shear"`
-	Departures []Departure `json:"departures,omitempty"`
+	Cut          string       `json:"cut"`
+	Reach        float64      `json:"reach"`     // seam line inside the cord centres
+	NetLine      []Pair       `json:"net_line"`  // closed, counter-clockwise, at the seams
+	CordLine     []Pair       `json:"cord_line"` // closed, counter-clockwise, at the cord centres
+	Bars         [2][]Pair    `json:"bars"`      // bar lines, head and foot, from side to side
+	Corners      []Pair       `json:"corners"`   // of the net line: head right, foot right, foot left, head left
+	MaxShear     MaxShear     `json:"max_shear"`
+	Compensation Compensation `json:"compensation"`
+	Departures   []Departure  `json:"departures,omitempty"`
 }
 
 // MaxShear is the largest shear inside the hung body.
 type MaxShear struct {
 	Angle float64 `json:"angle"`
 	At    Pair    `json:"at"`
+}
+
+// Compensation is what the pattern was narrowed by for the stretch of its weft.
+type Compensation struct {
+	WeftStiffness float64 `json:"weft_stiffness"` // N/mm per unit strain; 0: off
+	Strain        float64 `json:"strain"`         // largest
+	At            float64 `json:"at"`             // station
+	Narrower      float64 `json:"narrower"`       // most that a side was moved in
 }
 
 // Departure is how a straight cut departs from the girth that hangs level.

@@ -144,6 +144,12 @@ func (b *report) stations(d Document) {
 func (b *report) body(d Document) {
 	b.head("Flat body")
 	b.printf("cut %s; seam lines lie %s inside the cord centres\n", d.Body.Cut, b.mm(d.Body.Reach))
+	if c := d.Body.Compensation; c.WeftStiffness > 0 {
+		b.printf("weft shortened for its stretch under the sleeper: up to %s %%, a side moved in by %s at most\n",
+			quantity.Decimal(100*c.Strain, 2), b.mm(c.Narrower))
+	} else {
+		b.printf("weft not shortened for its stretch under the sleeper: cloth.weft_stiffness is not given, or bed.compensate is off\n")
+	}
 	if len(d.Body.Departures) == 0 {
 		s := d.Body.MaxShear
 		b.printf("largest shear when hung %s, at %s from mid-bay and %s off the centre line\n", b.deg(s.Angle), b.mm(s.At[0]), b.mm(s.At[1]))
