@@ -1,0 +1,47 @@
+package sheet
+
+import (
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
+)
+
+// accuracyBlocks tables how truly the hammock comes out.
+func (b *builder) accuracyBlocks() []Block {
+	r := b.Accuracy
+	lengths := Table{ID: "accuracy-lengths", Caption: "How far each spliced cord may be off, from node to node, in " + b.unit(),
+		Head: []string{"cord", "length", "set under first load", "worst case", "root of squares"}, Words: []bool{true, false, false, false, false}}
+	for _, l := range r.Lengths {
+		lengths.Rows = append(lengths.Rows, []string{l.Name, b.figure(l.Nominal), b.figure(l.Set), "± " + b.figure(l.Worst), "± " + b.figure(l.RSS)})
+	}
+	level := Table{ID: "accuracy-level", Caption: "What that does to the bed's level, in " + b.unit(),
+		Head: []string{"departure", "worst case", "root of squares", "accepted", ""}, Words: []bool{true, false, false, false, true}}
+	for _, m := range r.Measures {
+		word := "likely more than accepted"
+		switch {
+		case m.Sure:
+			word = "within, even at worst"
+		case m.Likely:
+			word = "likely within"
+		}
+		level.Rows = append(level.Rows, []string{m.Name, "± " + b.figure(m.Worst), "± " + b.figure(m.RSS), b.figure(m.Allowed), word})
+		level.Strong = append(level.Strong, !m.Likely)
+	}
+	return []Block{lengths, level, List(r.Notes)}
+}
+
+// effectsTable tables what one unit too much of each cord does, for correcting
+// the bed once it hangs.
+func (b *builder) effectsTable() Table {
+	const many = 10.0 // mm: what a first hanging is off by
+	t := Table{ID: "effects", Caption: "What " + b.round(many) + " too long does, in " + b.unit() + "; a cord of the left side stands for both",
+		Head:  []string{"cord", "its corner drops", "bed along, head against foot", "across at the head bar", "across at the foot bar", "sag at mid-bay"},
+		Words: []bool{true, false, false, false, false, false}}
+	for _, e := range b.Accuracy.Effects {
+		t.Rows = append(t.Rows, []string{e.Name, b.signedFigure(many * e.Corner), b.signedFigure(many * e.Level.Along),
+			b.signedFigure(many * e.Level.Across[hung.Head]), b.signedFigure(many * e.Level.Across[hung.Foot]), b.signedFigure(many * e.Level.Sag)})
+	}
+	return t
+}
+
+// decimals writes a plain number.
+func decimals(v float64, n int) string { return quantity.Decimal(v, n) }

@@ -1,0 +1,59 @@
+package sheet
+
+import (
+	"fmt"
+
+	"slingloft/outline/design"
+)
+
+// assumptions says what the figures take for granted.
+func (b *builder) assumptions() (Section, error) {
+	d := b.Design
+	l := List{
+		"The sleeper is a load along the bed's middle, straight down, at rest; the cloth's own mass and the bars' are added.",
+		"The cloth carries across the bed only, by its weft, and lies on the sleeper without friction. Along the bed it carries nothing.",
+		"Each side's cord, from hook to hook, is one curve in balance. Bars push outwards only, so that the level pull of a side is the same all along.",
+		"The cord keeps its place in its channel. Its tension is therefore some per cent larger at the bars than in the middle.",
+		"Tail ends are tacked to the legs, and how far the weft leans in the tails is left out.",
+		"Woven cloth does not stretch along its threads but shears; the body is laid flat on a net of such threads.",
+		"Seam and cord lie apart by the channel's reach: " + b.long(b.Sewn.Reach) + " from cord centre to stitch line.",
+	}
+	if s := b.Body.Shear; b.Body.Cut == design.Net {
+		limit := ""
+		if d.Cloth.LockingAngle > 0 {
+			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", degrees(d.Cloth.LockingAngle))
+		}
+		l = append(l, fmt.Sprintf("The largest shear in the hung body is %s%s; it lies %s from mid-bay and %s off the centre line.", degrees(s.Angle), limit, b.round(max(s.At.X, -s.At.X)), b.round(max(s.At.Y, -s.At.Y))))
+	} else {
+		l = append(l, "Tails are cut straight and do not hang quite level; the chart of straight against true cut says by how much.")
+	}
+	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where one is missing, the margin is not known.",
+		"No figure here replaces a test of your own splices, seams and hooks.")
+	return Section{ID: "assumptions", Title: "Assumptions", Blocks: []Block{l}}, nil
+}
+
+// stretchWords says whether stretch was taken off.
+func (b *builder) stretchWords() string {
+	d := b.Design
+	switch {
+	case d.Side.Stiffness > 0 && d.Leg.Stiffness > 0:
+		return "Cords are cut shorter by what they stretch under the sleeper, from the stiffness in the design; the cut lengths show it as a term of its own."
+	case d.Side.Stiffness > 0 || d.Leg.Stiffness > 0:
+		return "Stretch is taken off only for the cord whose stiffness the design gives."
+	}
+	return "The design gives no stiffness of the cords: their stretch under the sleeper is not taken off."
+}
+
+// sources names what published figures and methods stand behind the sheet.
+func (b *builder) sources() (Section, error) {
+	return Section{ID: "sources", Title: "Sources", Blocks: []Block{List{
+		"P. L. Chebyshev, On the cutting of garments, 1878: nets of threads that keep their lengths.",
+		"D. A. Winter, Biomechanics and Motor Control of Human Movement, table 4.1: masses of body parts, after Dempster.",
+		"C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007: places along the body.",
+		"Cordage Institute CI 1401: breaking strength over working load for fibre rope, 5 to 12.",
+		"Cables under a load along the level: handbook formula of the parabola, 2H = wS²/8f.",
+		"Bars: Euler and Johnson columns and the secant formula, as in handbooks of machine design.",
+		"M. Okabe and K. Ito, Color Universal Design: colours of the drawings. ISO 128: line types and widths, from memory.",
+		"Buries of 63 cord diameters, press lines, tacking of the tails: common practice, no source.",
+	}}}, nil
+}

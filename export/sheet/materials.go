@@ -1,0 +1,87 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"slingloft/outline/quantity"
+	"slingloft/outline/stock"
+)
+
+// materials lists what to buy, what it costs and what of it one carries.
+func (b *builder) materials() (Section, error) {
+	s := Section{ID: "materials", Title: "Materials and cost"}
+	if b.Bill == nil {
+		return s, nil
+	}
+	t := Table{ID: "materials-list", Caption: "To buy; prices are those of the design, in its own currency",
+		Head: []string{"item", "amount", "note", "cost"}, Words: []bool{true, false, true, false}}
+	for _, r := range b.Bill.Rows {
+		t.Rows = append(t.Rows, []string{capital(r.Kind) + ": " + r.Name, b.amount(r), r.Note, price(r.Cost)})
+		t.Strong = append(t.Strong, false)
+	}
+	t.Rows = append(t.Rows, []string{"together, of what has a price", "", "", price(b.Bill.Cost)})
+	t.Strong = append(t.Strong, true)
+	mass := Table{ID: "materials-mass", Caption: "What the finished hammock weighs", Head: []string{"part", "mass"}, Words: []bool{true, false}}
+	for _, m := range b.Bill.Masses {
+		value := b.weight(m.Grams)
+		if m.Missing != "" {
+			value = "not known"
+		}
+		mass.Rows = append(mass.Rows, []string{m.Part, value})
+		mass.Strong = append(mass.Strong, false)
+	}
+	mass.Rows = append(mass.Rows, []string{"together, of what is known", b.weight(b.Bill.Total)})
+	mass.Strong = append(mass.Strong, true)
+	s.Blocks = append(s.Blocks, t, mass)
+	if len(b.Bill.Bars) > 0 {
+		s.Blocks = append(s.Blocks, b.barsList())
+	}
+	if len(b.Bill.Open) > 0 {
+		s.Blocks = append(s.Blocks, Para("Not known: "+strings.Join(b.Bill.Open, "; ")+"."))
+	}
+	return s, nil
+}
+
+// amount writes how much of a row to buy.
+func (b *builder) amount(r stock.Row) string {
+	if r.Unit != "m" {
+		return fmt.Sprintf("%s × ", decimals(r.Quantity, 0)) + r.Unit
+	}
+	if b.Style.Inches {
+		const yard = 36 * quantity.Inch / 1000
+		return decimals(r.Quantity/yard, 2) + " yd"
+	}
+	return decimals(r.Quantity, 2) + " m"
+}
+
+// barsList says how the bars come out of their stock lengths.
+func (b *builder) barsList() List {
+	var l List
+	for i, c := range b.Bill.Bars {
+		var parts []string
+		for _, p := range c.Parts {
+			parts = append(parts, p.Name+" "+b.long(p.Length))
+		}
+		l = append(l, fmt.Sprintf("Bar stock %d: %s; %s over.", i+1, strings.Join(parts, ", "), b.round(c.Offcut)))
+	}
+	return l
+}
+
+// weight writes a mass given in grams.
+func (b *builder) weight(g float64) string {
+	if b.Style.Inches {
+		const ounce = quantity.Pound * 1000 / 16
+		return decimals(g/ounce, 1) + " oz"
+	}
+	return decimals(math.Round(g), 0) + " g"
+}
+
+// price leaves out what is not known.
+func price(v float64) string {
+	if v <= 0 {
+		return "–"
+	}
+	return decimals(v, 2)
+}

@@ -1,0 +1,283 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"slingloft/outline"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
+
+// order is the work step by step with this design's figures.
+func (b *builder) order() (Section, error) {
+	s := Section{ID: "order", Title: "Order of work"}
+	steps := Steps{b.stepMark(), b.stepCut(), b.stepPress()}
+	if b.Design.Channel.Kind == design.Strip {
+		steps = append(steps, b.stepOpenings())
+	}
+	steps = append(steps, b.stepEnds(), b.stepPin(), b.stepStitch(), b.stepCords())
+	if !b.Design.Splice.Whole {
+		steps = append(steps, b.stepEyes())
+	}
+	steps = append(steps, b.stepThread(), b.stepSplice(), b.stepBars(), b.stepTack(), b.stepHang(), b.stepCorrect())
+	s.Blocks = append(s.Blocks, steps)
+	if b.Accuracy != nil {
+		s.Blocks = append(s.Blocks, b.effectsTable())
+	}
+	return s, nil
+}
+
+// piece returns a cloth piece by the start of its name.
+func (b *builder) piece(start string) (outline.Piece, bool) {
+	for _, p := range b.Sewn.Pieces {
+		if strings.HasPrefix(p.ID, start) {
+			return p, true
+		}
+	}
+	return outline.Piece{}, false
+}
+
+func (b *builder) stepMark() Step {
+	s := Step{Title: "Mark and square", Text: "Press the cloth, cut its end square to the selvedge and lay it flat without pull. Mark the pieces where the lay has them, finished lines and notches too. " +
+		"Then prove the body square: both diagonals have to read the same."}
+	if body, ok := b.piece("body"); ok {
+		for i, c := range body.Checks {
+			if i == 4 {
+				break
+			}
+			s.Facts = append(s.Facts, Fact{c.Name, b.long(c.Length)})
+		}
+	}
+	return s
+}
+
+func (b *builder) stepCut() Step {
+	return Step{Title: "Cut", Text: "Cut on the outer lines only. Snip notches no deeper than half the allowance, one stroke on the left and two on the right. " +
+		"If the edge is melted, test a scrap first, draw the air off and keep the edge soft: a hard edge cuts skin and thread.",
+		Facts: []Fact{{"pieces of cloth", fmt.Sprint(b.clothCount())}, {"side allowance", b.long(b.Design.Seam.Side)}, {"end allowance", b.long(b.Design.Seam.End)}}}
+}
+
+func (b *builder) clothCount() int {
+	n := 0
+	for _, p := range b.Sewn.Pieces {
+		n += p.Count
+	}
+	return n
+}
+
+func (b *builder) stepPress() Step {
+	d := b.Design
+	s := Step{Title: "Press", Text: "Press each channel strip: ends in first, then both long edges under, then the whole strip in half along the middle line. Try the iron on a scrap."}
+	if d.Channel.Kind == design.Facing {
+		s.Text = "Press the facings: ends in, then the inner edge under. Try the iron on a scrap."
+	}
+	s.Facts = []Fact{{"ends in", b.long(d.Seam.End)}, {"long edges under", b.long(d.Channel.TurnUnder)}}
+	if p, ok := b.piece("channel"); ok {
+		s.Facts = append(s.Facts, Fact{"middle line from each long edge", b.long(p.Cut.Bounds().Height() / 2)})
+	}
+	if d.Cap.Kind != design.Gathered {
+		s.Text += " Fold the caps' top edges two times for the hem."
+		s.Facts = append(s.Facts, Fact{"cap hem, each fold", b.long(d.Cap.Hem)})
+	}
+	return s
+}
+
+// stepOpenings works the openings for the bars' tips.
+func (b *builder) stepOpenings() Step {
+	s := Step{Title: "Work the openings", Text: "Each strip has an opening in its fold for either bar's tip: bind or buttonhole its edges before the slit is cut. Measured along the fold from the strip's folded head end:"}
+	if p, ok := b.piece("channel"); ok {
+		for _, l := range p.Lines {
+			if l.Work == outline.CutInside && len(l.Points) == 2 {
+				s.Facts = append(s.Facts, Fact{l.Name, b.long(l.Points[0].X) + " to " + b.long(l.Points[1].X)})
+			}
+		}
+	}
+	return s
+}
+
+// stepEnds closes the tails.
+func (b *builder) stepEnds() Step {
+	d := b.Design
+	if d.Cap.Kind == design.Gathered {
+		return Step{Title: "Turn the ends", Text: "Turn each end in two times and stitch beside the inner fold; the tunnel takes the drawstring.",
+			Facts: []Fact{{"each fold", b.long(d.Cap.Hem)}}}
+	}
+	s := Step{Title: "Sew on the caps", Text: "Hem the caps' top edges. Pin each cap to its end of the body, right sides together, notch on notch and corner on corner, and stitch on the finished line. " +
+		"The body's edge is the longer one where ease is given: spread it between the notches, without a pleat."}
+	for _, q := range b.Sewn.Seams {
+		if strings.Contains(q.Name, "cap") {
+			s.Facts = append(s.Facts, Fact{q.Name, fmt.Sprintf("%s, ease %s %s", b.long(q.Hung[1]), b.signedFigure(q.Ease), b.unit())})
+		}
+	}
+	return s
+}
+
+// stepPin pins the channels to the body's sides.
+func (b *builder) stepPin() Step {
+	s := Step{Title: "Pin the channels", Text: "Slip the body's side into the folded strip, raw edge against nothing but the fold's inside, finished line on stitch line. Pin at both ends, at the middle, at the quarters and at both bars, then between. " +
+		"Distances along the strip's stitch line from its folded head end:"}
+	if b.Design.Channel.Kind == design.Facing {
+		s.Text = "Lay each facing on its side of the body, right sides together, and pin notch on notch, then between. Distances along the seam from the head corner:"
+	}
+	for _, n := range b.Sewn.SideNotches {
+		name := n.Name
+		if n.Bar {
+			name += ", at the bar"
+		}
+		s.Facts = append(s.Facts, Fact{name, b.long(n.At)})
+	}
+	s.Facts = append(s.Facts, Fact{"foot end", b.long(b.Sewn.SideNet.HungLength())})
+	return s
+}
+
+// stepStitch sews the channels.
+func (b *builder) stepStitch() Step {
+	d := b.Design
+	s := Step{Title: "Stitch the channels", Text: "Stitch through all layers along the inner folded edges. Lock each end of the seam with a short row backwards; between the notches let the longer edge in evenly."}
+	if d.Channel.Kind == design.Facing {
+		s.Text = "Stitch the outer seam but for the openings at the bars, turn the facing over and stitch its inner fold down."
+	}
+	s.Facts = []Fact{
+		{"stitch line from the folded edge", b.long(d.Channel.Foot)},
+		{"finished depth of the channel", b.long(d.Channel.Depth)},
+		{"rows", fmt.Sprint(d.Seam.Rows)},
+		{"stitch length", b.long(d.Seam.StitchLength)},
+	}
+	if d.Seam.ThreadName != "" {
+		s.Facts = append(s.Facts, Fact{"thread", d.Seam.ThreadName})
+	}
+	return s
+}
+
+func (b *builder) stepCords() Step {
+	s := Step{Title: "Cut and mark the cords", Text: "Draw the cord straight with the pull of a hand. Cut, then set every mark from the same end, as the cord set shows. Mark right round the cord."}
+	for _, c := range b.Cords.Cords {
+		s.Facts = append(s.Facts, Fact{c.Name, fmt.Sprintf("%d × %s", c.Count, b.long(c.Cut))})
+	}
+	return s
+}
+
+func (b *builder) stepEyes() Step {
+	s := Step{Title: "Splice the eyes of the legs", Text: "Taper the tail from its taper mark to its end, cross it through at the throat, bury it to the shoulder and milk the cover smooth. Stitch through the bury so that it cannot creep when slack."}
+	thick := b.Design.Leg.Diameter
+	if loop, _, err := b.Cords.Splicing.Eye(thick); err == nil {
+		s.Facts = append(s.Facts, Fact{"cord in the loop", b.long(loop)})
+	}
+	s.Facts = append(s.Facts, Fact{"bury", b.long(b.Cords.Splicing.EyeBury(thick))})
+	for _, c := range b.Cords.Cords {
+		for _, m := range c.Marks {
+			if m.Name == "eye throat" {
+				s.Facts = append(s.Facts, Fact{c.Name + ", throat from the start", b.long(m.FromStart)})
+			}
+		}
+	}
+	return s
+}
+
+// stepThread draws the side cords into their channels.
+func (b *builder) stepThread() Step {
+	s := Step{Title: "Thread the side cords", Text: "Draw each side cord through its channel until its middle mark stands at the middle notch and a tip mark stands in the middle of either opening. Bring both ends of the tip gap out at the openings."}
+	name := "side cord"
+	if b.Design.Splice.Whole {
+		s.Text = "Lay each loop through its channel, two runs beside each other, join it and turn the join away from the openings; the tip marks stand in the middle of the openings."
+		name = "side loop"
+	}
+	if c, ok := b.Cords.Find(name); ok {
+		for _, m := range c.Marks {
+			if !m.Buried && (strings.Contains(m.Name, "tip") || m.Name == "middle") {
+				s.Facts = append(s.Facts, Fact{m.Name + ", from the start", b.long(m.FromStart)})
+			}
+		}
+	}
+	return s
+}
+
+// stepSplice joins legs and side cords.
+func (b *builder) stepSplice() Step {
+	s := Step{Title: "Splice", Text: "Here each leg and its side cord take each other's tail, the tip gap open between them. After each splice read the tape as the cord set says, before the next is made.",
+		Facts: []Fact{{"tip gap", b.long(b.Cords.Splicing.Gap)}, {"bury of the side cord", b.long(b.Cords.Splicing.Bury(b.Design.Side.Diameter))},
+			{"bury of the leg", b.long(b.Cords.Splicing.Bury(b.Design.Leg.Diameter))}}}
+	if b.Design.Splice.Whole {
+		s.Text = "Splice each loop end to end and seize it at either side of both tip gaps, as the cord set says."
+	}
+	return s
+}
+
+// barCut is the length to cut a bar to: its cords stand beyond its ends by what
+// the tips reach.
+func (b *builder) barCut(e hung.End) float64 {
+	return b.Shape.Ends[e].Bar - 2*b.Design.Bar.TipReach
+}
+
+func (b *builder) stepBars() Step {
+	s := Step{Title: "Cut the bars", Text: "Cut both bars square, deburr them and fit the tips. Set each tip through its opening into the tip gap."}
+	for _, e := range ends() {
+		s.Facts = append(s.Facts, Fact{e.String() + " bar, cut length", b.long(b.barCut(e))})
+	}
+	if b.Design.Bar.TipReach > 0 {
+		s.Facts = append(s.Facts, Fact{"each tip holds its cord beyond the bar's end by", b.long(b.Design.Bar.TipReach)})
+	}
+	return s
+}
+
+func (b *builder) stepTack() Step {
+	s := Step{Title: "Tack the tails' ends", Text: "With the bars in and the legs drawn straight, tack each corner of the tails to its leg, so that the cloth cannot ride up. Distance along the leg from the bar's tip:"}
+	for _, e := range ends() {
+		s.Facts = append(s.Facts, Fact{e.String() + " leg", b.long(b.cornerRun(e))})
+	}
+	return s
+}
+
+// cornerRun returns the cord from a bar's tip to the cloth's corner when it hangs.
+func (b *builder) cornerRun(e hung.End) float64 {
+	side := b.Body.Side
+	tip := b.Body.Tips[e]
+	if e == hung.Head {
+		return tip
+	}
+	return side.HungLength() - tip
+}
+
+func (b *builder) stepHang() Step {
+	s := Step{Title: "Hang it low and test", Text: "Hang it so low that nobody can fall far, over soft ground. Load it little by little: first with hands, then sitting, then lying, somebody beside it. Look over each splice, seam, tip and hook after every step."}
+	for _, e := range ends() {
+		s.Facts = append(s.Facts, Fact{e.String() + " hang line above the level", degrees(math.Atan(b.Shape.Ends[e].Slope))})
+	}
+	higher, by := "head", b.Shape.Offset
+	if by < 0 {
+		higher, by = "foot", -by
+	}
+	s.Facts = append(s.Facts, Fact{higher + " apex above the other", b.round(by)})
+	if b.Place != nil {
+		for _, e := range ends() {
+			s.Facts = append(s.Facts, Fact{e.String() + " support above ground", b.round(b.Place.Ends[e].Hook)})
+		}
+	}
+	return s
+}
+
+func (b *builder) stepCorrect() Step {
+	sh := b.Shape
+	mid := sh.At(0)
+	s := Step{Title: "Measure and correct", Text: "With the sleeper in it and everything settled, measure and compare. A bar that stands askew has one leg too long: take that leg's eye in. An end that hangs low as a whole wants a shorter hang line first. " +
+		"Write down what a leg was changed by, so that the next one is cut right."}
+	s.Facts = []Fact{
+		{"hook to hook, level", b.round(sh.Ends[hung.Foot].ApexX - sh.Ends[hung.Head].ApexX)},
+		{"cords above the bed's bottom at the head bar", b.round(sh.Ends[hung.Head].Section.Height)},
+		{"at mid-bay", b.round(mid.Z - mid.Bottom)},
+		{"at the foot bar", b.round(sh.Ends[hung.Foot].Section.Height)},
+		{"cords apart at mid-bay", b.round(2 * mid.Y)},
+		{"body, bar to bar along the bottom", b.round(b.bottomSpan())},
+	}
+	return s
+}
+
+// bottomSpan is the distance of the bars along the bottom line.
+func (b *builder) bottomSpan() float64 {
+	half := b.Design.Bed.Span / 2
+	a := geom.Pt(-half, b.Shape.Problem.Bottom(-half))
+	return a.Dist(geom.Pt(half, b.Shape.Problem.Bottom(half)))
+}

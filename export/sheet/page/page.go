@@ -1,0 +1,154 @@
+// Package page writes a build sheet as one web page that needs nothing beside
+// itself: style and pictures are in it, no script is, and it asks no network for
+// anything. It follows the reader's choice of light or dark, reads on a phone and
+// prints on A4 and letter.
+package page
+
+import (
+	_ "embed"
+	"fmt"
+	"io"
+	"strings"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/picture"
+)
+
+//go:embed page.css
+var rules string
+
+// Style returns the style sheet that the page's own elements need.
+func Style() string {
+	light, dark := picture.Colours(false), picture.Colours(true)
+	return fmt.Sprintf(":root{color-scheme:light dark;%s}\n@media screen and (prefers-color-scheme:dark){:root{%s}}\n%s\n%s", light, dark, picture.Rules(), rules)
+}
+
+// policy lets a page use its own style and nothing else.
+const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src 'none'; base-uri 'none'; form-action 'none'"
+
+// Write writes the whole page.
+func Write(w io.Writer, s sheet.Sheet) error {
+	var b strings.Builder
+	b.WriteString("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+	fmt.Fprintf(&b, "<meta http-equiv=\"Content-Security-Policy\" content=\"%s\">\n", policy)
+	b.WriteString("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+	fmt.Fprintf(&b, "<title>%s – build sheet</title>\n<style>\n%s</style>\n</head>\n<body>\n", esc(s.Title), Style())
+	b.WriteString("<a class=\"skip\" href=\"#main\">To the sheet</a>\n")
+	b.WriteString(Body(s))
+	b.WriteString("</body>\n</html>\n")
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// Body returns what stands in the page: title, contents and sections.
+func Body(s sheet.Sheet) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "<header class=\"title\">\n<h1>%s</h1>\n<p>%s</p>\n</header>\n", esc(s.Title), esc(s.Subtitle))
+	b.WriteString("<nav aria-label=\"Contents\">\n<ol>\n")
+	for _, sec := range s.Sections {
+		fmt.Fprintf(&b, "<li><a href=\"#%s\">%s</a></li>\n", sec.ID, esc(sec.Title))
+	}
+	b.WriteString("</ol>\n</nav>\n<main id=\"main\">\n")
+	fmt.Fprintf(&b, "<p class=\"verdict %s\"><strong>%s</strong> %s</p>\n", grade(s.Verdict.Grade), word(s.Verdict.Grade), esc(s.Verdict.Text))
+	for i, sec := range s.Sections {
+		fmt.Fprintf(&b, "<section id=\"%s\" aria-labelledby=\"%s-h\">\n<h2 id=\"%s-h\"><span class=\"no\">%d</span> %s</h2>\n", sec.ID, sec.ID, sec.ID, i+1, esc(sec.Title))
+		writeBlocks(&b, sec.Blocks)
+		b.WriteString("</section>\n")
+	}
+	b.WriteString("</main>\n")
+	fmt.Fprintf(&b, "<footer><p>%s · design %s</p></footer>\n", esc(s.Title), esc(s.Digest))
+	return b.String()
+}
+
+func esc(s string) string { return picture.Escaped(s) }
+
+// grade returns the class of a grade, word what it is called.
+func grade(g sheet.Grade) string { return [...]string{"good", "careful", "bad"}[g] }
+
+func word(g sheet.Grade) string {
+	return [...]string{"Checks met.", "Take care.", "Not fit to use."}[g]
+}
+
+// writeBlocks writes a section's blocks, small ones beside each other.
+func writeBlocks(b *strings.Builder, blocks []sheet.Block) {
+	for i := 0; i < len(blocks); {
+		n := i
+		for n < len(blocks) && beside(blocks[n]) {
+			n++
+		}
+		if n == i {
+			writeBlock(b, blocks[i])
+			i++
+			continue
+		}
+		b.WriteString("<div class=\"row\">\n")
+		for _, block := range blocks[i:n] {
+			writeBlock(b, block)
+		}
+		b.WriteString("</div>\n")
+		i = n
+	}
+}
+
+func writeBlock(b *strings.Builder, block sheet.Block) {
+	switch t := block.(type) {
+	case sheet.Para:
+		fmt.Fprintf(b, "<p>%s</p>\n", esc(string(t)))
+	case sheet.List:
+		writeList(b, t)
+	case sheet.Notice:
+		fmt.Fprintf(b, "<div class=\"notice %s\">\n<h3>%s</h3>\n", grade(t.Grade), esc(t.Title))
+		writeList(b, t.Lines)
+		b.WriteString("</div>\n")
+	case sheet.Steps:
+		writeSteps(b, t)
+	case sheet.Table:
+		writeTable(b, t)
+	case sheet.Figures:
+		writeFigures(b, t)
+	}
+}
+
+func writeList(b *strings.Builder, lines []string) {
+	b.WriteString("<ul>\n")
+	for _, l := range lines {
+		fmt.Fprintf(b, "<li>%s</li>\n", esc(l))
+	}
+	b.WriteString("</ul>\n")
+}
+
+func writeSteps(b *strings.Builder, steps sheet.Steps) {
+	b.WriteString("<ol class=\"steps\">\n")
+	for _, s := range steps {
+		fmt.Fprintf(b, "<li><h3>%s</h3>\n<p>%s</p>\n", esc(s.Title), esc(s.Text))
+		if len(s.Facts) > 0 {
+			b.WriteString("<dl>\n")
+			for _, f := range s.Facts {
+				fmt.Fprintf(b, "<div><dt>%s</dt><dd>%s</dd></div>\n", esc(f.Name), esc(f.Value))
+			}
+			b.WriteString("</dl>\n")
+		}
+		b.WriteString("</li>\n")
+	}
+	b.WriteString("</ol>\n")
+}
+
+func writeFigures(b *strings.Builder, figs sheet.Figures) {
+	b.WriteString("<div class=\"figures\">\n")
+	for i := range figs {
+		f := &figs[i]
+		class := "narrow"
+		if f.Wide {
+			class = "wide"
+		}
+		fmt.Fprintf(b, "<figure class=\"%s\">\n", class)
+		if f.Wide {
+			// A scrolling region has to be within reach of the keyboard.
+			fmt.Fprintf(b, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"%s, picture\">%s</div>\n", esc(f.Picture.Title), f.Picture.SVG())
+		} else {
+			b.WriteString(f.Picture.SVG() + "\n")
+		}
+		fmt.Fprintf(b, "<figcaption>%s</figcaption>\n</figure>\n", esc(f.Caption))
+	}
+	b.WriteString("</div>\n")
+}

@@ -1,0 +1,181 @@
+// Package picture holds line drawings for the build sheet as plain shapes on
+// paper, so that a web page and a PDF file show the same picture.
+//
+// Coordinates are mm on paper, x to the right, y up, the origin at the lower left
+// corner. What a line stands for is its [Ink]; the medium picks the colour, so
+// that one picture serves light screens, dark screens and paper. Every picture
+// carries a title and a description for people who cannot see it.
+package picture
+
+import (
+	"math"
+
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Picture is one drawing.
+type Picture struct {
+	ID            string // unique on a sheet, safe as an id: "view-side"
+	Title         string // what it shows, in a few words
+	Desc          string // the same for those who cannot see it, with its figures
+	Width, Height float64
+	Items         []Item
+
+	texts []geom.Box // where lettering stands already
+}
+
+// Item is a shape in a picture: a [Path] or a [Text].
+type Item interface{ item() }
+
+// Path is one or several lines drawn alike.
+type Path struct {
+	Lines  []geom.Polyline // mm
+	Closed bool
+	Stroke Ink
+	Width  float64 // of the stroke, mm; 0: none
+	Dash   []float64
+	Fill   Ink
+	Filled bool
+}
+
+// Text is a line of lettering. Its base line passes through At, or the middle of
+// its capitals for an anchor of [outline.Centre].
+type Text struct {
+	Text   string
+	At     geom.Point
+	Size   float64 // of the font, mm
+	Turn   float64 // rad
+	Anchor outline.Anchor
+	Ink    Ink
+	Bold   bool
+}
+
+func (Path) item() {}
+func (Text) item() {}
+
+// Font sizes, mm: 8 and 7 points in print.
+const (
+	Letter = 2.8
+	Small  = 2.5
+)
+
+// Line widths, mm: ISO 128 has them in steps of √2.
+const (
+	Bold   = 0.5
+	Medium = 0.35
+	Thin   = 0.25
+	Hair   = 0.18
+)
+
+// Line adds an open line.
+func (p *Picture) Line(ink Ink, width float64, pts ...geom.Point) {
+	p.Items = append(p.Items, Path{Lines: []geom.Polyline{pts}, Stroke: ink, Width: width})
+}
+
+// Dashed adds an open dashed line.
+func (p *Picture) Dashed(ink Ink, width float64, pts ...geom.Point) {
+	p.Items = append(p.Items, Path{Lines: []geom.Polyline{pts}, Stroke: ink, Width: width, Dash: []float64{1.6, 1}})
+}
+
+// Area adds a filled outline without a stroke.
+func (p *Picture) Area(ink Ink, pts ...geom.Point) {
+	p.Items = append(p.Items, Path{Lines: []geom.Polyline{pts}, Closed: true, Fill: ink, Filled: true})
+}
+
+// Dot adds a filled disc, as a polygon of 24 corners.
+func (p *Picture) Dot(ink Ink, at geom.Point, radius float64) {
+	const corners = 24
+	pts := make([]geom.Point, corners)
+	for i := range pts {
+		s, c := math.Sincos(2 * math.Pi * float64(i) / corners)
+		pts[i] = at.Plus(geom.Pt(radius*c, radius*s))
+	}
+	p.Area(ink, pts...)
+}
+
+// Write adds lettering and remembers where it stands.
+func (p *Picture) Write(t Text) {
+	p.Items = append(p.Items, t)
+	p.texts = append(p.texts, t.Box())
+}
+
+// WriteFree adds the lettering at the first of the places at which it meets no
+// other lettering and stays on the picture, and reports whether there was one.
+func (p *Picture) WriteFree(t Text, places ...geom.Point) bool {
+	for _, at := range places {
+		t.At = at
+		if p.Free(t.Box()) {
+			p.Write(t)
+			return true
+		}
+	}
+	return false
+}
+
+// Free reports whether a box lies on the picture and clear of all lettering.
+func (p *Picture) Free(b geom.Box) bool {
+	if b.Min.X < 0 || b.Min.Y < 0 || b.Max.X > p.Width || b.Max.Y > p.Height {
+		return false
+	}
+	for _, q := range p.texts {
+		if overlap(b, q) {
+			return false
+		}
+	}
+	return true
+}
+
+// overlap reports whether two boxes share more than an edge.
+func overlap(a, b geom.Box) bool {
+	return a.Min.X < b.Max.X && b.Min.X < a.Max.X && a.Min.Y < b.Max.Y && b.Min.Y < a.Max.Y
+}
+
+// Clashes returns the pairs of lettering that stand over each other, and lettering
+// that leaves the picture paired with "edge".
+func (p *Picture) Clashes() [][2]string {
+	var out [][2]string
+	var seen []Text
+	for _, it := range p.Items {
+		t, ok := it.(Text)
+		if !ok {
+			continue
+		}
+		b := t.Box()
+		if b.Min.X < -0.1 || b.Min.Y < -0.1 || b.Max.X > p.Width+0.1 || b.Max.Y > p.Height+0.1 {
+			out = append(out, [2]string{t.Text, "edge"})
+		}
+		for _, o := range seen {
+			if overlap(b, o.Box()) {
+				out = append(out, [2]string{o.Text, t.Text})
+			}
+		}
+		seen = append(seen, t)
+	}
+	return out
+}
+
+// View carries true measures to paper: scaled, then moved.
+type View struct {
+	Scale float64
+	Shift geom.Point
+}
+
+// At returns the place on paper of a point.
+func (v View) At(p geom.Point) geom.Point { return p.Times(v.Scale).Plus(v.Shift) }
+
+// Line returns a line on paper.
+func (v View) Line(l geom.Polyline) geom.Polyline {
+	out := make(geom.Polyline, len(l))
+	for i, p := range l {
+		out[i] = v.At(p)
+	}
+	return out
+}
+
+// Fit returns the view that shows the box as large as it goes in the given room,
+// in its middle.
+func Fit(box, room geom.Box) View {
+	k := math.Min(room.Width()/math.Max(box.Width(), 1e-9), room.Height()/math.Max(box.Height(), 1e-9))
+	return View{k, room.Center().Minus(box.Center().Times(k))}
+}

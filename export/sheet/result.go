@@ -1,0 +1,169 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/margin"
+)
+
+// verdict sums up the checks.
+func (b *builder) verdict() Verdict {
+	unmet, unknown, waived := b.checks()
+	off := b.seamsOff()
+	switch {
+	case len(unmet) > 0:
+		return Verdict{Bad, fmt.Sprintf("%s not met. Do not hang anybody in it before that is mended.", counted(len(unmet), "required margin is", "required margins are"))}
+	case len(off) > 0:
+		return Verdict{Bad, fmt.Sprintf("%s out of tolerance.", counted(len(off), "seam is", "seams are"))}
+	case b.Margins == nil:
+		return Verdict{Careful, "Strength was not checked: see what is missing below."}
+	case len(waived) > 0:
+		return Verdict{Careful, fmt.Sprintf("Checks that fail were waived by name: %d. Everything else that is known is met.", len(waived))}
+	case len(unknown) > 0:
+		return Verdict{Careful, fmt.Sprintf("Every margin that can be worked out is met; for %s a data sheet value is missing.", counted(len(unknown), "check", "checks"))}
+	}
+	return Verdict{Good, "Every required margin is met and every seam is in tolerance."}
+}
+
+// counted returns a number with the form that goes with it.
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
+// checks returns the checks that fail, that lack a value and that are waived.
+func (b *builder) checks() (unmet, unknown, waived []margin.Check) {
+	if b.Margins == nil {
+		return nil, nil, nil
+	}
+	return b.Margins.Unmet(), b.Margins.Unknown(), b.Margins.Waived()
+}
+
+// seamsOff returns the names of seams out of tolerance.
+func (b *builder) seamsOff() []string {
+	var out []string
+	for _, s := range b.Sewn.Seams {
+		if !s.Within() {
+			out = append(out, fmt.Sprintf("%s: %s remain beyond the planned ease, %s are allowed", s.Name, b.long(s.Remains), b.long(s.Tolerance)))
+		}
+	}
+	return out
+}
+
+// checkLine writes a check in one line.
+func (b *builder) checkLine(c margin.Check) string {
+	most := ""
+	if c.Bound {
+		most = "at most "
+	}
+	return fmt.Sprintf("%s: load %s, holds %s%s, margin %s of %s required", c.Name, b.load(c.Load, c.Unit), most, b.load(c.Capacity, c.Unit), times(c.Ratio), times(c.Required))
+}
+
+// load writes a load in a check's unit.
+func (b *builder) load(v float64, unit string) string {
+	if unit == "N" {
+		return b.force(v)
+	}
+	return b.perWidth(v)
+}
+
+// result is the first section: failed margins and cautions before anything else,
+// then what the design is.
+func (b *builder) result() (Section, error) {
+	s := Section{ID: "result", Title: "What it is, and what the checks say"}
+	unmet, unknown, waived := b.checks()
+	add := func(g Grade, title string, checks []margin.Check) {
+		if len(checks) == 0 {
+			return
+		}
+		n := Notice{Grade: g, Title: title}
+		for _, c := range checks {
+			n.Lines = append(n.Lines, b.checkLine(c))
+		}
+		s.Blocks = append(s.Blocks, n)
+	}
+	add(Bad, "Required margins that are not met", unmet)
+	if off := b.seamsOff(); len(off) > 0 {
+		s.Blocks = append(s.Blocks, Notice{Bad, "Seams out of tolerance", off})
+	}
+	add(Careful, "Checks that fail and were waived by name", waived)
+	if len(unknown) > 0 {
+		s.Blocks = append(s.Blocks, Notice{Careful, "Not known for want of values from data sheets", b.missing(unknown)})
+	}
+	s.Blocks = append(s.Blocks, b.cautions())
+	s.Blocks = append(s.Blocks, b.summary())
+	return s, nil
+}
+
+// missing lists what is not known, each missing key once with what hangs on it.
+func (b *builder) missing(checks []margin.Check) []string {
+	var keys []string
+	on := map[string][]string{}
+	for _, c := range checks {
+		for _, k := range c.Missing {
+			if on[k] == nil {
+				keys = append(keys, k)
+			}
+			on[k] = append(on[k], c.Name)
+		}
+	}
+	var out []string
+	for _, k := range keys {
+		out = append(out, fmt.Sprintf("%s: needed for %s", k, strings.Join(on[k], "; ")))
+	}
+	return out
+}
+
+// cautions are the warnings that stand beside every load figure.
+func (b *builder) cautions() Notice {
+	lines := b.Cautions
+	if len(lines) == 0 {
+		lines = margin.Cautions()
+	}
+	return Notice{Careful, "Before anybody lies in it", lines}
+}
+
+// summary tables the main measures.
+func (b *builder) summary() Table {
+	bed, sh := b.Design.Bed, b.Shape
+	t := Table{ID: "summary", Caption: "The bed in short", Head: []string{"measure", "value"}, Words: []bool{true, true}}
+	add := func(name, value string) { t.Rows = append(t.Rows, []string{name, value}) }
+	add("span between the bars", b.round(bed.Span))
+	add("bars, head and foot, between cord centres", b.round(bed.HeadBar)+" and "+b.round(bed.FootBar))
+	add("drop at the bars, head and foot", b.round(sh.Ends[hung.Head].Section.Height)+" and "+b.round(sh.Ends[hung.Foot].Section.Height))
+	add("side depth in the flat cloth", b.round(sh.Depth))
+	add("tails past the bars, head and foot", b.round(bed.HeadTail)+" and "+b.round(bed.FootTail))
+	add("overall length, hook to hook", b.round(sh.Ends[hung.Foot].ApexX-sh.Ends[hung.Head].ApexX))
+	add("hang angles, head and foot", degrees(atan(sh.Ends[hung.Head].Slope))+" and "+degrees(atan(sh.Ends[hung.Foot].Slope)))
+	add("head hook above the foot hook, hooks straight at the apexes", b.round(sh.Offset))
+	add("largest cord tension", b.force(first(sh.MaxTension())))
+	add("ends", capKind(b.Design.Cap.Kind))
+	cut := "shaped on a net of threads that do not stretch"
+	if bed.Cut == design.Straight {
+		cut = "straight tails"
+	}
+	add("cut of the body", cut)
+	add("load", b.loadWords())
+	for _, f := range b.Fit {
+		add(f.Name, f.Value)
+	}
+	return t
+}
+
+// loadWords says what load the bed hangs level under.
+func (b *builder) loadWords() string {
+	if b.Design.Load.Model == design.Even {
+		return b.mass(b.Design.Sleeper.Mass) + " spread evenly"
+	}
+	where := "past the head bar, over the tail"
+	if b.Design.Sleeper.Crown >= 0 {
+		where = "inside the head bar"
+	}
+	c := b.Design.Sleeper.Crown
+	return fmt.Sprintf("a sleeper of %s, top of the head %s %s", b.mass(b.Design.Sleeper.Mass), b.round(max(c, -c)), where)
+}

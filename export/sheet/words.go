@@ -1,0 +1,107 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
+)
+
+// newtonPerLbf is the pound-force in N.
+const newtonPerLbf = quantity.Pound * quantity.Gravity
+
+// long writes a length with its unit, to the style's finest step: for cutting and
+// marking.
+func (b *builder) long(mm float64) string { return b.Style.Length(mm) }
+
+// figure writes a length without its unit.
+func (b *builder) figure(mm float64) string { return b.Style.Figure(mm) }
+
+// round writes a length in whole mm or to an eighth of an inch: for measures
+// that are looked at rather than marked.
+func (b *builder) round(mm float64) string {
+	s := b.Style
+	s.Decimals, s.Fraction = 0, 8
+	return s.Length(mm)
+}
+
+// unit returns the unit of bare length figures.
+func (b *builder) unit() string {
+	if b.Style.Inches {
+		return "in"
+	}
+	return "mm"
+}
+
+func (b *builder) force(n float64) string {
+	if b.Style.Inches {
+		return quantity.Decimal(n/newtonPerLbf, 0) + " lbf"
+	}
+	return quantity.Decimal(n, 0) + " N"
+}
+
+// perWidth writes a force per width.
+func (b *builder) perWidth(nmm float64) string {
+	if b.Style.Inches {
+		return quantity.Decimal(nmm/newtonPerLbf*quantity.Inch, 2) + " lbf/in"
+	}
+	return quantity.Decimal(nmm, 2) + " N/mm"
+}
+
+func (b *builder) mass(kg float64) string {
+	if b.Style.Inches {
+		return quantity.Decimal(kg/quantity.Pound, 0) + " lb"
+	}
+	return quantity.Decimal(kg, 0) + " kg"
+}
+
+func degrees(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }
+
+func percent(part float64) string { return quantity.Decimal(100*part, 0) + " %" }
+
+// times writes a ratio: "6.2".
+func times(v float64) string { return quantity.Decimal(v, 1) }
+
+// ends are both ends with their names.
+func ends() [2]hung.End { return [2]hung.End{hung.Head, hung.Foot} }
+
+// capital returns text with its first letter as a capital.
+func capital(s string) string {
+	if s == "" {
+		return ""
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+func (b *builder) subtitle() string {
+	s := b.Design.Sleeper
+	return fmt.Sprintf("Bridge hammock for a sleeper of %s and %s; build sheet of design %s",
+		b.round(s.Stature), b.mass(s.Mass), b.Digest)
+}
+
+// capKind names the ends' closing in words.
+func capKind(k design.CapKind) string {
+	switch k {
+	case design.Leaning:
+		return "caps square to the rising cords"
+	case design.Gathered:
+		return "gathered by a drawstring"
+	}
+	return "upright caps"
+}
+
+// safe returns text as an id: letters, digits and dashes.
+func safe(s string) string {
+	var out strings.Builder
+	for _, r := range strings.ToLower(s) {
+		if r >= 'a' && r <= 'z' || r >= '0' && r <= '9' {
+			out.WriteRune(r)
+		} else {
+			out.WriteByte('-')
+		}
+	}
+	return out.String()
+}
