@@ -103,7 +103,7 @@ func DropOfGirth(girth, half, radius float64) (float64, error) {
 // hang integrates the bay and, where a condition looks at them, the tails.
 func (s *solver) hang(thrust, dy, dz float64, withTails bool) (trial, error) {
 	t := trial{thrust: thrust, dy: dy, dz: dz}
-	r := runner{s.p, &s.tables, thrust, 1}
+	r := runner{&s.tables, thrust, s.p.pull}
 	from := s.start
 	from.dy, from.dz = dy, dz
 	var err error

@@ -23,13 +23,13 @@ type stretch struct {
 // state is a point of the cord with its slopes per unit of the run.
 type state struct{ y, dy, z, dz float64 }
 
-// runner integrates a cord away from a start, in the direction sign along x:
-// slopes are per mm of that run.
+// runner integrates a cord away from a start: slopes are per mm of that run.
 type runner struct {
-	p      *Problem
 	tables *numeric.Panel
 	thrust float64
-	sign   float64
+	// pull returns the line load at a station, N/mm, and the cotangent of the wall
+	// there with the cord at (y, z).
+	pull func(x, y, z float64) (w, cot float64, err error)
 }
 
 // errNoSettle is returned where the inner iteration of a panel does not settle,
@@ -55,7 +55,7 @@ func (r *runner) panel(s state, a, b float64) (stretch, state, error) {
 			return st, s, err
 		}
 		if change <= settled*(1+math.Abs(s.y)) {
-			r.measure(&st, run)
+			measure(r.tables, &st, run)
 			e := nodes - 1
 			return st, state{st.y[e], st.dy[e], st.z[e], st.dz[e]}, nil
 		}
@@ -100,13 +100,13 @@ func integrateTwice(t *numeric.Panel, v, dv *[nodes]float64, f *[numeric.Order]f
 }
 
 // pull returns the line load at x, the cloth's own weight included, and the
-// cotangent of the wall there.
-func (r *runner) pull(x, y, z float64) (w, cot float64, err error) {
-	s, err := r.p.section(x, y, z)
+// cotangent of the wall there, over a bottom line that is given.
+func (p *Problem) pull(x, y, z float64) (w, cot float64, err error) {
+	s, err := p.section(x, y, z)
 	if err != nil {
 		return 0, 0, err
 	}
-	w = r.p.Load.At(x) + r.p.ClothWeight*s.Girth()
+	w = p.Load.At(x) + p.ClothWeight*s.Girth()
 	return w, 1 / math.Tan(s.Wall), nil
 }
 
@@ -121,13 +121,13 @@ func (p *Problem) section(x, y, z float64) (Section, error) {
 	return s, err
 }
 
-// measure fills in the running length.
-func (r *runner) measure(st *stretch, run float64) {
+// measure fills in the running length of a stretch.
+func measure(tables *numeric.Panel, st *stretch, run float64) {
 	var ds [numeric.Order]float64
 	for i := range ds {
 		ds[i] = math.Sqrt(1 + st.dy[i+1]*st.dy[i+1] + st.dz[i+1]*st.dz[i+1])
 	}
-	arc, whole := r.tables.Integrate(&ds, run)
+	arc, whole := tables.Integrate(&ds, run)
 	copy(st.arc[1:], arc[:])
 	st.arc[nodes-1] = whole
 }

@@ -36,13 +36,13 @@ func (s *solver) tailTry(t *trial, e End) func(inward float64) (tail, float64, e
 	}
 	// The bar hangs from its tips: half its weight kinks each side's cord.
 	tip.dz = dz + p.BarWeight[e]/(2*t.thrust)
-	r := runner{p, &s.tables, t.thrust, e.Sign()}
+	r := runner{&s.tables, t.thrust, p.pull}
 	marks := stations(e.Sign()*p.Bed.Span/2, p.TailEnd(e), s.breaks, p.Bed.Span/bayPanels)
 	want := p.leg(e)
 	return func(inward float64) (tail, float64, error) {
 		start := tip
 		start.dy = -inward
-		got, err := r.tailFrom(start, marks)
+		got, err := r.tailFrom(start, marks, e.Sign())
 		return got, want - got.arc, err
 	}
 }
@@ -101,7 +101,7 @@ func legFault(try func(float64) (tail, float64, error), e End) error {
 
 // tailFrom integrates a tail from the tip and runs it on straight until both
 // sides meet.
-func (r *runner) tailFrom(start state, marks []float64) (tail, error) {
+func (r *runner) tailFrom(start state, marks []float64, sign float64) (tail, error) {
 	t := tail{start: start, endX: marks[len(marks)-1]}
 	var err error
 	if t.path, t.end, err = r.path(start, marks); err != nil {
@@ -115,7 +115,7 @@ func (r *runner) tailFrom(start state, marks []float64) (tail, error) {
 		t.arc += t.path[i].arc[nodes-1]
 	}
 	t.arc += run * math.Sqrt(1+t.end.dy*t.end.dy+t.end.dz*t.end.dz)
-	t.apexX = t.endX + r.sign*run
+	t.apexX = t.endX + sign*run
 	t.apexZ = t.end.z + t.end.dz*run
 	t.slope = t.end.dz
 	return t, nil
