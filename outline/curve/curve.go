@@ -31,7 +31,9 @@ func check(chord, sag float64) error {
 type Parabola struct{ chord, sag float64 }
 
 // NewParabola returns the parabola of a chord and sag, both mm and positive.
-func NewParabola(chord, sag float64) (Parabola, error) { return Parabola{chord, sag}, check(chord, sag) }
+func NewParabola(chord, sag float64) (Parabola, error) {
+	return Parabola{chord, sag}, check(chord, sag)
+}
 
 // Depth returns the depth below the chord, s (1 − (2x/L)²).
 func (p Parabola) Depth(x float64) float64 {

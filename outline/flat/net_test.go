@@ -138,3 +138,27 @@ func TestWeaveCylinder(t *testing.T) {
 		}
 	}
 }
+
+// A cone unrolls as well: given by its own unrolled coordinates, its net is the
+// flat grid.
+func TestWeaveCone(t *testing.T) {
+	// Half angle 30 degrees, so that the whole cone unrolls to half a disc: a place
+	// at (ρ, φ) in the flat lies at angle 2φ round the axis.
+	const away = 400.0 // of the grid's corner from the tip
+	cone := func(a, b float64) (flat.Vec, error) {
+		x, y := a+away, b
+		rho, phi := math.Hypot(x, y), math.Atan2(y, x)
+		r := rho / 2
+		return flat.Vec{X: r * math.Cos(2*phi), Y: r * math.Sin(2*phi), Z: rho * math.Sqrt(3) / 2}, nil
+	}
+	g, err := flat.Weave(cone, steps(300, 150), steps(200, 100))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range g.U {
+		for j := range g.V {
+			within(t, "u", g.A[i][j], g.U[i], 0.02)
+			within(t, "v", g.B[i][j], g.V[j], 0.02)
+		}
+	}
+}

@@ -135,7 +135,7 @@ func (w *weave) cut(r rim) (halfBody, error) {
 		return h, err
 	}
 	h.bar = bar.Flat
-	h.shear = w.shear()
+	h.shear = w.shear(corner)
 	return h, nil
 }
 
@@ -166,18 +166,34 @@ func (w *weave) across(past func(Vec) float64, corner geom.Point, from int) (Edg
 	return e, nil
 }
 
-// shear returns the largest shear at a node within the cloth.
-func (w *weave) shear() Shear {
+// shear returns the largest shear within the cloth: at a node, or at the corner,
+// to which the angles of the last cells are carried on.
+func (w *weave) shear(corner geom.Point) Shear {
+	n := &w.net
 	var s Shear
-	for i := 1; i < len(w.net.U); i++ {
-		for j := 1; j < len(w.net.V); j++ {
-			if w.plane.past(w.net.Point[i][j]) > 0 || w.edge[i][j] < 0 {
+	take := func(angle float64, at geom.Point) {
+		if a := math.Abs(math.Pi/2 - angle); a > s.Angle {
+			s = Shear{a, geom.Pt(w.e.Sign()*at.X, at.Y)}
+		}
+	}
+	last := [2]int{}
+	for i := 1; i < len(n.U); i++ {
+		for j := 1; j < len(n.V); j++ {
+			if w.plane.past(n.Point[i][j]) > 0 || w.edge[i][j] < 0 {
 				continue
 			}
-			if a := math.Abs(math.Pi/2 - w.net.Angle(i, j)); a > s.Angle {
-				s = Shear{a, geom.Pt(w.e.Sign()*w.net.U[i], w.net.V[j])}
+			take(n.Angle(i, j), geom.Pt(n.U[i], n.V[j]))
+			if geom.Pt(n.U[i], n.V[j]).Dist(corner) < geom.Pt(n.U[last[0]], n.V[last[1]]).Dist(corner) {
+				last = [2]int{i, j}
 			}
 		}
+	}
+	if i, j := last[0], last[1]; i > 1 && j > 1 {
+		// A node's angle is that of the cell behind it.
+		a := n.Angle(i, j)
+		u := (corner.X-n.U[i])/(n.U[i]-n.U[i-1]) + 0.5
+		v := (corner.Y-n.V[j])/(n.V[j]-n.V[j-1]) + 0.5
+		take(a+u*(a-n.Angle(i-1, j))+v*(a-n.Angle(i, j-1)), corner)
 	}
 	return s
 }
