@@ -124,5 +124,8 @@ func summary(w io.Writer, p *work.Plan, l work.Lays) {
 	if l.Boards.Beds > 0 {
 		sayf(w, "templates: %d parts on %d sheets", len(l.Boards.Placements), l.Boards.Beds)
 	}
+	for _, line := range p.Warnings() {
+		say(w, "warning: "+line)
+	}
 	say(w, "hang it low and try it out before you trust it; slingloft figure shows loads and cautions")
 }

@@ -35,7 +35,7 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	d.Cautions = margin.Cautions()
+	d.Cautions, d.Warnings = margin.Cautions(), p.Warnings()
 	d.Margins, d.Cases, d.Notes = p.Margins.Checks, p.Margins.Cases, p.Margins.Notes
 	d.Hanging = hangingOf(p)
 	if d.Accuracy, err = p.Accuracy(); err != nil {
@@ -123,6 +123,9 @@ func bodyOf(p *work.Plan) Body {
 	out.MaxShear = MaxShear{p.Body.Shear.Angle, Pair{p.Body.Shear.At.X, p.Body.Shear.At.Y}}
 	c := p.Body.Compensation
 	out.Compensation = Compensation{c.Stiffness, c.Strain, c.At, c.Narrower}
+	for _, q := range p.Body.Level.Stations {
+		out.OffLevel = append(out.OffLevel, Pair{q.X, q.Off})
+	}
 	for _, q := range p.Body.Departures {
 		out.Departures = append(out.Departures, Departure{q.X, q.True, q.Cut})
 	}

@@ -25,6 +25,9 @@ func (b *report) unmet(d Document) {
 			b.printf("OUT OF TOLERANCE: seam %s, %s remain\n", s.Name, b.mm(s.Remains))
 		}
 	}
+	for _, line := range d.Warnings {
+		b.printf("warning: %s\n", line)
+	}
 }
 
 // checked returns a load or capacity with the unit of its check.

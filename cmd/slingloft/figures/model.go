@@ -24,6 +24,7 @@ type Document struct {
 	Name     string   `json:"name"`
 	Digest   string   `json:"digest"`
 	Cautions []string `json:"cautions"`
+	Warnings []string `json:"warnings"`
 
 	Shape   Shape          `json:"shape"`
 	Ends    Ends           `json:"ends"`
@@ -105,6 +106,9 @@ type Body struct {
 	MaxShear     MaxShear     `json:"max_shear"`
 	Compensation Compensation `json:"compensation"`
 	Departures   []Departure  `json:"departures,omitempty"`
+	// OffLevel tells how a drawn side curve hangs: station and height of the bottom
+	// line against the design. Absent for a balanced curve.
+	OffLevel []Pair `json:"off_level,omitempty"`
 }
 
 // MaxShear is the largest shear inside the hung body.

@@ -150,12 +150,31 @@ func (b *report) body(d Document) {
 	} else {
 		b.printf("weft not shortened for its stretch under the sleeper: cloth.weft_stiffness is not given, or bed.compensate is off\n")
 	}
+	b.offLevel(d)
 	if len(d.Body.Departures) == 0 {
 		s := d.Body.MaxShear
 		b.printf("largest shear when hung %s, at %s from mid-bay and %s off the centre line\n", b.deg(s.Angle), b.mm(s.At[0]), b.mm(s.At[1]))
 		return
 	}
 	b.departures(d)
+}
+
+// offLevel tells how far a drawn side curve hangs off level.
+func (b *report) offLevel(d Document) {
+	if len(d.Body.OffLevel) == 0 {
+		return
+	}
+	low, high := d.Body.OffLevel[0], d.Body.OffLevel[0]
+	for _, q := range d.Body.OffLevel {
+		if q[1] < low[1] {
+			low = q
+		}
+		if q[1] > high[1] {
+			high = q
+		}
+	}
+	b.printf("the side curve is drawn, not balanced: the bed will not lie level. It stands %s high at %s and %s low at %s from mid-bay\n",
+		b.mm(high[1]), b.mm(high[0]), b.mm(-low[1]), b.mm(low[0]))
 }
 
 // departures tables what a straight cut gives up.

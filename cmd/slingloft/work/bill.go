@@ -3,6 +3,7 @@ package work
 import (
 	"slingloft/outline"
 	"slingloft/outline/accuracy"
+	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 	"slingloft/outline/rig"
@@ -47,7 +48,11 @@ func hemOf(q outline.Piece) float64 {
 // Accuracy returns how level the bed comes out with the maker's working errors.
 func (p *Plan) Accuracy() (accuracy.Report, error) {
 	on := accuracy.Hanging{Weight: finished.Weight{Load: p.Shape.Problem.Load}}
-	on.Weight.Centre, _ = rig.CentreHeight(p.Design.Sleeper)
+	back, side := rig.CentreHeight(p.Design.Sleeper)
+	on.Weight.Centre = back
+	if p.Design.Sleeper.Lies == design.OnSide {
+		on.Weight.Centre = side
+	}
 	for e := range on.Lines {
 		// Without a place to hang, lines of a metre stand for whatever will be there.
 		on.Lines[e] = 1000

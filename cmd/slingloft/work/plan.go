@@ -74,6 +74,12 @@ func (p *Plan) make() error {
 	if p.Body, err = flat.Lay(&p.Shape, d.Cap.Kind == design.Leaning); err != nil {
 		return &blamed{"bed.cut", err}
 	}
+	if p.Body, err = p.Body.Drawn(&p.Shape, d.Bed.Curve); err != nil {
+		return err
+	}
+	if !d.Bed.Plain {
+		p.Body = p.Body.Compensated(&p.Shape, d.Cloth.WeftStiffness)
+	}
 	if p.Sewn, err = outline.ClothPieces(d, &p.Shape, &p.Body, p.Digest); err != nil {
 		return &blamed{"channel.depth", err}
 	}
@@ -94,7 +100,7 @@ func (p *Plan) rigged() error {
 	if p.Place, p.Hangs, err = rig.Of(s, d.Hang); err != nil {
 		return err
 	}
-	o := cord.Options{Ridge: d.Hang.Shelter}
+	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: d.Hang.Shelter, Spare: d.Hang.Spare}
 	if p.Hangs && d.Hang.Line.Diameter > 0 {
 		o.Lines = [2]float64{p.Place.Ends[hung.Head].Line, p.Place.Ends[hung.Foot].Line}
 	}
@@ -106,7 +112,7 @@ func (p *Plan) rigged() error {
 	}
 	p.Roll = rig.Steadiness(s, d.Sleeper)
 	p.Shelter = rig.Cover(s, d.Hang.Shelter)
-	p.Margins = margin.Of(margin.Input{Shape: s, Design: d})
+	p.Margins = margin.Of(margin.Input{Shape: s, Design: d, Hook: d.Hang.HookStrength})
 	if names := p.Margins.Strangers; len(names) > 0 {
 		return &blamed{"margin.waived", fmt.Errorf("there is no check %q; the checks are %s", names[0], strings.Join(p.Margins.Names(), "; "))}
 	}
