@@ -162,3 +162,12 @@ type bench struct {
 	design design.Design
 	splice Splicing
 }
+
+// stiffness returns EA of a cord, N, by which its stretch is taken off, and 0 where
+// the design wants cords at their own length.
+func (b bench) stiffness(c design.Cord) float64 {
+	if b.design.Bed.Plain {
+		return 0
+	}
+	return c.Stiffness
+}

@@ -3,6 +3,7 @@ package cord_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -347,5 +348,43 @@ func TestSpools(t *testing.T) {
 	}
 	if got[1].Name != "b" || got[1].Buy != 550 {
 		t.Errorf("second %+v", got[1])
+	}
+}
+
+// A bed that is cut plain has cords of the drawn length whatever their stiffness,
+// and a hook of the default size that is given needs no note.
+func TestPlain(t *testing.T) {
+	d, s := sample(t)
+	o := cord.Options{Hook: cord.DefaultHook, Tip: 6, Lines: [2]float64{900, 800}, Spare: 100}
+	loose, err := cord.Of(&s, d, o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Side.Stiffness, d.Leg.Stiffness, d.Hang.Line.Stiffness = 2e5, 2e5, 2e5
+	d.Bed.Plain = true
+	plain, err := cord.Of(&s, d, o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, c := range plain.Cords {
+		near(t, c.Name, c.Cut, loose.Cords[i].Cut, 1e-12)
+	}
+	if last := plain.Notes[len(plain.Notes)-1]; !strings.Contains(last, "bed.compensate") {
+		t.Errorf("the last note is %q", last)
+	}
+	for _, n := range plain.Notes {
+		if strings.Contains(n, "hook") {
+			t.Errorf("note of a hook that is given: %q", n)
+		}
+	}
+	d.Bed.Plain = false
+	short, err := cord.Of(&s, d, o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, c := range short.Cords {
+		if !(c.Cut < loose.Cords[i].Cut-0.5) {
+			t.Errorf("%s: %.2f mm, %.2f without stiffness", c.Name, c.Cut, loose.Cords[i].Cut)
+		}
 	}
 }

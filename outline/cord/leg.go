@@ -25,7 +25,7 @@ func (b bench) legAt(e hung.End) (Cord, error) {
 		return Cord{}, err
 	}
 	long := b.shape.Ends[e].Leg
-	stretch := legStretch(b.shape, e, kind.Stiffness)
+	stretch := legStretch(b.shape, e, b.stiffness(kind))
 	plain := long - stretch + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {
 		return Cord{}, &hung.Impossible{Key: "bed." + name + "_leg",

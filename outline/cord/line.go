@@ -22,8 +22,8 @@ func (b bench) line(name string, kind design.Cord, size lineSize) (Cord, error) 
 		return Cord{}, err
 	}
 	stretch := 0.0
-	if kind.Stiffness > 0 {
-		stretch = size.tension * long / kind.Stiffness
+	if ea := b.stiffness(kind); ea > 0 {
+		stretch = size.tension * long / ea
 	}
 	plain := long + spare - stretch - 2*(reach+bury)
 	if plain < 0 {

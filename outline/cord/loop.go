@@ -22,7 +22,7 @@ func (b bench) loop() (Cord, error) {
 	half := s.Problem.Bed.Span / 2
 	pin := (sp.Hook + kind.Diameter) / 2
 	// The lengths of one run without load, from the join outwards.
-	ea := 2 * kind.Stiffness
+	ea := 2 * b.stiffness(kind)
 	var tip, hook [2]float64
 	stretch, hooks := 0.0, 0.0
 	for _, e := range [2]hung.End{hung.Head, hung.Foot} {

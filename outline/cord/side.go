@@ -16,7 +16,8 @@ func (b bench) side() (Cord, error) {
 		return Cord{}, err
 	}
 	half := s.Problem.Bed.Span / 2
-	stretch := Stretch(s, -half, half, kind.Stiffness)
+	ea := b.stiffness(kind)
+	stretch := Stretch(s, -half, half, ea)
 	// Between the gaps' centres, measured on the spliced cord without load.
 	between := s.SideArc - stretch + spread
 	plain := between - sp.Gap - 2*taken
@@ -49,7 +50,7 @@ func (b bench) side() (Cord, error) {
 	ch.mark("foot tip", sp.Gap/2)
 	ch.add(zone{raw: sp.Gap})
 	ch.tail("foot", own, sp.Taper(own), 3, true)
-	ch.middle("head tip", s.Arc(-half, 0)-Stretch(s, -half, 0, kind.Stiffness)+spread/2)
+	ch.middle("head tip", s.Arc(-half, 0)-Stretch(s, -half, 0, ea)+spread/2)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
 		{"draw the side cord's head tail into the head leg to its shoulder, then the leg's tail into the side cord",

@@ -33,6 +33,7 @@ type Splicing struct {
 	eyeBury float64
 	taper   float64
 	tip     float64
+	unsized bool // the hook's size is not given
 }
 
 // Resolve fills in what a design leaves open. Test splices replace the given
@@ -45,7 +46,7 @@ func Resolve(s design.Splice, o Options) (Splicing, error) {
 	r := Splicing{Gap: s.TipGap, Kappa: s.Contraction, Loss: s.EyeLoss, Hook: o.Hook, Trials: t,
 		bury: s.Bury, eye: s.Eye, eyeBury: s.EyeBury, taper: s.Taper, tip: o.Tip}
 	if r.Hook == 0 {
-		r.Hook = DefaultHook
+		r.Hook, r.unsized = DefaultHook, true
 	}
 	if t.Kappa.N > 0 {
 		r.Kappa = t.Kappa.Mean
@@ -138,15 +139,18 @@ func (s Splicing) notes(d design.Design) []string {
 	case t.N == 1:
 		n = append(n, fmt.Sprintf("contraction %.3f from a single test splice: make more to know its scatter", t.Mean))
 	case s.Kappa == 0:
-		n = append(n, "contraction taken as none: make a test splice and enter it under splice.trials")
+		n = append(n, "contraction taken as none: make a test splice and enter it under [[splice.trial]]")
 	default:
 		n = append(n, "contraction as given, not from a test splice: make one before cutting")
 	}
-	if s.Hook == DefaultHook {
+	if s.unsized {
 		n = append(n, fmt.Sprintf("eyes are taken to hang on a hook or ring %d mm thick: own choice", DefaultHook))
 	}
 	if s.tip == 0 {
 		n = append(n, "the spread of the tip gap round the bar's tip is not counted")
+	}
+	if d.Bed.Plain {
+		return append(n, "cords not shortened for their stretch: bed.compensate is off")
 	}
 	if d.Side.Stiffness == 0 {
 		n = append(n, "side cord not shortened for its stretch: its stiffness is not given")

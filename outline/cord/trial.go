@@ -24,7 +24,7 @@ type Trials struct {
 
 // Calibrate works out contraction and loss from test splices: κ = (before −
 // after) / buried. A trial with nothing buried is a crossing alone and gives k =
-// before − after. The error is a [hung.Impossible] for splice.trials.
+// before − after. The error is a [hung.Impossible] for splice.trial.
 func Calibrate(trials []design.Trial) (Trials, error) {
 	var kappa, loss []float64
 	for i, t := range trials {
@@ -48,7 +48,7 @@ func Calibrate(trials []design.Trial) (Trials, error) {
 }
 
 func trialFault(i int, reason string) error {
-	return &hung.Impossible{Key: "splice.trials", Reason: fmt.Sprintf("trial %d: %s", i+1, reason), Limit: math.NaN()}
+	return &hung.Impossible{Key: "splice.trial", Reason: fmt.Sprintf("trial %d: %s", i+1, reason), Limit: math.NaN()}
 }
 
 func sample(v []float64) Sample {

@@ -44,23 +44,29 @@ func (r *reader) atMost(key string, mm float64) string {
 	return r.source.Length(key, mm, quantity.Down) + " or less will do"
 }
 
-// checkSleeper keeps the sleeper on the cloth.
+// tilted returns the cosine of the bottom line's slope. Crown, stature and tails
+// are measured along the bed, bars and the even load level.
+func (r *reader) tilted() float64 { return math.Cos(r.design.Bed.Lift) }
+
+// checkSleeper keeps the sleeper on the cloth, from crown to soles.
 func (r *reader) checkSleeper() {
 	b, s := r.design.Bed, r.design.Sleeper
-	if r.design.Load.Model != Lying || !r.good("load.model", "sleeper.stature", "sleeper.crown", "bed.span", "bed.head_tail", "bed.foot_tail") {
+	if r.design.Load.Model != Lying || !r.good("load.model", "sleeper.stature", "sleeper.crown", "bed.span", "bed.head_tail", "bed.foot_tail", "bed.lift") {
 		return
 	}
-	foot := b.Span + b.FootTail
+	span := b.Span / r.tilted()
+	foot := span + b.FootTail
 	room := b.HeadTail + foot
 	switch {
 	case s.Stature > room:
 		r.conflict("bed.span", "a sleeper of "+r.show("sleeper.stature", s.Stature)+" is longer than span and tails together, "+r.show("bed.span", room),
-			r.atLeast("bed.span", b.Span+s.Stature-room))
+			r.atLeast("bed.span", b.Span+(s.Stature-room)*r.tilted()))
 	case s.Crown < -b.HeadTail:
-		r.conflict("sleeper.crown", "the head lies beyond the end of the head tail", r.atLeast("sleeper.crown", -b.HeadTail))
+		r.conflict("sleeper.crown", "the head lies beyond the end of the head tail",
+			r.atLeast("sleeper.crown", -b.HeadTail)+", or a head_tail of "+r.source.Length("bed.head_tail", -s.Crown, quantity.Up))
 	case s.Crown+s.Stature > foot:
 		r.conflict("sleeper.crown", "the feet lie "+r.show("sleeper.crown", s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
-			r.atMost("sleeper.crown", foot-s.Stature))
+			r.atMost("sleeper.crown", foot-s.Stature)+", or a foot_tail of "+r.source.Length("bed.foot_tail", s.Crown+s.Stature-span, quantity.Up))
 	}
 }
 
@@ -74,16 +80,17 @@ func (r *reader) checkLoad() {
 		}
 	}
 	given := r.source.Given("load.from") || r.source.Given("load.to")
-	if !given || !r.good("load.from", "load.to", "load.model", "bed.span", "bed.head_tail", "bed.foot_tail") {
+	if !given || !r.good("load.from", "load.to", "load.model", "bed.span", "bed.head_tail", "bed.foot_tail", "bed.lift") {
 		return
 	}
 	to := "load.to"
 	if !r.source.Given(to) {
 		to = "load.from"
 	}
-	switch end := b.Span + b.FootTail; {
-	case l.From < -b.HeadTail:
-		r.conflict("load.from", "the load begins beyond the end of the head tail", r.atLeast("load.from", -b.HeadTail))
+	start, end := -b.HeadTail*r.tilted(), b.Span+b.FootTail*r.tilted()
+	switch {
+	case l.From < start:
+		r.conflict("load.from", "the load begins beyond the end of the head tail", r.atLeast("load.from", start))
 	case l.To > end:
 		r.conflict(to, "the load ends beyond the end of the foot tail", r.atMost(to, end))
 	case l.To-l.From < 10:

@@ -76,14 +76,19 @@ func (r *reader) checkChannel() {
 	}
 }
 
+// leastDrawstring is the narrowest channel that a drawstring is threaded through,
+// mm: own choice.
+const leastDrawstring = 8
+
 // checkCap keeps the cap's top edge above the bed.
 func (r *reader) checkCap() {
 	c := r.design.Cap
 	if c.Kind == Gathered && r.good("cap.kind") {
-		for _, key := range []string{"cap.hollow", "cap.hem"} {
-			if r.source.Given(key) && r.good(key) {
-				r.conflict(key, "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
-			}
+		if r.source.Given("cap.hollow") && r.good("cap.hollow") {
+			r.conflict("cap.hollow", "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
+		}
+		if r.good("cap.hem") && c.Hem < leastDrawstring {
+			r.conflict("cap.hem", "leaves no room for the drawstring of a gathered end", r.atLeast("cap.hem", leastDrawstring))
 		}
 		return
 	}

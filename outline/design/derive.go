@@ -25,7 +25,7 @@ func (r *reader) derive() {
 		}
 	}
 	r.material()
-	r.contraction()
+	r.trials()
 }
 
 // curve lets the side curve set the load model, or finds that they contradict.
@@ -65,34 +65,71 @@ func (r *reader) material() {
 		fmt.Sprintf("write %q, or leave it out and give modulus, yield and density from the data sheet", strings.Join(known, `" or "`)))
 }
 
-// contraction takes the mean of the test splices.
-func (r *reader) contraction() {
-	trials := r.design.Splice.Trials
-	if len(trials) == 0 || r.bad["splice.trial"] {
+// trials takes the means of the test splices: of those with a bury the contraction,
+// of those without one the loss in an eye's crossing.
+func (r *reader) trials() {
+	s := &r.design.Splice
+	if len(s.Trials) == 0 || r.bad["splice.trial"] {
 		return
 	}
-	sum := 0.0
-	for i, t := range trials {
-		full := fmt.Sprintf("splice.trial[%d]", i+1)
-		if !r.good(full+".before", full+".after", full+".buried") {
+	var lost, n [2]float64 // by whether anything is buried
+	for i, t := range s.Trials {
+		if !r.trial(fmt.Sprintf("splice.trial[%d]", i+1), t) {
 			return
 		}
-		k := (t.Before - t.After) / t.Buried
-		limit := r.keys.byKey["splice.contraction"].hi
-		switch {
-		case t.After > t.Before:
-			r.conflict(full+".after", "the host cannot grow longer than its length before the bury",
-				r.atMost(full+".after", t.Before))
-			return
-		case t.Buried > t.Before:
-			r.conflict(full+".buried", "more is buried than lies between the marks", r.atMost(full+".buried", t.Before))
-			return
-		case k > limit:
-			r.conflict(full+".after", fmt.Sprintf("the host would lose %.2f of what is buried", k),
-				r.atLeast(full+".after", t.Before-limit*t.Buried))
-			return
+		if t.Buried > 0 {
+			lost[1] += (t.Before - t.After) / t.Buried
+			n[1]++
+		} else {
+			lost[0] += t.Before - t.After
+			n[0]++
 		}
-		sum += k
 	}
-	r.design.Splice.Contraction = sum / float64(len(trials))
+	for i, what := range []struct {
+		key string
+		at  *float64
+	}{{"splice.eye_loss", &s.EyeLoss}, {"splice.contraction", &s.Contraction}} {
+		if n[i] == 0 {
+			continue
+		}
+		*what.at = lost[i] / n[i]
+		if r.source.Given(what.key) {
+			r.measuredTwice(what.key)
+		}
+	}
+}
+
+// measuredTwice notes that a key is given beside test splices that show the same,
+// at whichever stands last.
+func (r *reader) measuredTwice(key string) {
+	first, last := key, "splice.trial"
+	if a, b := r.source.At(first), r.source.At(last); b.Line < a.Line {
+		first, last = last, first
+	}
+	r.bad[key] = true
+	r.fault(r.source.At(last), last, fmt.Sprintf("is given beside %s in line %d, and each sets the same", first, r.source.At(first).Line), "keep one of them")
+}
+
+// trial checks one test splice and reports whether it is sound; full is its name.
+func (r *reader) trial(full string, t Trial) bool {
+	if !r.good(full+".before", full+".after", full+".buried") {
+		return false
+	}
+	most, part := r.keys.byKey["splice.eye_loss"].hi, "in the crossing"
+	if t.Buried > 0 {
+		most, part = r.keys.byKey["splice.contraction"].hi*t.Buried, "to the bury"
+	}
+	switch {
+	case t.After > t.Before:
+		r.conflict(full+".after", "the host cannot grow longer than its length before the bury",
+			r.atMost(full+".after", t.Before))
+	case t.Buried > t.Before:
+		r.conflict(full+".buried", "more is buried than lies between the marks", r.atMost(full+".buried", t.Before))
+	case t.Before-t.After > most:
+		r.conflict(full+".after", "the host would lose "+r.show(full+".after", t.Before-t.After)+" "+part,
+			r.atLeast(full+".after", t.Before-most))
+	default:
+		return true
+	}
+	return false
 }

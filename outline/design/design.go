@@ -40,7 +40,19 @@ type Sleeper struct {
 	Crown float64
 	// Shoulders is the breadth over the shoulders (bideltoid), mm; 0: not given.
 	Shoulders float64
+	// Lies is how the sleeper lies. The load is that of one on the back either way;
+	// what changes is the height of the centre of mass.
+	Lies Posture
 }
+
+// Posture is how a sleeper lies.
+type Posture int
+
+// The postures.
+const (
+	OnBack Posture = iota
+	OnSide
+)
 
 // Model says how the weight is spread along the bed.
 type Model int
@@ -140,6 +152,8 @@ type Bed struct {
 	// EndGirth is the girth that a straight tail is aimed at, mm; 0: the slope of
 	// least load-weighted departure.
 	EndGirth float64
+	// Plain leaves pattern and cords unshortened, whatever stiffness is given.
+	Plain bool
 }
 
 // Cord is one kind of cord.
@@ -159,6 +173,10 @@ type Hang struct {
 	Height   float64 // of the hooks above ground, mm; 0: not given
 	Bed      float64 // wanted height of the bed's lowest point above ground, mm
 	Shelter  float64 // ridge length of a shelter that covers it, mm; 0: none
+	Spare    float64 // added to each hang line for adjusting, mm
+	// HookDiameter is the thickness of what the eyes hang on, mm; 0: not given.
+	HookDiameter float64
+	HookStrength float64 // of hook and support by their data sheet, N; 0: not given
 }
 
 // Splice holds the measures of the maker's splices.
@@ -174,14 +192,27 @@ type Splice struct {
 	Waste       float64 // part of the cord added for trials and ends, 0 to 1
 	// Whole is true where one loop of cord makes side cord and legs.
 	Whole bool
-	// Trials are test splices: lengths of the host before and after one bury. Where
-	// there are any, the reader sets Contraction to their mean.
+	// Trials are test splices: lengths of the host before and after one bury. The
+	// reader sets Contraction to the mean of those with a bury, and EyeLoss to that of
+	// those without, where there are any.
 	Trials []Trial
 }
 
-// Trial is a test splice: a host cord measured before and after it takes a bury.
+// Trial is a test splice: a host cord measured before and after it takes a bury, or
+// before and after a crossing alone, where nothing is buried.
 type Trial struct {
 	Before, After, Buried float64 // mm
+}
+
+// hasTrials reports whether there are test splices with a bury, or of a crossing
+// alone.
+func (s Splice) hasTrials(buried bool) bool {
+	for _, t := range s.Trials {
+		if (t.Buried > 0) == buried {
+			return true
+		}
+	}
+	return false
 }
 
 // Bar is the spreader bars' section and material; both bars are alike.
@@ -194,6 +225,7 @@ type Bar struct {
 	Yield        float64 // N/mm²; 0: not given
 	Density      float64 // kg/m³; 0: not given
 	TipReach     float64 // how far a tip holds the cord beyond the bar's end, mm
+	TipDiameter  float64 // of what the cords part round, mm; 0: not given
 	Eccentricity float64 // of the thrust at the tips, mm
 	Stock        float64 // length the bars are sold in, mm; 0: not given
 	Price        float64 // per stock length; 0: not given
@@ -248,7 +280,7 @@ const (
 type Cap struct {
 	Kind   CapKind
 	Hollow float64 // how far the top edge dips, mm; 0: straight
-	Hem    float64 // hem at the top edge, mm
+	Hem    float64 // hem at the top edge, or a gathered end's drawstring channel, mm
 }
 
 // Seam holds allowances, stitches and tolerances.

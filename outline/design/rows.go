@@ -63,6 +63,8 @@ func sleeperRows() []row {
 			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail. Needed for the sleeper load.", "-100 mm", "-4 in").shown().known("head"),
 		measure("sleeper.shoulders", quantity.Length, 100, 1000, func(d *Design) *float64 { return &d.Sleeper.Shoulders }).
 			says("Breadth over the shoulders.", "480 mm", "19 in").known("shoulder", "shoulder_breadth"),
+		option("sleeper.lies", func(d *Design) *Posture { return &d.Sleeper.Lies }, "back", "side").
+			says("How the sleeper lies. The load is spread as on the back either way; on the side the centre of mass lies higher.", "back", "back").or("back").known("sleeps", "posture", "position"),
 	}
 }
 
@@ -177,6 +179,8 @@ func tailRows() []row {
 			says("Tails cut on a net of threads (they lie level), or straight as by hand.", "net", "net").or("net"),
 		measure("bed.end_girth", quantity.Length, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
 			says("Girth at the end of a straight cut tail; left out, the slope of least departure is taken.", "1150 mm", "45 in"),
+		toggle("bed.compensate", func(d *Design) *bool { return &d.Bed.Plain }).negated().
+			says("Pattern and cords are cut shorter by their stretch under the sleeper, where their stiffness is given.", "true", "true").or("true").known("compensation", "shorten"),
 	}
 }
 

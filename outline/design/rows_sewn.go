@@ -19,7 +19,7 @@ func lastFlaw(d *Design) *geom.Box { return &d.Cloth.Flaws[len(d.Cloth.Flaws)-1]
 // lists returns the arrays of tables.
 func lists() []repeated {
 	return []repeated{
-		{key: "splice.trial", limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury. Several are better than one.",
+		{key: "splice.trial", limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, or an eye's crossing alone. Several are better than one.",
 			grow:  func(d *Design) { d.Splice.Trials = append(slices.Clip(d.Splice.Trials), Trial{}) },
 			count: func(d *Design) int { return len(d.Splice.Trials) },
 			pick: func(d Design, i int) Design {
@@ -43,7 +43,6 @@ func exclusive() []ways {
 		{"control", [][]string{{"bed.side_depth"}, {"bed.hang_angle"}, {"bed.foot_hang_angle"}, {"bed.thrust"}}, true},
 		{"condition at the foot", [][]string{{"bed.foot_drop"}, {"bed.foot_girth"}, {"bed.level_hooks"}, {"bed.same_wall_angle"}}, false},
 		{"underbody radius", [][]string{{"bed.underbody_radius"}, {"bed.head_radius", "bed.seat_radius", "bed.foot_radius"}}, true},
-		{"contraction", [][]string{{"splice.contraction"}, {"splice.trial"}}, false},
 	}
 }
 
@@ -67,7 +66,7 @@ func channelRows() []row {
 		length("cap.hollow", 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
 			says("How far the top edge dips in the middle.", "40 mm", "1 1/2 in").or("0 mm").known("dip"),
 		length("cap.hem", 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
-			says("Hem at the top edge.", "18 mm", "3/4 in").or("15 mm"),
+			says("Hem at the top edge of a cap, or the channel of a gathered end's drawstring.", "18 mm", "3/4 in").or("15 mm").known("drawstring"),
 	}
 }
 

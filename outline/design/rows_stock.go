@@ -47,6 +47,12 @@ func hangRows() []row {
 			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").known("bed_height"),
 		length("hang.shelter", 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
 			says("Ridge length of a shelter that has to cover it.", "3300 mm", "11 ft").known("tarp", "ridge"),
+		length("hang.spare", 0, 3000, func(d *Design) *float64 { return &d.Hang.Spare }).
+			says("Cord added to each hang line for adjusting.", "200 mm", "8 in").or("0 mm").known("adjusting", "adjustment"),
+		length("hang.hook_diameter", 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
+			says("Thickness of the hook, ring or shackle that an eye hangs on; left out, 10 mm is taken.", "10 mm", "3/8 in").known("hook", "hook_size"),
+		measure("hang.hook_strength", quantity.Force, 10, 1e6, func(d *Design) *float64 { return &d.Hang.HookStrength }).
+			says("Breaking strength of hook and support, the weaker of the two, from their data sheets; left out, their margin is not known.", "12 kN", "2700 lbf").known("strength", "support_strength"),
 	}
 }
 
@@ -54,8 +60,8 @@ func spliceRows() []row {
 	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
-	trial := func(key, doc, mm, inch string, at func(*Trial) *float64) row {
-		return length("splice.trial."+key, 10, 10000, func(d *Design) *float64 {
+	trial := func(key string, least float64, doc, mm, inch string, at func(*Trial) *float64) row {
+		return length("splice.trial."+key, least, 10000, func(d *Design) *float64 {
 			return at(&d.Splice.Trials[len(d.Splice.Trials)-1])
 		}).says(doc, mm, inch).needed()
 	}
@@ -67,12 +73,13 @@ func spliceRows() []row {
 		length("splice.tip_gap", 2, 300, func(d *Design) *float64 { return &d.Splice.TipGap }).
 			says("Opening at a corner, between two splices, that takes a bar's tip.", "26 mm", "1 in").or("25 mm").known("gap"),
 		number("splice.contraction", ratio, 0, 0.6, func(d *Design) *float64 { return &d.Splice.Contraction }).
-			when(func(*Design) {}, func(d *Design) bool { return len(d.Splice.Trials) == 0 }).
+			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(true) }).
 			says("Length that the host loses per length buried in it. Make a test splice and give its lengths in [[splice.trial]] instead.", "0.16", "0.16").or("0.15").known("shrink", "kappa"),
 		length("splice.eye", 10, 2000, func(d *Design) *float64 { return &d.Splice.Eye }).
 			says("Cord in the loop of an eye.", "110 mm", "4 1/4 in").or("100 mm").known("loop"),
 		length("splice.eye_loss", 0, 200, func(d *Design) *float64 { return &d.Splice.EyeLoss }).
-			says("Cord lost in the Brummel of an eye.", "6 mm", "1/4 in").or("5 mm"),
+			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(false) }).
+			says("Cord lost in the Brummel of an eye.", "6 mm", "1/4 in").or("5 mm").known("crossing"),
 		length("splice.eye_bury", 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
 			says("Length of an eye's own bury; left out, as bury.", "190 mm", "7 1/2 in"),
 		number("splice.efficiency", ratio, 0.1, 1, func(d *Design) *float64 { return &d.Splice.Efficiency }).
@@ -81,9 +88,9 @@ func spliceRows() []row {
 			says("Cord to buy beyond the sum, for trials and ends.", "8 %", "8 %").or("5 %"),
 		toggle("splice.whole_loop", func(d *Design) *bool { return &d.Splice.Whole }).
 			says("One loop of cord makes side cord and legs.", "true", "true").or("false").known("whole", "loop", "continuous"),
-		trial("before", "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in", func(t *Trial) *float64 { return &t.Before }),
-		trial("after", "Length between the same marks afterwards.", "370 mm", "14 5/8 in", func(t *Trial) *float64 { return &t.After }),
-		trial("buried", "Length buried between the marks.", "190 mm", "7 1/2 in", func(t *Trial) *float64 { return &t.Buried }),
+		trial("before", 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in", func(t *Trial) *float64 { return &t.Before }),
+		trial("after", 10, "Length between the same marks afterwards.", "370 mm", "14 5/8 in", func(t *Trial) *float64 { return &t.After }),
+		trial("buried", 0, "Length buried between the marks; 0 for a trial of an eye's crossing alone.", "190 mm", "7 1/2 in", func(t *Trial) *float64 { return &t.Buried }),
 	}
 }
 
@@ -108,6 +115,8 @@ func barRows() []row {
 			says("Mass per volume.", "2710 kg/m³", "0.098 lb/in³").known("mass", "weight"),
 		length("bar.tip_reach", 0, 200, func(d *Design) *float64 { return &d.Bar.TipReach }).
 			says("How far a tip holds the cord beyond the end of the bar.", "8 mm", "5/16 in").or("0 mm").known("tip"),
+		length("bar.tip_diameter", 1, 60, func(d *Design) *float64 { return &d.Bar.TipDiameter }).
+			says("Thickness of a tip, where the two cords part round it; left out, the gap is taken as straight.", "8 mm", "5/16 in").known("pin", "tip_thickness"),
 		length("bar.eccentricity", 0, 100, func(d *Design) *float64 { return &d.Bar.Eccentricity }).
 			says("How far off the bar's axis the cords push.", "3 mm", "1/8 in").or("0 mm"),
 		length("bar.stock", 100, 20000, func(d *Design) *float64 { return &d.Bar.Stock }).

@@ -86,6 +86,14 @@ func toggle(key string, at func(*Design) *bool) row {
 		get: func(d *Design) any { return *at(d) }}
 }
 
+// negated makes a row for true or false store the opposite.
+func (r row) negated() row {
+	put, get := r.put, r.get
+	r.put = func(d *Design, v any) { put(d, !v.(bool)) }
+	r.get = func(d *Design) any { return !get(d).(bool) }
+	return r
+}
+
 // list makes a row for a list of at most limit words.
 func list(key string, limit int, at func(*Design) *[]string) row {
 	return row{key: key, form: names, hi: float64(limit),

@@ -64,6 +64,11 @@ func TestSameDesign(t *testing.T) {
 	if own.Bar.Yield != 255 || own.Bar.Modulus != 68900 {
 		t.Errorf("own material: yield %v, modulus %v", own.Bar.Yield, own.Bar.Modulus)
 	}
+	hard := read(t, "hardware", texts["ordinary_hardware"])
+	if !hard.Bed.Plain || hard.Sleeper.Lies != OnSide || hard.Hang.HookStrength != 10e3 || hard.Hang.HookDiameter != 8 ||
+		hard.Hang.Spare != 120 || hard.Bar.TipDiameter != 6 || hard.Splice.Contraction != 0.17 || hard.Splice.EyeLoss != 6.5 {
+		t.Errorf("hardware: %+v\n%+v\n%+v", hard.Hang, hard.Splice, hard.Bar)
+	}
 	trials := read(t, "trials", texts["ordinary_trials_inline"])
 	if len(trials.Splice.Trials) != 2 || trials.Splice.Trials[1].After != 371 {
 		t.Errorf("trials %v", trials.Splice.Trials)
