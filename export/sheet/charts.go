@@ -18,7 +18,7 @@ func (b *builder) charts() (Section, error) {
 	var figs Figures
 	sw := b.sweep()
 	for _, f := range []func() (chart.Chart, string, bool){
-		b.sideChart, b.girthChart, b.cordChart, b.clothChart, b.straightChart,
+		b.sideChart, b.girthChart, b.cordChart, b.clothChart, b.straightChart, b.levelChart,
 		func() (chart.Chart, string, bool) { return b.angleChart(sw) },
 		func() (chart.Chart, string, bool) { return b.forceChart(sw) },
 	} {
@@ -33,6 +33,9 @@ func (b *builder) charts() (Section, error) {
 		figs = append(figs, Figure{Picture: p, Caption: caption})
 	}
 	s.Blocks = append(s.Blocks, Para("Stations run along the bed from mid-bay, the head end negative; upright lines stand at the bars."), figs)
+	if len(b.Body.Departures) > 0 {
+		s.Blocks = append(s.Blocks, b.departureTable())
+	}
 	return s, nil
 }
 
@@ -185,6 +188,36 @@ func (b *builder) straightChart() (chart.Chart, string, bool) {
 		X:    b.stationAxis(), Y: "too long, " + b.unit(), At: b.bars(),
 		Lines: []chart.Line{{Name: "straight cut less true cut", X: x, Y: y, Ink: picture.Second}},
 	}, "Straight tails against the true cut: girth too long, or too short, at each station.", true
+}
+
+// departureTable tells what a straight cut gives up at each station of the tails.
+func (b *builder) departureTable() Table {
+	t := Table{ID: "departures", Dense: true, Caption: "Girth of the straight tails, in " + b.unit() + ": what would hang level, and what the cut has",
+		Head: []string{"station", "level", "cut", "departs"}, Words: []bool{false, false, false, false}}
+	for _, q := range b.Body.Departures {
+		if math.Abs(q.X) >= b.Design.Bed.Span/2 {
+			t.Rows = append(t.Rows, []string{b.signedFigure(q.X), b.figure(q.True), b.figure(q.Cut), b.signedFigure(q.Cut - q.True)})
+		}
+	}
+	return t
+}
+
+// levelChart shows how a drawn side curve hangs.
+func (b *builder) levelChart() (chart.Chart, string, bool) {
+	l := b.Body.Level
+	if len(l.Stations) < 2 {
+		return chart.Chart{}, "", false
+	}
+	var x, y []float64
+	for _, q := range l.Stations {
+		x, y = append(x, b.axis(q.X)), append(y, b.axis(q.Off))
+	}
+	return chart.Chart{
+		ID: "chart-level", Title: "Bottom line above level, with the side curve as drawn",
+		Desc: fmt.Sprintf("The side curve is drawn and not in balance: the bed's bottom stands up to %s high and %s low of level.", b.long(l.High), b.long(-l.Low)),
+		X:    b.stationAxis(), Y: "above level, " + b.unit(), At: b.bars(),
+		Lines: []chart.Line{{Name: "bottom line", X: x, Y: y, Ink: picture.Second}},
+	}, "How far the bed hangs off level with the side curve that was asked for.", true
 }
 
 // swept are shapes of the same bed with its control a part more or less.

@@ -13,6 +13,9 @@ import (
 // lay shows every roll and sheet with the pieces on it.
 func (b *builder) lay() (Section, error) {
 	s := Section{ID: "lay", Title: "The lay"}
+	if b.Unlaid {
+		s.Blocks = append(s.Blocks, Para(unlaid))
+	}
 	for i, l := range b.Lays {
 		kind := "sheet"
 		if l.Roll {
@@ -29,6 +32,9 @@ func (b *builder) lay() (Section, error) {
 	}
 	return s, nil
 }
+
+// unlaid stands where the lay is not known yet.
+const unlaid = "The pieces are not laid yet."
 
 // layPicture draws one roll or sheet.
 func (b *builder) layPicture(i int, l Lay) picture.Picture {

@@ -12,6 +12,9 @@ import (
 // materials lists what to buy, what it costs and what of it one carries.
 func (b *builder) materials() (Section, error) {
 	s := Section{ID: "materials", Title: "Materials and cost"}
+	if b.Unlaid {
+		s.Blocks = append(s.Blocks, Para(unlaid))
+	}
 	if b.Bill == nil {
 		return s, nil
 	}

@@ -22,6 +22,8 @@ func (b *builder) verdict() Verdict {
 		return Verdict{Careful, "Strength was not checked: see what is missing below."}
 	case len(waived) > 0:
 		return Verdict{Careful, fmt.Sprintf("Checks that fail were waived by name: %d. Everything else that is known is met.", len(waived))}
+	case len(b.Warnings) > 0 && len(unknown) == 0:
+		return Verdict{Careful, "Every required margin is met and every seam is in tolerance; read what to know before cutting."}
 	case len(unknown) > 0:
 		return Verdict{Careful, fmt.Sprintf("Every margin that can be worked out is met; for %s a data sheet value is missing.", counted(len(unknown), "check", "checks"))}
 	}
@@ -95,8 +97,14 @@ func (b *builder) result() (Section, error) {
 	if len(unknown) > 0 {
 		s.Blocks = append(s.Blocks, Notice{Careful, "Not known for want of values from data sheets", b.missing(unknown)})
 	}
-	s.Blocks = append(s.Blocks, b.cautions())
-	s.Blocks = append(s.Blocks, b.summary())
+	if len(b.Warnings) > 0 {
+		n := Notice{Grade: Careful, Title: "Know this before cutting"}
+		for _, w := range b.Warnings {
+			n.Lines = append(n.Lines, capital(w)+".")
+		}
+		s.Blocks = append(s.Blocks, n)
+	}
+	s.Blocks = append(s.Blocks, b.cautions(), b.summary())
 	return s, nil
 }
 

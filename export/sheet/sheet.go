@@ -35,6 +35,7 @@ type Data struct {
 	Templates []outline.Piece
 	Cords     cord.Set
 	Lays      []Lay
+	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
 	Curves    []Curve
 
 	Margins  *margin.Report
@@ -43,7 +44,8 @@ type Data struct {
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report
-	Fit      []Fact // what the sleeper, or another one, would find in it
+	Fit      []Fact   // what the sleeper, or another one, would find in it
+	Warnings []string // what a maker would not expect, one line each
 	Cautions []string
 }
 

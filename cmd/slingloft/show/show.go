@@ -1,0 +1,95 @@
+// Package show gathers from a laid plan what the build sheet is made from, for
+// the sheet's file and for the live page.
+package show
+
+import (
+	"fmt"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export"
+	"slingloft/export/sheet"
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/margin"
+)
+
+// Of sets out the build sheet of a laid plan.
+func Of(p *work.Plan, l work.Lays) (sheet.Sheet, error) {
+	d := dataOf(p)
+	d.Lays = laysOf(p, l)
+	bill, err := p.Bill(l)
+	if err != nil {
+		return sheet.Sheet{}, err
+	}
+	d.Bill = &bill
+	return sheet.Of(d)
+}
+
+// Unlaid sets out the build sheet of a plan that is not laid yet: all of it but
+// the lay and what to buy.
+func Unlaid(p *work.Plan) (sheet.Sheet, error) {
+	d := dataOf(p)
+	d.Unlaid = true
+	return sheet.Of(d)
+}
+
+// dataOf gathers what does not hang on the lay.
+func dataOf(p *work.Plan) sheet.Data {
+	d := sheet.Data{
+		Design: p.Design, Digest: p.Digest, Style: p.Style(),
+		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
+		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
+		Warnings: p.Warnings(), Cautions: margin.Cautions(),
+	}
+	for _, c := range p.Curves() {
+		d.Curves = append(d.Curves, sheet.Curve(c))
+	}
+	if p.Hangs {
+		d.Place = &p.Place
+	}
+	// Where the errors cannot be followed through the sheet does without them.
+	if r, err := p.Accuracy(); err == nil {
+		d.Accuracy = &r
+	}
+	return d
+}
+
+// laysOf returns the roll and every sheet.
+func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
+	c, s := p.Design.Cloth, p.Design.Sheet
+	out := []sheet.Lay{{
+		Name: "Cloth lay", Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
+		Items: placed(p.Sewn.Pieces, l.Cloth, 0), Flaws: c.Flaws, Roll: true,
+	}}
+	if len(l.Boards.Placements) == 0 {
+		return out
+	}
+	frame, err := export.Within(s.Width, s.Height)
+	if err != nil {
+		return out
+	}
+	for n := range l.Boards.Beds {
+		items := placed(p.Templates, l.Boards, n)
+		area := 0.0
+		for i := range items {
+			items[i].Motion.Shift = items[i].Motion.Shift.Plus(frame.Lay.Min)
+			area += items[i].Piece.Cut.Area()
+		}
+		out = append(out, sheet.Lay{
+			Name: fmt.Sprintf("Template sheet %d of %d", n+1, l.Boards.Beds), Material: s.Name,
+			Width: s.Width, Height: s.Height, Use: area / (s.Width * s.Height), Items: items,
+		})
+	}
+	return out
+}
+
+// placed returns the pieces on one bed.
+func placed(pieces []outline.Piece, l nest.Lay, bed int) []export.Item {
+	var out []export.Item
+	for _, q := range l.Placements {
+		if q.Bed == bed {
+			out = append(out, export.Item{Piece: pieces[q.Item], Copy: q.Copy + 1, Motion: q.Motion})
+		}
+	}
+	return out
+}

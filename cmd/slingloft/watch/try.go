@@ -1,0 +1,115 @@
+package watch
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"slingloft/cmd/slingloft/show"
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet/page"
+	"slingloft/outline/design"
+	"slingloft/outline/quantity"
+)
+
+// field is a dimension that can be tried on the page without touching the file.
+type field struct {
+	key  string
+	name string
+	dim  quantity.Dimension
+	at   func(*design.Design) *float64
+}
+
+// value is a field with what the design has there.
+type value struct {
+	Key   string `json:"key"`
+	Name  string `json:"name"`
+	Value string `json:"value"`
+}
+
+// fieldsOf returns the fields that a design has: of several ways to give a measure
+// the one that it uses.
+func fieldsOf(d design.Design) []field {
+	head := field{"bed.head_drop", "drop at the head bar", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.HeadValue }}
+	if d.Bed.Head == design.Girth {
+		head.key, head.name = "bed.head_girth", "girth at the head bar"
+	}
+	control := field{"bed.side_depth", "side depth", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.ControlValue }}
+	switch d.Bed.Control {
+	case design.HeadAngle:
+		control.key, control.name, control.dim = "bed.hang_angle", "head hang angle", quantity.Angle
+	case design.FootAngle:
+		control.key, control.name, control.dim = "bed.foot_hang_angle", "foot hang angle", quantity.Angle
+	case design.Thrust:
+		control.key, control.name, control.dim = "bed.thrust", "thrust of one side", quantity.Force
+	}
+	long := func(key, name string, at func(*design.Design) *float64) field {
+		return field{key, name, quantity.Length, at}
+	}
+	return []field{
+		long("sleeper.stature", "stature", func(d *design.Design) *float64 { return &d.Sleeper.Stature }),
+		{"sleeper.mass", "mass", quantity.Mass, func(d *design.Design) *float64 { return &d.Sleeper.Mass }},
+		long("bed.span", "span", func(d *design.Design) *float64 { return &d.Bed.Span }),
+		long("bed.head_bar", "head bar", func(d *design.Design) *float64 { return &d.Bed.HeadBar }),
+		long("bed.foot_bar", "foot bar", func(d *design.Design) *float64 { return &d.Bed.FootBar }),
+		head, control,
+		long("bed.head_tail", "head tail", func(d *design.Design) *float64 { return &d.Bed.HeadTail }),
+		long("bed.foot_tail", "foot tail", func(d *design.Design) *float64 { return &d.Bed.FootTail }),
+		long("bed.head_leg", "head leg", func(d *design.Design) *float64 { return &d.Bed.HeadLeg }),
+		long("bed.foot_leg", "foot leg", func(d *design.Design) *float64 { return &d.Bed.FootLeg }),
+	}
+}
+
+// valuesOf returns a design's fields with their values.
+func valuesOf(d design.Design) []value {
+	var out []value
+	for _, f := range fieldsOf(d) {
+		u := f.dim.Unit(d.Output.Inches)
+		out = append(out, value{f.key, f.name, u.Format(*f.at(&d), quantity.Nearest)})
+	}
+	return out
+}
+
+// tried is the outcome of other values.
+type tried struct {
+	HTML   string   `json:"html,omitempty"` // the sheet, unless there are faults
+	Faults []fault  `json:"faults"`
+	Lines  []string `json:"lines"` // what to write into the file to keep the values
+}
+
+// try sets out the sheet of a design with other values for some of its fields.
+func try(name string, d design.Design, other map[string]string) tried {
+	var out tried
+	for _, f := range fieldsOf(d) {
+		text, ok := other[f.key]
+		if !ok {
+			continue
+		}
+		q, err := quantity.As(strings.TrimSpace(text), f.dim)
+		if err != nil || math.IsNaN(q.Value) || math.IsInf(q.Value, 0) {
+			out.Faults = append(out.Faults, fault{Text: fmt.Sprintf("%s: %v", f.name, err)})
+			continue
+		}
+		*f.at(&d) = q.Value
+		table, key, _ := strings.Cut(f.key, ".")
+		out.Lines = append(out.Lines, fmt.Sprintf("[%s] %s = %q", table, key, strings.TrimSpace(text)))
+	}
+	if len(out.Faults) > 0 {
+		return out
+	}
+	p, err := work.Read(name, design.Write(d))
+	if err != nil {
+		out.Faults = faultsOf(err, nil)
+		for i := range out.Faults {
+			out.Faults[i].Place = "" // the place is one in a text that nobody wrote
+		}
+		return out
+	}
+	s, err := show.Unlaid(&p)
+	if err != nil {
+		out.Faults = faultsOf(err, nil)
+		return out
+	}
+	out.HTML = page.Body(s)
+	return out
+}
