@@ -106,7 +106,7 @@ func renamed(lines []outline.Line) []outline.Line {
 		name := l.Name
 		for taken[name] {
 			last[l.Name] = max(last[l.Name], 1) + 1
-			name = fmt.Sprintf("%s (%d)", l.Name, last[l.Name])
+			name = fmt.Sprintf("%s/%d", l.Name, last[l.Name])
 		}
 		taken[name] = true
 		lines[i].Name = name

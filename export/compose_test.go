@@ -144,7 +144,7 @@ func TestItems(t *testing.T) {
 		}
 		seen[l.Name] = true
 	}
-	for _, want := range []string{"sling-1/notch", "sling-1/notch (2)", "sling-2/fold", "sling-2/hole 1"} {
+	for _, want := range []string{"sling-1/notch", "sling-1/notch/2", "sling-2/fold", "sling-2/hole 1"} {
 		if !seen[want] {
 			t.Errorf("no line %q", want)
 		}

@@ -1,0 +1,393 @@
+package gcode
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"slingloft/export"
+	"slingloft/export/internal/probe"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
+
+// programFor returns the program for the settings.
+func programFor(t testing.TB, d export.Drawing, s Settings) string {
+	t.Helper()
+	w := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return WriteFor(b, d, o, s) }
+	return string(probe.Bytes(t, w, d, export.Options{}))
+}
+
+// settings for each tool with all that it can do.
+func settings(tool Tool) Settings {
+	s := Defaults(tool)
+	s.Lead = 4
+	switch tool {
+	case Laser:
+		s.Kerf, s.Tabs, s.TabWidth = 0.2, 3, 2
+	case Router:
+		s.Kerf, s.Tabs, s.TabWidth, s.TabHeight = 3, 4, 5, 1
+	case Knife:
+		s.Trail = 0.6
+	}
+	return s
+}
+
+func find(t *testing.T, d export.Drawing, name string) outline.Line {
+	t.Helper()
+	for _, l := range d.Lines {
+		if l.Name == name {
+			return l
+		}
+	}
+	t.Fatalf("no line %q", name)
+	return outline.Line{}
+}
+
+// Without kerf and lead-in the beam follows the lines as they are.
+func TestReadBack(t *testing.T) {
+	for _, scale := range []float64{1, 0.2} {
+		d := probe.Drawing(t, scale, probe.Hostile()...)
+		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
+		plain, err := d.Plain(o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(read.Lines) != len(plain.Lines) || math.Abs(read.Width-plain.Width) > 1e-4 {
+			t.Fatalf("%d lines on %g mm, want %d on %g", len(read.Lines), read.Width, len(plain.Lines), plain.Width)
+		}
+		for _, l := range plain.Lines {
+			if l.Work == outline.Lettering {
+				continue
+			}
+			got := find(t, read, l.Name)
+			if got.Work != l.Work || got.Closed != l.Closed || math.Abs(probe.Length(got)-probe.Length(l)) > 0.005 ||
+				got.Points.Bounds().Min.Dist(l.Points.Bounds().Min) > 2e-4 {
+				t.Errorf("%q read as %s, closed %v, %g mm; want %s, %v, %g", l.Name,
+					got.Work, got.Closed, probe.Length(got), l.Work, l.Closed, probe.Length(l))
+			}
+		}
+	}
+}
+
+// The kinds of work come in their order, so nothing is cut loose before all else.
+func TestOrderOfWork(t *testing.T) {
+	for tool := Laser; tool <= Knife; tool++ {
+		read, err := Read(strings.NewReader(programFor(t, probe.Drawing(t, 1), settings(tool))))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := 1; i < len(read.Lines); i++ {
+			if read.Lines[i].Work < read.Lines[i-1].Work {
+				t.Fatalf("%s: %s after %s", tool, read.Lines[i].Work, read.Lines[i-1].Work)
+			}
+		}
+		if n := len(read.Lines); n == 0 || read.Lines[n-1].Work != outline.CutOut {
+			t.Errorf("%s: the outlines do not come last", tool)
+		}
+	}
+}
+
+// A cut lies half a kerf in the waste, everywhere, and leaves the part whole.
+func TestKerfToTheSideOfTheWaste(t *testing.T) {
+	s := settings(Laser)
+	s.Lead, s.Tabs = 0, 0
+	for _, kerf := range []float64{0.1, 0.5, 3, 6} {
+		s.Kerf = kerf
+		d := probe.Drawing(t, 1)
+		read, err := Read(strings.NewReader(programFor(t, d, s)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, l := range d.Lines {
+			if l.Work != outline.CutOut && l.Work != outline.CutInside {
+				continue
+			}
+			part := geom.NewArc(geom.Ring(l.Points).Closed())
+			cut := find(t, read, l.Name)
+			path := geom.NewArc(geom.Ring(cut.Points).Closed())
+			inside := geom.Ring(l.Points).Contains
+			for _, p := range cut.Points {
+				if _, dist := part.Nearest(p); math.Abs(dist-kerf/2) > 0.01 || inside(p) != (l.Work == outline.CutInside) {
+					t.Fatalf("kerf %g, %q: cut at %v is %g mm from the line, inside %v", kerf, l.Name, p, dist, inside(p))
+				}
+			}
+			for _, p := range l.Points { // and no part of the line is cut off or left standing
+				_, dist := path.Nearest(p)
+				most := kerf/2 + 0.01
+				if l.Work == outline.CutInside {
+					most = kerf // a corner of the hole cannot be reached into
+				}
+				if dist < kerf/2-0.01 || dist > most {
+					t.Fatalf("kerf %g, %q: corner %v is %g mm from the cut", kerf, l.Name, p, dist)
+				}
+			}
+		}
+	}
+	s.Kerf = 17 // wider than the hole of 16 mm
+	if err := WriteFor(&bytes.Buffer{}, probe.Drawing(t, 1), export.Options{}, s); err == nil || !strings.Contains(err.Error(), "hole 1") {
+		t.Errorf("a hole was cut with a tool wider than it: %v", err)
+	}
+}
+
+// Every closed cut begins in the waste and touches no part on its way in.
+func TestLeadIns(t *testing.T) {
+	d := probe.Drawing(t, 1)
+	for tool := Laser; tool <= Router; tool++ {
+		s := settings(tool)
+		s.Tabs = 0
+		cuts, err := s.plan(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		seen := 0
+		for _, c := range cuts {
+			if c.work != outline.CutOut && c.work != outline.CutInside {
+				continue
+			}
+			seen++
+			if c.noRoom {
+				t.Errorf("%s: no lead-in for %q", tool, c.name)
+				continue
+			}
+			for k := range 20 {
+				p := c.start.Towards(c.moves[0].to, float64(k)/20)
+				for _, l := range d.Lines {
+					ring := geom.Ring(l.Points)
+					if !l.Closed || (l.Work != outline.CutOut && l.Work != outline.CutInside) {
+						continue
+					}
+					_, dist := geom.NewArc(ring.Closed()).Nearest(p)
+					if dist < s.Kerf/2-0.01 {
+						t.Fatalf("%s: lead-in to %q passes %q at %g mm", tool, c.name, l.Name, dist)
+					}
+					if l.Work == outline.CutOut && c.work == outline.CutOut && ring.Contains(p) {
+						t.Fatalf("%s: lead-in to %q runs in the part %q", tool, c.name, l.Name)
+					}
+					if l.Name == c.name && c.work == outline.CutInside && !ring.Contains(p) {
+						t.Fatalf("%s: lead-in to %q runs in the part around it", tool, c.name)
+					}
+				}
+			}
+		}
+		if seen != 4 {
+			t.Errorf("%s: %d closed cuts, want 4", tool, seen)
+		}
+	}
+}
+
+// What is left of the outlines are tabs, as many and as wide as asked for.
+func TestTabs(t *testing.T) {
+	d := probe.Drawing(t, 1)
+	s := settings(Laser)
+	s.Lead = 0
+	cuts, err := s.plan(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range cuts {
+		at, gaps, left, before := c.start, 0, 0.0, false
+		for _, m := range c.moves {
+			if m.lifted {
+				left += at.Dist(m.to)
+				if !before {
+					gaps++
+				}
+			}
+			before, at = m.lifted, m.to
+		}
+		want := 0
+		if c.work == outline.CutOut {
+			want = s.Tabs
+		}
+		if gaps != want || math.Abs(left-float64(want)*(s.TabWidth+s.Kerf)) > 1e-6 {
+			t.Errorf("%q: %d tabs of %g mm in all", c.name, gaps, left)
+		}
+	}
+}
+
+// A router's tabs are only as high as asked for: it goes down to the depth that
+// is left above them, and to no other.
+func TestRouterDepths(t *testing.T) {
+	s := settings(Router)
+	program := programFor(t, probe.Drawing(t, 1), s)
+	depths := map[string]bool{}
+	for _, line := range strings.Split(program, "\n") {
+		var z float64
+		if n, _ := fmt.Sscanf(line, "G1 Z%f", &z); n == 1 {
+			depths[fmt.Sprint(z)] = true
+		}
+	}
+	// Marks at 0.2; cuts at half and whole depth of 3 mm, tabs of 1 mm.
+	if want := "map[-0.2:true -1.5:true -2:true -3:true]"; fmt.Sprint(depths) != want {
+		t.Errorf("depths %v, want %s", depths, want)
+	}
+}
+
+// The tip of the knife, which is dragged behind its holder, comes along every
+// line: a simulation in small steps, in which the tip is pulled straight towards
+// the holder.
+func TestKnifeTipFollowsTheLines(t *testing.T) {
+	s := settings(Knife)
+	s.Lead = 0
+	d := probe.Drawing(t, 1)
+	cuts, err := s.plan(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range cuts {
+		if c.work == outline.Lettering || len(c.moves) == 0 {
+			continue
+		}
+		l := find(t, d, c.name)
+		pts := l.Points
+		if l.Closed {
+			pts = geom.Ring(pts).Closed()
+		}
+		line := geom.NewArc(pts)
+		tip := c.start.Minus(c.moves[0].to.Minus(c.start).Unit().Times(s.Trail))
+		worst, cutLength := 0.0, 0.0
+		for _, p := range densely(c) {
+			next := p.Plus(tip.Minus(p).Unit().Times(s.Trail))
+			cutLength += next.Dist(tip)
+			tip = next
+			_, off := line.Nearest(tip)
+			worst = math.Max(worst, off)
+		}
+		if worst > 0.02 || math.Abs(cutLength-line.Length()) > 0.1 {
+			t.Errorf("%q: the tip strays by %.4f mm and cuts %g mm of %g", c.name, worst, cutLength, line.Length())
+		}
+	}
+}
+
+// densely returns the holder's way in steps of about 0.01 mm.
+func densely(c cut) geom.Polyline {
+	var out geom.Polyline
+	at := c.start
+	for _, m := range c.moves {
+		spoke := at.Minus(m.centre)
+		turn := math.Mod(m.to.Minus(m.centre).Angle()-spoke.Angle()+4*math.Pi, 2*math.Pi)
+		if m.turn < 0 {
+			turn -= 2 * math.Pi
+		}
+		n := max(50, int(at.Dist(m.to)/0.01))
+		for i := 1; i <= n; i++ {
+			t := float64(i) / float64(n)
+			if m.turn == 0 {
+				out = append(out, at.Towards(m.to, t))
+			} else {
+				out = append(out, m.centre.Plus(spoke.Turned(t*turn)))
+			}
+		}
+		at = m.to
+	}
+	return out
+}
+
+// Nothing but words and clean comments, on lines that the interpreter takes.
+func TestNothingBreaksOut(t *testing.T) {
+	d := probe.Drawing(t, 1, probe.Hostile()...)
+	for i, text := range probe.Hostile() {
+		d.Lines[i].Name = text
+	}
+	d.Title = probe.Hostile()[4]
+	for _, line := range strings.Split(strings.TrimSpace(programFor(t, d, settings(Laser))), "\n") {
+		inner, isComment := strings.CutPrefix(line, "( ")
+		if isComment {
+			inner, isComment = strings.CutSuffix(inner, " )")
+		}
+		if strings.ContainsAny(inner, "();%*\\") || len(line) > 200 {
+			t.Errorf("line %q", line)
+		}
+		if !isComment && strings.Trim(inner, "GMXYZIJFSP0123456789.- ") != "" {
+			t.Errorf("line %q", line)
+		}
+		for _, c := range line {
+			if c < ' ' || c > '~' {
+				t.Errorf("line %q", line)
+			}
+		}
+	}
+}
+
+func TestSettingsRefused(t *testing.T) {
+	nan := math.NaN()
+	rows := []struct {
+		what string
+		edit func(s *Settings)
+	}{
+		{"unknown tool", func(s *Settings) { s.Tool = 9 }},
+		{"no jobs", func(s *Settings) { s.Jobs = nil }},
+		{"feed 0", func(s *Settings) { s.Jobs[2].Feed = 0 }},
+		{"power NaN", func(s *Settings) { s.Jobs[2].Power = nan }},
+		{"no passes", func(s *Settings) { s.Jobs[6].Passes = 0 }},
+		{"kerf negative", func(s *Settings) { s.Kerf = -1 }},
+		{"lead NaN", func(s *Settings) { s.Lead = nan }},
+		{"tabs without width", func(s *Settings) { s.Tabs = 2 }},
+		{"tabs for a knife", func(s *Settings) { s.Tool, s.Tabs, s.TabWidth = Knife, 2, 3 }},
+		{"travel in the material", func(s *Settings) { s.Safe = -1 }},
+	}
+	for tool := Laser; tool <= Knife; tool++ {
+		if err := Defaults(tool).Validate(); err != nil {
+			t.Errorf("defaults of %s: %v", tool, err)
+		}
+		if got, err := ParseTool(tool.String()); got != tool || err != nil {
+			t.Errorf("ParseTool(%s) = %v, %v", tool, got, err)
+		}
+	}
+	for _, r := range rows {
+		s := Defaults(Laser)
+		r.edit(&s)
+		var b bytes.Buffer
+		if err := WriteFor(&b, probe.Square(), export.Options{}, s); err == nil || b.Len() > 0 {
+			t.Errorf("%s: %d bytes, error %v", r.what, b.Len(), err)
+		}
+	}
+}
+
+func TestReadRefuses(t *testing.T) {
+	const head = "( sheet 40.0000 x 30.0000 mm )\n( tool laser )\n"
+	for _, text := range []string{"", "slingloft", "G0 X1", head + "G5 X1", head + "G1 X", head + "G1 X1e9", head + "( open", head + "M8",
+		head + "G1 A3", head + "P3", "( sheet NaN x 1 mm )", "( tool saw )\n", head + "#1=3", head + "G1 X99999999"} {
+		if d, err := Read(strings.NewReader(text)); err == nil {
+			t.Errorf("%q read as %d lines on %g × %g mm", text, len(d.Lines), d.Width, d.Height)
+		}
+	}
+	d, err := Read(strings.NewReader(head + "G20 G0 X0 Y0\nM3 S1\nG1 X1 F9\nM5\n"))
+	if err != nil || len(d.Lines) != 1 || d.Lines[0].Points.Length() != 25.4 {
+		t.Errorf("program in inches read as %+v, %v", d, err)
+	}
+}
+
+func FuzzRead(f *testing.F) {
+	f.Add(programFor(f, probe.Square(), settings(Laser)))
+	f.Add(programFor(f, probe.Square(), settings(Knife)))
+	f.Fuzz(func(t *testing.T, text string) {
+		d, err := Read(strings.NewReader(text))
+		if err != nil {
+			return
+		}
+		for _, l := range d.Lines {
+			for _, p := range l.Points {
+				if !p.Finite() || len(l.Points) < 2 {
+					t.Fatalf("line %q has point %v", l.Name, p)
+				}
+			}
+		}
+	})
+}
+
+// The golden programs are short enough to follow on the drawing.
+func TestGolden(t *testing.T) {
+	for tool := Laser; tool <= Knife; tool++ {
+		probe.Golden(t, "square-"+tool.String()+".ngc", []byte(programFor(t, probe.Square(), settings(tool))))
+	}
+}

@@ -1,0 +1,283 @@
+package gcode
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"slingloft/export"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// What is read at most.
+const (
+	maxLines    = 20_000_000
+	maxLineSize = 1 << 16
+	maxNumber   = 1e7
+)
+
+// Read reads a program that we wrote as the lines that its tool cuts, in mm on the
+// sheet: with lead-ins, beside the outlines by half a kerf, parted at tabs, once
+// for each pass. Kinds of work and names come from our comments; a line that
+// returns to its start is closed; arcs become chords. A program with words that we
+// do not write is an error.
+func Read(r io.Reader) (export.Drawing, error) {
+	m := machine{work: outline.CutOut, scale: 1}
+	lines := bufio.NewScanner(r)
+	lines.Buffer(make([]byte, 0, 1<<12), maxLineSize)
+	n := 0
+	for lines.Scan() {
+		if n++; n > maxLines {
+			return export.Drawing{}, errors.New("G-code: too many lines")
+		}
+		if err := m.line(lines.Text()); err != nil {
+			return export.Drawing{}, fmt.Errorf("G-code: line %d: %w", n, err)
+		}
+	}
+	if err := lines.Err(); err != nil {
+		return export.Drawing{}, fmt.Errorf("G-code: line %d: %w", n+1, err)
+	}
+	m.end()
+	if m.drawing.Width == 0 {
+		return export.Drawing{}, errors.New("G-code: no comment that names the sheet")
+	}
+	return m.drawing, nil
+}
+
+// machine follows a program.
+type machine struct {
+	drawing export.Drawing
+	scale   float64 // mm in a unit of the program
+	points  int
+
+	tool Tool
+	work outline.Work
+	name string
+	pass string
+
+	motion int // 0 to 3
+	beam   bool
+	at     geom.Point
+	height float64
+	path   geom.Polyline
+}
+
+// line follows one line.
+func (m *machine) line(text string) error {
+	for {
+		open := strings.IndexByte(text, '(')
+		if open < 0 {
+			break
+		}
+		length := strings.IndexByte(text[open:], ')')
+		if length < 0 {
+			return errors.New("comment without an end")
+		}
+		if err := m.comment(strings.TrimSpace(text[open+1 : open+length])); err != nil {
+			return err
+		}
+		text = text[:open] + " " + text[open+length+1:]
+	}
+	words, err := parse(text)
+	if err != nil || len(words) == 0 {
+		return err
+	}
+	return m.block(words)
+}
+
+// comment takes what we say in comments.
+func (m *machine) comment(text string) error {
+	kind, rest, _ := strings.Cut(text, " ")
+	switch kind {
+	case "path":
+		m.end()
+		m.name, m.pass = rest, ""
+	case "pass":
+		m.end()
+		m.pass = " (" + text + ")"
+	case "work":
+		m.end()
+		if w, ok := workNamed(rest); ok {
+			m.work = w
+		}
+	case "tool":
+		name, _, _ := strings.Cut(rest, " ")
+		t, err := ParseTool(name)
+		m.tool = t
+		return err
+	case "sheet":
+		w, after, _ := strings.Cut(rest, " x ")
+		h, _, _ := strings.Cut(after, " ")
+		width, errW := strconv.ParseFloat(w, 64)
+		height, errH := strconv.ParseFloat(h, 64)
+		if errW != nil || errH != nil || !export.Inside(width, 1e-3, 2*export.MaxSize) || !export.Inside(height, 1e-3, 2*export.MaxSize) {
+			return fmt.Errorf("sheet %.40q", rest)
+		}
+		m.drawing.Width, m.drawing.Height = width, height
+	}
+	return nil
+}
+
+// word is a letter and its number.
+type word struct {
+	letter byte
+	value  float64
+}
+
+func parse(text string) ([]word, error) {
+	var out []word
+	text = strings.ToUpper(strings.TrimSpace(text))
+	for text != "" {
+		letter := text[0]
+		if letter < 'A' || letter > 'Z' {
+			return nil, fmt.Errorf("%.20q where a word is due", text)
+		}
+		rest := strings.TrimLeft(text[1:], " \t")
+		end := 0
+		for end < len(rest) && strings.IndexByte("0123456789.+-", rest[end]) >= 0 {
+			end++
+		}
+		v, err := strconv.ParseFloat(rest[:end], 64)
+		if err != nil || math.Abs(v) > maxNumber {
+			return nil, fmt.Errorf("word %.20q", text)
+		}
+		out = append(out, word{letter, v})
+		text = strings.TrimLeft(rest[end:], " \t")
+	}
+	return out, nil
+}
+
+// Codes that change nothing that is read.
+var (
+	silentG = []float64{17, 40, 49, 61, 64, 80, 90, 94}
+	silentM = []float64{0, 1, 2, 30}
+)
+
+// block carries out the words of one line.
+func (m *machine) block(words []word) error {
+	to, height := m.at, m.height
+	var centre geom.Point
+	moves, dwells := false, false
+	for _, w := range words {
+		switch w.letter {
+		case 'G':
+			switch {
+			case w.value == 4:
+				dwells = true
+			case w.value == 20:
+				m.scale = 25.4
+			case w.value == 21:
+				m.scale = 1
+			case w.value >= 0 && w.value <= 3 && w.value == math.Floor(w.value):
+				m.motion = int(w.value)
+			case !slices.Contains(silentG, w.value):
+				return fmt.Errorf("G%g: not as we write it", w.value)
+			}
+		case 'M':
+			if err := m.code(w.value); err != nil {
+				return err
+			}
+		case 'X':
+			to.X, moves = w.value*m.scale, true
+		case 'Y':
+			to.Y, moves = w.value*m.scale, true
+		case 'Z':
+			height, moves = w.value*m.scale, true
+		case 'I':
+			centre.X = w.value * m.scale
+		case 'J':
+			centre.Y = w.value * m.scale
+		case 'F', 'S', 'N':
+		case 'P':
+			if !dwells {
+				return errors.New("P without G4")
+			}
+		default:
+			return fmt.Errorf("word %c: not as we write it", w.letter)
+		}
+	}
+	if moves {
+		return m.move(to, height, m.at.Plus(centre))
+	}
+	return nil
+}
+
+// code carries out an M word.
+func (m *machine) code(value float64) error {
+	switch {
+	case value == 3 || value == 4:
+		m.beam = true
+	case value == 5:
+		m.beam = false
+		m.end()
+	case !slices.Contains(silentM, value):
+		return fmt.Errorf("M%g: not as we write it", value)
+	}
+	return nil
+}
+
+// move goes to a place; what the tool passes over while it cuts is added to the
+// path.
+func (m *machine) move(to geom.Point, height float64, centre geom.Point) error {
+	cuts := m.motion > 0 && ((m.tool == Laser && m.beam) || (m.tool != Laser && height < 0))
+	if !cuts {
+		m.end()
+	} else if to != m.at {
+		if len(m.path) == 0 {
+			m.path = geom.Polyline{m.at}
+		}
+		way := geom.Polyline{to}
+		if m.motion > 1 {
+			way = arcPoints(m.at, to, centre, m.motion == 3)
+		}
+		m.path = append(m.path, way...)
+		m.points += len(way)
+		if m.points > export.MaxPoints || len(m.drawing.Lines) >= export.MaxLines {
+			return errors.New("too many lines and points")
+		}
+	}
+	m.at, m.height = to, height
+	return nil
+}
+
+// end ends the line that is being cut.
+func (m *machine) end() {
+	l := outline.Line{Name: export.OneLine(m.name) + m.pass, Work: m.work, Points: m.path}
+	m.path = nil
+	n := len(l.Points)
+	if n < 2 {
+		return
+	}
+	if n > 3 && l.Points[0] == l.Points[n-1] {
+		l.Closed, l.Points = true, l.Points[:n-1]
+	}
+	m.drawing.Lines = append(m.drawing.Lines, l)
+}
+
+// arcPoints returns the points of an arc behind its start, chords within 0.005 mm
+// of it.
+func arcPoints(from, to, centre geom.Point, left bool) geom.Polyline {
+	const tolerance, most = 0.005, 4000
+	radius := centre.Dist(from)
+	turn := to.Minus(centre).Angle() - from.Minus(centre).Angle()
+	if left && turn <= 0 {
+		turn += 2 * math.Pi
+	} else if !left && turn >= 0 {
+		turn -= 2 * math.Pi
+	}
+	n := 1
+	if radius > tolerance {
+		n = int(math.Ceil(math.Min(most, math.Abs(turn)/(2*math.Acos(1-tolerance/radius)))))
+	}
+	var out geom.Polyline
+	for i := 1; i < n; i++ {
+		out = append(out, centre.Plus(from.Minus(centre).Turned(turn*float64(i)/float64(n))))
+	}
+	return append(out, to)
+}

@@ -1,0 +1,130 @@
+package gcode
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"slingloft/export/internal/probe"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// LinuxCNC's interpreter, run on its own, takes every program and makes the same
+// moves of it as our reader.
+func TestMovesByRS274(t *testing.T) {
+	d := probe.Drawing(t, 1, probe.Hostile()[:6]...)
+	for tool := Laser; tool <= Knife; tool++ {
+		program := programFor(t, d, settings(tool))
+		read, err := Read(strings.NewReader(program))
+		if err != nil {
+			t.Fatal(err)
+		}
+		file := probe.File(t, "a.ngc", []byte(program))
+		got := canonical(t, tool, probe.Run(t, "rs274", "-g", file))
+		if len(got) != len(read.Lines) {
+			t.Fatalf("%s: the interpreter cuts %d lines, we read %d", tool, len(got), len(read.Lines))
+		}
+		for i, l := range read.Lines {
+			pts := l.Points
+			if l.Closed {
+				pts = geom.Ring(pts).Closed()
+			}
+			tolerance := 0.01
+			if tool == Knife {
+				tolerance = 0.1 // our reader's chords are shorter than the arcs
+			}
+			if got[i].work != l.Work || math.Abs(got[i].length-pts.Length()) > tolerance ||
+				got[i].from.Dist(pts[0]) > 2e-4 || got[i].to.Dist(pts[len(pts)-1]) > 2e-4 {
+				t.Fatalf("%s: line %d, %q: the interpreter cuts %+v; we read %s, %g mm from %v to %v", tool, i+1, l.Name,
+					got[i], l.Work, pts.Length(), pts[0], pts[len(pts)-1])
+			}
+		}
+	}
+}
+
+// The named outlines are as long for the interpreter as they are in the drawing.
+func TestLengthsByRS274(t *testing.T) {
+	d := probe.Drawing(t, 1)
+	s := Defaults(Laser)
+	file := probe.File(t, "a.ngc", []byte(programFor(t, d, s)))
+	total := map[string]float64{}
+	for _, r := range canonical(t, Laser, probe.Run(t, "rs274", "-g", file)) {
+		total[r.name] += r.length
+	}
+	for _, l := range d.Lines {
+		if math.Abs(total[l.Name]-probe.Length(l)) > 0.01 {
+			t.Errorf("%q: the interpreter cuts %g mm, want %g", l.Name, total[l.Name], probe.Length(l))
+		}
+	}
+}
+
+// run is one stretch that the interpreter cuts without a break.
+type run struct {
+	name     string
+	work     outline.Work
+	from, to geom.Point
+	length   float64
+}
+
+// canonical reads the interpreter's canonical calls.
+func canonical(t *testing.T, tool Tool, text string) []run {
+	t.Helper()
+	var out []run
+	var work outline.Work
+	var at geom.Point
+	name, spindle, open := "", false, false
+	cut := func(to geom.Point, length float64) {
+		if !open {
+			out = append(out, run{name: name, work: work, from: at})
+			open = true
+		}
+		r := &out[len(out)-1]
+		r.to, r.length = to, r.length+length
+	}
+	for _, line := range strings.Split(text, "\n") {
+		_, call, ok := strings.Cut(line, "N..... ")
+		if !ok {
+			continue
+		}
+		kind, args, _ := strings.Cut(call, "(")
+		var x, y, z, cx, cy float64
+		var turns int
+		switch kind {
+		case "COMMENT":
+			text := strings.TrimSpace(strings.Trim(args, "\")"))
+			if rest, ok := strings.CutPrefix(text, "work "); ok {
+				work, _ = workNamed(rest)
+			}
+			if rest, ok := strings.CutPrefix(text, "path "); ok {
+				name, open = rest, false
+			}
+		case "START_SPINDLE_CLOCKWISE":
+			spindle = true
+		case "STOP_SPINDLE_TURNING":
+			spindle, open = false, false
+		case "STRAIGHT_TRAVERSE", "STRAIGHT_FEED":
+			fmt.Sscanf(args, "%f, %f, %f", &x, &y, &z)
+			to := geom.Pt(x, y)
+			if kind == "STRAIGHT_TRAVERSE" || (tool == Laser && !spindle) || (tool != Laser && z >= 0) {
+				open = false
+			} else if to != at {
+				cut(to, to.Dist(at))
+			}
+			at = to
+		case "ARC_FEED":
+			fmt.Sscanf(args, "%f, %f, %f, %f, %d", &x, &y, &cx, &cy, &turns)
+			to, centre := geom.Pt(x, y), geom.Pt(cx, cy)
+			angle := to.Minus(centre).Angle() - at.Minus(centre).Angle()
+			if turns > 0 && angle <= 0 {
+				angle += 2 * math.Pi
+			} else if turns < 0 && angle >= 0 {
+				angle -= 2 * math.Pi
+			}
+			cut(to, math.Abs(angle)*centre.Dist(to))
+			at = to
+		}
+	}
+	return out
+}

@@ -1,0 +1,160 @@
+// Package gcode writes drawings as programs in RS-274 for lasers, routers and
+// drag-knife cutters, and reads such programs back. Words and their meaning are
+// those of the NIST RS274/NGC interpreter, version 3 (Kramer, Proctor and Messina,
+// NISTIR 6556, 2000).
+//
+// Work is done kind by kind in the order of [outline.Works]: registration,
+// lettering, marks, folds, then what is cut inside, then outlines, so that nothing
+// is cut loose before all else on it is done. Within a kind the paths are ordered
+// for short travel. Cuts are made beside the line, by half the kerf into the
+// waste: outside of outlines, inside of holes. They begin in the waste as well,
+// at the end of a short lead-in. Coordinates are in mm with four decimals; the
+// zero is the sheet's lower left corner and, in height, its upper face.
+package gcode
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/export"
+	"slingloft/outline"
+)
+
+// Tool is the kind of machine that a program is for.
+type Tool int
+
+// The kinds of machine.
+const (
+	Laser  Tool = iota // a beam that is switched
+	Router             // a spindle that is lowered
+	Knife              // a blade that trails behind its holder
+)
+
+// String returns the tool's name.
+func (t Tool) String() string {
+	switch t {
+	case Laser:
+		return "laser"
+	case Router:
+		return "router"
+	case Knife:
+		return "knife"
+	}
+	return "unknown"
+}
+
+// ParseTool returns the tool of the given name.
+func ParseTool(name string) (Tool, error) {
+	for t := Laser; t <= Knife; t++ {
+		if t.String() == name {
+			return t, nil
+		}
+	}
+	return 0, fmt.Errorf("tool %.20q: want laser, router or knife", name)
+}
+
+// Job is how one kind of work is done.
+type Job struct {
+	Skip   bool    // leave this kind of work out
+	Feed   float64 // speed along the path, mm/min
+	Power  float64 // the S word: power of a laser, speed of a spindle; no matter for a knife
+	Passes int     // how often each path is followed
+	Depth  float64 // of the last pass below the upper face, mm; no matter for a laser
+}
+
+// Settings is how a machine works, for one material. [Defaults] is the place to
+// begin.
+type Settings struct {
+	Tool Tool
+	Jobs []Job // by kind of work, in the order of [outline.Works]
+
+	Kerf float64 // width of the cut, mm; 0 cuts on the line
+	Lead float64 // length of the lead-in to closed cuts, mm; 0 for none
+
+	Tabs      int     // holding tabs on each outline
+	TabWidth  float64 // of a tab that is left, mm
+	TabHeight float64 // above the deepest pass, mm; no matter for a laser, which leaves all
+
+	Trail  float64 // how far a knife's tip trails behind its holder, mm
+	Swivel float64 // least turn at a corner for which the knife is turned first, rad
+
+	Safe   float64 // height of travel, mm; no matter for a laser
+	Plunge float64 // speed downwards, mm/min
+	Frame  bool    // go round all work once with the tool off, then stop if optional stops are on
+}
+
+// Defaults returns settings of common practice, without source, for thin board or
+// cloth: to be replaced by what a machine and its material need.
+func Defaults(t Tool) Settings {
+	s := Settings{Tool: t, Safe: 5, Plunge: 300, Frame: true, Swivel: 10 * math.Pi / 180}
+	light := Job{Feed: 3000, Power: 200, Passes: 1, Depth: 0.2}
+	cut := Job{Feed: 600, Power: 800, Passes: 1, Depth: 3}
+	if t == Router {
+		light.Feed, light.Power, cut.Power = 1200, 12000, 12000
+		cut.Passes = 2
+	}
+	if t == Knife {
+		light.Depth, cut.Depth, cut.Feed, s.Trail = 0.1, 0.6, 1200, 0.25
+	}
+	for _, w := range outline.Works() {
+		if w == outline.CutInside || w == outline.CutOut {
+			s.Jobs = append(s.Jobs, cut)
+		} else {
+			s.Jobs = append(s.Jobs, light)
+		}
+	}
+	return s
+}
+
+// job returns how a kind of work is done.
+func (s Settings) job(w outline.Work) Job { return s.Jobs[w] }
+
+// Validate reports the first setting that no machine could work with.
+func (s Settings) Validate() error {
+	if s.Tool < Laser || s.Tool > Knife {
+		return fmt.Errorf("tool %d is not known", s.Tool)
+	}
+	if len(s.Jobs) != len(outline.Works()) {
+		return fmt.Errorf("jobs for %d kinds of work, want %d", len(s.Jobs), len(outline.Works()))
+	}
+	for _, w := range outline.Works() {
+		j := s.job(w)
+		if err := firstOutside(
+			bound{"feed", j.Feed, 1, 100_000, "mm/min"}, bound{"power", j.Power, 0, 100_000, ""},
+			bound{"passes", float64(j.Passes), 1, 100, ""}, bound{"depth", j.Depth, 0, 100, "mm"},
+		); err != nil {
+			return fmt.Errorf("%s: %w", w, err)
+		}
+	}
+	if err := firstOutside(
+		bound{"kerf", s.Kerf, 0, 20, "mm"}, bound{"lead-in", s.Lead, 0, 50, "mm"},
+		bound{"number of tabs", float64(s.Tabs), 0, 100, ""}, bound{"tab width", s.TabWidth, 0, 100, "mm"},
+		bound{"tab height", s.TabHeight, 0, 100, "mm"}, bound{"knife trail", s.Trail, 0, 10, "mm"},
+		bound{"swivel angle", s.Swivel, 0, math.Pi, "rad"}, bound{"safe height", s.Safe, 0.1, 200, "mm"},
+		bound{"plunge speed", s.Plunge, 1, 100_000, "mm/min"},
+	); err != nil {
+		return err
+	}
+	if s.Tool == Knife && s.Tabs > 0 {
+		return fmt.Errorf("holding tabs: a drag knife cannot leave any, it would lose its direction")
+	}
+	if s.Tabs > 0 && s.TabWidth == 0 {
+		return fmt.Errorf("holding tabs without a width")
+	}
+	return nil
+}
+
+type bound struct {
+	what            string
+	value, low, top float64
+	unit            string
+}
+
+func firstOutside(bounds ...bound) error {
+	for _, b := range bounds {
+		if !export.Inside(b.value, b.low, b.top) {
+			return fmt.Errorf("%s %g: want %g to %g %s", b.what, b.value, b.low, b.top, b.unit)
+		}
+	}
+	return nil
+}

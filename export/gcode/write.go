@@ -1,0 +1,243 @@
+package gcode
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"slingloft/export"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// decimals of a coordinate: the interpreter compares the radii at both ends of an
+// arc to 0.002 mm, from memory.
+const decimals = 4
+
+// Write writes the drawing as a program for a laser with the settings of
+// [Defaults], no kerf and no lead-ins: the beam follows the lines as they are.
+func Write(w io.Writer, d export.Drawing, o export.Options) error {
+	return WriteFor(w, d, o, Defaults(Laser))
+}
+
+// WriteFor writes the drawing as a program for the machine of the settings.
+func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) error {
+	if err := s.Validate(); err != nil {
+		return fmt.Errorf("machine: %w", err)
+	}
+	plain, err := d.Plain(o)
+	if err != nil {
+		return err
+	}
+	cuts, err := s.plan(plain)
+	if err != nil {
+		return fmt.Errorf("drawing %.60q: %w", d.Name, err)
+	}
+	w := &program{Writer: bufio.NewWriter(out), settings: s}
+	w.head(plain, o)
+	if s.Frame {
+		w.frame(cuts)
+	}
+	for i, c := range cuts {
+		if i == 0 || cuts[i-1].work != c.work {
+			w.comment("work " + c.work.String())
+			w.begin(s.job(c.work))
+		}
+		w.cut(c)
+	}
+	w.off()
+	w.line("M5")
+	w.line("G0 X0.0000 Y0.0000")
+	w.line("M2")
+	return w.Flush() // holds the first error of all
+}
+
+// program writes the lines of a program.
+type program struct {
+	*bufio.Writer
+	settings Settings
+	feed     float64    // in force
+	at       geom.Point // where the last move ended
+}
+
+func (w *program) line(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
+
+// maxComment keeps lines within the 256 characters that the interpreter reads.
+const maxComment = 100
+
+// comment writes a comment. Nothing in it can end it, begin another or mean
+// anything to a sender of programs: only letters, digits and a few signs are left.
+func (w *program) comment(text string) {
+	var b strings.Builder
+	for _, r := range export.OneLine(text) {
+		switch {
+		case b.Len() >= maxComment:
+		case r > ' ' && r <= '~' && !strings.ContainsRune("()%;*$!?@#{}\\~", r):
+			b.WriteRune(r)
+		case r == ' ':
+			b.WriteByte(' ')
+		default:
+			b.WriteByte('_')
+		}
+	}
+	// "MSG," and its like at the beginning would be shown or printed.
+	w.line("( %s )", strings.ReplaceAll(b.String(), ",", " "))
+}
+
+func num(v float64) string { return export.Fixed(v, decimals) }
+
+func xy(p geom.Point) string { return "X" + num(p.X) + " Y" + num(p.Y) }
+
+// head writes what the program is and sets the modes: mm, absolute, plane XY, no
+// compensation, no canned cycle, feed by the minute, exact path.
+func (w *program) head(d export.Drawing, o export.Options) {
+	s := w.settings
+	w.comment("slingloft " + d.Title)
+	w.comment(fmt.Sprintf("sheet %s x %s mm scale %s", num(d.Width), num(d.Height), export.ScaleText(o.ScaleFactor())))
+	w.comment(fmt.Sprintf("tool %s kerf %s mm lead %s mm trail %s mm", s.Tool, num(s.Kerf), num(s.Lead), num(s.Trail)))
+	w.line("G17 G21 G40 G49 G80 G90 G94")
+	w.line("G61")
+	w.line("M5")
+	if s.Tool != Laser {
+		w.line("G0 Z%s", num(s.Safe))
+	}
+}
+
+// frame goes round all work with the tool off, so that one sees where it will be,
+// and stops if optional stops are on.
+func (w *program) frame(cuts []cut) {
+	box := geom.EmptyBox()
+	for _, c := range cuts {
+		box = box.With(c.start)
+		for _, m := range c.moves {
+			box = box.With(m.to)
+		}
+	}
+	if box.Empty() {
+		return
+	}
+	w.comment("frame")
+	for _, p := range box.Ring().Closed() {
+		w.line("G0 %s", xy(p))
+	}
+	w.line("M1")
+}
+
+// begin makes the tool ready for a kind of work.
+func (w *program) begin(j Job) {
+	w.feed = 0
+	if w.settings.Tool == Router {
+		w.line("M3 S%s", num(j.Power))
+		w.line("G4 P2.0")
+	}
+}
+
+// off stops the beam or lifts the tool.
+func (w *program) off() {
+	if w.settings.Tool == Laser {
+		w.line("M5")
+	} else {
+		w.line("G0 Z%s", num(w.settings.Safe))
+	}
+}
+
+// cut follows one path in all its passes.
+func (w *program) cut(c cut) {
+	j := w.settings.job(c.work)
+	w.comment("path " + c.name)
+	if c.noRoom {
+		w.comment("no room for a lead-in")
+	}
+	for pass := 1; pass <= j.Passes; pass++ {
+		if pass > 1 {
+			w.comment(fmt.Sprintf("pass %d", pass))
+		}
+		w.line("G0 %s", xy(c.start))
+		w.at = c.start
+		depth := j.Depth * float64(pass) / float64(j.Passes)
+		w.on(j, depth)
+		w.follow(c, j, depth)
+		w.off()
+	}
+}
+
+// on starts the beam or lowers the tool.
+func (w *program) on(j Job, depth float64) {
+	if w.settings.Tool == Laser {
+		w.line("M3 S%s", num(j.Power))
+		return
+	}
+	w.line("G1 Z%s F%s", num(-depth), num(w.settings.Plunge))
+	w.feed = w.settings.Plunge
+}
+
+// follow makes the moves of a path, over tabs with the beam off or the tool
+// raised as far as the tab is high.
+func (w *program) follow(c cut, j Job, depth float64) {
+	laser := w.settings.Tool == Laser
+	over := math.Min(depth, j.Depth-w.settings.TabHeight) // depth above a tab
+	up := false
+	for _, m := range c.moves {
+		if m.lifted != up && (laser || over < depth) {
+			up = m.lifted
+			switch {
+			case laser && up:
+				w.line("M5")
+			case laser:
+				w.line("M3 S%s", num(j.Power))
+			case up:
+				w.line("G1 Z%s F%s", num(-math.Max(0, over)), num(w.settings.Plunge))
+			default:
+				w.line("G1 Z%s F%s", num(-depth), num(w.settings.Plunge))
+			}
+			w.feed = 0
+		}
+		w.step(m, j.Feed, laser && m.lifted)
+	}
+}
+
+// step makes one move; rapid skips a laser over a tab.
+func (w *program) step(m move, feed float64, rapid bool) {
+	if rapid {
+		w.line("G0 %s", xy(m.to))
+		w.at = m.to
+		return
+	}
+	suffix := ""
+	if feed != w.feed {
+		suffix = " F" + num(feed)
+		w.feed = feed
+	}
+	if m.turn == 0 {
+		w.line("G1 %s%s", xy(m.to), suffix)
+		w.at = m.to
+		return
+	}
+	word := "G3"
+	if m.turn < 0 {
+		word = "G2"
+	}
+	// I and J lead from where the arc begins, as it stands in the program, to its
+	// centre.
+	toCentre := m.centre.Minus(rounded(w.at))
+	w.line("%s %s I%s J%s%s", word, xy(m.to), num(toCentre.X), num(toCentre.Y), suffix)
+	w.at = m.to
+}
+
+// rounded returns the point that stands in a program for p.
+func rounded(p geom.Point) geom.Point {
+	const k = 1e4 // by the number of decimals
+	return geom.Pt(math.Round(p.X*k)/k, math.Round(p.Y*k)/k)
+}
+
+// workNamed returns the kind of work of a name, as comments give it.
+func workNamed(name string) (outline.Work, bool) {
+	for _, w := range outline.Works() {
+		if w.String() == name {
+			return w, true
+		}
+	}
+	return 0, false
+}
