@@ -8,8 +8,12 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/dxf"
+	"slingloft/export/gcode"
+	"slingloft/export/hpgl"
+	"slingloft/export/pdf"
 	"slingloft/export/preview"
 	"slingloft/export/svg"
+	"slingloft/export/tile"
 )
 
 // Format is one format of files.
@@ -43,6 +47,9 @@ func All() []Format {
 	return []Format{
 		{"svg", ".svg", "laser cutters, browsers, drawing programs", svg.Write, svg.Read, Names, 1e-4},
 		{"dxf", ".dxf", "CAD programs", dxf.Write, dxf.Read, Names, 1e-4},
+		{"pdf", ".pdf", "printers and print shops, at true size", pdf.Write, pdf.Read, Names, 2e-3},
+		{"hpgl", ".plt", "pen and roll plotters, knife plotters", hpgl.Write, hpgl.Read, Lines, 0.018},
+		{"gcode", ".ngc", "lasers, routers and drag knives on CNC controllers", gcode.Write, gcode.Read, Lines, 1e-4},
 		{"png", ".png", "a picture to look at", preview.Write, preview.Read, Size, 1},
 	}
 }
@@ -57,4 +64,38 @@ func Named(name string) (Format, error) {
 		names = append(names, f.Name)
 	}
 	return Format{}, fmt.Errorf("format %.30q: want one of %s", name, strings.Join(names, ", "))
+}
+
+// Machine returns G-code for a machine's own settings. What is read back are then
+// the paths of the tool, beside the lines and with lead-ins: compare them with
+// those of a program written anew.
+func Machine(s gcode.Settings) Format {
+	f := Format{Name: "gcode", Ending: ".ngc", About: "for a " + s.Tool.String(), Read: gcode.Read, Keeps: Lines, Tolerance: 1e-4}
+	f.Write = func(w io.Writer, d export.Drawing, o export.Options) error { return gcode.WriteFor(w, d, o, s) }
+	return f
+}
+
+// Tiled returns PDF divided into pages of the given paper. What is read back are
+// the lines of all pages, each named by its page as in "page 2/sling-1/cut line":
+// compare them with those of a file written anew.
+func Tiled(p tile.Paper) Format {
+	f := Format{Name: "pdf", Ending: ".pdf", About: "pages of " + p.Name + " to put together", Keeps: Names, Tolerance: 2e-3}
+	f.Write = func(w io.Writer, d export.Drawing, o export.Options) error {
+		return pdf.WriteTiled(w, []export.Drawing{d}, o, p)
+	}
+	f.Read = func(r io.Reader) (export.Drawing, error) {
+		pages, err := pdf.ReadPages(r)
+		if err != nil || len(pages) == 0 {
+			return export.Drawing{}, err
+		}
+		d := export.Drawing{Width: pages[0].Width, Height: pages[0].Height}
+		for i, p := range pages {
+			for _, l := range p.Lines {
+				l.Name = fmt.Sprintf("page %d/%s", i+1, l.Name)
+				d.Lines = append(d.Lines, l)
+			}
+		}
+		return d, nil
+	}
+	return f
 }

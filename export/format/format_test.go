@@ -9,7 +9,9 @@ import (
 	"testing"
 
 	"slingloft/export"
+	"slingloft/export/gcode"
 	"slingloft/export/internal/probe"
+	"slingloft/export/tile"
 	"slingloft/outline"
 	"slingloft/outline/geom"
 )
@@ -38,15 +40,43 @@ func TestEveryFormatReadsBack(t *testing.T) {
 			}
 			for _, w := range outline.Works() {
 				got, want := lengthOf(read, w), lengthOf(plain, w)
-				// Every segment may be off by the tolerance at both ends, but not all
-				// of them the same way.
-				if slack := min(2*f.Tolerance*float64(points(plain)), 0.001*want+1); math.Abs(got-want) > slack {
+				// Every segment may be off by the tolerance at both ends; by plotter
+				// units letters half a millimetre high gain a hundredth.
+				if slack := min(2*f.Tolerance*float64(points(plain)), 0.02*want); math.Abs(got-want) > slack {
 					t.Errorf("%s: %s read as %g mm, want %g", f.Name, w, got, want)
 				}
 			}
 			if f.Keeps == Names {
 				probe.Same(t, read, plain, f.Tolerance)
 			}
+		}
+	}
+}
+
+// A machine's program and a divided PDF read back as themselves, written anew, and
+// differ from those of another scale.
+func TestOwnSettingsReadBack(t *testing.T) {
+	knife := gcode.Defaults(gcode.Knife)
+	d := probe.Drawing(t, 1)
+	for _, f := range []Format{Machine(knife), Tiled(tile.Papers()[0])} {
+		read := func(o export.Options) export.Drawing {
+			var b bytes.Buffer
+			if err := f.Write(&b, d, o); err != nil {
+				t.Fatal(err)
+			}
+			got, err := f.Read(&b)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return got
+		}
+		first, again, other := read(export.Options{}), read(export.Options{}), read(export.Options{Scale: 0.99})
+		cuts := lengthOf(first, outline.CutOut)
+		if len(first.Lines) < 100 || cuts < 2*1260 || lengthOf(again, outline.CutOut) != cuts {
+			t.Errorf("%s: %d lines, %g mm of outlines, then %g", f.Name, len(first.Lines), cuts, lengthOf(again, outline.CutOut))
+		}
+		if got := lengthOf(other, outline.CutOut); math.Abs(got-cuts) < 1 {
+			t.Errorf("%s: %g mm of outlines at 1:1, %g at 0.99", f.Name, cuts, got)
 		}
 	}
 }
