@@ -23,11 +23,12 @@ type atlas struct {
 // link says how the displacement of one form from another goes into a field.
 type link struct {
 	at     *atomic.Pointer[field]
-	a, b   int  // shapes
-	rel    int  // quarters by which b is turned against a
-	flip   bool // the field is that of the first form against the second
-	back   int  // quarters by which to turn the displacement back
 	dx, dy float64
+	weigh  float64 // how much a clash of the two counts, see badness
+	a, b   int     // shapes
+	rel    int     // quarters by which b is turned against a
+	back   int     // quarters by which to turn a displacement back
+	flip   bool    // the field is that of the first form against the second
 }
 
 // addShape registers a shape.
@@ -77,6 +78,7 @@ func (a *atlas) ready() {
 			shift := l.turnBack(f.off.Minus(g.off))
 			l.dx, l.dy = shift.X, shift.Y
 			l.at = &a.fields[(l.a*n+l.b)*4+l.rel]
+			l.weigh = weigh(f, g)
 			a.links = append(a.links, l)
 			if l.flip {
 				f, g = g, f
@@ -126,10 +128,12 @@ func (l *link) outOf(p geom.Point) geom.Point {
 	return p
 }
 
-// depth returns how deep form g lies in form f when its corner is displaced by
-// (x, y) from that of f.
-func (a *atlas) depth(f, g int, x, y float64) float64 {
-	l := &a.links[f*len(a.forms)+g]
+// between returns the link from form f to form g.
+func (a *atlas) between(f, g int) *link { return &a.links[f*len(a.forms)+g] }
+
+// depth returns how deep the second form of l lies in the first when its corner is
+// displaced by (x, y) from that of the first.
+func (a *atlas) depth(l *link, x, y float64) float64 {
 	fd := l.at.Load()
 	if fd == nil {
 		fd = a.make(l)

@@ -103,7 +103,7 @@ func findEar(r geom.Ring, idx []int) int {
 		if flat == 0 || max(area, -area) < flat {
 			flattest, flat = i, max(area, -area)
 		}
-		if area < 0 || (best >= 0 && a.Dist(c) >= bestLen) || !clear(r, idx, a, b, c) {
+		if area < 0 || (best >= 0 && a.Dist(c) >= bestLen) || !bare(r, idx, a, b, c) {
 			continue
 		}
 		best, bestLen = i, a.Dist(c)
@@ -114,9 +114,9 @@ func findEar(r geom.Ring, idx []int) int {
 	return best
 }
 
-// clear reports whether no other vertex of the remaining ring lies in the
+// bare reports whether no other vertex of the remaining ring lies in the
 // triangle abc.
-func clear(r geom.Ring, idx []int, a, b, c geom.Point) bool {
+func bare(r geom.Ring, idx []int, a, b, c geom.Point) bool {
 	for _, k := range idx {
 		p := r[k]
 		if p == a || p == b || p == c {

@@ -2,6 +2,7 @@ package nest
 
 import (
 	"math"
+	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -17,14 +18,16 @@ type crowd struct {
 	ease   float64 // how much wider than the stock the room across is
 	spots  []spot
 
-	form             []int32   // of every body
-	x, y             []float64 // lower left corner of every body
-	right, top       []float64 // upper right corner, the gap added
-	clash            []float64 // n rows of all: badness of every pair
-	weight           []float64 // n rows of all: what the search has learned
-	size             []float64 // of every form: the side of a square of its area
-	w, h             []float64 // of every form
-	moves, evaluated int
+	form       []int32   // of every body
+	x, y       []float64 // lower left corner of every body
+	right, top []float64 // upper right corner, the gap added
+	clash      []float64 // n rows of all: badness of every pair
+	weight     []float64 // n rows of all: what the search has learned
+	hits       []int     // of every piece: how many bodies it clashes with
+	raised     []bool    // of every piece: some weight may be above 1
+	size       []float64 // of every form: the side of a square of its area
+	w, h       []float64 // of every form
+	moves      int       // pieces that were offered a better place
 }
 
 // newCrowd returns an empty crowd for p.
@@ -37,6 +40,7 @@ func newCrowd(p *problem) *crowd {
 		x:     make([]float64, all), y: make([]float64, all),
 		right: make([]float64, all), top: make([]float64, all),
 		clash: make([]float64, n*all), weight: make([]float64, n*all),
+		hits: make([]int, n), raised: make([]bool, n),
 	}
 	for _, f := range p.atlas.forms {
 		c.size = append(c.size, math.Sqrt(f.area))
@@ -82,35 +86,43 @@ func (c *crowd) move(i int, s spot) {
 func (c *crowd) reckon(i int) {
 	f := int(c.form[i])
 	row := c.clash[i*c.all : (i+1)*c.all]
-	for j := range row {
-		row[j] = 0
+	for j, old := range row {
+		v := 0.0
 		if j != i {
-			row[j] = c.badness(f, c.x[i], c.y[i], j)
+			v = c.badness(f, c.x[i], c.y[i], j)
 		}
+		if v == old {
+			continue
+		}
+		row[j] = v
+		change := btoi(v > 0) - btoi(old > 0)
+		c.hits[i] += change
 		if j < c.n {
-			c.clash[j*c.all+i] = row[j]
+			c.clash[j*c.all+i] = v
+			c.hits[j] += change
 		}
 	}
 }
 
 // badness returns how badly form f at (x, y) overlaps body j, 0 where not.
-// It grows with the root of the depth, so that many small overlaps count for
-// more than one deep one, and with the sizes of both, since large pieces find
-// another place less easily (after Gardeyn, Vanden Berghe & Wauters 2025, "An
-// open-source heuristic to reboot 2D nesting research", with penetration depth
-// in the place of their measure).
 func (c *crowd) badness(f int, x, y float64, j int) float64 {
 	gap := c.p.atlas.gap
 	if c.x[j] >= x+c.w[f]+gap || c.y[j] >= y+c.h[f]+gap || c.right[j] <= x || c.top[j] <= y {
 		return 0
 	}
-	g := int(c.form[j])
-	d := c.p.atlas.depth(f, g, c.x[j]-x, c.y[j]-y)
-	if d == 0 {
-		return 0
-	}
-	s, t := c.size[f], c.size[g]
-	return math.Sqrt(d*min(s, t)) * math.Sqrt(s*t)
+	l := c.p.atlas.between(f, int(c.form[j]))
+	return l.weigh * math.Sqrt(c.p.atlas.depth(l, c.x[j]-x, c.y[j]-y))
+}
+
+// weigh returns the factor of the root of the depth in the badness of a clash.
+// The root makes many small overlaps count for more than one deep one; the factor
+// grows with the sizes of both, since large pieces find another place less
+// easily (after Gardeyn, Vanden Berghe & Wauters 2025, "An open-source heuristic
+// to reboot 2D nesting research", with penetration depth in the place of their
+// measure).
+func weigh(f, g form) float64 {
+	s, t := math.Sqrt(f.area), math.Sqrt(g.area)
+	return math.Sqrt(min(s, t) * s * t)
 }
 
 // cost returns the weighted badness that piece i would have in form f at (x, y),
@@ -125,9 +137,12 @@ func (c *crowd) cost(i, f int, x, y, bound float64) float64 {
 		if xj >= r || rs[j] <= x || ys[j] >= t || ts[j] <= y || j == i {
 			continue
 		}
-		sum += weight[j] * c.badness(f, x, y, j)
-		if sum >= bound {
-			return sum
+		l := c.p.atlas.between(f, int(c.form[j]))
+		if d := c.p.atlas.depth(l, xj-x, ys[j]-y); d > 0 {
+			sum += weight[j] * l.weigh * math.Sqrt(d)
+			if sum >= bound {
+				return sum
+			}
 		}
 	}
 	return sum
@@ -146,33 +161,30 @@ func (c *crowd) costHere(i int) float64 {
 func (c *crowd) total() float64 {
 	sum := 0.0
 	for i := range c.n {
-		for j := i + 1; j < c.all; j++ {
-			sum += c.clash[i*c.all+j]
+		if c.hits[i] == 0 {
+			continue
+		}
+		for _, v := range c.clash[i*c.all+i : (i+1)*c.all] {
+			sum += v
 		}
 	}
 	return sum
 }
 
 // clashes reports whether piece i overlaps anything.
-func (c *crowd) clashes(i int) bool {
-	for _, v := range c.clash[i*c.all : (i+1)*c.all] {
-		if v > 0 {
-			return true
-		}
-	}
-	return false
-}
+func (c *crowd) clashes(i int) bool { return c.hits[i] > 0 }
 
 // calm sets all weights to 1.
 func (c *crowd) calm() {
 	for k := range c.weight {
 		c.weight[k] = 1
 	}
+	clear(c.raised)
 }
 
 const (
 	leastRise = 1.2  // of a weight after a sweep, for the mildest clash
-	mostRise  = 2.0  // for the worst
+	mostRise  = 1.5  // for the worst
 	fade      = 0.95 // of the weight of a pair that does not clash
 )
 
@@ -181,17 +193,32 @@ const (
 // Egeblad, Nielsen & Odgaard 2007, Umetani et al. 2009).
 func (c *crowd) learn() {
 	worst := 0.0
-	for _, v := range c.clash {
-		worst = max(worst, v)
-	}
-	if worst == 0 {
-		return
-	}
-	for k, v := range c.clash {
-		if v > 0 {
-			c.weight[k] *= leastRise + (mostRise-leastRise)*v/worst
-		} else {
-			c.weight[k] = max(1, c.weight[k]*fade)
+	for i, n := range c.hits {
+		if n > 0 {
+			worst = max(worst, slices.Max(c.clash[i*c.all:(i+1)*c.all]))
 		}
+	}
+	for i, n := range c.hits {
+		if n > 0 || c.raised[i] {
+			c.learnRow(i, worst)
+		}
+	}
+}
+
+func (c *crowd) learnRow(i int, worst float64) {
+	c.raised[i] = false
+	clash := c.clash[i*c.all : (i+1)*c.all]
+	for j, w := range c.weight[i*c.all : (i+1)*c.all] {
+		v := clash[j]
+		if v == 0 && w == 1 {
+			continue
+		}
+		if v > 0 {
+			w *= leastRise + (mostRise-leastRise)*v/worst
+		} else {
+			w = max(1, w*fade)
+		}
+		c.weight[i*c.all+j] = w
+		c.raised[i] = c.raised[i] || w > 1
 	}
 }

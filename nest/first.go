@@ -122,7 +122,7 @@ func (f *filling) tries(id int) []float64 {
 // patches returns the rough no-fit patches of form id against form g, and how
 // displacements go into them.
 func (f *filling) patches(g, id int) (*link, []patch) {
-	l := &f.p.atlas.links[g*len(f.p.atlas.forms)+id]
+	l := f.p.atlas.between(g, id)
 	ps, ok := f.made[l.at]
 	if !ok {
 		ps = f.p.atlas.roughPatches(l)

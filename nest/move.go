@@ -27,6 +27,7 @@ type mover struct {
 	c    *crowd
 	rng  *rand.Rand
 	best [finalists]try
+	near vicinity
 	kept int
 }
 
@@ -128,6 +129,7 @@ func (m *mover) descend(i int, t try, first, last float64) try {
 	size := c.w[f] + c.h[f]
 	roomX, roomY := c.room(f)
 	stepX, stepY := first*size, first*size
+	m.near.survey(c, i, f, t.at, 3*first*size)
 	for least := last * size; t.cost > 0 && (stepX > least || stepY > least); {
 		dx, dy := stepX, stepY
 		axis := m.rng.Uint32() & 3
@@ -142,7 +144,10 @@ func (m *mover) descend(i int, t try, first, last float64) try {
 		won := false
 		for range 2 {
 			x, y := min(max(t.at.X+dx, 0), roomX), min(max(t.at.Y+dy, 0), roomY)
-			if cost := c.cost(i, f, x, y, t.cost); cost < t.cost {
+			if !m.near.reach.Contains(geom.Pt(x, y)) {
+				m.near.survey(c, i, f, t.at, 3*max(stepX, stepY))
+			}
+			if cost := m.near.cost(x, y, t.cost); cost < t.cost {
 				t.cost, t.at = cost, geom.Pt(x, y)
 				won = true
 				break

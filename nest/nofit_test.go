@@ -109,7 +109,7 @@ func TestDepthAgreesWithExactOverlap(t *testing.T) {
 		mb := qb.motion
 		mb.Shift = mb.Shift.Plus(d)
 		rb := []geom.Ring{items[b.item].Outline.CounterClockwise().Moved(mb)}
-		depth := p.atlas.depth(qa.form, qb.form, d.X, d.Y)
+		depth := p.atlas.depth(p.atlas.between(qa.form, qb.form), d.X, d.Y)
 		if depth > 0 && depth < 1e-6 {
 			continue
 		}

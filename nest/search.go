@@ -59,7 +59,7 @@ func (s *search) run() {
 		s.press(target)
 		before := s.mover.c.moves
 		switch {
-		case s.separate(patience{2, 60}) && s.accept():
+		case s.separate(patience{2, 120}) && s.accept():
 			if s.mover.c.moves-before < 40*s.mover.c.n {
 				cut = min(cut*1.4, firstCut)
 			} else {
@@ -110,7 +110,7 @@ func (s *search) disturb(target float64) {
 		c := s.mover.c
 		c.load(from.spots, target)
 		s.swap()
-		if s.separate(patience{2, 60}) && s.accept() || s.length <= target {
+		if s.separate(patience{2, 120}) && s.accept() || s.length <= target {
 			return
 		}
 	}
