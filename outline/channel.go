@@ -102,6 +102,9 @@ func (m *maker) stripLabel(s Side, c design.Channel, stitch float64) []Label {
 func (m *maker) facing(s Side) error {
 	outer, inner := leftEdges(m.edges), leftEdges(m.edgesAt(m.out.Reach))
 	in, out := joinedUp(inner), joinedUp(outer)
+	if s == Left {
+		m.facingBoard(in, out)
+	}
 	net := append(inner, geom.Polyline{in[len(in)-1], out[len(out)-1]})
 	for i := range outer {
 		net = append(net, outer[len(outer)-1-i].Reversed())
@@ -133,6 +136,16 @@ func (m *maker) facing(s Side) error {
 		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
 	}, 0))
 	return nil
+}
+
+// facingBoard notes the outline of a facing's template: the outer edge, backed
+// wide enough to be handled and joined, with the inner edge marked on it.
+func (m *maker) facingBoard(in, out geom.Polyline) {
+	const wide = 60.0 // mm
+	deep := max(m.d.Channel.Depth, wide)
+	back := joinedUp(leftEdges(m.edgesAt(m.out.Reach - m.d.Channel.Depth + deep)))
+	m.out.FacingInner = in
+	m.out.FacingBoard = geom.RingOf([]geom.Polyline{back, {back[len(back)-1], out[len(out)-1]}, out.Reversed(), {out[0], back[0]}})
 }
 
 // leftEdges returns the body's edges at v > 0 from head to foot: tail, bay, tail.

@@ -53,6 +53,11 @@ type Sewn struct {
 	// CapSeams run from the right corner under the bed to the left one, CapTops
 	// back; empty where the end is gathered.
 	CapSeams, CapTops [2]geom.Polyline
+
+	// FacingBoard is the outline of the left facing's template and FacingInner the
+	// facing's inner edge on it; empty where the channel is a strip.
+	FacingBoard geom.Ring
+	FacingInner geom.Polyline
 }
 
 // clothLetter is the height of lettering on cloth, mm: plotted by pen and read

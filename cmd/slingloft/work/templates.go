@@ -63,13 +63,12 @@ func wholeTemplates(p *Plan) ([]outline.Piece, error) {
 		}
 	}
 	if p.Design.Channel.Kind == design.Facing {
-		for _, q := range p.Sewn.Pieces {
-			if q.ID == "facing-left" {
-				if err := add(outline.RingTemplate("template-facing", "FACING, TURN OVER FOR THE RIGHT", q.Net, nil, o)); err != nil {
-					return nil, err
-				}
-			}
+		t, err := outline.RingTemplate("template-facing", "FACING", p.Sewn.FacingBoard, nil, o)
+		if err != nil {
+			return nil, err
 		}
+		t.Lines = append(t.Lines, outline.Line{Name: "inner edge", Work: outline.Mark, Points: p.Sewn.FacingInner})
+		out = append(out, t)
 	}
 	gauges, err := p.gauges(o)
 	return append(out, gauges...), err
@@ -107,7 +106,7 @@ func (p *Plan) gauges(o outline.TemplateOptions) ([]outline.Piece, error) {
 	}
 	notches := []outline.GaugeMark{{Name: "HEAD END"}}
 	for _, n := range p.Sewn.SideNotches {
-		notches = append(notches, outline.GaugeMark{Name: strings.TrimPrefix(n.Name, "L"), At: n.At})
+		notches = append(notches, outline.GaugeMark{Name: "NOTCH " + n.Name[1:], At: n.At})
 	}
 	notches = append(notches, outline.GaugeMark{Name: "FOOT END", At: p.Sewn.SideNet.HungLength()})
 	err := add(outline.StripGauge("gauge-notch", "NOTCHES OF THE SIDE SEAM", notches, o))
