@@ -128,9 +128,9 @@ func crossing(a, b []geom.Ring) bool {
 	common := meet(bounds(a), bounds(b))
 	eb := edgesIn(b, common)
 	for _, e := range edgesIn(a, common) {
-		box := geom.BoxOf(e[0], e[1])
+		box := boxOf(e[0], e[1])
 		for _, f := range eb {
-			if !meet(box, geom.BoxOf(f[0], f[1])).Empty() && cross(e, f) {
+			if !meet(box, boxOf(f[0], f[1])).Empty() && cross(e, f) {
 				return true
 			}
 		}
@@ -149,11 +149,15 @@ func cross(e, f [2]geom.Point) bool {
 // b's lies inside b, or along b's boundary in the same direction. a and b do
 // not cross, so one look is enough until the next meeting.
 func reachesInto(a, b []geom.Ring) bool {
-	near := edgesIn(b, meet(bounds(a), bounds(b)))
+	common := meet(bounds(a), bounds(b))
+	near := edgesIn(b, common)
 	for _, r := range a {
 		looked := false
 		for i, u := range r {
 			v := r[(i+1)%len(r)]
+			if looked && !common.Contains(u) && meet(common, boxOf(u, v)).Empty() {
+				continue
+			}
 			looked = looked && !touches(u, near)
 			stops := stopsOn(u, v, near)
 			for k := 1; k < len(stops); k++ {
@@ -174,7 +178,7 @@ func reachesInto(a, b []geom.Ring) bool {
 // touches reports whether p lies on one of the edges.
 func touches(p geom.Point, edges [][2]geom.Point) bool {
 	for _, e := range edges {
-		if onEdge(e[0], e[1], at(p)) {
+		if boxOf(e[0], e[1]).Contains(p) && orient(e[0], e[1], at(p)) == 0 {
 			return true
 		}
 	}
@@ -184,17 +188,23 @@ func touches(p geom.Point, edges [][2]geom.Point) bool {
 // stopsOn returns u, v and the starts of edges that lie on the open segment
 // between, in order.
 func stopsOn(u, v geom.Point, edges [][2]geom.Point) []geom.Point {
-	stops := []geom.Point{u}
+	stops := []geom.Point{u, v}
+	box := boxOf(u, v)
 	for _, e := range edges {
-		if p := e[0]; p != u && p != v && onEdge(u, v, at(p)) {
+		if p := e[0]; box.Contains(p) && p != u && p != v && orient(u, v, at(p)) == 0 {
 			stops = append(stops, p)
 		}
 	}
 	d := v.Minus(u)
-	slices.SortFunc(stops[1:], func(p, q geom.Point) int {
+	slices.SortFunc(stops, func(p, q geom.Point) int {
 		return cmp.Compare(p.Minus(u).Dot(d), q.Minus(u).Dot(d))
 	})
-	return append(stops, v)
+	return stops
+}
+
+// boxOf returns the box of a segment.
+func boxOf(a, b geom.Point) geom.Box {
+	return geom.Box{Min: geom.Pt(min(a.X, b.X), min(a.Y, b.Y)), Max: geom.Pt(max(a.X, b.X), max(a.Y, b.Y))}
 }
 
 // edgesIn returns the edges of rings whose boxes meet the closed box.
@@ -203,7 +213,7 @@ func edgesIn(rings []geom.Ring, box geom.Box) [][2]geom.Point {
 	for _, r := range rings {
 		for i, u := range r {
 			v := r[(i+1)%len(r)]
-			if !meet(geom.BoxOf(u, v), box).Empty() {
+			if !meet(boxOf(u, v), box).Empty() {
 				out = append(out, [2]geom.Point{u, v})
 			}
 		}

@@ -156,9 +156,9 @@ func distance(a, b laid, reach float64) float64 {
 	least := reach
 	eb := edgesIn(b.rings, common)
 	for _, e := range edgesIn(a.rings, common) {
-		box := geom.BoxOf(e[0], e[1]).Expanded(reach)
+		box := boxOf(e[0], e[1]).Expanded(reach)
 		for _, f := range eb {
-			if !meet(box, geom.BoxOf(f[0], f[1])).Empty() {
+			if !meet(box, boxOf(f[0], f[1])).Empty() {
 				least = min(least, toSegment(e[0], f), toSegment(e[1], f), toSegment(f[0], e), toSegment(f[1], e))
 			}
 		}
