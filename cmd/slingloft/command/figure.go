@@ -21,7 +21,13 @@ mm, N and radians.`,
 		example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			asJSON := f.Bool("json", false, "print one JSON document instead of text")
-			return func(ctx context.Context, s Streams, args []string) error { return figure(ctx, s, args, *asJSON) }
+			schema := f.Bool("schema", false, "print the JSON Schema of that document")
+			return func(ctx context.Context, s Streams, args []string) error {
+				if *schema {
+					return printJSON(s, figures.Schema())
+				}
+				return figure(ctx, s, args, *asJSON)
+			}
 		},
 	}
 }
@@ -40,9 +46,7 @@ func figure(ctx context.Context, s Streams, args []string, asJSON bool) error {
 		return err
 	}
 	if asJSON {
-		enc := json.NewEncoder(s.Out)
-		enc.SetIndent("", " ")
-		err = enc.Encode(doc)
+		err = printJSON(s, doc)
 	} else {
 		err = figures.Text(s.Out, &p, doc)
 	}
@@ -50,4 +54,11 @@ func figure(ctx context.Context, s Streams, args []string, asJSON bool) error {
 		return err
 	}
 	return verdict(&p)
+}
+
+// printJSON prints a document as JSON.
+func printJSON(s Streams, doc any) error {
+	enc := json.NewEncoder(s.Out)
+	enc.SetIndent("", " ")
+	return enc.Encode(doc)
 }

@@ -19,6 +19,7 @@ const stationsShown = 120
 // Of gathers the figures of a laid plan.
 func Of(p *work.Plan, l work.Lays) (Document, error) {
 	d := Document{Version: Version, Name: p.Design.Name, Digest: p.Digest}
+	d.Given = givenOf(p)
 	d.Shape = shapeOf(p)
 	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}
 	d.Body = bodyOf(p)
@@ -57,6 +58,20 @@ func hangingOf(p *work.Plan) Hanging {
 	from := math.Ceil(over/100) * 100
 	out.Sweep = rig.Sweep(&p.Shape, from, from+steps*250, p.Design.Hang.Bed, steps)
 	return out
+}
+
+func givenOf(p *work.Plan) Given {
+	d, q := p.Design, &p.Shape.Problem
+	g := Given{
+		ClothWeight: q.ClothWeight, BarWeight: q.BarWeight,
+		SideStiffness: d.Side.Stiffness, LegStiffness: d.Leg.Stiffness,
+		WarpStiffness: d.Cloth.WarpStiffness, WeftStiffness: d.Cloth.WeftStiffness,
+		Compensated: !d.Bed.Plain,
+	}
+	for _, s := range q.Load {
+		g.Load = append(g.Load, [4]float64{s.From, s.To, s.Start, s.End})
+	}
+	return g
 }
 
 func shapeOf(p *work.Plan) Shape {
@@ -103,8 +118,7 @@ func bodyOf(p *work.Plan) Body {
 	if p.Body.Cut == design.Straight {
 		out.Cut = "straight"
 	}
-	body := p.Sewn.Pieces[0]
-	out.NetLine = pairs(body.Net)
+	out.NetLine = pairs(p.Sewn.BodyNet)
 	side, head, foot := p.Body.Side, p.Body.Ends[hung.Head], p.Body.Ends[hung.Foot]
 	ring := geom.RingOf([]geom.Polyline{
 		side.Mirrored().Flat, foot.Mirrored().Reversed().Flat, foot.Flat,

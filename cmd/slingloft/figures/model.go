@@ -26,6 +26,7 @@ type Document struct {
 	Cautions []string `json:"cautions"`
 	Warnings []string `json:"warnings"`
 
+	Given   Given          `json:"given"`
 	Shape   Shape          `json:"shape"`
 	Ends    Ends           `json:"ends"`
 	Body    Body           `json:"body"`
@@ -42,6 +43,21 @@ type Document struct {
 	Hanging   Hanging         `json:"hanging"`
 	Accuracy  accuracy.Report `json:"accuracy"`
 	Materials stock.Bill      `json:"materials"`
+}
+
+// Given is what the shape hangs under and what it is made of, for other programs
+// that want to hang the pattern themselves. A stiffness of 0 is not given.
+type Given struct {
+	// Load is the sleeper's line load as stretches that change linearly: from, to
+	// (stations), load at from, load at to. They may lie over each other.
+	Load          [][4]float64 `json:"load"`
+	ClothWeight   float64      `json:"cloth_weight"`   // N/mm²
+	BarWeight     Pair         `json:"bar_weight"`     // N, head and foot
+	SideStiffness float64      `json:"side_stiffness"` // EA of a side cord, N
+	LegStiffness  float64      `json:"leg_stiffness"`  // EA of a leg, N
+	WarpStiffness float64      `json:"warp_stiffness"` // N/mm per unit strain
+	WeftStiffness float64      `json:"weft_stiffness"`
+	Compensated   bool         `json:"compensated"` // pattern and cords are shortened for these
 }
 
 // Shape is the hung shape at stations from the head tail's end to the foot tail's
