@@ -217,8 +217,19 @@ func (f *file) place(d *export.Drawing, entities []entity, outer placement, dept
 	return nil
 }
 
-// workOf returns the kind of work that a layer's name is, CutOut if none.
+// workOf returns the kind of work that a layer's name or its number in pattern
+// exchange is, CutOut if none.
 func workOf(layer string) outline.Work {
+	switch layer {
+	case "4", "7":
+		return outline.Mark
+	case "8":
+		return outline.Score
+	case "11":
+		return outline.CutInside
+	case "14":
+		return outline.Stitch
+	}
 	for _, w := range outline.Works() {
 		if w.String() == layer {
 			return w

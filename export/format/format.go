@@ -99,3 +99,9 @@ func Tiled(p tile.Paper) Format {
 	}
 	return f
 }
+
+// Pattern returns DXF for sewn-product pattern exchange, pieces only. It is read
+// back by what each numbered layer stands for: compare it with a file written anew.
+func Pattern() Format {
+	return Format{"pattern", ".pattern.dxf", "sewn-product pattern exchange (ASTM D6673)", dxf.WritePattern, dxf.Read, Lines, 1e-4}
+}

@@ -110,7 +110,7 @@ func TestNearLowerBound(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 3))
 	for range 2 {
 		paths := scattered(rng, 150, 0)
-		got, bound := Idle(paths, Order(paths, geom.Point{}), geom.Point{}), heldKarp(paths, geom.Point{}, 250)
+		got, bound := Idle(paths, Order(paths, geom.Point{}), geom.Point{}), Bound(paths, geom.Point{})
 		t.Logf("travel %.0f mm, bound %.0f mm: %.1f %% above", got, bound, 100*(got/bound-1))
 		if got < bound || got > 1.10*bound {
 			t.Errorf("travel %.1f mm is not within 10 %% above the bound %.1f mm", got, bound)
@@ -118,87 +118,24 @@ func TestNearLowerBound(t *testing.T) {
 	}
 }
 
-// heldKarp returns a lower bound of the travel over open paths: the best minimum
-// spanning 1-tree that an ascent over node penalties finds (Held and Karp 1970,
-// from memory). The nodes are both ends of each path, tied by an edge that every
-// tour has, the start, and a node at no distance from the start and from every
-// end, by which the open tour closes.
-func heldKarp(paths []Path, from geom.Point, rounds int) float64 {
-	pts := geom.Polyline{from}
-	for _, p := range paths {
-		pts = append(pts, p.Points[0], p.Points[len(p.Points)-1])
+// The bound is none for more than the shortest travel, and not far below it.
+func TestBoundIsBelowExact(t *testing.T) {
+	rng := rand.New(rand.NewPCG(6, 6))
+	bounds, shortest := 0.0, 0.0
+	for range 40 {
+		paths := scattered(rng, 5, 0.2)
+		bound, want := Bound(paths, geom.Point{}), exact(paths, geom.Point{})
+		if bound > want+1e-6 {
+			t.Fatalf("bound %g above the shortest travel %g", bound, want)
+		}
+		bounds, shortest = bounds+bound, shortest+want
 	}
-	n := len(pts)
-	tied := func(a, b int) bool { return a > 0 && b > 0 && (a-1)/2 == (b-1)/2 }
-	penalty := make([]float64, n)
-	best := 0.0
-	step := 0.2 * mst(pts, penalty, tied, make([]int, n)) / float64(n)
-	for range rounds {
-		degree := make([]int, n)
-		total := mst(pts, penalty, tied, degree)
-		// The closing node joins the start (tour fixed there) and the end with the
-		// least penalty.
-		end := 1
-		for i := 1; i < n; i++ {
-			if penalty[i] < penalty[end] {
-				end = i
-			}
-		}
-		total += penalty[0] + penalty[end]
-		degree[0]++
-		degree[end]++
-		for _, p := range penalty {
-			total -= 2 * p
-		}
-		best = math.Max(best, total)
-		for i := range penalty {
-			penalty[i] += step * float64(degree[i]-2)
-		}
-		step *= 0.985
+	if ratio := bounds / shortest; ratio < 0.9 {
+		t.Errorf("bound is %.3f of the shortest travel on average", ratio)
 	}
-	return best
-}
-
-// mst adds up a minimum spanning tree (Prim) in which every tie is an edge, counts
-// the degrees, and returns its cost: ties cost only their penalties.
-func mst(pts geom.Polyline, penalty []float64, tied func(a, b int) bool, degree []int) float64 {
-	n := len(pts)
-	key, parent, done := make([]float64, n), make([]int, n), make([]bool, n)
-	for i := range key {
-		key[i], parent[i] = math.Inf(1), -1
+	if got := Bound(nil, geom.Point{}); got != 0 {
+		t.Errorf("bound of no paths %g", got)
 	}
-	key[0] = 0
-	total := 0.0
-	for range n {
-		u := -1
-		for i := range n {
-			if !done[i] && (u < 0 || key[i] < key[u]) {
-				u = i
-			}
-		}
-		done[u] = true
-		if p := parent[u]; p >= 0 {
-			degree[u]++
-			degree[p]++
-			total += penalty[u] + penalty[p]
-			if !tied(u, p) {
-				total += pts[u].Dist(pts[p])
-			}
-		}
-		for v := range n {
-			if done[v] {
-				continue
-			}
-			w := pts[u].Dist(pts[v]) + penalty[u] + penalty[v]
-			if tied(u, v) {
-				w = math.Inf(-1) // taken before any other edge
-			}
-			if w < key[v] {
-				key[v], parent[v] = w, u
-			}
-		}
-	}
-	return total
 }
 
 func BenchmarkOrder(b *testing.B) {

@@ -1,0 +1,245 @@
+package dxf
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"golang.org/x/text/unicode/norm"
+
+	"slingloft/export"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Layers of ASTM D6673-10, formerly ANSI/AAMA-292, by number (public summary of
+// the standard and a CAD vendor's table, which agree on these).
+const (
+	layerBoundary = 1
+	layerTurn     = 2 // points at corners of the boundary
+	layerCurve    = 3 // points along its curves
+	layerNotch    = 4
+	layerGrain    = 7
+	layerInternal = 8 // lines that are not cut
+	layerCutout   = 11
+	layerSew      = 14
+	layerText     = 15
+)
+
+// turnAngle is the least turn of the boundary at what counts as a corner, 15°. The
+// sources say nothing of it.
+const turnAngle = 15 * math.Pi / 180
+
+// WritePattern writes the pieces of a drawing for sewn-product pattern exchange,
+// as far as ASTM D6673-10 is public: one block for each piece, numbered layers,
+// 7-bit ASCII, one style in a file. Crosses, bars and title block are left out, and
+// of several copies of a piece only the first is written, with their number as
+// quantity. Entities are those that Release 13 has in common with Release 12,
+// POLYLINE, LINE, POINT, TEXT and INSERT, under the version number of the latter,
+// which readers of either take. Folds go on layer 8, not on layer 6, where a line
+// means that the piece is to be mirrored on it. The wording of the style and piece
+// texts is from memory.
+func WritePattern(out io.Writer, d export.Drawing, o export.Options) error {
+	plain, err := d.Plain(o)
+	if err != nil {
+		return err
+	}
+	pieces := piecesOf(plain)
+	for _, label := range d.Labels {
+		label.At = o.Point(label.At)
+		label.Height *= o.ScaleFactor()
+		for i := range pieces {
+			if geom.Ring(pieces[i].boundary.Points).Contains(label.At) {
+				pieces[i].labels = append(pieces[i].labels, label)
+				break
+			}
+		}
+	}
+	w := &writer{pairs: newPairs(out)}
+	w.all("0", "SECTION", "2", "HEADER", "9", "$ACADVER", "1", "AC1009", "9", "$INSUNITS", "70", "4", "0", "ENDSEC")
+	w.all("0", "SECTION", "2", "BLOCKS")
+	for _, p := range pieces {
+		w.pieceBlock(p)
+	}
+	w.all("0", "ENDSEC", "0", "SECTION", "2", "ENTITIES")
+	low := geom.Pt(0, -10)
+	for i, text := range []string{"Style Name: " + plain.Title, "Author: Slingloft", "Units: METRIC"} {
+		w.patternText(layerBoundary, text, low.Minus(geom.Pt(0, float64(i)*8)), 5, 0)
+	}
+	for _, p := range pieces {
+		w.all("0", "INSERT")
+		w.int(8, layerBoundary)
+		w.raw(2, p.block())
+		w.point(geom.Point{})
+	}
+	w.all("0", "ENDSEC", "0", "EOF")
+	return w.flush()
+}
+
+// patternPiece is what goes into one block.
+type patternPiece struct {
+	name     string
+	copies   int
+	boundary outline.Line
+	lines    []outline.Line // all others
+	labels   []outline.Label
+}
+
+// block returns the name of the piece's block.
+func (p patternPiece) block() string { return strings.ToUpper(export.ID(p.name)) }
+
+// piecesOf gathers the lines of each piece, "NAME-COPY/LINE", from the first copy
+// and counts the copies.
+func piecesOf(d export.Drawing) []patternPiece {
+	var out []patternPiece
+	index := map[string]int{}
+	first := map[string]string{} // number of the copy that is taken
+	for _, l := range d.Lines {
+		stem, rest, ok := strings.Cut(l.Name, "/")
+		dash := strings.LastIndexByte(stem, '-')
+		if !ok || dash <= 0 || l.Work == outline.Register || l.Work == outline.Lettering {
+			continue
+		}
+		name, copyNumber := stem[:dash], stem[dash+1:]
+		if _, err := strconv.Atoi(copyNumber); err != nil {
+			continue
+		}
+		k, ok := index[name]
+		if !ok {
+			k = len(out)
+			index[name], first[name] = k, copyNumber
+			out = append(out, patternPiece{name: name})
+		}
+		isBoundary := l.Work == outline.CutOut && rest == "cut line"
+		if isBoundary {
+			out[k].copies++
+		}
+		switch {
+		case copyNumber != first[name]:
+		case isBoundary:
+			out[k].boundary = l
+		default:
+			l.Name = rest
+			out[k].lines = append(out[k].lines, l)
+		}
+	}
+	return slices.DeleteFunc(out, func(p patternPiece) bool { return len(p.boundary.Points) == 0 })
+}
+
+// patternLayer returns the layer of a line that is not the boundary.
+func patternLayer(l outline.Line) int {
+	switch {
+	case l.Work == outline.CutInside || l.Work == outline.CutOut:
+		return layerCutout
+	case l.Work == outline.Stitch:
+		return layerSew
+	case l.Work == outline.Mark && strings.Contains(l.Name, "notch"):
+		return layerNotch
+	case l.Work == outline.Mark && strings.Contains(l.Name, "grain"):
+		return layerGrain
+	}
+	return layerInternal
+}
+
+// pieceBlock writes one piece.
+func (w *writer) pieceBlock(p patternPiece) {
+	w.all("0", "BLOCK", "8", "0")
+	w.raw(2, p.block())
+	w.int(70, 0)
+	w.point(geom.Point{})
+	w.oldPolyline(layerBoundary, p.boundary)
+	w.boundaryPoints(p.boundary)
+	for _, l := range p.lines {
+		layer := patternLayer(l)
+		if len(l.Points) == 2 && !l.Closed {
+			w.raw(0, "LINE")
+			w.int(8, layer)
+			w.point(l.Points[0])
+			w.num(11, l.Points[1].X)
+			w.num(21, l.Points[1].Y)
+			continue
+		}
+		w.oldPolyline(layer, l)
+	}
+	at := geom.Polyline(p.boundary.Points).Bounds().Center()
+	for i, text := range []string{"Piece Name: " + p.name, fmt.Sprintf("Quantity: %d", p.copies)} {
+		w.patternText(layerBoundary, text, at.Minus(geom.Pt(0, float64(i)*8)), 5, 0)
+	}
+	for _, l := range p.labels {
+		w.patternText(layerText, l.Text, l.At, l.Height, l.Turn)
+	}
+	w.all("0", "ENDBLK", "8", "0")
+}
+
+// boundaryPoints writes a point at each vertex of the boundary, sorted into corners
+// and curves.
+func (w *writer) boundaryPoints(l outline.Line) {
+	n := len(l.Points)
+	for i, p := range l.Points {
+		before, after := p.Minus(l.Points[(i+n-1)%n]), l.Points[(i+1)%n].Minus(p)
+		layer := layerCurve
+		if math.Abs(math.Atan2(before.Cross(after), before.Dot(after))) >= turnAngle {
+			layer = layerTurn
+		}
+		w.raw(0, "POINT")
+		w.int(8, layer)
+		w.point(p)
+	}
+}
+
+// oldPolyline writes a line as Release 12 has polylines.
+func (w *writer) oldPolyline(layer int, l outline.Line) {
+	closed := 0
+	if l.Closed {
+		closed = 1
+	}
+	w.raw(0, "POLYLINE")
+	w.int(8, layer)
+	w.int(66, 1)
+	w.int(70, closed)
+	w.point(geom.Point{})
+	for _, p := range l.Points {
+		w.raw(0, "VERTEX")
+		w.int(8, layer)
+		w.point(p)
+	}
+	w.raw(0, "SEQEND")
+	w.int(8, layer)
+}
+
+// patternText writes a text. Turn is in radians.
+func (w *writer) patternText(layer int, text string, at geom.Point, height, turn float64) {
+	w.raw(0, "TEXT")
+	w.int(8, layer)
+	w.point(at)
+	w.num(40, height)
+	w.raw(1, ascii(text))
+	w.num(50, turn*180/math.Pi)
+}
+
+// ascii returns text in 7-bit ASCII: letters without their marks, "?" for what has
+// no plain form. The signs by which texts in DXF are escaped become "_".
+func ascii(text string) string {
+	var b strings.Builder
+	for _, r := range norm.NFKD.String(export.OneLine(text)) {
+		switch {
+		case r == '^' || r == '%' || r == '\\':
+			b.WriteByte('_')
+		case r >= ' ' && r <= '~':
+			b.WriteRune(r)
+		case r == '⁄':
+			b.WriteByte('/')
+		case r == '–' || r == '—' || r == '−':
+			b.WriteByte('-')
+		case r == '×':
+			b.WriteByte('x')
+		case r >= 0x300 && r < 0x370: // marks
+		default:
+			b.WriteByte('?')
+		}
+	}
+	return b.String()
+}
