@@ -18,6 +18,8 @@ type Options struct {
 	// Correct holds the factors by which lengths along x and y are multiplied so
 	// that a machine that is off draws them true, see [Correction]. 0 means 1.
 	Correct [2]float64
+	// Axes is how the machine counts; only HP-GL and G-code follow it.
+	Axes Axes
 	// Scheme is the strokes; the zero value means [style.Default].
 	Scheme style.Scheme
 }
@@ -75,6 +77,9 @@ func (o Options) Validate() error {
 		if c := o.Correct[i]; c != 0 && !Inside(c, minCorrection, maxCorrection) {
 			return fmt.Errorf("correction %g along %s: want %g to %g", c, axis, minCorrection, maxCorrection)
 		}
+	}
+	if err := o.Axes.Validate(); err != nil {
+		return err
 	}
 	return o.Scheme.Validate()
 }

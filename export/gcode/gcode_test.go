@@ -292,6 +292,33 @@ func densely(c cut) geom.Polyline {
 	return out
 }
 
+// A machine that counts otherwise makes the same cuts, arcs included, of other
+// numbers.
+func TestAxes(t *testing.T) {
+	d := probe.Square()
+	s := settings(Knife)
+	straight, err := Read(strings.NewReader(programFor(t, d, s)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var b bytes.Buffer
+	if err := WriteFor(&b, d, export.Options{Axes: export.Axes{Origin: export.UpperLeft, YDown: true}}, s); err != nil {
+		t.Fatal(err)
+	}
+	other, err := Read(&b)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, l := range straight.Lines {
+		for k, p := range l.Points {
+			q := other.Lines[i].Points[k]
+			if p.Dist(geom.Pt(q.X, d.Height-q.Y)) > 2e-4 {
+				t.Fatalf("%q: point %d at %v, counted from above at %v", l.Name, k+1, p, q)
+			}
+		}
+	}
+}
+
 // Nothing but words and clean comments, on lines that the interpreter takes.
 func TestNothingBreaksOut(t *testing.T) {
 	d := probe.Drawing(t, 1, probe.Hostile()...)

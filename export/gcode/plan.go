@@ -97,3 +97,15 @@ func (s Settings) cut(src source, step travel.Step, w outline.Work, finder leads
 	}
 	return c
 }
+
+// count changes a cut to the numbers of a machine that counts otherwise.
+func (c *cut) count(a export.Axes, d export.Drawing) {
+	c.start = a.Apply(c.start, d.Width, d.Height)
+	for i, m := range c.moves {
+		m.to, m.centre = a.Apply(m.to, d.Width, d.Height), a.Apply(m.centre, d.Width, d.Height)
+		if a.Mirrors() {
+			m.turn = -m.turn
+		}
+		c.moves[i] = m
+	}
+}

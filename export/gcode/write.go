@@ -35,6 +35,9 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	if err != nil {
 		return fmt.Errorf("drawing %.60q: %w", d.Name, err)
 	}
+	for i := range cuts {
+		cuts[i].count(o.Axes, plain)
+	}
 	w := &program{Writer: bufio.NewWriter(out), settings: s}
 	w.head(plain, o)
 	if s.Frame {

@@ -38,7 +38,11 @@ func Write(out io.Writer, d export.Drawing, o export.Options) error {
 	}
 	w := bufio.NewWriter(out)
 	size := units(geom.Pt(plain.Width, plain.Height))
+	if o.Axes.Swap {
+		size.x, size.y = size.y, size.x
+	}
 	fmt.Fprintf(w, "IN;\nPS%d,%d;\nPA;\n", size.x, size.y)
+	counted(plain, o.Axes)
 	at := geom.Point{}
 	for _, work := range outline.Works() {
 		paths := pathsOf(plain, work)
@@ -54,6 +58,16 @@ func Write(out io.Writer, d export.Drawing, o export.Options) error {
 	}
 	fmt.Fprint(w, "PU0,0;\nSP0;\n")
 	return w.Flush() // holds the first error of all
+}
+
+// counted changes the points of a plain drawing, which is the caller's own, to the
+// machine's numbers.
+func counted(d export.Drawing, a export.Axes) {
+	for _, l := range d.Lines {
+		for i, p := range l.Points {
+			l.Points[i] = a.Apply(p, d.Width, d.Height)
+		}
+	}
 }
 
 // Pen returns the pen that draws a kind of work, from 1.

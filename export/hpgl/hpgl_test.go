@@ -166,6 +166,30 @@ func TestOnlyOurInstructions(t *testing.T) {
 	}
 }
 
+// A plotter that counts from the upper right corner, with its axes called the other
+// way round, gets other numbers for the same picture.
+func TestAxes(t *testing.T) {
+	d := probe.Drawing(t, 1)
+	o := export.Options{Axes: export.Axes{Origin: export.UpperRight, XLeft: true, Swap: true}}
+	read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if math.Abs(read.Width-d.Height) > 0.025 || math.Abs(read.Height-d.Width) > 0.025 {
+		t.Errorf("plot of %g × %g mm, want %g × %g", read.Width, read.Height, d.Height, d.Width)
+	}
+	plain, err := d.Plain(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, l := range read.Lines {
+		for k, p := range l.Points { // y is what was x, to the left; x is what was y, from the top
+			read.Lines[i].Points[k] = geom.Pt(d.Width-p.Y, p.X+d.Height)
+		}
+	}
+	checkCovered(t, plain.Lines, read.Lines)
+}
+
 func TestBeyond16Bits(t *testing.T) {
 	d := probe.Square()
 	for _, r := range []struct {
