@@ -2,6 +2,7 @@ package nest
 
 import (
 	"math"
+	"slices"
 	"sync/atomic"
 
 	"slingloft/outline/geom"
@@ -31,8 +32,14 @@ type link struct {
 	flip   bool    // the field is that of the first form against the second
 }
 
-// addShape registers a shape.
+// addShape returns the index of a shape with the outline of s, adding s if there
+// is none.
 func (a *atlas) addShape(s shape) int {
+	for i, t := range a.shapes {
+		if s.solid == t.solid && slices.Equal(s.ring, t.ring) {
+			return i
+		}
+	}
 	a.shapes = append(a.shapes, s)
 	return len(a.shapes) - 1
 }

@@ -35,6 +35,7 @@ func newField(ps []patch, grow float64) *field {
 	b.cutCells()
 	b.outlineCells()
 	b.findNear()
+	f.planes, f.near = slices.Clone(f.planes), slices.Clone(f.near) // without the room to grow
 	return f
 }
 

@@ -9,6 +9,7 @@ import (
 // shape is an outline for the search, with the lower left corner of its box at
 // the origin.
 type shape struct {
+	ring  geom.Ring   // the true outline, to tell shapes apart
 	parts []geom.Ring // convex, together covering the outline closely
 	rough []geom.Ring // the same roughly, fewer
 	solid bool        // an obstacle: keeps no gap
@@ -43,50 +44,34 @@ type block struct {
 	at   geom.Point
 }
 
-// posesIn registers the forms of an item in the turns given and returns its
-// poses, equal ones once. cover holds the convex parts that
-// cover the outline.
-func posesIn(a *atlas, outline geom.Ring, cover shape, mirror bool, turns []float64) []pose {
-	bases := map[float64]int{} // turn less its quarters, to shape
-	var poses []pose
-	for _, turn := range turns {
-		quarters := math.Floor(turn/(math.Pi/2) + 1e-9)
-		rest := turn - quarters*math.Pi/2
-		if math.Abs(rest) < 1e-9 {
-			rest = 0
-		}
-		base := geom.Motion{Mirror: mirror, Turn: rest}
-		low := outline.Moved(base).Bounds().Min
-		base.Shift = geom.Pt(-low.X, -low.Y)
-		if _, ok := bases[rest]; !ok {
-			bases[rest] = a.addShape(shape{parts: moved(cover.parts, base), rough: moved(cover.rough, base)})
-		}
-		m := geom.Motion{Mirror: mirror, Turn: turn}
-		box := outline.Moved(m).Bounds()
-		m.Shift = geom.Pt(-box.Min.X, -box.Min.Y)
-		quarter := int(math.Mod(math.Mod(quarters, 4)+4, 4))
-		f := form{
-			shape: bases[rest], quarter: quarter,
-			off: turned(outline.Moved(base), quarter).Bounds().Min,
-			w:   box.Width(), h: box.Height(), area: math.Abs(outline.Area()),
-			ring: fromLowest(outline.Moved(m)),
-		}
-		id := a.addForm(f)
-		known := false
-		for _, q := range poses {
-			known = known || q.form == id
-		}
-		if !known {
-			poses = append(poses, pose{id, m})
-		}
+// poseIn registers the form of an outline in the turn given, with the parts that
+// cover it, and returns the pose.
+func poseIn(a *atlas, outline geom.Ring, cover shape, mirror bool, turn float64) pose {
+	quarters := math.Floor(turn/(math.Pi/2) + 1e-9)
+	rest := turn - quarters*math.Pi/2
+	if math.Abs(rest) < 1e-9 {
+		rest = 0
 	}
-	return poses
+	base := geom.Motion{Mirror: mirror, Turn: rest}
+	low := outline.Moved(base).Bounds().Min
+	base.Shift = geom.Pt(-low.X, -low.Y)
+	m := geom.Motion{Mirror: mirror, Turn: turn}
+	box := outline.Moved(m).Bounds()
+	m.Shift = geom.Pt(-box.Min.X, -box.Min.Y)
+	f := form{
+		shape:   a.addShape(shape{ring: outline.Moved(base), parts: moved(cover.parts, base), rough: moved(cover.rough, base)}),
+		quarter: int(math.Mod(math.Mod(quarters, 4)+4, 4)),
+		w:       box.Width(), h: box.Height(), area: math.Abs(outline.Area()),
+		ring: fromLowest(outline.Moved(m)),
+	}
+	f.off = turned(outline.Moved(base), f.quarter).Bounds().Min
+	return pose{a.addForm(f), m}
 }
 
 // solidBox registers an obstacle of the size given, at least least mm each way.
 func solidBox(a *atlas, w, h, least float64) int {
 	r := geom.Box{Max: geom.Pt(max(w, least), max(h, least))}.Ring()
-	s := a.addShape(shape{[]geom.Ring{r}, []geom.Ring{r}, true})
+	s := a.addShape(shape{ring: r, parts: []geom.Ring{r}, rough: []geom.Ring{r}, solid: true})
 	return a.addForm(form{shape: s, w: r[2].X, h: r[2].Y, area: r.Area(), ring: r, solid: true})
 }
 

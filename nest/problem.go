@@ -2,6 +2,7 @@ package nest
 
 import (
 	"math"
+	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -75,29 +76,42 @@ func (p *problem) posesOf(i int, it Item) (plain, mirrored []pose, err error) {
 	if !covers(cover.parts, rings) || !covers(cover.rough, rings) {
 		return nil, nil, &InputError{i, "the outline crosses itself"}
 	}
-	if plain, err = p.fitting(i, posesIn(p.atlas, rings[0], cover, false, it.turns())); err == nil && it.Paired {
-		mirrored, err = p.fitting(i, posesIn(p.atlas, rings[0], cover, true, it.turns()))
+	if plain, err = p.fitting(i, it, cover, false); err == nil && it.Paired {
+		mirrored, err = p.fitting(i, it, cover, true)
 	}
 	return plain, mirrored, err
 }
 
-// fitting returns those of an item's poses that fit the stock, a SizeError if
-// there is none.
-func (p *problem) fitting(i int, poses []pose) ([]pose, error) {
+// fitting returns the poses of item i that fit the stock, a SizeError if there is
+// none.
+func (p *problem) fitting(i int, it Item, cover shape, mirror bool) ([]pose, error) {
 	closest := &SizeError{Item: i, RoomX: p.length, RoomY: p.height, Across: math.Inf(1)}
-	var fit []pose
-	for _, q := range poses {
-		f := p.atlas.forms[q.form]
-		if f.w <= p.length && f.h <= p.height {
-			fit = append(fit, q)
-		} else if f.h < closest.Across {
-			closest.Along, closest.Across = f.w, f.h
+	for _, turns := range [][]float64{it.turns(), it.askew()} {
+		var fit []pose
+		for _, turn := range turns {
+			box := it.Outline.Moved(geom.Motion{Mirror: mirror, Turn: turn}).Bounds()
+			if box.Width() <= p.length && box.Height() <= p.height {
+				fit = append(fit, poseIn(p.atlas, it.Outline.CounterClockwise(), cover, mirror, turn))
+			} else if box.Height() < closest.Across {
+				closest.Along, closest.Across = box.Width(), box.Height()
+			}
+		}
+		if len(fit) > 0 {
+			return distinct(fit), nil
 		}
 	}
-	if len(fit) == 0 {
-		return nil, closest
+	return nil, closest
+}
+
+// distinct returns poses without those whose form came before.
+func distinct(poses []pose) []pose {
+	var out []pose
+	for _, q := range poses {
+		if !slices.ContainsFunc(out, func(o pose) bool { return o.form == q.form }) {
+			out = append(out, q)
+		}
 	}
-	return fit, nil
+	return out
 }
 
 // covers reports whether the parts have at least the area of the region, which

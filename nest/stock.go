@@ -51,8 +51,8 @@ type Lay struct {
 	Steps      int         // steps of the search taken
 }
 
-// turns returns the turns the search may use for it: those allowed, or the four
-// quarters where any is.
+// turns returns the turns the search may use for it: those allowed, or where any
+// is, the four quarters. More of them thin out the search and make lays worse.
 func (it Item) turns() []float64 {
 	if it.Free {
 		return []float64{0, math.Pi / 2, math.Pi, 3 * math.Pi / 2}
@@ -61,6 +61,17 @@ func (it Item) turns() []float64 {
 		return []float64{0}
 	}
 	return it.Turns
+}
+
+// askew returns turns for an item that may have any but fits in no quarter.
+func (it Item) askew() []float64 {
+	var out []float64
+	if it.Free {
+		for k := range 120 {
+			out = append(out, float64(k)*math.Pi/60)
+		}
+	}
+	return out
 }
 
 // mirrored reports whether copy c of the item is laid mirrored.
