@@ -29,6 +29,8 @@ type Design struct {
 	Margins  Margins
 	Accuracy Accuracy
 	Output   Output
+	Machine  Machine
+	Extras   []Extra
 }
 
 // Sleeper is the person the bed is shaped for.

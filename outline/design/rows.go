@@ -21,6 +21,7 @@ func schema() []row {
 		cordRows("hang.line", "line from an apex to its support", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
 		sheetRows(), templateRows(), marginRows(), accuracyRows(), outputRows(),
+		machineRows(), extraRows(),
 	} {
 		rows = append(rows, part...)
 	}
@@ -50,6 +51,10 @@ func tableDocs() map[string]string {
 		"margin":    "Margins that are required: capacity over load.",
 		"accuracy":  "Working errors.",
 		"output":    "How figures and files are written.",
+
+		"machine":               "The machine that the files are for; may stand in a file of its own, see cut --machine.",
+		"machine.calibration_x": "A check bar along x, drawn and measured.",
+		"machine.calibration_y": "A check bar along y, drawn and measured.",
 	}
 }
 

@@ -18,7 +18,7 @@ func lastFlaw(d *Design) *geom.Box { return &d.Cloth.Flaws[len(d.Cloth.Flaws)-1]
 
 // lists returns the arrays of tables.
 func lists() []repeated {
-	return []repeated{
+	return append([]repeated{
 		{key: "splice.trial", limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, or an eye's crossing alone. Several are better than one.",
 			grow:  func(d *Design) { d.Splice.Trials = append(slices.Clip(d.Splice.Trials), Trial{}) },
 			count: func(d *Design) int { return len(d.Splice.Trials) },
@@ -33,7 +33,7 @@ func lists() []repeated {
 				d.Cloth.Flaws = d.Cloth.Flaws[i : i+1]
 				return d
 			}},
-	}
+	}, append(machineLists(), extraList())...)
 }
 
 // exclusive returns the sets of keys that exclude each other.

@@ -5,7 +5,8 @@
 // stored unit, so a plain float64 is enough there:
 //
 //	length mm · mass kg · force N · angle rad · mass per area g/m² · mass per
-//	length g/m · force per width N/mm · stress N/mm² · density kg/m³ · ratio 1
+//	length g/m · force per width N/mm · stress N/mm² · density kg/m³ · speed mm/min ·
+//	ratio 1
 //
 // Read one with [Parse] or, where the dimension is known, with [As]; print
 // lengths for people with [Style]. Neither accepts or prints a value that is
@@ -49,6 +50,7 @@ const (
 	LineForce                      // N/mm: strength or stiffness of cloth per width
 	Stress                         // N/mm²
 	Density                        // kg/m³
+	Speed                          // mm/min
 	dimensions
 )
 
@@ -58,7 +60,7 @@ func (d Dimension) String() string {
 		return "unknown dimension"
 	}
 	return [...]string{"ratio", "length", "mass", "force", "angle", "mass per area",
-		"mass per length", "force per width", "stress", "density"}[d]
+		"mass per length", "force per width", "stress", "density", "speed"}[d]
 }
 
 // Unit is a named multiple of the stored unit of its dimension.
@@ -124,6 +126,12 @@ var catalogue = sync.OnceValue(func() []Unit {
 		{Symbol: "g/cm³", Dimension: Density, Factor: 1000, also: []string{"g/cm3", "g/cm^3"}},
 		{Symbol: "lb/in³", Dimension: Density, Factor: Pound * 1e9 / (Inch * Inch * Inch), Imperial: true,
 			also: []string{"lb/in3", "lb/in^3"}},
+
+		{Symbol: "mm/min", Dimension: Speed, Factor: 1},
+		{Symbol: "mm/s", Dimension: Speed, Factor: 60},
+		{Symbol: "m/min", Dimension: Speed, Factor: 1000},
+		{Symbol: "in/min", Dimension: Speed, Factor: Inch, Imperial: true},
+		{Symbol: "in/s", Dimension: Speed, Factor: 60 * Inch, Imperial: true},
 	}
 })
 

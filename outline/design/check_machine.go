@@ -1,0 +1,126 @@
+package design
+
+import (
+	"errors"
+	"fmt"
+	"regexp"
+	"strings"
+
+	"slingloft/outline/quantity"
+)
+
+// Bounds of what a correction can mend: a machine further off is broken or was
+// misread.
+const (
+	leastCorrection = 0.9
+	mostCorrection  = 1.1
+)
+
+// checkMachine wants settings that some machine can follow.
+func (r *reader) checkMachine() {
+	m := r.design.Machine
+	for i, axis := range []string{"x", "y"} {
+		key := "machine.calibration_" + axis
+		drawn, measured := m.Drawn[i], m.Measured[i]
+		if measured == 0 || !r.good(key+".drawn", key+".measured") {
+			continue
+		}
+		if c := drawn / measured; c < leastCorrection || c > mostCorrection {
+			r.conflict(key+".measured", "is more than a tenth off the drawn length, "+r.show(key+".drawn", drawn),
+				"measure again, or mend the machine; "+r.source.Length(key+".measured", drawn/mostCorrection, quantity.Up)+" to "+
+					r.source.Length(key+".measured", drawn/leastCorrection, quantity.Down)+" will do")
+		}
+	}
+	if m.Tool == Knife && m.Tabs > 0 && r.good("machine.tool", "machine.tabs") {
+		r.conflict("machine.tabs", "a drag knife cannot leave tabs: it would lose its direction", "leave it out, or name another tool")
+	}
+	if r.source.Given("machine.trail") && m.Tool != Knife && r.good("machine.tool", "machine.trail") {
+		r.conflict("machine.trail", "belongs to a drag knife, but the tool is a "+Tools()[m.Tool], `write tool = "knife", or leave it out`)
+	}
+	r.checkStrokes()
+	r.checkJobs()
+}
+
+var colour = regexp.MustCompile(`^#[0-9a-fA-F]{6}$`)
+
+// checkStrokes wants one stroke for a kind of work, with a colour and dashes.
+func (r *reader) checkStrokes() {
+	first := map[Work]int{}
+	for i, s := range r.design.Machine.Strokes {
+		full := fmt.Sprintf("machine.stroke[%d].", i+1)
+		if before, ok := first[s.Work]; ok && r.good(full+"work") {
+			r.conflict(full+"work", fmt.Sprintf("%q has a stroke already, in line %d", Works()[s.Work], r.source.At(fmt.Sprintf("machine.stroke[%d].work", before)).Line), "keep one of the two")
+		} else {
+			first[s.Work] = i + 1
+		}
+		if s.Colour != "" && r.good(full+"colour") && !colour.MatchString(s.Colour) {
+			r.conflict(full+"colour", quantity.Quoted(s.Colour)+" is no colour", `write # and six hexadecimal digits, such as "#d55e00"`)
+		}
+		if s.Solid && s.Dash != "" && r.good(full+"solid", full+"dash") {
+			r.conflict(full+"solid", "is given beside dash", "keep one of the two")
+		}
+		if s.Dash != "" && r.good(full+"dash") {
+			r.checkDash(full+"dash", s.Dash)
+		}
+	}
+}
+
+// checkDash wants pairs of lengths.
+func (r *reader) checkDash(key, dash string) {
+	parts := strings.Split(dash, ",")
+	if len(parts)%2 != 0 || len(parts) > maxDashes {
+		r.conflict(key, fmt.Sprintf("%s holds %d lengths", quantity.Quoted(dash), len(parts)),
+			fmt.Sprintf("write pairs of line and gap, at most %d, such as \"3 mm, 1 mm\"", maxDashes/2))
+		return
+	}
+	for _, text := range parts {
+		q, err := quantity.As(strings.TrimSpace(text), quantity.Length)
+		var qe *quantity.Error
+		switch {
+		case errors.As(err, &qe):
+			r.conflict(key, qe.Found, qe.Hint)
+			return
+		case !(q.Value > 0 && q.Value <= maxDash):
+			r.conflict(key, quantity.Quoted(text)+" is no length of a dash", "more than 0 mm and at most 100 mm will do")
+			return
+		}
+	}
+}
+
+// The longest dash in mm, and how many lengths of line and gap there are at most.
+const (
+	maxDash   = 100
+	maxDashes = 8
+)
+
+// Dashes returns the lengths of line and gap in turn, mm, of a stroke that was
+// read.
+func (s Stroke) Dashes() []float64 {
+	var out []float64
+	for _, text := range strings.Split(s.Dash, ",") {
+		if q, err := quantity.As(strings.TrimSpace(text), quantity.Length); err == nil {
+			out = append(out, q.Value)
+		}
+	}
+	return out
+}
+
+// checkJobs wants one job for a kind of work and a material.
+func (r *reader) checkJobs() {
+	type what struct {
+		work     Work
+		material string
+	}
+	first := map[what]int{}
+	for i, j := range r.design.Machine.Jobs {
+		full := fmt.Sprintf("machine.job[%d].", i+1)
+		if !r.good(full+"work", full+"material") {
+			continue
+		}
+		if before, ok := first[what{j.Work, j.Material}]; ok {
+			r.conflict(full+"work", fmt.Sprintf("%q has a job for this material already, in line %d", Works()[j.Work], r.source.At(fmt.Sprintf("machine.job[%d].work", before)).Line), "keep one of the two")
+			continue
+		}
+		first[what{j.Work, j.Material}] = i + 1
+	}
+}

@@ -1,0 +1,97 @@
+package design
+
+import (
+	"fmt"
+	"slices"
+
+	"slingloft/outline/quantity"
+)
+
+// Extra is an outline of the maker's own, from a drawing, that is laid with the
+// other pieces or kept clear of them.
+type Extra struct {
+	File      string  // SVG or DXF, beside the design
+	Name      string  // lettered on it; empty: the file's
+	Count     int     // of copies; 0: one
+	Stock     Stuff   // what it is cut from, or lies on
+	As        Use     // what it is
+	FreeGrain bool    // may be turned by quarters on the roll
+	Unit      float64 // of a DXF file that names none, mm; 0: not given
+	X, Y      float64 // of a keep-out: where the drawing's zero lies on the stock, mm
+}
+
+// Stuff is the stock that an extra outline is for.
+type Stuff int
+
+// The stocks.
+const (
+	OnCloth Stuff = iota
+	OnBoard
+)
+
+// Use says what an extra outline is.
+type Use int
+
+// The uses.
+const (
+	AsPiece   Use = iota // cut it
+	AsKeepOut            // lay nothing on it
+)
+
+// Copies returns how many pieces are cut, at least 1.
+func (e Extra) Copies() int { return max(1, e.Count) }
+
+func extraRows() []row {
+	e := func(d *Design) *Extra { return last(d.Extras) }
+	length := func(key string, lo, hi float64, at func(*Extra) *float64) row {
+		return measure("extra."+key, quantity.Length, lo, hi, func(d *Design) *float64 { return at(e(d)) })
+	}
+	stay := func(*Design) {}
+	keepOut := func(d *Design) bool { return e(d).As == AsKeepOut }
+	return []row{
+		text("extra.file", 200, func(d *Design) *string { return &e(d).File }).
+			says("Drawing with closed outlines, SVG or DXF, named from the design's folder.", "pocket.svg", "pocket.svg").needed().known("path"),
+		text("extra.name", 60, func(d *Design) *string { return &e(d).Name }).
+			says("What it is, lettered on it; left out, the file's name.", "Pocket", "Pocket").known("title"),
+		optional(count("extra.count", 1, 100, func(d *Design) *int { return &e(d).Count })).
+			says("How many to cut; left out, one.", "2", "2").known("copies"),
+		option("extra.stock", func(d *Design) *Stuff { return &e(d).Stock }, "cloth", "board").
+			says("What it is cut from, or lies on: the cloth or the sheets. Left out, the cloth.", "cloth", "cloth").known("material"),
+		option("extra.as", func(d *Design) *Use { return &e(d).As }, "piece", "keep-out").
+			says("A piece to cut, or a keep-out that no piece may touch. Left out, a piece.", "piece", "piece").known("kind", "use"),
+		toggle("extra.free_grain", func(d *Design) *bool { return &e(d).FreeGrain }).
+			says("It may be turned by quarters on the roll.", "true", "true"),
+		length("unit", 0.001, 10000, func(e *Extra) *float64 { return &e.Unit }).
+			says("Unit of length of a DXF file that names none.", "1 mm", "1 in"),
+		length("x", 0, 100000, func(e *Extra) *float64 { return &e.X }).when(stay, keepOut).
+			says("Where the zero of a keep-out's drawing lies along the roll or sheet; left out, at its start.", "900 mm", "36 in"),
+		length("y", 0, 10000, func(e *Extra) *float64 { return &e.Y }).when(stay, keepOut).
+			says("Where it lies across the roll or sheet; left out, at its lower edge.", "200 mm", "8 in"),
+	}
+}
+
+// extraList returns the array of tables of the extra outlines.
+func extraList() repeated {
+	return repeated{key: "extra", limit: 100, doc: "Outlines of your own, from drawings.",
+		grow:  func(d *Design) { d.Extras = append(slices.Clip(d.Extras), Extra{}) },
+		count: func(d *Design) int { return len(d.Extras) },
+		pick: func(d Design, i int) Design {
+			d.Extras = d.Extras[i : i+1]
+			return d
+		}}
+}
+
+// checkExtras wants keys that suit the use.
+func (r *reader) checkExtras() {
+	for i, e := range r.design.Extras {
+		full := fmt.Sprintf("extra[%d].", i+1)
+		for _, key := range []string{"x", "y"} {
+			if e.As == AsPiece && r.source.Given(full+key) && r.good(full+key, full+"as") {
+				r.conflict(full+key, "is for a keep-out, but this is a piece", `write as = "keep-out", or leave it out`)
+			}
+		}
+		if e.As == AsKeepOut && r.source.Given(full+"count") && r.good(full+"count", full+"as") {
+			r.conflict(full+"count", "is for a piece, but this is a keep-out", "leave it out")
+		}
+	}
+}

@@ -1,0 +1,57 @@
+package design
+
+import (
+	"bytes"
+	"slices"
+	"strings"
+	"sync"
+
+	"slingloft/outline/quantity"
+)
+
+// machineKeys is the part of the schema that a machine's own file may hold.
+var machineKeys = sync.OnceValue(func() keys {
+	all := allKeys()
+	k := keys{byKey: map[string]row{}}
+	ours := func(name string) bool { return name == "machine" || strings.HasPrefix(name, "machine.") }
+	for _, r := range all.rows {
+		if ours(r.key) {
+			k.rows = append(k.rows, r)
+			k.byKey[r.key] = r
+		}
+	}
+	k.tables = slices.DeleteFunc(slices.Clone(all.tables), func(t string) bool { return !ours(t) })
+	k.lists = slices.DeleteFunc(slices.Clone(all.lists), func(l repeated) bool { return !ours(l.key) })
+	return k
+})
+
+// ReadMachine reads a file that holds nothing but a machine's settings, under
+// [machine] as a design has them; name is what its faults call it. On any fault
+// the error is a [Faults], as that of [Read].
+func ReadMachine(name string, data []byte) (Machine, error) {
+	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
+	r := &reader{keys: machineKeys(), bad: map[string]bool{},
+		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
+	if p := unreadable(data); p != nil {
+		return Machine{}, Faults{Fault{name, 1, 1, "", p.found, p.hint}}
+	}
+	if i := invalid(data); i >= 0 {
+		at := newLines(data[:i]).position(i)
+		return Machine{}, Faults{Fault{name, at.Line, at.Column, "", "the file is not UTF-8 text from here on", "save it as UTF-8"}}
+	}
+	b := build(name, data, r.keys.example)
+	r.faults = b.faults
+	for key := range b.broken {
+		r.bad[key] = true
+	}
+	r.design = Defaults()
+	r.table("", b.root)
+	if len(r.faults) == 0 && !r.source.Given("machine") {
+		r.fault(Position{1, 1}, "machine", "the table is missing", "write [machine] and its keys below")
+	}
+	r.checkMachine()
+	if len(r.faults) > 0 {
+		return Machine{}, r.faults.sorted()
+	}
+	return r.design.Machine, nil
+}
