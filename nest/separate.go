@@ -10,6 +10,7 @@ type patience struct{ rounds, sweeps int }
 // of all, unless stop says that time is up. It reports whether all are free.
 func (s *search) separate(pt patience) bool {
 	c := s.mover.c
+	c.moves++ // so that a lay that is free from the start spends budget too
 	c.calm()
 	best := c.total()
 	s.least = append(s.least[:0], c.spots...)

@@ -15,7 +15,12 @@ import (
 // of the overlaps that are left in the true width. Widening the strip is from
 // Gardeyn et al. 2025; setting on the grid is our own.
 
-const easeShare = 1e-4 // ease as a fraction of the height
+// Ease is a fraction of the height, but small against the unit, so that only what
+// belongs on the grid is taken there.
+const (
+	easeShare = 1e-4
+	easeUnits = 0.05
+)
 
 // gridOf returns the largest of 1, 1/2 and 1/4 mm of which all sizes in the
 // problem are multiples, 0 where there is none.
@@ -41,7 +46,7 @@ func (p *problem) gridOf() float64 {
 // setGrid turns to searching on the grid, if there is one.
 func (p *problem) setGrid() {
 	if p.grid = p.gridOf(); p.grid > 0 {
-		p.ease = easeShare * p.height
+		p.ease = min(easeShare*p.height, easeUnits*p.grid)
 		p.atlas.grow = -p.safety // pieces on the grid touch without overlap
 	}
 }
@@ -62,7 +67,7 @@ func (s *search) settle() bool {
 	}
 	found := slices.Clone(c.spots)
 	length := c.length
-	defer func() { c.ease = easeShare * s.p.height }()
+	defer func() { c.ease = s.p.ease }()
 	c.ease = 0
 	for _, alongToo := range []bool{true, false} {
 		c.load(s.onGrid(found, alongToo), length)
@@ -70,7 +75,7 @@ func (s *search) settle() bool {
 			return true
 		}
 	}
-	return s.repair()
+	return s.separate(patience{1, 20})
 }
 
 // onGrid returns spots moved into the true height, and onto the grid where they
@@ -78,7 +83,7 @@ func (s *search) settle() bool {
 func (s *search) onGrid(spots []spot, along bool) []spot {
 	c := s.mover.c
 	out := slices.Clone(spots)
-	near := 2 * easeShare * s.p.height
+	near := 2 * s.p.ease
 	snap := func(v float64) float64 {
 		if g := math.Round(v/s.p.grid) * s.p.grid; math.Abs(g-v) <= near {
 			return g
@@ -94,9 +99,4 @@ func (s *search) onGrid(spots []spot, along bool) []spot {
 		out[i].at = geom.Pt(min(max(at.X, 0), x), min(max(at.Y, 0), y))
 	}
 	return out
-}
-
-// repair tries to free the lay that the crowd holds of small overlaps.
-func (s *search) repair() bool {
-	return s.separate(patience{1, 20})
 }
