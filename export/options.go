@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"slingloft/export/fit"
 	"slingloft/export/style"
 	"slingloft/outline"
 	"slingloft/outline/geom"
@@ -18,6 +19,9 @@ type Options struct {
 	// Correct holds the factors by which lengths along x and y are multiplied so
 	// that a machine that is off draws them true, see [Correction]. 0 means 1.
 	Correct [2]float64
+	// Thin is how far, in mm on paper, a line may be off when points of it are left
+	// out to make the file small; 0 keeps every point.
+	Thin float64
 	// Axes is how the machine counts; only HP-GL and G-code follow it.
 	Axes Axes
 	// Scheme is the strokes; the zero value means [style.Default].
@@ -36,6 +40,9 @@ const (
 	minScale = 1.0 / 1000
 	maxScale = 50.0
 )
+
+// maxThin is more than any line of a pattern may be off, mm.
+const maxThin = 1.0
 
 // Correction returns the factor that makes a line of the nominal length come out
 // true on a machine that drew it with the measured length, both in mm.
@@ -78,6 +85,9 @@ func (o Options) Validate() error {
 			return fmt.Errorf("correction %g along %s: want %g to %g", c, axis, minCorrection, maxCorrection)
 		}
 	}
+	if !Inside(o.Thin, 0, maxThin) {
+		return fmt.Errorf("points left out within %g mm: want 0 to %g mm", o.Thin, maxThin)
+	}
 	if err := o.Axes.Validate(); err != nil {
 		return err
 	}
@@ -112,11 +122,15 @@ func (o Options) Size(d Drawing) (width, height float64) {
 	return p.X, p.Y
 }
 
-// Line returns the line as it is drawn in the file, in mm.
+// Line returns the line as it is drawn in the file, in mm. Its points are the
+// caller's own.
 func (o Options) Line(l outline.Line) outline.Line {
 	pts := make(geom.Polyline, len(l.Points))
 	for i, p := range l.Points {
 		pts[i] = o.Point(p)
+	}
+	if o.Thin > 0 {
+		pts = fit.Chords(pts, l.Closed, o.Thin)
 	}
 	l.Points = pts
 	return l

@@ -17,6 +17,7 @@ import (
 	"math"
 
 	"slingloft/export"
+	"slingloft/export/fit"
 	"slingloft/export/style"
 	"slingloft/outline"
 	"slingloft/outline/geom"
@@ -46,7 +47,8 @@ const (
 // writer writes one file.
 type writer struct {
 	*pairs
-	last int // handle given last
+	last      int     // handle given last
+	tolerance float64 // within which arcs replace chords, 0 for no arcs
 }
 
 func (w *writer) next() int {
@@ -54,13 +56,24 @@ func (w *writer) next() int {
 	return w.last
 }
 
-// Write writes the drawing as DXF with a layer for each kind of work.
-func Write(out io.Writer, d export.Drawing, o export.Options) error {
+// Write writes the drawing as DXF with a layer for each kind of work, curves as
+// the chords that the drawing has.
+func Write(out io.Writer, d export.Drawing, o export.Options) error { return WriteArcs(out, d, o, 0) }
+
+// maxArcTolerance is more than any line of a pattern may be off, mm.
+const maxArcTolerance = 1.0
+
+// WriteArcs is [Write] with arcs, as bulges of the polylines, that lie within
+// tolerance mm of the lines, lettering left as it is. 0 writes no arcs.
+func WriteArcs(out io.Writer, d export.Drawing, o export.Options, tolerance float64) error {
+	if !export.Inside(tolerance, 0, maxArcTolerance) {
+		return fmt.Errorf("arcs within %g mm: want 0 to %g mm", tolerance, maxArcTolerance)
+	}
 	plain, err := d.Plain(o)
 	if err != nil {
 		return err
 	}
-	w := &writer{newPairs(out), firstHandle}
+	w := &writer{pairs: newPairs(out), last: firstHandle, tolerance: tolerance}
 	w.header(plain)
 	w.all("0", "SECTION", "2", "CLASSES", "0", "ENDSEC")
 	w.tables(o.Scheme, plain)
@@ -119,17 +132,45 @@ func (w *writer) polyline(l outline.Line) {
 	w.handle(330, handleModel)
 	w.all("100", "AcDbEntity")
 	w.raw(8, l.Work.String())
+	vertices := w.vertices(l)
 	w.all("100", "AcDbPolyline")
-	w.int(90, len(l.Points))
+	w.int(90, len(vertices))
 	w.int(70, flags)
 	w.num(43, 0)
-	for _, p := range l.Points {
-		w.point(p)
+	for _, v := range vertices {
+		w.point(v.at)
+		if v.bulge != 0 {
+			w.raw(42, export.Fixed(v.bulge, bulgeDecimals))
+		}
 	}
 	w.raw(1001, application)
 	for _, part := range inParts(escaped(l.Name)) {
 		w.raw(1000, part)
 	}
+}
+
+// bulgeDecimals keep an arc of 10 m radius true to less than a hundredth of a
+// micrometre.
+const bulgeDecimals = 12
+
+// vertices returns the vertices of a line, with arcs where they are asked for.
+func (w *writer) vertices(l outline.Line) []vertex {
+	var out []vertex
+	if w.tolerance == 0 || l.Work == outline.Lettering {
+		for _, p := range l.Points {
+			out = append(out, vertex{at: p})
+		}
+		return out
+	}
+	at, pieces := fit.Arcs(l.Points, l.Closed, w.tolerance)
+	for _, p := range pieces {
+		out = append(out, vertex{at, p.Bulge})
+		at = p.To
+	}
+	if !l.Closed {
+		out = append(out, vertex{at: at})
+	}
+	return out
 }
 
 // inParts cuts text into strings of extended data, which hold 255 bytes each,

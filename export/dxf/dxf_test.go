@@ -190,6 +190,51 @@ func TestLibreCADOpensIt(t *testing.T) {
 	}
 }
 
+// With arcs the file is a fraction as long, ezdxf finds nothing amiss, and the
+// lines, read back as chords, lie within the tolerance.
+func TestArcs(t *testing.T) {
+	const tolerance = 0.02
+	d := probe.Drawing(t, 1)
+	arcs := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return WriteArcs(b, d, o, tolerance) }
+	data := probe.Bytes(t, arcs, d, export.Options{})
+	const script = `
+import sys, ezdxf
+d = ezdxf.readfile(sys.argv[1])
+a = d.audit()
+n = [len(e) for e in d.modelspace() if e.dxf.layer == "cut-outline"]
+b = sum(1 for e in d.modelspace() for p in e.get_points("b") if p[0] != 0)
+print(len(a.errors), len(a.fixes), max(n), b)`
+	var errors, fixes, vertices, bulges int
+	if n, _ := fmt.Sscan(probe.Script(t, "ezdxf", script, probe.File(t, "a.dxf", data)), &errors, &fixes, &vertices, &bulges); n != 4 {
+		t.Fatal("ezdxf says nothing")
+	}
+	if errors+fixes > 0 || vertices > 30 || bulges < 20 {
+		t.Errorf("%d errors, %d fixes, outlines of %d vertices (98 before), %d bulges", errors, fixes, vertices, bulges)
+	}
+	read, err := Read(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, l := range d.Lines {
+		pts := read.Lines[i].Points
+		if l.Closed {
+			pts = geom.Ring(pts).Closed()
+		}
+		arc := geom.NewArc(pts)
+		for _, p := range l.Points {
+			if _, dist := arc.Nearest(p); dist > tolerance+curveTolerance {
+				t.Fatalf("line %q: point %v is %g mm from the arcs", l.Name, p, dist)
+			}
+		}
+		if math.Abs(lengthOf(l)-lengthOf(read.Lines[i])) > 0.1 {
+			t.Errorf("line %q: %g mm, want %g", l.Name, lengthOf(read.Lines[i]), lengthOf(l))
+		}
+	}
+	if err := WriteArcs(&bytes.Buffer{}, d, export.Options{}, math.NaN()); err == nil {
+		t.Error("a tolerance that is no number was taken")
+	}
+}
+
 func TestEscapes(t *testing.T) {
 	for _, text := range append(probe.Hostile(), `\U+0041`, `\`, "^", "plain", "é", "\\U+", "\\U+00") {
 		e := escaped(text)

@@ -58,7 +58,7 @@ func WritePattern(out io.Writer, d export.Drawing, o export.Options) error {
 			}
 		}
 	}
-	w := &writer{pairs: newPairs(out)}
+	w := &writer{pairs: newPairs(out)} // no handles, no arcs
 	w.all("0", "SECTION", "2", "HEADER", "9", "$ACADVER", "1", "AC1009", "9", "$INSUNITS", "70", "4", "0", "ENDSEC")
 	w.all("0", "SECTION", "2", "BLOCKS")
 	for _, p := range pieces {

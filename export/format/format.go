@@ -105,3 +105,11 @@ func Tiled(p tile.Paper) Format {
 func Pattern() Format {
 	return Format{"pattern", ".pattern.dxf", "sewn-product pattern exchange (ASTM D6673)", dxf.WritePattern, dxf.Read, Lines, 1e-4}
 }
+
+// Arcs returns DXF with arcs within tolerance mm of the lines. They are read back as
+// chords: compare them with those of a file written anew.
+func Arcs(tolerance float64) Format {
+	f := Format{Name: "dxf", Ending: ".dxf", About: "CAD programs, curves as arcs", Read: dxf.Read, Keeps: Lines, Tolerance: 1e-4}
+	f.Write = func(w io.Writer, d export.Drawing, o export.Options) error { return dxf.WriteArcs(w, d, o, tolerance) }
+	return f
+}

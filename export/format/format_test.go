@@ -58,7 +58,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 func TestOwnSettingsReadBack(t *testing.T) {
 	knife := gcode.Defaults(gcode.Knife)
 	d := probe.Drawing(t, 1)
-	for _, f := range []Format{Machine(knife), Tiled(tile.Papers()[0]), Pattern()} {
+	for _, f := range []Format{Machine(knife), Tiled(tile.Papers()[0]), Pattern(), Arcs(0.05)} {
 		read := func(o export.Options) export.Drawing {
 			var b bytes.Buffer
 			if err := f.Write(&b, d, o); err != nil {
@@ -153,6 +153,37 @@ func TestEveryFormatReportsAFullDisk(t *testing.T) {
 		if err := format.Write(f, probe.Square(), export.Options{}); err == nil {
 			t.Errorf("%s: no error from a full disk", format.Name)
 		}
+	}
+}
+
+// Lines thinned to 0.05 mm make smaller files that read back as what was to be
+// written.
+func TestThinned(t *testing.T) {
+	d := probe.Drawing(t, 1)
+	for _, f := range All() {
+		var full, thin bytes.Buffer
+		o := export.Options{Thin: 0.05}
+		if err := f.Write(&full, d, export.Options{}); err != nil {
+			t.Fatal(err)
+		}
+		if err := f.Write(&thin, d, o); err != nil {
+			t.Fatal(err)
+		}
+		if f.Keeps > Size && thin.Len() >= full.Len() {
+			t.Errorf("%s: %d bytes thinned, %d before", f.Name, thin.Len(), full.Len())
+		}
+		if f.Keeps < Names {
+			continue
+		}
+		plain, err := d.Plain(o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		read, err := f.Read(&thin)
+		if err != nil {
+			t.Fatal(err)
+		}
+		probe.Same(t, read, plain, f.Tolerance)
 	}
 }
 
