@@ -93,7 +93,7 @@ func appendFacet(items []picture.Item, f facet, line geom.Polyline) []picture.It
 	path := picture.Path{Lines: []geom.Polyline{line}, Stroke: f.ink, Width: f.width}
 	if f.width == 0 {
 		// The stroke closes the hair's breadth that smoothing leaves between areas.
-		path.Closed, path.Filled, path.Fill, path.Width = true, true, f.ink, 0.1
+		path.Closed, path.Filled, path.Fill, path.Width = true, true, f.ink, 0.25
 	}
 	if n := len(items); n > 0 {
 		if last, ok := items[n-1].(picture.Path); ok && last.Stroke == path.Stroke && last.Width == path.Width {
@@ -171,15 +171,15 @@ func (b *builder) capFacets(c camera, section []vec) []facet {
 }
 
 // lit returns a quadrangle with the shade that a light from above gives the side
-// of it that the viewer sees.
+// of it that the viewer sees. Where it is seen almost edge on, both sides count, so
+// that neighbours do not jump from one to the other.
 func lit(c camera, pts ...vec) facet {
 	n := pts[2].minus(pts[0]).cross(pts[3].minus(pts[1])).unit()
-	if n.dot(c.out) < 0 {
-		n = n.times(-1)
-	}
-	light := c.out.times(0.25).plus(c.up.times(0.9)).plus(c.right.times(-0.5)).unit()
+	source := c.out.times(0.25).plus(c.up.times(0.9)).plus(c.right.times(-0.5)).unit()
+	facing := min(max(0.5+3*n.dot(c.out), 0), 1)
+	light := facing*max(0, n.dot(source)) + (1-facing)*max(0, -n.dot(source))
 	centre := pts[0].plus(pts[1]).plus(pts[2]).plus(pts[3]).times(0.25)
-	return facet{depth: centre.dot(c.out), points: pts, ink: picture.Shade(0.15 + 0.8*max(0, n.dot(light)))}
+	return facet{depth: centre.dot(c.out), points: pts, ink: picture.Shade(0.15 + 0.8*light)}
 }
 
 // nearer is by how much cords and bars count as nearer than the cloth that they

@@ -21,7 +21,7 @@ func (b *builder) hungShape() (Section, error) {
 	solid := b.solidView()
 	s := Section{ID: "hung", Title: "The hung shape"}
 	s.Blocks = append(s.Blocks,
-		Figures{{solid, "Seen from above the foot end's left. Cloth shaded by a light from above.", true}},
+		Figures{{solid, "Seen from above, from the right of the foot end.", true}},
 		Figures{{b.sideView(), "From the side, head to the left. Heights are above the bed's bottom line.", true}},
 		Figures{{b.topView(), "From above.", true}},
 		Figures{{b.endView(), "From the foot end, looking to the head: the sections at both bars and at mid-bay.", false}},

@@ -45,6 +45,9 @@ const (
 	legend = 5.5 // height of the legend's rows over the chart
 )
 
+// apart is the room between an axis' figures and its name, mm.
+const apart = 1.0
+
 // Draw returns the chart as a picture. Curves need at least two finite points.
 func Draw(c Chart) (picture.Picture, error) {
 	rows := legendRows(c.Lines)
@@ -64,7 +67,8 @@ func Draw(c Chart) (picture.Picture, error) {
 	}
 	p.Y.Min, p.Y.Max = low, high
 	size := func(mm float64) vg.Length { return vg.Length(mm / mmPerPoint) }
-	p.Draw(draw.NewCanvas(newCanvas(&pic), size(Width-2), size(Height)))
+	whole := draw.NewCanvas(newCanvas(&pic), size(Width-1), size(Height))
+	p.Draw(draw.Crop(whole, size(1), 0, size(1), 0))
 	drawLegend(&pic, rows)
 	return pic, nil
 }
@@ -87,6 +91,7 @@ func style(p *plot.Plot, c Chart) {
 		a.Tick.LineStyle.Color = a.Color
 		a.Tick.Length = 3
 		a.Padding = 3
+		a.Label.Padding = vg.Length(apart / mmPerPoint)
 		a.Tick.Marker = ticks{}
 	}
 	p.X.Label.Text, p.Y.Label.Text = c.X, c.Y

@@ -140,6 +140,9 @@ func writeFigures(b *strings.Builder, figs sheet.Figures) {
 		class := "narrow"
 		if f.Wide {
 			class = "wide"
+			if f.Picture.Lettered() {
+				class += " lettered"
+			}
 		}
 		fmt.Fprintf(b, "<figure class=\"%s\">\n", class)
 		if f.Wide {

@@ -1,0 +1,265 @@
+package show_test
+
+import (
+	"bytes"
+	"context"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"golang.org/x/net/html"
+
+	"slingloft/cmd/slingloft/internal/browser"
+	"slingloft/cmd/slingloft/show"
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/page"
+	"slingloft/outline/design"
+)
+
+// designs are the built-in design and those of testdata.
+func designs(t *testing.T) map[string][]byte {
+	t.Helper()
+	_, demo := design.Demo()
+	out := map[string][]byte{"demo": demo}
+	for _, pattern := range []string{"inches.toml", "sound/*.toml"} {
+		names, err := filepath.Glob(filepath.Join("../../../testdata/design", pattern))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, n := range names {
+			data, err := os.ReadFile(n)
+			if err != nil {
+				t.Fatal(err)
+			}
+			out[strings.TrimSuffix(filepath.Base(n), ".toml")] = data
+		}
+	}
+	return out
+}
+
+// sheetOf sets out a design's sheet.
+func sheetOf(t testing.TB, name string, data []byte) sheet.Sheet {
+	t.Helper()
+	p, err := work.Read(name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l, err := p.Lay(context.Background(), work.Budget{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := show.Of(&p, l)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// written returns a sheet's page.
+func written(t testing.TB, s sheet.Sheet) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	if err := page.Write(&b, s); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+// TestPages checks every design's page: well formed, nothing from outside, no id
+// twice, every picture with words, no figure that is not one.
+func TestPages(t *testing.T) {
+	made := 0
+	for name, data := range designs(t) {
+		t.Run(name, func(t *testing.T) {
+			// A file may be sound and its bed not; that is tested elsewhere.
+			p, err := work.Read(name, data)
+			if err != nil {
+				t.Skip(err)
+			}
+			made++
+			s, err := show.Unlaid(&p)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, sec := range s.Sections {
+				for _, b := range sec.Blocks {
+					figs, _ := b.(sheet.Figures)
+					for _, f := range figs {
+						if c := f.Picture.Clashes(); len(c) > 0 {
+							t.Errorf("%s: lettering over lettering: %q", f.Picture.ID, c)
+						}
+					}
+				}
+			}
+			checkHTML(t, written(t, s))
+		})
+	}
+	if made < 10 {
+		t.Errorf("only %d designs were made", made)
+	}
+}
+
+func checkHTML(t *testing.T, data []byte) {
+	t.Helper()
+	if m := regexp.MustCompile(`https?://|NaN|\bInf\b|not finite|url\(|@import`).Find(data); m != nil {
+		i := bytes.Index(data, m)
+		t.Errorf("the page holds %q: %.80q", m, data[max(0, i-40):])
+	}
+	root, err := html.Parse(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	ids := map[string]bool{}
+	pictures := 0
+	for n := range root.Descendants() {
+		if n.Type != html.ElementNode {
+			continue
+		}
+		for _, bad := range []string{"script", "link", "img", "iframe", "object", "embed"} {
+			if n.Data == bad {
+				t.Errorf("the page has a %s element", bad)
+			}
+		}
+		if id := attribute(n, "id"); id != "" {
+			if ids[id] {
+				t.Errorf("id %q twice", id)
+			}
+			ids[id] = true
+		}
+		if n.Data == "svg" {
+			pictures++
+			if attribute(n, "role") != "img" || attribute(n, "aria-labelledby") == "" {
+				t.Errorf("picture %s has no text alternative", attribute(n, "id"))
+			}
+		}
+	}
+	if pictures < 12 {
+		t.Errorf("only %d pictures", pictures)
+	}
+	for n := range root.Descendants() {
+		for _, id := range strings.Fields(attribute(n, "aria-labelledby")) {
+			if !ids[id] {
+				t.Errorf("%s is labelled by %q, which is not there", n.Data, id)
+			}
+		}
+	}
+}
+
+func attribute(n *html.Node, key string) string {
+	for _, a := range n.Attr {
+		if a.Key == key {
+			return a.Val
+		}
+	}
+	return ""
+}
+
+// TestSameBytes makes the page of one design twice.
+func TestSameBytes(t *testing.T) {
+	name, demo := design.Demo()
+	if !bytes.Equal(written(t, sheetOf(t, name, demo)), written(t, sheetOf(t, name, demo))) {
+		t.Error("the same design gives different bytes")
+	}
+}
+
+// TestOrder checks that the sections stand in the order in which they are needed,
+// the result of the checks first.
+func TestOrder(t *testing.T) {
+	name, demo := design.Demo()
+	var got []string
+	for _, s := range sheetOf(t, name, demo).Sections {
+		got = append(got, s.ID)
+	}
+	want := "result hung pieces lay cords offsets loads materials order seams charts assumptions sources"
+	if strings.Join(got, " ") != want {
+		t.Errorf("sections %q, want %q", got, want)
+	}
+}
+
+// TestUnmetFirst makes a bar far too thin and expects the sheet to say so first.
+func TestUnmetFirst(t *testing.T) {
+	name, demo := design.Demo()
+	thin := bytes.Replace(demo, []byte("\nwall = \"1.5 mm\""), []byte("\nwall = \"0.3 mm\""), 1)
+	thin = bytes.Replace(thin, []byte("outer_diameter = \"25 mm\""), []byte("outer_diameter = \"9 mm\""), 1)
+	s := sheetOf(t, name, thin)
+	first, ok := s.Sections[0].Blocks[0].(sheet.Notice)
+	if !ok || first.Grade != sheet.Bad || s.Verdict.Grade != sheet.Bad {
+		t.Fatalf("first block %#v, verdict %#v", s.Sections[0].Blocks[0], s.Verdict)
+	}
+	if !strings.Contains(strings.Join(first.Lines, "\n"), "bar") {
+		t.Errorf("the bar is not named: %q", first.Lines)
+	}
+}
+
+// TestEscaping gives a design a name that is markup.
+func TestEscaping(t *testing.T) {
+	name, demo := design.Demo()
+	evil := bytes.Replace(demo, []byte(`name = "Two nights on the river"`), []byte(`name = '</title><script>alert("1")</script>&amp;'`), 1)
+	data := written(t, sheetOf(t, name, evil))
+	if bytes.Contains(data, []byte("<script")) || bytes.Count(data, []byte("</title>")) != 1+bytes.Count(data, []byte("<svg")) {
+		t.Error("the design's name breaks out of its place")
+	}
+}
+
+// TestInBrowser opens the page in Chromium: light and dark, wide and as on a
+// phone, in mm and in inches, and prints it on two papers.
+func TestInBrowser(t *testing.T) {
+	all := designs(t)
+	for _, name := range []string{"demo", "inches"} {
+		t.Run(name, func(t *testing.T) {
+			p := browser.New(t)
+			file := filepath.Join(t.TempDir(), "sheet.html")
+			if err := os.WriteFile(file, written(t, sheetOf(t, name, all[name])), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			for _, view := range []struct {
+				name          string
+				width, height int64
+				dark          bool
+			}{{"wide", 1100, 900, false}, {"dark", 1100, 900, true}, {"phone", 390, 844, false}} {
+				p.Resize(view.width, view.height)
+				p.Dark(view.dark)
+				p.Open("file://" + file)
+				for _, w := range p.Letters() {
+					t.Errorf("%s: %s", view.name, w)
+				}
+				if over := browser.Eval[float64](p, "document.documentElement.scrollWidth - window.innerWidth"); over > 0 {
+					t.Errorf("%s: the page is %g px wider than the screen", view.name, over)
+				}
+				if name == "demo" && view.name != "phone" {
+					for _, w := range p.Axe() {
+						t.Errorf("%s: %s", view.name, w)
+					}
+				}
+				p.Shot(name + "-" + view.name)
+			}
+			p.Quiet()
+			checkPrint(t, p, "A4", chromedp.PaperA4)
+			checkPrint(t, p, "letter", chromedp.PaperLetter)
+		})
+	}
+}
+
+// checkPrint prints the page and checks that every printed page counts itself, has
+// something on it, and that the paper is not wasted.
+func checkPrint(t *testing.T, p *browser.Page, name string, size chromedp.PaperSize) {
+	t.Helper()
+	const least, most = 14, 32
+	pages := p.Paper(size)
+	if len(pages) < least || len(pages) > most {
+		t.Errorf("%s: %d pages, want %d to %d", name, len(pages), least, most)
+	}
+	for i, text := range pages {
+		n, of := browser.Foot(text)
+		if n != i+1 || of != len(pages) {
+			t.Errorf("%s: page %d of %d says %d of %d", name, i+1, len(pages), n, of)
+		}
+		if len(strings.Fields(text)) < 6 {
+			t.Errorf("%s: page %d is empty: %q", name, i+1, text)
+		}
+	}
+}
