@@ -1,0 +1,115 @@
+package command_test
+
+import (
+	"bytes"
+	"image/png"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"slingloft/outline/design"
+	"slingloft/outline/margin"
+)
+
+// root is the top of the repository.
+const root = "../../.."
+
+// The marks between which the README's list of keys stands.
+const (
+	keysFrom = "<!-- keys -->\n"
+	keysTo   = "<!-- end of keys -->"
+)
+
+// With SLINGLOFT_GOLDEN=write the list of keys and the pictures are made anew.
+func writing() bool { return os.Getenv("SLINGLOFT_GOLDEN") == "write" }
+
+func readme(t testing.TB) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(root, "README.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+func TestReadmeListsEveryKey(t *testing.T) {
+	text := readme(t)
+	head, rest, ok := strings.Cut(text, keysFrom)
+	keys, tail, closed := strings.Cut(rest, keysTo)
+	if !ok || !closed {
+		t.Fatal("the README has no place for the keys")
+	}
+	want := "\n" + design.Reference()
+	if keys == want {
+		return
+	}
+	if !writing() {
+		t.Fatal("the README's list of keys is not the program's; SLINGLOFT_GOLDEN=write makes it anew")
+	}
+	if err := os.WriteFile(filepath.Join(root, "README.md"), []byte(head+keysFrom+want+keysTo+tail), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func TestReadmeCautions(t *testing.T) {
+	words := func(s string) string {
+		return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return !('a' <= r && r <= 'z') }), " ")
+	}
+	text := words(strings.ToLower(readme(t)))
+	for _, c := range margin.Cautions() {
+		if !strings.Contains(text, words(strings.ToLower(c))) {
+			t.Errorf("the README does not say: %s", c)
+		}
+	}
+}
+
+// The pictures are small PNG files.
+func TestReadmePictures(t *testing.T) {
+	pictures := regexp.MustCompile(`!\[[^]]+\]\(([^)]+)\)`).FindAllStringSubmatch(readme(t), -1)
+	if len(pictures) < 2 {
+		t.Fatalf("%d pictures, want at least 2", len(pictures))
+	}
+	for _, p := range pictures {
+		data, err := os.ReadFile(filepath.Join(root, p[1]))
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		const most = 150_000
+		if _, err := png.Decode(bytes.NewReader(data)); err != nil || len(data) > most {
+			t.Errorf("%s: %d bytes, %v", p[1], len(data), err)
+		}
+	}
+}
+
+// Every command that the README shows in a block of shell runs, in the order in
+// which it stands there.
+func TestReadmeCommands(t *testing.T) {
+	if testing.Short() {
+		t.Skip("cuts several designs")
+	}
+	text, tried := readme(t), 0
+	examples, err := filepath.Abs(filepath.Join(root, "testdata"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Chdir(t.TempDir())
+	if err := os.Symlink(examples, "testdata"); err != nil {
+		t.Skip("no links here:", err)
+	}
+	for _, block := range regexp.MustCompile("(?s)```sh\n(.*?)```").FindAllStringSubmatch(text, -1) {
+		for row := range strings.Lines(block[1]) {
+			row, _, _ = strings.Cut(row, "#")
+			args, ours := strings.CutPrefix(strings.Replace(row, "go run ./cmd/slingloft", "slingloft", 1), "slingloft ")
+			if ours {
+				tried++
+				output(t, strings.Fields(args)...)
+			}
+		}
+	}
+	if tried < 5 {
+		t.Errorf("%d commands found in the README", tried)
+	}
+}
