@@ -9,8 +9,8 @@ import (
 	"slingloft/outline/hung"
 )
 
-// body builds the bed's panel.
-func (m *maker) body() {
+// body builds the bed's panel, or panels where it is joined.
+func (m *maker) body() error {
 	p := Piece{ID: "body", Title: "body", Stock: Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(m.edges)
 	allow := m.bodyAllowances()
@@ -24,9 +24,17 @@ func (m *maker) body() {
 	if m.d.Cap.Kind == design.Gathered {
 		m.drawstring(&p)
 	}
+	m.out.BodyNet = p.Net
+	if err := m.joins(p.Cut); err != nil {
+		return err
+	}
+	if len(m.out.Joins) > 0 {
+		return m.divide(p)
+	}
 	p.Labels = append(p.Labels, m.bodyLabels()...)
 	p.Checks = bodyChecks(m.edges)
 	m.out.Pieces = append(m.out.Pieces, p)
+	return nil
 }
 
 // bodyAllowances returns the allowance on each net edge, mm. A gathered end has
@@ -121,16 +129,23 @@ func (m *maker) bodyLabels() []Label {
 		m.d.Cloth.Name,
 		"design "+m.digest,
 	)
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
-		bar := m.out.BarLines[e][0].X
-		out = append(out, Label{Text: e.String() + " bar", At: geom.Pt(bar-e.Sign()*2*h, 4*h), Height: h, Turn: math.Pi / 2})
-	}
+	out = append(out, m.lineLabels()...)
 	out = append(out,
-		Label{Text: "centre line", At: geom.Pt(x, 0.8*h), Height: h / 2},
 		Label{Text: "grain (warp)", At: geom.Pt(0, -5*h), Height: h / 2, Anchor: Centre},
 		Label{Text: "left side (single notches)", At: geom.Pt(x, m.sideRoom()), Height: h / 2},
 		Label{Text: "right side (double notches)", At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
 	return out
+}
+
+// lineLabels names the bar lines and the centre line.
+func (m *maker) lineLabels() []Label {
+	h := clothLetter
+	var out []Label
+	for _, e := range []hung.End{hung.Head, hung.Foot} {
+		bar := m.out.BarLines[e][0].X
+		out = append(out, Label{Text: e.String() + " bar", At: geom.Pt(bar-e.Sign()*2*h, 4*h), Height: h, Turn: math.Pi / 2})
+	}
+	return append(out, Label{Text: "centre line", At: geom.Pt(-m.d.Bed.Span/4, 0.8*h), Height: h / 2})
 }
 
 // sideRoom returns a height on the panel well inside the seam over the quarter

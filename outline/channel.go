@@ -51,7 +51,7 @@ func (m *maker) strip(s Side) {
 	p.Labels = append(p.Labels, m.stripLabel(s, c, stitch)...)
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		name: "body " + s.String() + " side to channel", ids: [2]string{"body", p.ID},
+		name: "body " + s.String() + " side to channel", ids: [2]string{m.sideID[s], p.ID},
 		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
 	}, m.out.Reach))
 }
@@ -132,7 +132,7 @@ func (m *maker) facing(s Side) error {
 	}
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		name: "body " + s.String() + " side to facing", ids: [2]string{"body", p.ID},
+		name: "body " + s.String() + " side to facing", ids: [2]string{m.sideID[s], p.ID},
 		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
 	}, 0))
 	return nil

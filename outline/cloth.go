@@ -39,7 +39,11 @@ func (s Side) letter() string {
 type Sewn struct {
 	Pieces []Piece
 	Seams  []Seam
+	Joins  []Join  // that divide the body, from right to left; empty where the roll is wide enough
 	Reach  float64 // from the cord centre in to the body's stitch line, mm
+
+	// BodyNet is the seam line round the whole body, joined or not.
+	BodyNet geom.Ring
 
 	// SideNet is the body's seam line at v > 0 from the head corner to the foot
 	// corner, EndNets the end seams from the right corner to the left one, with
@@ -66,17 +70,20 @@ const clothLetter = 10.0
 
 // ClothPieces builds every cloth piece of a design from its hung shape and flat body.
 // digest is lettered on each piece so that no piece of another design is taken
-// for one of this.
+// for one of this. A body wider than the roll is divided by the joins that the design
+// allows; if they do not do, the error is a [TooWide].
 func ClothPieces(d design.Design, s *hung.Shape, b *flat.Body, digest string) (Sewn, error) {
 	reach, err := Reach(d.Channel.Depth, d.Side.Diameter)
 	if err != nil {
 		return Sewn{}, fmt.Errorf("channel.depth: %w", err)
 	}
-	m := maker{d: d, s: s, b: b, digest: digest}
+	m := maker{d: d, s: s, b: b, digest: digest, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
 	m.seamLines()
 	m.notches()
-	m.body()
+	if err := m.body(); err != nil {
+		return Sewn{}, err
+	}
 	for _, side := range []Side{Left, Right} {
 		if err := m.channel(side); err != nil {
 			return Sewn{}, err
@@ -100,6 +107,8 @@ type maker struct {
 
 	edges []geom.Polyline // the body's net edges, see seamLines
 	cord  flat.Edge       // cord centres at v > 0
+
+	sideID [2]string // the piece of the body that has each side
 }
 
 // The body's net edges, counter-clockwise from the head corner on the right.

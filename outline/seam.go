@@ -8,12 +8,14 @@ import (
 
 // Seam is a pair of edges that are sewn together, walked along their net lines.
 type Seam struct {
-	Name  string
-	IDs   [2]string  // the pieces
-	Side  bool       // a side seam, which carries the bed
-	Flat  [2]float64 // lengths in the flat cloth, mm
-	Hung  [2]float64 // lengths when it hangs, mm
-	Parts []SeamPart // from notch to notch
+	Name string
+	// IDs are the two pieces; "body" stands for the joined panels together.
+	IDs    [2]string
+	Side   bool       // a side seam, which carries the bed
+	Felled bool       // a join of the body, sewn twice as a flat-felled seam
+	Flat   [2]float64 // lengths in the flat cloth, mm
+	Hung   [2]float64 // lengths when it hangs, mm
+	Parts  []SeamPart // from notch to notch
 
 	Difference float64 // first flat length less the second, mm
 	Ease       float64 // of it, planned: what the two edges change when they hang

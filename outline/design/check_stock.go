@@ -142,6 +142,18 @@ func (r *reader) checkRoll() {
 	}
 }
 
+// leastFell is the narrowest allowance of a flat-felled join, mm: half of it shows,
+// and what is trimmed inside is a little less (common practice, no source).
+const leastFell = 8
+
+// checkJoins wants an allowance that a lengthwise join can be felled with.
+func (r *reader) checkJoins() {
+	d := r.design
+	if d.Cloth.Joins > 0 && r.good("cloth.joins", "seam.join_allowance") && d.Seam.Join < leastFell {
+		r.conflict("seam.join_allowance", "is too little for a flat-felled join", r.atLeast("seam.join_allowance", leastFell))
+	}
+}
+
 // checkFlaws keeps the flaws rectangles on the roll.
 func (r *reader) checkFlaws() {
 	if r.bad["cloth.flaw"] {

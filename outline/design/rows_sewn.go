@@ -79,7 +79,7 @@ func seamRows() []row {
 		allowance("seam.side_allowance", "along the sides", func(d *Design) *float64 { return &d.Seam.Side }),
 		allowance("seam.end_allowance", "at the ends of the body", func(d *Design) *float64 { return &d.Seam.End }),
 		allowance("seam.cap_allowance", "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
-		allowance("seam.join_allowance", "at lengthwise joins", func(d *Design) *float64 { return &d.Seam.Join }),
+		allowance("seam.join_allowance", "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide", func(d *Design) *float64 { return &d.Seam.Join }),
 		measure("seam.tolerance", quantity.Length, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
 			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm"),
 		number("seam.tolerance_ratio", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).

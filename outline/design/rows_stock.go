@@ -155,7 +155,7 @@ func clothRows() []row {
 		length("cloth.margin", 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
 			says("Strip kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm"),
 		count("cloth.joins", 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
-			says("Lengthwise joins allowed in the body where it is wider than the roll.", "1", "1").or("0"),
+			says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"),
 		number("cloth.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Cloth.Price }).
 			says("Price per metre of roll.", "7.50", "7.50").known("cost"),
 		flaw("from", "Start of a flaw along the roll, from its cut end.", "900 mm", "36 in", func(d *Design) *float64 { return &lastFlaw(d).Min.X }),

@@ -18,8 +18,11 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 	}
 	for _, s := range p.Sewn.Seams {
 		rows := 1
-		if s.Side {
+		switch {
+		case s.Side:
 			rows = p.Design.Seam.Rows
+		case s.Felled:
+			rows = 2
 		}
 		in.Runs = append(in.Runs, stock.Run{Name: s.Name, Count: 1, Length: s.Hung[0], Rows: rows})
 	}

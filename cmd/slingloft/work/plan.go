@@ -112,7 +112,7 @@ func (p *Plan) rigged() error {
 	}
 	p.Roll = rig.Steadiness(s, d.Sleeper)
 	p.Shelter = rig.Cover(s, d.Hang.Shelter)
-	p.Margins = margin.Of(margin.Input{Shape: s, Design: d, Hook: d.Hang.HookStrength})
+	p.Margins = margin.Of(margin.Input{Shape: s, Design: d, Hook: d.Hang.HookStrength, Joined: len(p.Sewn.Joins) > 0})
 	if names := p.Margins.Strangers; len(names) > 0 {
 		return &blamed{"margin.waived", fmt.Errorf("there is no check %q; the checks are %s", names[0], strings.Join(p.Margins.Names(), "; "))}
 	}
@@ -138,6 +138,10 @@ func (p *Plan) located(err error) error {
 		}
 		return design.Faults{p.source.Fault(no.Key, found, p.hint(no))}
 	}
+	var wide *outline.TooWide
+	if errors.As(err, &wide) {
+		return design.Faults{p.tooWide(wide)}
+	}
 	var b *blamed
 	if errors.As(err, &b) {
 		return design.Faults{p.source.Fault(b.key, b.err.Error(), "change this value or those that it names")}
@@ -161,6 +165,33 @@ func (p *Plan) hint(no *hung.Impossible) string {
 		rounding = quantity.Up
 	}
 	return fmt.Sprintf("%s %s would do", no.Bound, p.source.Quantity(no.Key, dim, no.Limit, rounding))
+}
+
+// tooWide says that the body needs a wider roll, more joins or less girth.
+func (p *Plan) tooWide(e *outline.TooWide) design.Fault {
+	const key = "cloth.width"
+	found := fmt.Sprintf("the body is %s wide as cut, the roll holds %s and cloth.joins allows %s", p.source.Length(key, e.Across, quantity.Up), p.source.Length(key, e.Holds, quantity.Down), outline.Joins(e.Allowed))
+	var ways []string
+	for n, w := range e.Rolls {
+		if w == 0 {
+			continue
+		}
+		if n > e.Allowed && w <= p.Design.Cloth.Width {
+			ways = append(ways, fmt.Sprintf("cloth.joins = %d would do", n))
+			break
+		}
+		ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", p.source.Length(key, w, quantity.Up), outline.Joins(n)))
+	}
+	bar, drop, by := "bed.head_bar", "bed.head_drop", e.Drop
+	if p.Design.Bed.Head == design.Girth {
+		drop, by = "bed.head_girth", e.Over
+	}
+	if e.End == hung.Foot {
+		bar = "bed.foot_bar"
+	}
+	ways = append(ways, fmt.Sprintf("or take %s off the girth at the %s bar: lower %s, by about %s, or %s",
+		p.source.Length(key, e.Over, quantity.Up), e.End, drop, p.source.Length(drop, by, quantity.Up), bar))
+	return p.source.Fault(key, found, strings.Join(ways, "; "))
 }
 
 // Style returns how the design wants lengths written for people.
