@@ -30,8 +30,23 @@ const unitsPerMM = 40
 // pairsPerLine is how many points one PD holds; old buffers are small.
 const pairsPerLine = 30
 
-// Write writes the drawing as HP-GL/2.
-func Write(out io.Writer, d export.Drawing, o export.Options) error {
+// Write writes the drawing as HP-GL/2 with the usual pens, see [Pen].
+func Write(out io.Writer, d export.Drawing, o export.Options) error { return WriteFor(out, d, o, nil) }
+
+// Pens are the pens that draw each kind of work, in the order of [outline.Works],
+// from 1. Where it is shorter or holds 0 the usual pen draws.
+type Pens []int
+
+// of returns the pen for a kind of work.
+func (p Pens) of(w outline.Work) int {
+	if int(w) < len(p) && p[w] > 0 {
+		return p[w]
+	}
+	return Pen(w)
+}
+
+// WriteFor is [Write] with a plotter's own pens. [Read] knows the usual ones only.
+func WriteFor(out io.Writer, d export.Drawing, o export.Options, pens Pens) error {
 	plain, err := d.Plain(o)
 	if err != nil {
 		return err
@@ -49,7 +64,7 @@ func Write(out io.Writer, d export.Drawing, o export.Options) error {
 		if len(paths) == 0 {
 			continue
 		}
-		fmt.Fprintf(w, "SP%d;\n", Pen(work))
+		fmt.Fprintf(w, "SP%d;\n", pens.of(work))
 		for _, s := range travel.Order(paths, at) {
 			pts := s.Follow(paths[s.Path])
 			draw(w, pts)
@@ -70,7 +85,7 @@ func counted(d export.Drawing, a export.Axes) {
 	}
 }
 
-// Pen returns the pen that draws a kind of work, from 1.
+// Pen returns the pen that usually draws a kind of work, from 1.
 func Pen(w outline.Work) int { return int(w) + 1 }
 
 // Beyond16Bits reports whether the drawing reaches where devices that count in 16

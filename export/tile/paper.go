@@ -9,6 +9,15 @@ import (
 type Paper struct {
 	Name          string
 	Width, Height float64
+	Overlap       float64 // of neighbouring pages; 0: [Overlap]
+}
+
+// overlap returns the width that neighbouring pages have in common.
+func (p Paper) overlap() float64 {
+	if p.Overlap == 0 {
+		return Overlap
+	}
+	return p.Overlap
 }
 
 // Papers returns the sizes that can be asked for: A4 and A3 of ISO 216, letter
@@ -16,10 +25,10 @@ type Paper struct {
 func Papers() []Paper {
 	const inch = 25.4
 	return []Paper{
-		{"A4", 210, 297},
-		{"A3", 297, 420},
-		{"Letter", 8.5 * inch, 11 * inch},
-		{"Tabloid", 11 * inch, 17 * inch},
+		{Name: "A4", Width: 210, Height: 297},
+		{Name: "A3", Width: 297, Height: 420},
+		{Name: "Letter", Width: 8.5 * inch, Height: 11 * inch},
+		{Name: "Tabloid", Width: 11 * inch, Height: 17 * inch},
 	}
 }
 
@@ -36,4 +45,7 @@ func PaperNamed(name string) (Paper, error) {
 }
 
 // turned returns the paper lying on its side.
-func (p Paper) turned() Paper { return Paper{p.Name, p.Height, p.Width} }
+func (p Paper) turned() Paper {
+	p.Width, p.Height = p.Height, p.Width
+	return p
+}

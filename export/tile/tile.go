@@ -19,7 +19,8 @@ import (
 	"slingloft/outline/geom"
 )
 
-// Overlap is the width that neighbouring pages have in common, mm.
+// Overlap is the width that neighbouring pages have in common where the paper says
+// no other, mm.
 const Overlap = 12.0
 
 // Room that a page keeps free of the sheet, mm: what printers cannot reach, and
@@ -53,7 +54,7 @@ func window(p Paper) geom.Box {
 func newGrid(sheet export.Drawing, p Paper) grid {
 	w := window(p)
 	count := func(size, window float64) int {
-		return max(1, int(math.Ceil((size-Overlap)/(window-Overlap)-1e-9)))
+		return max(1, int(math.Ceil((size-p.overlap())/(window-p.overlap())-1e-9)))
 	}
 	return grid{p, count(sheet.Width, w.Width()), count(sheet.Height, w.Height()), w, sheet}
 }
@@ -82,7 +83,7 @@ func (c cell) name() string {
 
 // shown returns the window of the cell on the sheet.
 func (g grid) shown(c cell) geom.Box {
-	step := geom.Pt(g.window.Width()-Overlap, g.window.Height()-Overlap)
+	step := geom.Pt(g.window.Width()-g.paper.overlap(), g.window.Height()-g.paper.overlap())
 	corner := geom.Pt(float64(c.column)*step.X, float64(g.rows-1-c.row)*step.Y)
 	return geom.Box{Min: corner, Max: corner.Plus(geom.Pt(g.window.Width(), g.window.Height()))}
 }
@@ -90,7 +91,7 @@ func (g grid) shown(c cell) geom.Box {
 // core returns the part of the sheet that belongs to the cell: up to the joints,
 // and beyond the sheet's edge where there is no neighbour.
 func (g grid) core(c cell) geom.Box {
-	b := g.shown(c).Expanded(-Overlap / 2)
+	b := g.shown(c).Expanded(-g.paper.overlap() / 2)
 	if c.column == 0 {
 		b.Min.X = math.Inf(-1)
 	}
@@ -149,6 +150,9 @@ func Split(d export.Drawing, o export.Options, p Paper) ([]export.Drawing, error
 	w := window(p)
 	if !export.Inside(math.Min(w.Width(), w.Height()), 120, export.MaxSize) {
 		return nil, fmt.Errorf("paper %.30q of %g × %g mm is too small for the check bars", p.Name, p.Width, p.Height)
+	}
+	if !export.Inside(p.overlap(), 6, 50) {
+		return nil, fmt.Errorf("overlap of %g mm between pages: want 6 to 50 mm", p.overlap())
 	}
 	g := best(sheet, p)
 	if n := g.columns * g.rows; n > maxTiles {
