@@ -6,7 +6,8 @@ type Machine struct {
 	Tool          Tool
 	Width, Height float64 // reach of its bed, mm; 0: not given, the sheet fits
 	Origin        Origin
-	Swap          bool    // its x axis runs along the sheet's y
+	XLeft, YDown  bool    // its axes count to the left, downwards
+	Swap          bool    // what is y on the sheet is called x on the machine
 	Kerf          float64 // width of its cut, mm; 0: the sheet's
 
 	// What it made of a line that was drawn Drawn mm long, along its x and y:
@@ -26,6 +27,9 @@ type Machine struct {
 	Paper   string  // that a printer takes, as [Papers] names it
 	Overlap float64 // of neighbouring pages, mm
 
+	Arcs float64 // DXF has arcs within this of the lines, mm; 0: chords only
+	Thin float64 // how far a line may be off when points of it are left out, mm; 0: every point
+
 	Strokes []Stroke
 	Jobs    []Job
 }
@@ -43,20 +47,14 @@ const (
 // Tools are the names of the tools, in the order of their constants.
 func Tools() []string { return []string{"laser", "router", "knife"} }
 
-// Origin is where a machine has its origin.
-type Origin int
-
-// SheetOrigin is the corner that the sheet names; the corners follow it, each by
-// one more than its [Corner].
-const SheetOrigin Origin = 0
-
-// Corner returns the corner of the origin; of is the sheet's.
-func (o Origin) Corner(of Corner) Corner {
-	if o == SheetOrigin {
-		return of
-	}
-	return Corner(o - 1)
+// Origins are the names of the places where a machine may have its zero.
+func Origins() []string {
+	return []string{"sheet", "lower-left", "lower-right", "upper-right", "upper-left", "middle"}
 }
+
+// Origin is where a machine has its zero, by its place in [Origins]; 0 stands for
+// the corner that the sheet names.
+type Origin int
 
 // WholeSheet stands for a sheet of paper as large as the drawing.
 const WholeSheet = "sheet"
@@ -94,7 +92,7 @@ type Job struct {
 }
 
 // OnMachine returns the design for a machine: its sheets no larger than the
-// machine's bed, its cuts as wide as the machine's.
+// machine's bed, its cuts as wide as the machine's, its origin named.
 func (d Design) OnMachine() Design {
 	m := d.Machine
 	if m.Width > 0 {
@@ -107,6 +105,8 @@ func (d Design) OnMachine() Design {
 		d.Sheet.Kerf = m.Kerf
 		d.Sheet.Gap = max(d.Sheet.Gap, m.Kerf)
 	}
-	d.Sheet.Origin = m.Origin.Corner(d.Sheet.Origin)
+	if m.Origin == 0 {
+		d.Machine.Origin = Origin(d.Sheet.Origin) + 1
+	}
 	return d
 }

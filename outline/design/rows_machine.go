@@ -30,10 +30,14 @@ func machineRows() []row {
 			says("Reach of the bed along the sheet's width; templates are divided to fit.", "600 mm", "24 in").known("bed", "bed_width", "x"),
 		length("height", 100, 20000, func(m *Machine) *float64 { return &m.Height }).
 			says("Reach of the bed along the sheet's height.", "400 mm", "16 in").known("depth", "bed_height", "y"),
-		option("machine.origin", func(d *Design) *Origin { return &d.Machine.Origin }, "sheet", "lower-left", "lower-right", "upper-right", "upper-left").
-			says("Corner of the bed where the machine's zero lies; its axes run from there over the bed. sheet: the corner in sheet.origin. Holds for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
+		option("machine.origin", func(d *Design) *Origin { return &d.Machine.Origin }, Origins()...).
+			says("Where on the sheet the machine's zero lies; sheet: the corner in sheet.origin. This and the axes hold for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
+		toggle("machine.x_left", func(d *Design) *bool { return &d.Machine.XLeft }).
+			says("The machine's x counts to the left.", "true", "true").or("false").known("mirror_x", "mirror"),
+		toggle("machine.y_down", func(d *Design) *bool { return &d.Machine.YDown }).
+			says("The machine's y counts downwards.", "true", "true").or("false").known("mirror_y"),
 		toggle("machine.swap_axes", func(d *Design) *bool { return &d.Machine.Swap }).
-			says("The machine's x axis runs along the sheet's height. Holds for programs and plots.", "true", "true").or("false").known("swap", "axes"),
+			says("What is y on the sheet is called x on the machine, and the other way round.", "true", "true").or("false").known("swap", "axes"),
 		length("kerf", 0.01, 10, func(m *Machine) *float64 { return &m.Kerf }).
 			says("Width of this machine's cut; left out, sheet.kerf.", "0.2 mm", "0.008 in").known("cut_width"),
 		length("lead", 0.1, 50, func(m *Machine) *float64 { return &m.Lead }).
@@ -59,6 +63,10 @@ func machineRows() []row {
 			get: func(d *Design) any { return d.Machine.Paper }},
 		length("overlap", 6, 50, func(m *Machine) *float64 { return &m.Overlap }).
 			says("Width that neighbouring pages of a PDF have in common.", "12 mm", "1/2 in").or("12 mm"),
+		length("arcs", 0.001, 1, func(m *Machine) *float64 { return &m.Arcs }).
+			says("DXF has arcs, within this of the lines; left out, chords only.", "0.02 mm", "0.001 in").known("bulges"),
+		length("thin", 0.001, 1, func(m *Machine) *float64 { return &m.Thin }).
+			says("How far a line may be off when points of it are left out; left out, every point is kept.", "0.02 mm", "0.001 in").known("tolerance", "simplify"),
 	}
 	rows[slices.IndexFunc(rows, func(r row) bool { return r.key == "machine.paper" })].
 		set("Paper that a PDF is divided onto; sheet: one page as large as the sheet.", WholeSheet)
