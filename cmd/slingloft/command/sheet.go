@@ -13,12 +13,14 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/page"
+	"slingloft/export/sheet/paper"
 	"slingloft/export/whole"
 )
 
 // sheetOptions are the flags of sheet.
 type sheetOptions struct {
 	out   string
+	paper string
 	force bool
 }
 
@@ -38,23 +40,41 @@ first.`,
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o sheetOptions
 			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "file to write, ending in .html or .pdf")
+			f.StringVar(&o.paper, "paper", "a4", "paper of a PDF file: a4 or letter")
 			f.BoolVar(&o.force, "force", false, "replace a file that is there already")
 			return func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) }
 		},
 	}
 }
 
-// sheetWriter returns what writes a build sheet into a file of the given name.
-func sheetWriter(name string) (func(io.Writer, sheet.Sheet) error, error) {
+// sheetWriter returns what writes a build sheet into a file of the given name,
+// on paper of the given size.
+func sheetWriter(name string, size paper.Size) (func(io.Writer, sheet.Sheet) error, error) {
 	switch strings.ToLower(filepath.Ext(name)) {
 	case ".html", ".htm":
 		return page.Write, nil
+	case ".pdf":
+		return func(w io.Writer, s sheet.Sheet) error { return paper.Write(w, s, size) }, nil
 	}
 	return nil, usagef("sheet: --out %.60q: the name has to end in .html or .pdf", name)
 }
 
+func paperNamed(name string) (paper.Size, error) {
+	switch strings.ToLower(name) {
+	case "a4":
+		return paper.A4, nil
+	case "letter":
+		return paper.Letter, nil
+	}
+	return paper.Size{}, usagef("sheet: --paper is a4 or letter, not %.20q", name)
+}
+
 func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) error {
-	write, err := sheetWriter(o.out)
+	size, err := paperNamed(o.paper)
+	if err != nil {
+		return err
+	}
+	write, err := sheetWriter(o.out, size)
 	if err != nil {
 		return err
 	}

@@ -69,11 +69,18 @@ func word(g sheet.Grade) string {
 	return [...]string{"Checks met.", "Take care.", "Not fit to use."}[g]
 }
 
+// pictures reports whether a block holds pictures: the tables after it belong to
+// it, so that it begins a row.
+func pictures(block sheet.Block) bool {
+	_, yes := block.(sheet.Figures)
+	return yes
+}
+
 // writeBlocks writes a section's blocks, small ones beside each other.
 func writeBlocks(b *strings.Builder, blocks []sheet.Block) {
 	for i := 0; i < len(blocks); {
 		n := i
-		for n < len(blocks) && beside(blocks[n]) {
+		for n < len(blocks) && beside(blocks[n]) && (n == i || !pictures(blocks[n])) {
 			n++
 		}
 		if n == i {
