@@ -92,36 +92,21 @@ type corner struct {
 }
 
 // cornerOf returns the corner between a and b near the given point; limit is how
-// far from it a mitre may reach, in mm. Of several crossings the one nearest to
-// it counts.
+// far from it a mitre may reach, in mm. Both are run on straight by that much; of
+// several crossings the one nearest to the point counts.
 func cornerOf(a, b Polyline, near Point, limit float64) corner {
-	if i, j, p, ok := crossingNearest(a, b, near); ok {
+	last := len(a) - 1
+	out := a[last].Minus(a[last-1]).Unit()
+	in := b[0].Minus(b[1]).Unit()
+	longA, longB := slices.Clone(a), slices.Clone(b)
+	longA[last] = a[last].Plus(out.Times(limit))
+	longB[0] = b[0].Plus(in.Times(limit))
+	if i, j, p, ok := crossingNearest(longA, longB, near); ok && p.Dist(near) <= limit {
 		return corner{i, j + 1, p, p}
-	}
-	end, start := a[len(a)-1], b[0]
-	out := end.Minus(a[len(a)-2]).Unit()
-	in := start.Minus(b[1]).Unit()
-	if p, ok := meet(end, out, start, in); ok && p.Dist(near) <= limit {
-		return corner{len(a) - 2, 1, p, p}
 	}
 	// Square: both run on by half an offset, then join straight.
 	run := limit / mitreLimit / 2
-	return corner{len(a) - 2, 1, end.Plus(out.Times(run)), start.Plus(in.Times(run))}
-}
-
-// meet returns where the rays from p along u and from q along v meet ahead of
-// both.
-func meet(p, u, q, v Point) (Point, bool) {
-	det := u.Cross(v)
-	if math.Abs(det) < 1e-9 {
-		return Point{}, false
-	}
-	w := q.Minus(p)
-	s, t := w.Cross(v)/det, w.Cross(u)/det
-	if s < -1e-9 || t < -1e-9 {
-		return Point{}, false
-	}
-	return p.Plus(u.Times(s)), true
+	return corner{last - 1, 1, a[last].Plus(out.Times(run)), b[0].Plus(in.Times(run))}
 }
 
 // crossingNearest returns the segments of a and b whose crossing lies nearest to
