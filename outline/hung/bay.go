@@ -209,26 +209,18 @@ func (s *solver) beam() (left, moment float64) {
 
 // atThrust solves for the slopes at one thrust, starting from near.
 func (s *solver) atThrust(thrust, dy, dz float64) (trial, error) {
-	var last trial
 	f := func(x []float64) ([]float64, error) {
 		t, err := s.hang(thrust, x[0], x[1], s.p.Bed.Second == design.LevelHooks)
 		if err != nil {
 			return nil, err
 		}
-		last = t
 		return s.closing(&t)
 	}
 	x, err := numeric.Solve(f, []float64{dy, dz}, []float64{1e-6, 1e-6}, tolerance)
 	if err != nil {
 		return trial{}, err
 	}
-	if last.dy != x[0] || last.dz != x[1] {
-		return s.hang(thrust, x[0], x[1], s.needsTails())
-	}
-	if s.needsTails() && s.p.Bed.Second != design.LevelHooks {
-		return s.hang(thrust, x[0], x[1], true)
-	}
-	return last, nil
+	return s.hang(thrust, x[0], x[1], s.needsTails())
 }
 
 // tolerance of every residual, mm (or rad / [rad]): a millionth of a micron.

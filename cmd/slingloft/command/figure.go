@@ -46,7 +46,7 @@ func figure(ctx context.Context, s Streams, args []string, asJSON bool) error {
 		return err
 	}
 	if asJSON {
-		err = printJSON(s, doc)
+		err = doc.WriteJSON(s.Out)
 	} else {
 		err = figures.Text(s.Out, &p, doc)
 	}
