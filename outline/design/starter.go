@@ -5,15 +5,53 @@ import (
 	"strings"
 )
 
+// Proposed is a value for a key of a starter file and the reason for it.
+type Proposed struct {
+	Key   string
+	Value string // as it stands in the file, without its quotes: "1510 mm"
+	Why   string // a sentence
+}
+
 // Starter returns a commented design file to begin with, in inches and pounds or
 // in mm and kg. It names every key and is itself a sound design.
 func Starter(inches bool) string {
+	s := starter{inches: inches}
+	return s.text(starterHead)
+}
+
+// StarterFor returns a starter file with the proposed values, each with its reason
+// beside it; about says what they are proposed for. A key that is not in the schema
+// or cannot have its value is an error.
+func StarterFor(inches bool, about string, values []Proposed) (string, error) {
+	s := starter{inches: inches, values: map[string]Proposed{}}
+	for _, v := range values {
+		r, ok := allKeys().byKey[v.Key]
+		if !ok {
+			return "", fmt.Errorf("%s: is not a known key", v.Key)
+		}
+		if _, p := r.parse(v.Value); p != nil {
+			return "", fmt.Errorf("%s: %s; %s", v.Key, p.found, p.hint)
+		}
+		s.values[v.Key] = v
+	}
+	var head strings.Builder
+	comment(&head, "# ", about)
+	return s.text(starterHead + head.String() + "\n"), nil
+}
+
+// starter writes starter files.
+type starter struct {
+	inches bool
+	values map[string]Proposed // by key; may be nil
+}
+
+func (s starter) text(head string) string {
 	var b strings.Builder
-	b.WriteString(starterHead)
+	b.WriteString(head)
 	k := allKeys()
 	docs := tableDocs()
 	rows := k.in("")
-	writeRows(&b, rows, inches, false)
+	s.rows(&b, rows, false)
 	for _, t := range k.tables {
 		rows := k.in(t)
 		if len(rows) == 0 {
@@ -32,7 +70,7 @@ func Starter(inches bool) string {
 			head = "# " + head
 		}
 		b.WriteString(head + "\n")
-		writeRows(&b, rows, inches, out)
+		s.rows(&b, rows, out)
 	}
 	return b.String()
 }
@@ -56,24 +94,30 @@ func (k keys) in(table string) []row {
 	return out
 }
 
-// writeRows writes keys with their documentation; out leaves all of them out.
-func writeRows(b *strings.Builder, rows []row, inches, out bool) {
+// rows writes keys with their documentation; out leaves all of them out.
+func (s starter) rows(b *strings.Builder, rows []row, out bool) {
 	for i, r := range rows {
 		if i > 0 {
 			b.WriteString("\n")
 		}
 		doc := r.doc
 		if r.form == choice {
-			doc += " One of " + r.limits(inches) + "."
+			doc += " One of " + r.limits(s.inches) + "."
 		}
 		if r.usual != "" {
 			doc += " Left out: " + r.usual + "."
 		}
 		comment(b, "# ", doc)
-		if !r.active || out {
+		value := r.example(s.inches)
+		v, proposed := s.values[r.key]
+		if proposed {
+			comment(b, "# ", v.Why)
+			value = r.quoted(v.Value)
+		}
+		if !r.active && !proposed || out {
 			b.WriteString("# ")
 		}
-		fmt.Fprintf(b, "%s = %s\n", r.name(), r.example(inches))
+		fmt.Fprintf(b, "%s = %s\n", r.name(), value)
 	}
 }
 

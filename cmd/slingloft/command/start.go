@@ -2,44 +2,170 @@ package command
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
+	"os"
+	"strings"
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/work"
 	"slingloft/export/whole"
+	"slingloft/outline"
 	"slingloft/outline/design"
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
+
+// startOptions are the flags of start.
+type startOptions struct {
+	units                          string
+	stature, mass, shoulders, lies string
+	clothWidth                     string
+}
 
 func startCommand() command {
 	return command{
 		name: "start", args: " FILE", most: 1,
-		line: "write a commented starter design to change",
+		line: "write a commented starter design, or one proposed for a sleeper",
 		long: `Writes a complete design with a comment at every value, ready to be changed. It
-never writes over a file that is there already.`,
-		example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n",
+never writes over a file that is there already.
+
+With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
+side depth, tails and legs, each with the reason for it and the source of the body
+measure behind it, in the file. Take it, or change any part of it.`,
+		example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
-			units := f.String("units", "mm", "units to write the design in: mm or in")
-			return func(_ context.Context, s Streams, args []string) error { return start(s, args, *units) }
+			var o startOptions
+			f.StringVar(&o.units, "units", "mm", "units to write the design in: mm or in")
+			f.StringVar(&o.stature, "stature", "", `the sleeper's height, such as "172 cm" or "5 ft 8 in"`)
+			f.StringVar(&o.mass, "mass", "", `the sleeper's mass, such as "80 kg" or "176 lb"`)
+			f.StringVar(&o.shoulders, "shoulders", "", "breadth over the shoulders (default: estimated)")
+			f.StringVar(&o.lies, "sleeps", "", "how the sleeper lies: back or side (default back)")
+			f.StringVar(&o.clothWidth, "cloth-width", "", "usable width of the roll; the body is joined where it is wider")
+			return func(_ context.Context, s Streams, args []string) error { return start(s, args, o) }
 		},
 	}
 }
 
-func start(s Streams, args []string, units string) error {
-	if units != "mm" && units != "in" {
-		return usagef("start: --units is mm or in, not %.20q", units)
+func start(s Streams, args []string, o startOptions) error {
+	if o.units != "mm" && o.units != "in" {
+		return usagef("start: --units is mm or in, not %.20q", o.units)
 	}
 	if len(args) == 0 {
 		return usagef("start: name the file to write, as in slingloft start my.toml")
 	}
-	text := design.Starter(units == "in")
-	err := whole.Write(args[0], whole.Policy{}, func(w io.Writer) error {
+	if o == (startOptions{units: o.units}) {
+		return writeStart(s, args[0], design.Starter(o.units == "in"))
+	}
+	w, err := o.wish()
+	if err != nil {
+		return err
+	}
+	if _, err := os.Lstat(args[0]); err == nil {
+		return writeStart(s, args[0], "") // says that it is there
+	}
+	p, err := work.Propose(args[0], w)
+	if err != nil {
+		return o.refused(err)
+	}
+	if err := writeStart(s, args[0], p.Text); err != nil {
+		return err
+	}
+	reasoning(s.Err, p)
+	return nil
+}
+
+// writeStart writes a new design file and names it.
+func writeStart(s Streams, name, text string) error {
+	err := whole.Write(name, whole.Policy{}, func(w io.Writer) error {
 		_, err := io.WriteString(w, text)
 		return err
 	})
 	if err != nil {
 		return err
 	}
-	fmt.Fprintln(s.Out, args[0])
+	fmt.Fprintln(s.Out, name)
 	return nil
+}
+
+// wish reads the flags that describe the sleeper.
+func (o startOptions) wish() (work.Wish, error) {
+	w, width := work.Wish{Inches: o.units == "in"}, 0.0
+	if w.Inches {
+		w.Person.Step = quantity.Inch / 4
+	}
+	switch o.lies {
+	case "", "back":
+	case "side":
+		w.Person.OnSide = true
+	default:
+		return w, usagef("start: --sleeps is back or side, not %.20q", o.lies)
+	}
+	for _, f := range []struct {
+		flag, text, example string
+		dim                 quantity.Dimension
+		must                bool
+		value               *float64
+		as                  *string
+	}{
+		{"stature", o.stature, "172 cm", quantity.Length, true, &w.Person.Stature, &w.Stature},
+		{"mass", o.mass, "80 kg", quantity.Mass, true, &w.Person.Mass, &w.Mass},
+		{"shoulders", o.shoulders, "", quantity.Length, false, &w.Person.Shoulders, &w.Shoulders},
+		{"cloth-width", o.clothWidth, "", quantity.Length, false, &width, &w.ClothWidth},
+	} {
+		if f.text == "" {
+			if f.must {
+				return w, usagef("start: a proposal needs --stature and --mass; add --%s %q", f.flag, f.example)
+			}
+			continue
+		}
+		q, err := quantity.As(f.text, f.dim)
+		if err != nil {
+			return w, usagef("start: --%s: %v", f.flag, err)
+		}
+		*f.value, *f.as = q.Value, strings.TrimSpace(f.text)
+	}
+	return w, nil
+}
+
+// refused names the flag that a proposal failed for.
+func (o startOptions) refused(err error) error {
+	var no *hung.Impossible
+	if errors.As(err, &no) {
+		flag := map[string]string{"sleeper.stature": "stature", "sleeper.mass": "mass", "sleeper.shoulders": "shoulders"}[no.Key]
+		limit := fmt.Sprintf("%.0f mm", no.Limit)
+		switch {
+		case flag == "":
+			return usagef("start: %v", err)
+		case flag == "mass":
+			limit = fmt.Sprintf("%.0f kg", no.Limit)
+		case o.units == "in":
+			limit = quantity.Style{Inches: true}.Length(no.Limit)
+		}
+		return usagef("start: --%s: %s; %s %s would do", flag, no.Reason, no.Bound, limit)
+	}
+	var f design.Faults
+	if errors.As(err, &f) && len(f) > 0 {
+		return usagef("start: no bed that can be cut: %s: %s; %s", f[0].Key, f[0].Found, f[0].Hint)
+	}
+	return usagef("start: %v", err)
+}
+
+// reasoning tells briefly how the proposal came about.
+func reasoning(w io.Writer, p work.Proposal) {
+	for _, v := range p.Values {
+		if why, ok := strings.CutPrefix(v.Why, "Proposed: "); ok {
+			why, _, _ = strings.Cut(why, ". Source: ")
+			sayf(w, "%s = %s: %s", v.Key, v.Value, strings.TrimSuffix(why, "."))
+		}
+	}
+	for _, c := range p.Plan.Margins.Unmet() {
+		sayf(w, "not strong enough with the example's parts: %s has margin %s, required %s", c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+	}
+	if p.Joins > 0 {
+		sayf(w, "the cloth is narrow: the body is cut with %s", outline.Joins(p.Joins))
+	}
+	say(w, "reasons and sources stand beside each value in the file; proportions are own choice")
 }

@@ -1,0 +1,99 @@
+package work_test
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"testing"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
+	"slingloft/outline/fit"
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
+)
+
+// wish returns a wish in round figures of either system of units.
+func wish(stature, mass float64, side, inches bool) work.Wish {
+	w := work.Wish{Inches: inches, Person: fit.Person{Stature: stature, Mass: mass, OnSide: side}}
+	w.Stature, w.Mass = fmt.Sprintf("%g mm", stature), fmt.Sprintf("%g kg", mass)
+	if inches {
+		w.Person.Step = quantity.Inch / 4
+	}
+	return w
+}
+
+// For everyone that a bed is proposed for, on the back and on the side, in mm and
+// in inches, the file is a design that hangs, and its pieces can be cut.
+func TestProposeForEveryone(t *testing.T) {
+	n := 0
+	for i, stature := range []float64{fit.LeastStature, 1480, 1725, 2010, fit.MostStature} {
+		for k, mass := range []float64{fit.LeastMass, 58, 95, fit.MostMass} {
+			side, inches := (i+k)%2 == 0, (i+2*k)%3 == 0
+			p, err := work.Propose("p.toml", wish(stature, mass, side, inches))
+			if err != nil {
+				t.Errorf("%.0f mm, %.0f kg, on the side %t, inches %t: %v", stature, mass, side, inches, err)
+				continue
+			}
+			n++
+			checkProposal(t, p, side, inches)
+			if len(p.Plan.Sewn.Joins) != p.Joins {
+				t.Errorf("%.0f mm, %.0f kg: %d joins, the design allows %d", stature, mass, len(p.Plan.Sewn.Joins), p.Joins)
+			}
+		}
+	}
+	t.Logf("%d proposals", n)
+}
+
+// checkProposal looks for every reason beside its value.
+func checkProposal(t *testing.T, p work.Proposal, side, inches bool) {
+	t.Helper()
+	d := p.Plan.Design
+	if (d.Sleeper.Lies == design.OnSide) != side || d.Output.Inches != inches {
+		t.Errorf("lies %v, inches %v", d.Sleeper.Lies, d.Output.Inches)
+	}
+	flow := strings.Join(strings.Fields(strings.ReplaceAll(p.Text, "\n#", " ")), " ")
+	for _, v := range p.Values {
+		if v.Why == "" || !strings.Contains(flow, v.Why+" "+v.Key[strings.LastIndexByte(v.Key, '.')+1:]+" = ") {
+			t.Errorf("%s: no reason %q beside it", v.Key, v.Why)
+		}
+		if strings.HasPrefix(v.Why, "Proposed") && !strings.Contains(v.Why, "Source: ") && v.Key != "cloth.joins" {
+			t.Errorf("%s: no source: %q", v.Key, v.Why)
+		}
+	}
+}
+
+// What is given stands in the file as given, and the cloth that is given decides
+// about joins.
+func TestProposeAsGiven(t *testing.T) {
+	w := wish(1720, 80, false, false)
+	w.Stature, w.Mass = "172 cm", "176 lb"
+	w.Shoulders, w.Person.Shoulders = "47.5 cm", 475
+	joins := 0
+	for _, width := range []string{"2 m", "95 cm", "60 cm"} {
+		w.ClothWidth = width
+		p, err := work.Propose("p.toml", w)
+		if err != nil {
+			t.Fatalf("%s: %v", width, err)
+		}
+		for _, want := range []string{`stature = "172 cm"`, `mass = "176 lb"`, `shoulders = "47.5 cm"`, `width = "` + width + `"`} {
+			if !strings.Contains(p.Text, "\n"+want) {
+				t.Errorf("%s: the file does not say %s", width, want)
+			}
+		}
+		if p.Joins != joins || p.Plan.Design.Sleeper.Shoulders != 475 {
+			t.Errorf("%s: %d joins, want %d", width, p.Joins, joins)
+		}
+		joins++
+	}
+	w.ClothWidth = "30 cm"
+	var faults design.Faults
+	if _, err := work.Propose("p.toml", w); !errors.As(err, &faults) || faults[0].Key != "cloth.width" {
+		t.Errorf("a roll of 30 cm: %v", err)
+	}
+	w.Person.Mass = 400
+	var no *hung.Impossible
+	if _, err := work.Propose("p.toml", w); !errors.As(err, &no) || no.Key != "sleeper.mass" {
+		t.Errorf("400 kg: %v", err)
+	}
+}
