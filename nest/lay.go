@@ -9,11 +9,13 @@ import (
 // lay turns spots into a Lay.
 func (p *problem) lay(spots []spot) Lay {
 	var lay Lay
+	rank := p.bedRanks(spots)
 	for i, s := range spots {
 		pc := p.pieces[i]
-		bed := p.bedAt(s.at.X)
+		at := p.bedAt(s.at.X)
+		bed := rank[at]
 		m := pc.poses[s.pose].motion
-		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.margin-float64(bed)*p.pitch, p.margin))
+		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.margin-float64(at)*p.pitch, p.margin))
 		m, right := p.pulledIn(p.items[pc.item].Outline, m)
 		if bed+1 > lay.Beds {
 			lay.Beds, lay.Length = bed+1, 0
@@ -27,6 +29,19 @@ func (p *problem) lay(spots []spot) Lay {
 		lay.Density = p.area / used
 	}
 	return lay
+}
+
+// bedRanks returns, for every bed in the row, its number when empty ones are left out.
+func (p *problem) bedRanks(spots []spot) []int {
+	filled := make([]bool, p.beds+1)
+	for _, s := range spots {
+		filled[p.bedAt(s.at.X)] = true
+	}
+	rank := make([]int, len(filled))
+	for k := 1; k < len(rank); k++ {
+		rank[k] = rank[k-1] + btoi(filled[k-1])
+	}
+	return rank
 }
 
 // used returns the area of stock that lay takes, margins included.
@@ -65,12 +80,13 @@ func nudged(x, up, down float64) float64 {
 	return x
 }
 
-// bedAt returns the bed that a piece with its left end at x lies on.
+// bedAt returns the bed that a piece with its left end at x lies on. Half the
+// wall before a bed counts as its own, for the sake of rounding.
 func (p *problem) bedAt(x float64) int {
 	if p.pitch == 0 {
 		return 0
 	}
-	return int(x / p.pitch)
+	return int((x + p.wallWidth()/2) / p.pitch)
 }
 
 // bedStart returns where the last bed of a row of the length given begins.

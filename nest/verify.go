@@ -14,16 +14,16 @@ const slack = 1e-9
 
 // LayError names the placements that break the promise of a lay.
 type LayError struct {
-	Item, Copy    int
-	Other, Other2 int // item and copy of the second piece; −1 where there is none
-	Reason        string
+	Item, Copy           int
+	OtherItem, OtherCopy int // item and copy of the second piece; −1 where there is none
+	Reason               string
 }
 
 func (e *LayError) Error() string {
-	if e.Other < 0 {
+	if e.OtherItem < 0 {
 		return fmt.Sprintf("item %d copy %d: %s", e.Item, e.Copy, e.Reason)
 	}
-	return fmt.Sprintf("item %d copy %d and item %d copy %d: %s", e.Item, e.Copy, e.Other, e.Other2, e.Reason)
+	return fmt.Sprintf("item %d copy %d and item %d copy %d: %s", e.Item, e.Copy, e.OtherItem, e.OtherCopy, e.Reason)
 }
 
 // Verify checks a lay on a strip: every copy of every item placed once in an
