@@ -1,0 +1,218 @@
+// Package prove reads a file that was written for a drawing and says how far it
+// agrees with it: size of the sheet, check bars, every line's place, shape, kind of
+// work and closedness, and the layers. It finds files that were rescaled, edited
+// by hand or written for something else.
+//
+// Where the format keeps all of a drawing the file is compared with the drawing
+// itself; otherwise with a file written anew and read by the same reader.
+package prove
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"slingloft/export"
+	"slingloft/export/format"
+	"slingloft/outline/geom"
+)
+
+// Limit is how far a point may lie from its place, mm, where the format does not
+// round more coarsely: a hundredth, as all lengths are true to that.
+const Limit = 0.01
+
+// Sheet is what a file should hold and how it was written.
+type Sheet struct {
+	Drawing export.Drawing
+	Options export.Options
+	Format  format.Format
+}
+
+// Report is what was found in a file.
+type Report struct {
+	Lines int     // that were compared
+	Worst float64 // greatest deviation of a point among them, mm
+	Where string  // the line that holds it
+	// Faults are what does not agree, the gravest first; none if the file agrees.
+	Faults []string
+}
+
+// Agrees reports whether the file agrees in all that was compared.
+func (r Report) Agrees() bool { return len(r.Faults) == 0 }
+
+// String returns the report on one line.
+func (r Report) String() string {
+	const most = 5
+	if !r.Agrees() {
+		faults := r.Faults
+		if n := len(faults) - most; n > 0 {
+			faults = append(slices.Clone(faults[:most]), fmt.Sprintf("%d more", n))
+		}
+		return "does not agree: " + strings.Join(faults, "; ")
+	}
+	if r.Lines == 0 {
+		return "agrees: the same picture"
+	}
+	return fmt.Sprintf("agrees: %d lines, worst %s mm", r.Lines, export.Fixed(r.Worst, 4))
+}
+
+func (r *Report) fault(format string, a ...any) {
+	r.Faults = append(r.Faults, fmt.Sprintf(format, a...))
+}
+
+// File compares the content of a file with the sheet that it should hold. The
+// error says that it cannot be read, or that the sheet cannot be written.
+func File(data []byte, s Sheet) (Report, error) {
+	var r Report
+	var anew bytes.Buffer
+	if err := s.Format.Write(&anew, s.Drawing, s.Options); err != nil {
+		return r, err
+	}
+	got, err := s.Format.Read(bytes.NewReader(data))
+	if err != nil {
+		return r, err
+	}
+	want, err := s.wanted(anew.Bytes())
+	if err != nil {
+		return r, err
+	}
+	limit := math.Max(Limit, 1.5*s.Format.Tolerance)
+	r.size(got, want, limit)
+	if s.Format.Keeps == format.Size {
+		return r, r.picture(data, anew.Bytes())
+	}
+	// Nothing is compared line by line where there is no end of lines to compare.
+	if n := len(got.Lines); n > 4*len(want.Lines)+1000 {
+		r.fault("%d lines where %d are due", n, len(want.Lines))
+		return r, nil
+	}
+	var m match
+	if s.Format.Keeps == format.Names {
+		m = byName(want.Lines, got.Lines, limit)
+	} else {
+		m = byPlace(want.Lines, got.Lines, limit)
+	}
+	r.bars(got, want, s.Format.Keeps, limit)
+	r.lines(m, got, want, limit)
+	r.end(s.Format.Name, data)
+	r.layers(layersOf(s.Format.Name, data), layersOf(s.Format.Name, anew.Bytes()))
+	return r, nil
+}
+
+// wanted returns what the reader should find: the plain drawing, if the format
+// keeps it whole, or else what it finds in the file written anew.
+func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
+	read, err := s.Format.Read(bytes.NewReader(anew))
+	if err != nil || s.Format.Keeps != format.Names {
+		return read, err
+	}
+	plain, err := s.Drawing.Plain(s.Options)
+	if err != nil || len(plain.Lines) != len(read.Lines) {
+		return read, err // divided into pages
+	}
+	return plain, nil
+}
+
+// size compares the sizes of the sheets.
+func (r *Report) size(got, want export.Drawing, limit float64) {
+	if math.Abs(got.Width-want.Width) > limit || math.Abs(got.Height-want.Height) > limit {
+		r.fault("sheet of %.2f × %.2f mm, %.2f × %.2f due", got.Width, got.Height, want.Width, want.Height)
+	}
+}
+
+// bars compares the check bars, where they can be told from other lines; bars that
+// are gone are told with the other lines.
+func (r *Report) bars(got, want export.Drawing, keeps format.Keeping, limit float64) {
+	if keeps != format.Names {
+		return
+	}
+	for _, bar := range export.Bars() {
+		a, okA := lengthOf(got, bar.Name)
+		b, okB := lengthOf(want, bar.Name)
+		if okA && okB && math.Abs(a-b) > limit {
+			r.fault("%s measures %.2f mm, %.2f due", bar.Name, a, b)
+		}
+	}
+}
+
+func lengthOf(d export.Drawing, name string) (float64, bool) {
+	for _, l := range d.Lines {
+		if l.Name == name {
+			return l.Points.Length(), true
+		}
+	}
+	return 0, false
+}
+
+// lines tells what came of the comparison of lines.
+func (r *Report) lines(m match, got, want export.Drawing, limit float64) {
+	r.Lines = len(m.pairs)
+	var off []pair
+	var other []string
+	for _, p := range m.pairs {
+		if p.off > r.Worst || r.Where == "" {
+			r.Worst, r.Where = p.off, p.want.Name
+		}
+		if p.off > limit {
+			off = append(off, p)
+		}
+		if p.want.Work != p.got.Work {
+			other = append(other, fmt.Sprintf("%s is %s, %s due", named(p.want), p.got.Work, p.want.Work))
+		} else if p.want.Closed != p.got.Closed {
+			other = append(other, fmt.Sprintf("%s is %s", named(p.want), map[bool]string{true: "closed", false: "open"}[p.got.Closed]))
+		}
+	}
+	if len(off) > 0 {
+		worst := slices.MaxFunc(off, func(a, b pair) int { return int(math.Copysign(1, a.off-b.off)) })
+		r.fault("%s off, most of all %s, by %.2f mm", counted(len(off)), named(worst.want), worst.off)
+	}
+	if 2*len(off) > len(m.pairs) {
+		r.scale(got, want)
+	}
+	r.list("missing", m.missing)
+	r.list("not due", m.extra)
+	r.Faults = append(r.Faults, other...)
+}
+
+func counted(n int) string {
+	if n == 1 {
+		return "1 line"
+	}
+	return fmt.Sprintf("%d lines", n)
+}
+
+// scale tells by how much everything is larger than it should be.
+func (r *Report) scale(got, want export.Drawing) {
+	a, b := boundsOf(got), boundsOf(want)
+	if b.Width() == 0 || b.Height() == 0 {
+		return
+	}
+	kx, ky := a.Width()/b.Width(), a.Height()/b.Height()
+	const noise = 1e-5
+	if math.Abs(kx-1) > noise || math.Abs(ky-1) > noise {
+		r.fault("rescaled to %.3f %% along x and %.3f %% along y", 100*kx, 100*ky)
+	} else if d := a.Min.Minus(b.Min); d.Len() > Limit {
+		r.fault("moved by %.2f mm along x and %.2f mm along y", d.X, d.Y)
+	}
+}
+
+func boundsOf(d export.Drawing) geom.Box {
+	box := geom.EmptyBox()
+	for _, l := range d.Lines {
+		box = box.Union(l.Points.Bounds())
+	}
+	return box
+}
+
+// list tells the names of lines that only one side has.
+func (r *Report) list(what string, names []string) {
+	const most = 3
+	switch n := len(names); {
+	case n > most:
+		r.fault("%s: %s and %d more lines", what, strings.Join(names[:most], ", "), n-most)
+	case n > 0:
+		r.fault("%s: %s", what, strings.Join(names, ", "))
+	}
+}
