@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 	"os"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -99,6 +100,30 @@ func TestWriteReadsBack(t *testing.T) {
 		again := read(t, "again", string(Write(d)))
 		if diff := cmp.Diff(d, again); diff != "" {
 			t.Errorf("read back (-first +again):\n%s\nof\n%s", diff, Write(d))
+		}
+	}
+}
+
+// A proposed value takes the example's place, with its reason above it, and a key
+// that is left out as a rule is then given. What cannot be read is refused.
+func TestStarterFor(t *testing.T) {
+	text, err := StarterFor(false, "For one who sleeps well.", []Proposed{
+		{"bed.span", "1510 mm", "As long as asked."}, {"cloth.joins", "1", "Proposed: to try it."}, {"sleeper.lies", "side", "As asked."},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{"\n# For one who sleeps well.\n", "\n# As long as asked.\nspan = \"1510 mm\"\n", "\n# Proposed: to try it.\njoins = 1\n"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the file lacks %q", want)
+		}
+	}
+	if d := read(t, "proposed", text); d.Bed.Span != 1510 || d.Cloth.Joins != 1 || d.Sleeper.Lies != OnSide {
+		t.Errorf("span %v, joins %v, lies %v", d.Bed.Span, d.Cloth.Joins, d.Sleeper.Lies)
+	}
+	for _, bad := range []Proposed{{"bed.spam", "1 m", "x."}, {"bed.span", "1510", "x."}, {"bed.span", "9 m", "x."}, {"sleeper.lies", "belly", "x."}} {
+		if _, err := StarterFor(true, "x", []Proposed{bad}); err == nil || !strings.HasPrefix(err.Error(), bad.Key+": ") {
+			t.Errorf("%+v: %v", bad, err)
 		}
 	}
 }
