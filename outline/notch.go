@@ -82,18 +82,21 @@ const (
 func drawNotches(e flat.Edge, ns []Notch, st notchStyle) (lines []Line, labels []Label) {
 	arc := geom.NewArc(e.Flat)
 	for _, n := range ns {
-		p, dir := arc.At(e.FlatOf(n.At))
-		in := dir.Left().Times(st.inside)
-		out := p.Minus(in.Times(st.allowance))
-		tip := out.Plus(in.Times(min(notchStroke, max(st.allowance, notchStroke/2))))
+		at := e.FlatOf(n.At)
 		shifts := []float64{0}
 		if n.Double {
+			// Along the edge, so that both stay on it where it turns at a bar.
 			shifts = []float64{-notchPitch / 2, notchPitch / 2}
 		}
 		for _, s := range shifts {
-			d := dir.Times(s)
-			lines = append(lines, Line{Name: "notch " + n.Name, Work: Mark, Points: geom.Polyline{out.Plus(d), tip.Plus(d)}})
+			p, dir := arc.At(at + s)
+			in := dir.Left().Times(st.inside)
+			out := p.Minus(in.Times(st.allowance))
+			tip := out.Plus(in.Times(min(notchStroke, max(st.allowance, notchStroke/2))))
+			lines = append(lines, Line{Name: "notch " + n.Name, Work: Mark, Points: geom.Polyline{out, tip}})
 		}
+		p, dir := arc.At(at)
+		in := dir.Left().Times(st.inside)
 		if st.letter > 0 {
 			at := p.Plus(in.Times(2.2 * st.letter))
 			labels = append(labels, Label{Text: n.Name, At: at, Height: st.letter, Turn: readable(dir.Angle()), Anchor: Centre})
