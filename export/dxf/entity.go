@@ -9,9 +9,10 @@ import (
 	"slingloft/outline/geom"
 )
 
-// curveTolerance is how far the chords of an arc may lie from it, in the file's
-// own unit of a millimetre or more.
-const curveTolerance = 0.005
+// curveTolerance is how far the chords of a curve may lie from it, mm; blocks that
+// are inserted larger than they are drawn, by the 25.4 of an inch for one, still
+// stay well within a twentieth of a millimetre.
+const curveTolerance = 0.001
 
 // entity is one line of a file, or one insertion of a block.
 type entity struct {
@@ -29,9 +30,12 @@ type raw struct {
 	flags               int
 	value               map[int]float64
 	vertices            []vertex
+	spline              spline
 	name                string
 	block               string
-	mirrored            bool // extrusion along −z: x runs the other way
+	copies              int     // of a block in rows and columns, 0 or 1 for one
+	mirrored            bool    // extrusion along −z: x runs the other way
+	tolerance           float64 // for curves, in the file's unit
 }
 
 type vertex struct {
@@ -62,6 +66,7 @@ func (f *file) readEntities(s *scanner, out []entity) ([]entity, error) {
 		if err != nil {
 			return nil, fmt.Errorf("line %d: %s: %w", s.line, p.value, err)
 		}
+		r.tolerance = curveTolerance / f.unit()
 		e, err := r.entity()
 		if err != nil {
 			return nil, fmt.Errorf("line %d: %s %s: %w", s.line, p.value, r.handle, err)
@@ -101,8 +106,14 @@ func readRaw(s *scanner, kind string) (raw, error) {
 			r.layer = p.value
 		case p.code == 2 && (kind == "INSERT" || kind == "BLOCK"):
 			r.block = p.value
-		case p.code == 70 && kind != "INSERT":
+		case (p.code == 70 || p.code == 71) && kind == "INSERT":
+			var n int
+			n, err = p.integer()
+			r.copies = max(r.copies, n)
+		case p.code == 70:
 			r.flags, err = p.integer()
+		case p.code == 71 && kind == "SPLINE":
+			r.spline.degree, err = p.integer()
 		case p.code >= 10 && p.code < 60 && p.code != 43, p.code == 230:
 			err = r.number(p)
 		}
@@ -117,6 +128,9 @@ func (r *raw) number(p pair) error {
 	v, err := p.number()
 	if err != nil {
 		return err
+	}
+	if r.kind == "SPLINE" {
+		return r.spline.number(p.code, v)
 	}
 	if r.kind == "LWPOLYLINE" {
 		switch n := len(r.vertices); {
@@ -181,7 +195,20 @@ func (r *raw) entity() (entity, error) {
 	centre := geom.Pt(v[10], v[20])
 	switch r.kind {
 	case "LINE":
+		// Its points are the world's own, whatever side it is seen from.
 		e.points = geom.Polyline{centre, geom.Pt(v[11], v[21])}
+		return e, nil
+	case "ELLIPSE":
+		e.points, e.closed = r.ellipse()
+		return e, nil
+	case "SPLINE":
+		var err error
+		e.closed = r.flags&1 != 0
+		e.points, err = r.spline.points(r.tolerance)
+		if n := len(e.points); e.closed && n > 2 && e.points[0].Dist(e.points[n-1]) < r.tolerance {
+			e.points = e.points[:n-1]
+		}
+		return e, err
 	case "LWPOLYLINE":
 		return r.polyline(e)
 	case "POLYLINE":
@@ -190,7 +217,7 @@ func (r *raw) entity() (entity, error) {
 		}
 		return r.polyline(e)
 	case "CIRCLE":
-		e.points, e.closed = arc(centre, v[40], 0, 2*math.Pi), true
+		e.points, e.closed = arc(centre, v[40], 0, 2*math.Pi, r.tolerance), true
 		e.points = e.points[:len(e.points)-1]
 	case "ARC":
 		from, to := v[50]*math.Pi/180, v[51]*math.Pi/180
@@ -198,8 +225,11 @@ func (r *raw) entity() (entity, error) {
 		if turn <= 0 {
 			turn += 2 * math.Pi
 		}
-		e.points = arc(centre, v[40], from, turn)
+		e.points = arc(centre, v[40], from, turn, r.tolerance)
 	case "INSERT":
+		if r.copies > 1 {
+			return e, fmt.Errorf("a block in rows and columns is not read, explode it first")
+		}
 		e.block = r.block
 		e.placement = placement{scaleX: or(v, 41, 1), scaleY: or(v, 42, 1), turn: v[50] * math.Pi / 180, at: centre}
 	default:
@@ -214,7 +244,7 @@ func (r *raw) entity() (entity, error) {
 func (r *raw) polyline(e entity) (entity, error) {
 	var err error
 	e.closed = r.flags&1 != 0
-	e.points, err = bulged(r.vertices, e.closed)
+	e.points, err = bulged(r.vertices, e.closed, r.tolerance)
 	return r.unmirrored(e), err
 }
 
@@ -236,13 +266,13 @@ func or(v map[int]float64, code int, missing float64) float64 {
 }
 
 // arc returns the arc from the angle from through turn radians, positive to the
-// left, with both its ends.
-func arc(centre geom.Point, radius, from, turn float64) geom.Polyline {
+// left, with both its ends, chords within the tolerance of it.
+func arc(centre geom.Point, radius, from, turn, tolerance float64) geom.Polyline {
 	const fewest, most = 3, 4000
 	radius = math.Abs(radius)
 	n := fewest
-	if radius > curveTolerance {
-		wish := math.Ceil(math.Abs(turn) / (2 * math.Acos(1-curveTolerance/radius)))
+	if radius > tolerance {
+		wish := math.Ceil(math.Abs(turn) / (2 * math.Acos(1-tolerance/radius)))
 		if !(wish < most) {
 			wish = most
 		}
@@ -259,7 +289,7 @@ func arc(centre geom.Point, radius, from, turn float64) geom.Polyline {
 // bulged returns the polyline through the vertices, its arcs as chords. A bulge is
 // the tangent of a quarter of the angle that its arc turns through, positive to
 // the left.
-func bulged(vertices []vertex, closed bool) (geom.Polyline, error) {
+func bulged(vertices []vertex, closed bool, tolerance float64) (geom.Polyline, error) {
 	var out geom.Polyline
 	for i, v := range vertices {
 		if len(out) > export.MaxPoints {
@@ -279,7 +309,7 @@ func bulged(vertices []vertex, closed bool) (geom.Polyline, error) {
 		// From the chord's middle the centre lies to the left by half the chord
 		// over the tangent of half the turn.
 		centre := v.at.Towards(next, 0.5).Plus(chord.Left().Times(0.5 / math.Tan(turn/2)))
-		pts := arc(centre, centre.Dist(v.at), v.at.Minus(centre).Angle(), turn)
+		pts := arc(centre, centre.Dist(v.at), v.at.Minus(centre).Angle(), turn, tolerance)
 		out = append(out, pts[1:len(pts)-1]...)
 	}
 	return out, nil

@@ -15,7 +15,7 @@ import (
 var ErrNoUnit = errors.New("the file names no unit of length ($INSUNITS)")
 
 // Read reads a DXF file into a drawing in mm: LINE, LWPOLYLINE, plane POLYLINE,
-// ARC and CIRCLE in the model space, straight or by INSERT of a block. Kinds of
+// ARC, CIRCLE, ELLIPSE and SPLINE in the model space, straight or by INSERT of a block. Kinds of
 // work come from the names of layers, CutOut where a layer names none; names from
 // our extended data, or else the entity's kind and handle. Curves are turned into
 // chords. Text, points and dimensions are left out; curves of other kinds are an
@@ -25,11 +25,11 @@ func Read(r io.Reader) (export.Drawing, error) { return ReadUnit(r, 0) }
 // ReadUnit is [Read] for a file that names no unit: unit is its unit of length in
 // mm, and is not used where the file names one.
 func ReadUnit(r io.Reader, unit float64) (export.Drawing, error) {
-	f := file{budget: export.MaxPoints, blocks: map[string]block{}}
+	f := file{budget: export.MaxPoints, blocks: map[string]block{}, given: unit}
 	if err := f.read(newScanner(r)); err != nil {
 		return export.Drawing{}, fmt.Errorf("DXF: %w", err)
 	}
-	d, err := f.drawing(unit)
+	d, err := f.drawing()
 	if err != nil {
 		return export.Drawing{}, fmt.Errorf("DXF: %w", err)
 	}
@@ -38,7 +38,8 @@ func ReadUnit(r io.Reader, unit float64) (export.Drawing, error) {
 
 // file is what is read of a file.
 type file struct {
-	units    int // $INSUNITS
+	units    int     // $INSUNITS
+	given    float64 // unit of a file that names none, mm; 0 for none
 	limit    geom.Point
 	hasLimit bool
 	entities []entity
@@ -132,16 +133,31 @@ func (f *file) readBlock(s *scanner) error {
 	return nil
 }
 
-// drawing turns entities into lines and brings them to mm.
-func (f *file) drawing(unit float64) (export.Drawing, error) {
-	if f.units > 0 && f.units < len(mmPerUnit) && mmPerUnit[f.units] > 0 {
-		unit = mmPerUnit[f.units]
+// named reports whether the file names a unit that a sheet may be drawn in.
+func (f *file) named() bool {
+	return f.units > 0 && f.units < len(mmPerUnit) && mmPerUnit[f.units] > 0
+}
+
+// unit returns the unit of length in mm as far as it is known yet, 1 where it is
+// not.
+func (f *file) unit() float64 {
+	switch {
+	case f.named():
+		return mmPerUnit[f.units]
+	case export.Inside(f.given, 1e-6, 1e6):
+		return f.given
 	}
-	if unit == 0 {
+	return 1
+}
+
+// drawing turns entities into lines and brings them to mm.
+func (f *file) drawing() (export.Drawing, error) {
+	if !f.named() && f.given == 0 {
 		return export.Drawing{}, ErrNoUnit
 	}
-	if !export.Inside(unit, 1e-6, 1e6) {
-		return export.Drawing{}, fmt.Errorf("unit of %g mm", unit)
+	unit := f.unit()
+	if !f.named() && unit != f.given {
+		return export.Drawing{}, fmt.Errorf("unit of %g mm", f.given)
 	}
 	var d export.Drawing
 	err := f.place(&d, f.entities, placement{scaleX: unit, scaleY: unit}, 0)
