@@ -81,6 +81,7 @@ func (s settings) bench(ctx context.Context, paths []string, out io.Writer) erro
 			return err
 		}
 		start := time.Now()
+		s.Progress = ticker(os.Stderr, in.Name)
 		lay, err := nest.PackStrip(ctx, in.items(), nest.Strip{Width: in.Width}, s.Options)
 		if err != nil {
 			return fmt.Errorf("%s: %w", path, err)
