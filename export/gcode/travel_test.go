@@ -27,7 +27,7 @@ func TestTravelOnASheet(t *testing.T) {
 			}
 		}
 		steps := travel.Order(paths, at)
-		i, b := travel.Idle(paths, steps, at), travel.Bound(paths, at)
+		i, b := travel.Idle(paths, steps, at), travel.Bound(paths, at, 600)
 		t.Logf("%s: %d paths, travel %.1f mm, bound %.1f mm", w, len(paths), i, b)
 		idle, bound = idle+i, bound+b
 		if n := len(steps); n > 0 {

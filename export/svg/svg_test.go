@@ -61,7 +61,7 @@ print(json.dumps(out))`
 			Groups []string
 			Lines  map[string][]any
 		}
-		if err := json.Unmarshal([]byte(probe.Script(t, "svg.path", script, file)), &got); err != nil {
+		if err := json.Unmarshal([]byte(probe.Script(t, "svg", script, file)), &got); err != nil {
 			t.Fatal(err)
 		}
 		w, h := d.Width*scale, d.Height*scale

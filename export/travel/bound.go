@@ -8,39 +8,40 @@ import (
 
 // Bound returns a length in mm that no order of the paths can do with less idle
 // travel than: the largest minimum spanning 1-tree that an ascent over penalties of
-// its nodes finds (Held and Karp 1970, from memory). An open path is two nodes, its
-// ends, tied by an edge that every tour has at no cost; a closed path is one node,
-// as near to another as the nearest of its corners. The tour ends where it likes:
-// a node at no distance from the start and from every other closes it.
-func Bound(paths []Path, from geom.Point) float64 {
-	const rounds = 250
+// its nodes finds (Held and Karp 1970, with Polyak's steps, from memory). An open
+// path is two nodes, its ends, tied by an edge that every tour has at no cost; a
+// closed path is one node, as near to another as the nearest of its corners. The
+// tour ends where it likes: a node at no distance from the start and from every
+// other closes it. The bound gets better with more rounds, of which 300 do for a
+// hundred paths and 2500 for a thousand; one takes a time that grows as the square
+// of the paths.
+func Bound(paths []Path, from geom.Point, rounds int) float64 {
 	if len(paths) == 0 {
 		return 0
 	}
 	b := newBound(paths, from)
 	n := len(b.nodes)
-	best := 0.0
-	step := 0.2 * b.tree(make([]int, n)) / float64(n)
+	travel := Idle(paths, Order(paths, from), from) // to aim at
+	best, share, stall := 0.0, 0.5, 0
 	for range rounds {
 		degree := make([]int, n)
-		total := b.tree(degree)
-		end := 1 // the closing node joins the start and the node of least penalty
-		for i := 1; i < n; i++ {
-			if b.penalty[i] < b.penalty[end] {
-				end = i
-			}
+		total := b.oneTree(degree)
+		if stall++; total > best {
+			best, stall = total, 0
+		} else if stall == 60 {
+			share, stall = share/2, 0
 		}
-		total += b.penalty[0] + b.penalty[end]
-		degree[0]++
-		degree[end]++
-		for _, p := range b.penalty {
-			total -= 2 * p
+		square := 0
+		for _, d := range degree {
+			square += (d - 2) * (d - 2)
 		}
-		best = math.Max(best, total)
+		if square == 0 || share < 1e-3 {
+			break // a tour itself, or no more to gain
+		}
+		step := share * (travel - total) / float64(square)
 		for i := range b.penalty {
 			b.penalty[i] += step * float64(degree[i]-2)
 		}
-		step *= 0.985
 	}
 	return best
 }
@@ -73,6 +74,21 @@ func newBound(paths []Path, from geom.Point) *bound {
 		}
 	}
 	return b
+}
+
+// oneTree adds up a minimum spanning tree with the closing node, which joins the
+// start and the node of least penalty, less what a tour would pay in penalties.
+func (b *bound) oneTree(degree []int) float64 {
+	total, end := b.tree(degree), 1
+	for i, p := range b.penalty {
+		total -= 2 * p
+		if i > 0 && p < b.penalty[end] {
+			end = i
+		}
+	}
+	degree[0]++
+	degree[end]++
+	return total + b.penalty[0] + b.penalty[end]
 }
 
 // tree adds up a minimum spanning tree of the distances with their penalties, in

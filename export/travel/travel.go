@@ -13,6 +13,7 @@ package travel
 
 import (
 	"math"
+	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -133,9 +134,10 @@ func nearestEntry(i int, p Path, here geom.Point) (Step, float64) {
 }
 
 // neighbours returns for each path the paths whose ends or corners are nearest to
-// an end of its own; of closed paths a few corners stand for all.
+// an end of its own, and the nearest in each quarter of the plane, so that a letter
+// has neighbours in other words too; of closed paths a few corners stand for all.
 func neighbours(paths []Path) [][]int {
-	const most = 10
+	const around, quarterly = 8, 3
 	ends := make([]geom.Polyline, len(paths))
 	for i, p := range paths {
 		ends[i] = geom.Polyline{p.Points[0], p.Points[len(p.Points)-1]}
@@ -149,28 +151,60 @@ func neighbours(paths []Path) [][]int {
 	}
 	out := make([][]int, len(paths))
 	for i := range paths {
-		var dist [most]float64
+		all := shortlist{most: around}
+		var quarter [4]shortlist
+		for q := range quarter {
+			quarter[q].most = quarterly
+		}
 		for k := range paths {
 			if k == i {
 				continue
 			}
 			d := nearest(ends[i], ends[k])
-			n := len(out[i])
-			if n == most && d >= dist[n-1] {
-				continue
+			all.add(k, d)
+			way := ends[k][0].Minus(ends[i][0])
+			q := 0
+			if way.X < 0 {
+				q++
 			}
-			if n < most {
-				out[i] = append(out[i], 0)
-				n++
+			if way.Y < 0 {
+				q += 2
 			}
-			j := n - 1 // sort it in, behind those as near
-			for ; j > 0 && dist[j-1] > d; j-- {
-				dist[j], out[i][j] = dist[j-1], out[i][j-1]
+			quarter[q].add(k, d)
+		}
+		out[i] = all.paths
+		for _, q := range quarter {
+			for _, k := range q.paths {
+				if !slices.Contains(out[i], k) {
+					out[i] = append(out[i], k)
+				}
 			}
-			dist[j], out[i][j] = d, k
 		}
 	}
 	return out
+}
+
+// shortlist keeps the paths of the least distances, in their order.
+type shortlist struct {
+	most  int
+	paths []int
+	dist  []float64
+}
+
+func (s *shortlist) add(path int, d float64) {
+	n := len(s.paths)
+	if n == s.most && d >= s.dist[n-1] {
+		return
+	}
+	if n < s.most {
+		s.paths, s.dist = append(s.paths, 0), append(s.dist, 0)
+		n++
+	}
+	j := n - 1 // sort it in, behind those as near
+	for ; j > 0 && s.dist[j-1] > d; j-- {
+		s.dist[j], s.paths[j] = s.dist[j-1], s.paths[j-1]
+	}
+	s.dist[j], s.paths[j] = d, path
 }
 
 func nearest(a, b geom.Polyline) float64 {

@@ -110,7 +110,7 @@ func TestNearLowerBound(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 3))
 	for range 2 {
 		paths := scattered(rng, 150, 0)
-		got, bound := Idle(paths, Order(paths, geom.Point{}), geom.Point{}), Bound(paths, geom.Point{})
+		got, bound := Idle(paths, Order(paths, geom.Point{}), geom.Point{}), Bound(paths, geom.Point{}, 400)
 		t.Logf("travel %.0f mm, bound %.0f mm: %.1f %% above", got, bound, 100*(got/bound-1))
 		if got < bound || got > 1.10*bound {
 			t.Errorf("travel %.1f mm is not within 10 %% above the bound %.1f mm", got, bound)
@@ -124,7 +124,7 @@ func TestBoundIsBelowExact(t *testing.T) {
 	bounds, shortest := 0.0, 0.0
 	for range 40 {
 		paths := scattered(rng, 5, 0.2)
-		bound, want := Bound(paths, geom.Point{}), exact(paths, geom.Point{})
+		bound, want := Bound(paths, geom.Point{}, 400), exact(paths, geom.Point{})
 		if bound > want+1e-6 {
 			t.Fatalf("bound %g above the shortest travel %g", bound, want)
 		}
@@ -133,7 +133,7 @@ func TestBoundIsBelowExact(t *testing.T) {
 	if ratio := bounds / shortest; ratio < 0.9 {
 		t.Errorf("bound is %.3f of the shortest travel on average", ratio)
 	}
-	if got := Bound(nil, geom.Point{}); got != 0 {
+	if got := Bound(nil, geom.Point{}, 400); got != 0 {
 		t.Errorf("bound of no paths %g", got)
 	}
 }

@@ -2,6 +2,8 @@ package probe
 
 import (
 	"bytes"
+	"errors"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -39,22 +41,39 @@ func run(t testing.TB, program string, args ...string) (string, string) {
 	if _, err := exec.LookPath(program); err != nil {
 		missing(t, program)
 	}
-	cmd := exec.Command(program, args...)
-	var out, stderr bytes.Buffer
-	cmd.Stdout, cmd.Stderr = &out, &stderr
-	if err := cmd.Run(); err != nil {
-		t.Fatalf("%s: %v\n%s\n%s", program, err, stderr.String(), out.String())
+	out, stderr, err := start(program, args...)
+	if err != nil {
+		t.Fatalf("%s: %v\n%s\n%s", program, err, stderr, out)
 	}
-	return out.String(), stderr.String()
+	return out, stderr
+}
+
+// start runs a program to its end.
+func start(program string, args ...string) (out, stderr string, err error) {
+	cmd := exec.Command(program, args...)
+	var a, b bytes.Buffer
+	cmd.Stdout, cmd.Stderr = &a, &b
+	err = cmd.Run()
+	return a.String(), b.String(), err
 }
 
 // Script runs a Python script that needs the named module.
 func Script(t testing.TB, module, script string, args ...string) string {
 	t.Helper()
-	if exec.Command(Python, "-c", "import "+module).Run() != nil {
+	if _, err := exec.LookPath(Python); err != nil {
+		missing(t, Python)
+	}
+	const noModule = 77
+	look := fmt.Sprintf("import importlib.util, sys\nif not importlib.util.find_spec(%q): sys.exit(%d)\n", module, noModule)
+	out, stderr, err := start(Python, append([]string{"-c", look + script}, args...)...)
+	var exit *exec.ExitError
+	if errors.As(err, &exit) && exit.ExitCode() == noModule {
 		missing(t, "Python module "+module)
 	}
-	return Run(t, Python, append([]string{"-c", script}, args...)...)
+	if err != nil {
+		t.Fatalf("%s: %v\n%s\n%s", module, err, stderr, out)
+	}
+	return out
 }
 
 func missing(t testing.TB, what string) {
