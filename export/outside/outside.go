@@ -1,0 +1,221 @@
+// Package outside brings in outlines that a maker has drawn with another program,
+// as pieces to lay or as areas to keep clear.
+//
+// A drawing is SVG or DXF at true size. Its closed paths become outlines, each with
+// those that lie in it as its holes; an outline in a hole is a piece of its own.
+// Lines, arcs and curves whose ends meet are joined first. What lies in a group or
+// layer named mark, stitch, score or lettering is kept as such a line of the piece
+// around it, and what lies in one named register is left out.
+package outside
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"slingloft/export"
+	"slingloft/export/dxf"
+	"slingloft/export/fit"
+	"slingloft/export/svg"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Bounds of what is brought in: far more than anybody draws for a hammock, and
+// little enough for the lay.
+const (
+	maxBytes  = 32 << 20
+	maxPaths  = 5000
+	maxShapes = 100
+	maxPoints = 5000   // of one outline, after those that are not needed are gone
+	maxEdges  = 50_000 // of all outlines together
+	maxSize   = 10_000 // mm
+)
+
+// Thin is how far an outline may lie from what was drawn, mm, when points that are
+// not needed are left out. With the chords of curves, see the readers, it stays
+// within a twentieth.
+const Thin = 0.02
+
+// Shape is one outline in the drawing's coordinates, mm, y up.
+type Shape struct {
+	Name    string // of the path, as far as the drawing names it
+	Outline geom.Ring
+	Holes   []geom.Ring
+	Lines   []outline.Line // marks, folds and stitches in it
+}
+
+// Read reads a drawing of outlines; name is the file's, whose ending tells the
+// format. unit is the unit of length of a DXF file that names none, mm, or 0. An
+// error names the path that is at fault by its number, from 1, in the order of the
+// file.
+func Read(name string, r io.Reader, unit float64) ([]Shape, error) {
+	limited := &io.LimitedReader{R: r, N: maxBytes + 1}
+	var d export.Drawing
+	var err error
+	switch strings.ToLower(filepath.Ext(name)) {
+	case ".svg":
+		d, err = svg.Read(limited)
+	case ".dxf":
+		d, err = dxf.ReadUnit(limited, unit)
+	default:
+		return nil, fmt.Errorf("the name does not end in .svg or .dxf")
+	}
+	if limited.N <= 0 {
+		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
+	}
+	if err != nil {
+		return nil, err
+	}
+	return shapes(d.Lines)
+}
+
+// path is a line of the file that makes an outline, with its number.
+type path struct {
+	number int
+	name   string
+	points geom.Polyline
+	closed bool
+}
+
+func (p path) String() string {
+	if p.name == "" {
+		return fmt.Sprintf("path %d", p.number)
+	}
+	return fmt.Sprintf("path %d (%.40s)", p.number, p.name)
+}
+
+// shapes turns lines into outlines.
+func shapes(lines []outline.Line) ([]Shape, error) {
+	var paths []path
+	var marks []outline.Line
+	for _, l := range lines {
+		switch l.Work {
+		case outline.CutOut, outline.CutInside:
+			p := path{len(paths) + 1, l.Name, l.Points, l.Closed}
+			if box := l.Points.Bounds(); !export.Inside(box.Width(), 0, maxSize) || !export.Inside(box.Height(), 0, maxSize) {
+				return nil, fmt.Errorf("%s is %.0f × %.0f mm large: is the unit right?", p, box.Width(), box.Height())
+			}
+			paths = append(paths, p)
+		case outline.Register:
+		default:
+			marks = append(marks, l)
+		}
+	}
+	if len(paths) > maxPaths {
+		return nil, fmt.Errorf("%d paths: at most %d are read", len(paths), maxPaths)
+	}
+	rings, err := closed(paths)
+	if err != nil {
+		return nil, err
+	}
+	if len(rings) == 0 {
+		return nil, fmt.Errorf("no closed path")
+	}
+	if err := checkRings(rings); err != nil {
+		return nil, err
+	}
+	return nested(rings, marks)
+}
+
+// ring is a closed path.
+type ring struct {
+	path
+	ring geom.Ring
+	box  geom.Box
+}
+
+func newRing(p path) (ring, error) {
+	const least = 1e-6 // mm; points closer than this are the same
+	r := geom.Ring(p.points).Deduped(least)
+	if len(r) < 3 {
+		return ring{}, fmt.Errorf("%s encloses nothing", p)
+	}
+	r = geom.Ring(fit.Chords(geom.Polyline(r), true, Thin)).CounterClockwise()
+	const smallest = 1.0 // mm²
+	if len(r) < 3 || r.Area() < smallest {
+		return ring{}, fmt.Errorf("%s encloses less than a square millimetre", p)
+	}
+	if len(r) > maxPoints {
+		return ring{}, fmt.Errorf("%s has %d points: at most %d are read", p, len(r), maxPoints)
+	}
+	return ring{p, r, r.Bounds()}, nil
+}
+
+// nested makes outlines of the rings that lie in no other, or in a hole.
+func nested(rings []ring, marks []outline.Line) ([]Shape, error) {
+	depth := make([]int, len(rings))
+	around := make([]int, len(rings)) // the smallest ring around, −1 for none
+	for i, inner := range rings {
+		around[i] = -1
+		for k, outer := range rings {
+			if i == k || !outer.box.ContainsBox(inner.box) || !outer.ring.Contains(inner.ring[0]) {
+				continue
+			}
+			depth[i]++
+			if around[i] < 0 || outer.ring.Area() < rings[around[i]].ring.Area() {
+				around[i] = k
+			}
+		}
+	}
+	var out []Shape
+	place := map[int]int{} // of a ring's shape in out
+	for i, r := range rings {
+		if depth[i]%2 == 0 {
+			place[i] = len(out)
+			out = append(out, Shape{Name: r.name, Outline: r.ring})
+		}
+	}
+	if len(out) > maxShapes {
+		return nil, fmt.Errorf("%d outlines: at most %d are read", len(out), maxShapes)
+	}
+	for i, r := range rings {
+		if depth[i]%2 == 1 {
+			s := &out[place[around[i]]]
+			s.Holes = append(s.Holes, r.ring)
+		}
+	}
+	return out, keep(out, marks)
+}
+
+// keep gives every mark to the smallest outline around it.
+func keep(shapes []Shape, marks []outline.Line) error {
+	order := make([]int, len(shapes))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		return cmp.Compare(shapes[a].Outline.Area(), shapes[b].Outline.Area())
+	})
+next:
+	for _, l := range marks {
+		for _, i := range order {
+			if inside(shapes[i].Outline, l.Points) {
+				shapes[i].Lines = append(shapes[i].Lines, l)
+				continue next
+			}
+		}
+		return fmt.Errorf("the %s line %.40q lies in no outline", l.Work, l.Name)
+	}
+	return nil
+}
+
+// inside reports whether all points lie in the ring or within a tenth of its edge.
+func inside(r geom.Ring, pts geom.Polyline) bool {
+	const edge = 0.1 // mm
+	if !r.Bounds().Expanded(edge).ContainsBox(pts.Bounds()) {
+		return false
+	}
+	for _, p := range pts {
+		if r.Contains(p) {
+			continue
+		}
+		if _, d := geom.NewArc(r.Closed()).Nearest(p); d > edge {
+			return false
+		}
+	}
+	return true
+}

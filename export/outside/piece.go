@@ -1,0 +1,109 @@
+package outside
+
+import (
+	"math"
+	"slices"
+
+	"slingloft/export/lettering"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Piece returns the shape as a piece to cut so many times, with its title lettered
+// where it is widest.
+func (s Shape) Piece(id, title string, stock outline.Stock, count int) outline.Piece {
+	p := outline.Piece{ID: id, Title: title, Stock: stock, Count: count, Cut: s.Outline, Holes: s.Holes, Lines: slices.Clone(s.Lines)}
+	const (
+		letter = 6.0 // mm
+		least  = 2.0 // mm, below which nobody reads it
+		room   = 0.9 // of the width
+	)
+	at, width := s.widest()
+	text := title
+	height := letter
+	if w := lettering.Width(text, letter); w > room*width {
+		height = math.Max(least, letter*room*width/w)
+		text = lettering.Fit(text, height, room*width)
+	}
+	if text != "" {
+		p.Labels = []outline.Label{{Text: text, At: at, Height: height, Anchor: outline.Centre}}
+	}
+	return p
+}
+
+// widest returns the middle and the width of the widest of some horizontal
+// stretches inside the outline, holes left out.
+func (s Shape) widest() (geom.Point, float64) {
+	const tries = 32
+	box := s.Outline.Bounds()
+	at, width := box.Center(), 0.0
+	for i := range tries {
+		y := box.Min.Y + box.Height()*(float64(i)+0.5)/tries
+		xs := crossings(append([]geom.Ring{s.Outline}, s.Holes...), y)
+		for k := 1; k < len(xs); k += 2 {
+			if w := xs[k] - xs[k-1]; w > width*1.01 {
+				at, width = geom.Pt((xs[k]+xs[k-1])/2, y), w
+			}
+		}
+	}
+	return at, width
+}
+
+// crossings returns where the rings cross a height, from the left.
+func crossings(rings []geom.Ring, y float64) []float64 {
+	var out []float64
+	for _, r := range rings {
+		for i, a := range r {
+			b := r[(i+1)%len(r)]
+			if (a.Y > y) != (b.Y > y) {
+				out = append(out, a.X+(y-a.Y)/(b.Y-a.Y)*(b.X-a.X))
+			}
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+// Slice is the height of the boxes that a keep-out is covered with, mm.
+const Slice = 10.0
+
+// KeepOut returns boxes that cover the shape, its holes included, when the drawing's
+// zero lies at the given point of the stock: slices as high as [Slice], or fewer and
+// higher ones of a large shape, each as wide as the shape is within it.
+func (s Shape) KeepOut(at geom.Point) []geom.Box {
+	const most = 40
+	box := s.Outline.Bounds()
+	n := min(most, max(1, int(math.Ceil(box.Height()/Slice))))
+	step := box.Height() / float64(n)
+	var out []geom.Box
+	for i := range n {
+		low := box.Min.Y + step*float64(i)
+		slice := within(s.Outline, low, low+step)
+		slice.Min, slice.Max = slice.Min.Plus(at), slice.Max.Plus(at)
+		out = append(out, slice)
+	}
+	return out
+}
+
+// within returns the box around the part of the ring between two heights.
+func within(r geom.Ring, low, high float64) geom.Box {
+	x := geom.EmptyBox()
+	for i, a := range r {
+		b := r[(i+1)%len(r)]
+		if math.Max(a.Y, b.Y) < low || math.Min(a.Y, b.Y) > high {
+			continue
+		}
+		for _, y := range [2]float64{low, high} {
+			if (a.Y > y) != (b.Y > y) {
+				x = x.With(geom.Pt(a.X+(y-a.Y)/(b.Y-a.Y)*(b.X-a.X), low))
+			}
+		}
+		for _, p := range [2]geom.Point{a, b} {
+			if p.Y >= low && p.Y <= high {
+				x = x.With(geom.Pt(p.X, low))
+			}
+		}
+	}
+	x.Min.Y, x.Max.Y = low, high
+	return x
+}
