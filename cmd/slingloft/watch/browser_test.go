@@ -48,6 +48,9 @@ func TestLivePage(t *testing.T) {
 	if got := browser.Eval[string](p, `document.getElementById("lines").innerText`); !contains(got, `span = "1550 mm"`) {
 		t.Errorf("the lines to keep the values read %q", got)
 	}
+	if got := browser.Eval[string](p, `document.getElementById("effect").innerText`); !contains(got, "1500 mm → 1550 mm", "checks") {
+		t.Errorf("the effect reads %q", got)
+	}
 	p.Shot("live-try")
 	for _, w := range p.Axe() {
 		t.Error(w)

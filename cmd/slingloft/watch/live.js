@@ -8,6 +8,7 @@
   let latest = null;  // last state that the program sent
   let trying = false; // values of the page's own are shown
   let asked = null;   // request under way
+  let own = new Map(); // main measures of the file's own sheet
   let timer = 0;
 
   const say = (text) => { if (status.textContent !== text) status.textContent = text; };
@@ -56,6 +57,26 @@
     window.scrollTo(0, y);
   };
 
+  // What the sheet's table of main measures says, by name.
+  const measures = () => new Map([...document.querySelectorAll("#summary tbody tr")].map((r) => [r.cells[0].textContent, r.cells[1].textContent]));
+
+  // What other values change in it.
+  const showEffect = () => {
+    const rows = [];
+    for (const [name, value] of measures()) {
+      if (own.has(name) && own.get(name) !== value) rows.push([name, own.get(name) + " → " + value]);
+    }
+    const verdict = document.querySelector("#sheet .verdict");
+    if (verdict) rows.push(["checks", verdict.textContent]);
+    get("effect").replaceChildren(...rows.map(([name, value]) => {
+      const row = document.createElement("div"), dt = document.createElement("dt"), dd = document.createElement("dd");
+      dt.textContent = name;
+      dd.textContent = value;
+      row.append(dt, dd);
+      return row;
+    }));
+  };
+
   const note = () => {
     if (latest.faults && latest.faults.length) say(latest.version ? "The file is at fault. Below stands the last good drawing." : "The file is at fault.");
     else if (trying) say("Other measures are tried; the file is untouched.");
@@ -66,6 +87,7 @@
     const answer = await fetch("sheet");
     if (!answer.ok || latest !== state || trying) return;
     put(await answer.text());
+    own = measures();
     shown = state.version;
     document.title = (get("sheet").querySelector("h1") || document).textContent + " – live";
     document.body.dataset.version = shown;
@@ -74,7 +96,7 @@
 
   const endTrying = () => {
     trying = false;
-    for (const id of ["tried", "lines", "back"]) get(id).hidden = true;
+    for (const id of ["effect", "tried", "lines", "back"]) get(id).hidden = true;
   };
 
   const receive = async (state) => {
@@ -112,10 +134,13 @@
     }
     if (!trying) return;
     showFaults(result.faults && result.faults.length ? result.faults : latest.faults);
-    if (result.html) put(result.html);
+    if (result.html) {
+      put(result.html);
+      showEffect();
+    }
     get("lines").textContent = (result.lines || []).join("\n");
     const good = Boolean(result.html);
-    get("tried").hidden = get("lines").hidden = !good;
+    get("effect").hidden = get("tried").hidden = get("lines").hidden = !good;
     get("back").hidden = false;
     document.body.dataset.tried = good ? "good" : "fault";
     say(good ? "Other measures are tried; the file is untouched." : "These measures do not do; below stands the last good drawing.");

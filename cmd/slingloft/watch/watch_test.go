@@ -140,14 +140,13 @@ func TestRedraw(t *testing.T) {
 	c := stream(t, url)
 	version := until(t, c, func(s seen) bool { return s.Version > 0 && s.Laid }).Version
 	best := time.Hour
-	for _, span := range []string{"1510 mm", "1520 mm", "1490 mm", "1480 mm", "1505 mm"} {
+	for _, span := range []string{"1510 mm", "1520 mm", "1490 mm", "1505 mm"} {
 		start := time.Now()
 		save(t, path, demo(t, `span = "1500 mm"`, `span = "`+span+`"`))
 		version = until(t, c, func(s seen) bool {
 			return s.Version > version && len(s.Fields) > 2 && s.Fields[2].Value == span
 		}).Version
 		best = min(best, time.Since(start))
-		version = until(t, c, func(s seen) bool { return s.Laid }).Version
 	}
 	t.Logf("quickest redraw after a save: %v", best)
 	if best > 300*time.Millisecond {

@@ -4,6 +4,7 @@
 package chart
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -67,8 +68,13 @@ func Draw(c Chart) (picture.Picture, error) {
 	}
 	p.Y.Min, p.Y.Max = low, high
 	size := func(mm float64) vg.Length { return vg.Length(mm / mmPerPoint) }
-	whole := draw.NewCanvas(newCanvas(&pic), size(Width-1), size(Height))
-	p.Draw(draw.Crop(whole, size(1), 0, size(1), 0))
+	whole := draw.NewCanvas(newCanvas(&pic), size(Width), size(Height))
+	// The last figure stands half past the axis' end.
+	over := 1.0
+	for _, t := range (ticks{}).Ticks(p.X.Min, p.X.Max) {
+		over = max(over, picture.Width(t.Label, picture.Small, false)/2)
+	}
+	p.Draw(draw.Crop(whole, size(1), -size(over), size(0.5), 0))
 	drawLegend(&pic, rows)
 	return pic, nil
 }
@@ -108,6 +114,9 @@ func add(p *plot.Plot, l Line, width float64) error {
 	pts := make(plotter.XYs, min(len(l.X), len(l.Y)))
 	for i := range pts {
 		pts[i].X, pts[i].Y = l.X[i], l.Y[i]
+	}
+	if len(pts) < 2 {
+		return errors.New("a curve needs two points")
 	}
 	line, err := plotter.NewLine(pts)
 	if err != nil {

@@ -8,6 +8,7 @@ import (
 	"io"
 	"strings"
 	"time"
+	"unicode/utf8"
 
 	"codeberg.org/go-fonts/liberation/liberationsansbold"
 	"codeberg.org/go-fonts/liberation/liberationsansregular"
@@ -92,7 +93,7 @@ func (p *writer) foot() {
 	y := p.end + 7
 	p.write(font{size: 7.5, ink: picture.Quiet}, p.left, y, p.sheet.Title+" · design "+p.sheet.Digest)
 	number := fmt.Sprintf("%d / %s", p.pdf.PageNo(), pages)
-	p.write(font{size: 7.5, ink: picture.Quiet}, p.left+content-width(font{size: 7.5}, number), y, number)
+	p.write(font{size: 7.5, ink: picture.Quiet}, p.left+content-width(font{size: 7.5}, "00 / 00"), y, number)
 }
 
 // room begins a new page where less than h mm are left, unless the page is new.
@@ -175,11 +176,19 @@ func (p *writer) text(f font, text string, room float64) {
 	}
 }
 
-// wrap breaks text into lines of at most the given width, mm.
+// wrap breaks text into lines of at most the given width, mm; a word that is wider
+// is broken too.
 func wrap(f font, text string, room float64) []string {
 	var out []string
 	line := ""
 	for _, w := range strings.Fields(text) {
+		for width(f, w) > room {
+			n := fitting(f, w, room)
+			if line != "" {
+				out, line = append(out, line), ""
+			}
+			out, w = append(out, w[:n]), w[n:]
+		}
 		next := w
 		if line != "" {
 			next = line + " " + w
@@ -191,6 +200,22 @@ func wrap(f font, text string, room float64) []string {
 		line = next
 	}
 	return append(out, line)
+}
+
+// fitting returns how many bytes of a word fit, at least those of its first letter.
+func fitting(f font, word string, room float64) int {
+	n := 0
+	for i, r := range word {
+		end := i + utf8.RuneLen(r)
+		if r == utf8.RuneError {
+			end = i + 1
+		}
+		if n > 0 && width(f, word[:end]) > room {
+			break
+		}
+		n = end
+	}
+	return n
 }
 
 // safe returns text without what the font or the format cannot hold: control

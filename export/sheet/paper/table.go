@@ -7,9 +7,9 @@ import (
 
 // How tables are set, mm.
 const (
-	cellGap = 3.5 // between columns
-	rowRoom = 0.9 // of a row beside its lines
-	longest = 190 // of a table before it is divided
+	cellGap = 3.5   // between columns
+	rowRoom = 0.9   // of a row beside its lines
+	longest = 190.0 // of a table before it is divided
 )
 
 // cells is the font of figures, names that of column heads.
@@ -21,30 +21,44 @@ var (
 // grid is a table with the widths of its columns and its text in lines.
 type grid struct {
 	sheet.Table
-	wide []float64
-	head [][]string
-	rows [][][]string
+	wide    []float64
+	head    [][]string
+	rows    [][][]string
+	caption []string
 }
 
-// table sets a table as one item, or several where it is long.
+// table sets a table as one item, or several where it is long. The caption stands
+// over the first of them and leaves the same room over the others.
 func (p *writer) table(t sheet.Table) []item {
 	g := newGrid(t)
 	most := longest
 	if t.Dense {
-		most = 90 // so that the parts stand beside each other
+		most = 90.0 // so that the parts stand beside each other
 	}
-	var out []item
-	caption := t.Caption
+	var ends []int
 	for from := 0; from < len(g.rows); {
-		to, h := from, g.headHeight(caption)
-		for to < len(g.rows) && (to == from || h+g.rowHeight(to) <= float64(most)) {
+		to, h := from, g.headHeight()
+		for to < len(g.rows) && (to == from || h+g.rowHeight(to) <= most) {
 			h += g.rowHeight(to)
 			to++
 		}
-		out = append(out, p.part(g, caption, from, to, h))
-		from, caption = to, ""
-		if t.Dense {
-			caption = " " // keeps the heads of the parts on one line
+		ends = append(ends, to)
+		from = to
+	}
+	room := g.captionRoom()
+	if len(ends) > 1 {
+		room = min(content, float64(len(ends))*(g.width()+gap))
+	}
+	g.caption = wrap(head, t.Caption, room)
+	var out []item
+	from := 0
+	for i, to := range ends {
+		out = append(out, p.part(g, i == 0, from, to))
+		from = to
+	}
+	if len(out) == 1 {
+		for _, l := range g.caption {
+			out[0].w = max(out[0].w, width(head, l))
 		}
 	}
 	return out
@@ -66,18 +80,7 @@ func newGrid(t sheet.Table) grid {
 			}
 		}
 	}
-	for over := g.width() - content; over > 0.01; over = g.width() - content {
-		widest := 0
-		for i := range g.wide {
-			if t.Words[i] && (!t.Words[widest] || g.wide[i] > g.wide[widest]) {
-				widest = i
-			}
-		}
-		if g.wide[widest] < 25 {
-			break
-		}
-		g.wide[widest] -= min(over, g.wide[widest]-24)
-	}
+	g.drawIn()
 	for i, h := range t.Head {
 		g.head = append(g.head, wrap(names, h, max(g.wide[i], 16)))
 	}
@@ -89,6 +92,24 @@ func newGrid(t sheet.Table) grid {
 		g.rows = append(g.rows, row)
 	}
 	return g
+}
+
+// drawIn takes room from the widest columns of words, a little at a time, until
+// the table fits.
+func (g *grid) drawIn() {
+	const least, little = 24.0, 1.0
+	for g.width() > content {
+		widest := -1
+		for i := range g.wide {
+			if g.Words[i] && g.wide[i] > least && (widest < 0 || g.wide[i] > g.wide[widest]) {
+				widest = i
+			}
+		}
+		if widest < 0 {
+			return
+		}
+		g.wide[widest] -= little
+	}
 }
 
 func bolder(f font) font {
@@ -107,17 +128,17 @@ func (g grid) width() float64 {
 // captionRoom is how wide a caption may be: as its table, but not too narrow.
 func (g grid) captionRoom() float64 { return min(max(g.width(), 60), content) }
 
-func (g grid) headHeight(caption string) float64 {
+// headHeight is the height of the columns' names, captionHeight that of the
+// caption over them.
+func (g grid) headHeight() float64 {
 	most := 1
 	for _, h := range g.head {
 		most = max(most, len(h))
 	}
-	h := names.lead()*float64(most) + 1.2
-	if caption != "" {
-		h += head.lead()*float64(len(wrap(head, caption, g.captionRoom()))) + 0.8
-	}
-	return h
+	return names.lead()*float64(most) + 1.2
 }
+
+func (g grid) captionHeight() float64 { return head.lead()*float64(len(g.caption)) + 0.8 }
 
 func (g grid) rowHeight(i int) float64 {
 	most := 1
@@ -127,21 +148,20 @@ func (g grid) rowHeight(i int) float64 {
 	return cells.lead()*float64(most) + rowRoom
 }
 
-// part sets rows from one up to another under their heads.
-func (p *writer) part(g grid, caption string, from, to int, h float64) item {
-	w := g.width()
-	if caption != "" && caption != " " {
-		w = max(w, min(g.captionRoom(), width(head, caption)))
+// part sets rows from one up to another under their heads, with the caption if it
+// is the first part.
+func (p *writer) part(g grid, first bool, from, to int) item {
+	h := g.captionHeight() + g.headHeight()
+	for r := from; r < to; r++ {
+		h += g.rowHeight(r)
 	}
-	return item{w, h, func(x, y float64) {
-		if caption != "" {
-			for _, l := range wrap(head, caption, g.captionRoom()) {
-				p.write(head, x, y+head.mm(), l)
-				y += head.lead()
+	return item{g.width(), h, func(x, y float64) {
+		if first {
+			for i, l := range g.caption {
+				p.write(head, x, y+head.lead()*float64(i)+head.mm(), l)
 			}
-			y += 0.8
 		}
-		base := y + g.headHeight("") - 1.2
+		base := y + g.captionHeight() + g.headHeight() - 1.2
 		for i, lines := range g.head {
 			for k, l := range lines {
 				p.cell(g, i, names, x, base-names.lead()*float64(len(lines)-k)+names.mm(), l)

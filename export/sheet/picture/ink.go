@@ -3,6 +3,7 @@ package picture
 import (
 	"fmt"
 	"strings"
+	"sync"
 )
 
 // Ink says what a line, an area or a letter stands for.
@@ -32,7 +33,7 @@ const (
 )
 
 // Shades is how many shades a lit surface has, dark to light.
-const Shades = 14
+const Shades = 48
 
 // Shade returns the ink for a surface lit by light, 0 to 1.
 func Shade(light float64) Ink {
@@ -51,7 +52,9 @@ type tone struct {
 	light, dark RGB
 }
 
-func tones() []tone {
+// tones lists the inks' tones in their order. It is made once: every line of a
+// picture asks for one.
+var tones = sync.OnceValue(func() []tone {
 	out := []tone{
 		{"main", RGB{28, 32, 36}, RGB{230, 232, 234}},
 		{"quiet", RGB{88, 96, 104}, RGB{160, 170, 178}},
@@ -80,7 +83,7 @@ func tones() []tone {
 		})
 	}
 	return out
-}
+})
 
 // mix returns the colour a part t of the way from a to b.
 func mix(a, b RGB, t float64) RGB {
