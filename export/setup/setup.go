@@ -74,9 +74,22 @@ func scheme(strokes []design.Stroke) (style.Scheme, error) {
 	return s, nil
 }
 
+// Names returns the names of all formats, in the order in which they are listed for
+// people.
+func Names() []string {
+	var out []string
+	for _, f := range format.All() {
+		out = append(out, f.Name)
+	}
+	return append(out, format.Pattern().Name)
+}
+
 // Format returns the format of the given name for a machine that works the given
 // material.
 func Format(name string, m design.Machine, material string) (format.Format, error) {
+	if name == format.Pattern().Name {
+		return format.Pattern(), nil
+	}
 	f, err := format.Named(name)
 	if err != nil {
 		return f, err

@@ -1,18 +1,16 @@
 package command
 
 import (
+	"bytes"
 	"context"
-	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"strings"
 	"time"
 
 	"github.com/spf13/pflag"
 
 	"slingloft/cmd/slingloft/work"
-	"slingloft/export"
+	"slingloft/export/setup"
 	"slingloft/export/whole"
 )
 
@@ -26,6 +24,7 @@ type cutOptions struct {
 	scale   string
 	layTime time.Duration
 	force   bool
+	shop
 }
 
 func cutCommand() command {
@@ -37,8 +36,8 @@ writes one file a sheet and format. Every file is written whole or not at all. A
 file that is there already is replaced only if it was written for the same design
 values, or with --force.
 
-Formats: ` + strings.Join(formatNames(), ", ") + `.`,
-		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n  slingloft cut my.toml --scale 1:5 --as svg\n",
+Formats: ` + strings.Join(setup.Names(), ", ") + `.`,
+		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o cutOptions
 			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")
@@ -46,27 +45,32 @@ Formats: ` + strings.Join(formatNames(), ", ") + `.`,
 			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: the design's, else 1:1)")
 			f.DurationVar(&o.layTime, "lay-time", 0, "search so long for a better lay, such as 60s")
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
+			o.flags(f, true)
 			return func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) }
 		},
 	}
 }
 
 func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
-	formats, err := formatsNamed(o.as)
+	formats, err := formatsNamed(o.as, "cut")
 	if err != nil {
 		return err
 	}
 	if o.layTime < 0 || o.layTime > 24*time.Hour {
 		return usagef("cut: --lay-time %s: want 0 to 24h", o.layTime)
 	}
-	p, err := load(args)
+	with, err := o.setting()
+	if err != nil {
+		return err
+	}
+	p, err := loadFor(args, with)
 	if err != nil {
 		return err
 	}
 	if err := verdict(&p); err != nil {
 		return err
 	}
-	opts, err := exportOptions(&p, o)
+	out, err := outputOf(p.Design, o.shop, o.scale, "cut")
 	if err != nil {
 		return err
 	}
@@ -74,44 +78,27 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
-	drawings, err := p.Drawings(l, opts.ScaleFactor())
+	drawings, err := p.Drawings(l, out.options.ScaleFactor())
 	if err != nil {
 		return err
 	}
-	if err := os.MkdirAll(o.out, 0o755); err != nil {
+	out.folder, out.formats, out.digest, out.force = o.out, formats, []byte(p.Digest), o.force
+	if err := out.write(s, drawings); err != nil {
 		return err
-	}
-	for _, d := range drawings {
-		for _, f := range formats {
-			path := filepath.Join(o.out, d.Name+f.ending)
-			if err := whole.Write(path, policy(&p, o.force), func(w io.Writer) error { return f.write(w, d, opts) }); err != nil {
-				return err
-			}
-			fmt.Fprintln(s.Out, path)
-		}
 	}
 	summary(s.Err, &p, l)
 	return nil
 }
 
-// exportOptions turns flags and design into the writers' options.
-func exportOptions(p *work.Plan, o cutOptions) (export.Options, error) {
-	opts := export.Options{Scale: p.Design.Output.Scale}
-	if o.scale != "" {
-		var err error
-		if opts.Scale, err = export.ParseScale(o.scale); err != nil {
-			return opts, usagef("cut: --scale: %v", err)
-		}
-	}
-	return opts, opts.Validate()
-}
-
 // policy lets a file be replaced that carries the digest of the same design.
-func policy(p *work.Plan, force bool) whole.Policy {
+func policy(p *work.Plan, force bool) whole.Policy { return policyFor([]byte(p.Digest), force) }
+
+// policyFor lets a file be replaced that holds some text.
+func policyFor(text []byte, force bool) whole.Policy {
 	return whole.Policy{Replace: force, Ours: func(r io.Reader) bool {
 		const most = 64 << 20
 		data, err := io.ReadAll(io.LimitReader(r, most))
-		return err == nil && strings.Contains(string(data), p.Digest)
+		return err == nil && len(text) > 0 && bytes.Contains(data, text)
 	}}
 }
 

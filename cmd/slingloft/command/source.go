@@ -13,16 +13,26 @@ import (
 
 // load reads the design that the arguments name, or the built-in one, and
 // carries it up to its pieces.
-func load(args []string) (work.Plan, error) {
-	if len(args) == 0 {
-		name, data := design.Demo()
-		return work.Read(name, data)
-	}
-	data, err := readAtMost(args[0], design.MaxSize+1)
+func load(args []string) (work.Plan, error) { return loadFor(args, work.Setting{}) }
+
+// loadFor is [load] for a machine and with outlines that the design does not know.
+func loadFor(args []string, with work.Setting) (work.Plan, error) {
+	name, data, err := source(args)
 	if err != nil {
 		return work.Plan{}, err
 	}
-	return work.Read(args[0], data)
+	return work.ReadFor(name, data, with)
+}
+
+// source returns the name and the text of the design that the arguments name, or
+// of the built-in one.
+func source(args []string) (string, []byte, error) {
+	if len(args) == 0 {
+		name, data := design.Demo()
+		return name, data, nil
+	}
+	data, err := readAtMost(args[0], design.MaxSize+1)
+	return args[0], data, err
 }
 
 // readAtMost reads a file but not more of it than most bytes, so that a wrong

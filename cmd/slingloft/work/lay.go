@@ -42,7 +42,7 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	var out Lays
 	var err error
 	c, s := p.Design.Cloth, p.Design.Sheet
-	strip := nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: c.Flaws}
+	strip := nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: p.blocked(outline.Cloth, geom.Point{}, c.Flaws)}
 	if out.Cloth, err = nest.PackStrip(ctx, items(p.cloth()), strip, b.options("cloth")); err != nil {
 		return out, p.misfit(err, "cloth.width", p.cloth())
 	}
@@ -53,7 +53,8 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	if err != nil {
 		return out, design.Faults{p.source.Fault("sheet.width", err.Error(), "a larger sheet would do")}
 	}
-	bed := nest.Bed{Width: frame.Lay.Width(), Height: frame.Lay.Height(), Gap: s.Gap + s.Kerf, Margin: s.Margin}
+	bed := nest.Bed{Width: frame.Lay.Width(), Height: frame.Lay.Height(), Gap: s.Gap + s.Kerf, Margin: s.Margin,
+		KeepOut: p.blocked(outline.Board, frame.Lay.Min, nil)}
 	if out.Boards, err = nest.PackBeds(ctx, items(p.boards()), bed, b.options("sheets")); err != nil {
 		return out, p.misfit(err, "sheet.width", p.boards())
 	}
@@ -92,7 +93,7 @@ func items(pieces []outline.Piece) []nest.Item {
 func (p *Plan) misfit(err error, key string, pieces []outline.Piece) error {
 	var size *nest.SizeError
 	if !errors.As(err, &size) || size.Item >= len(pieces) {
-		return err
+		return invalid(err, pieces)
 	}
 	piece := pieces[size.Item]
 	box := piece.Cut.Bounds()

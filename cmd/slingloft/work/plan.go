@@ -40,26 +40,46 @@ type Plan struct {
 	// already divided.
 	Templates []outline.Piece
 
-	source design.Source
+	keepOuts [2][]keepOut // the maker's own, by stock
+	source   design.Source
 }
 
 // Read makes a plan from the text of a design file; name stands in messages.
 // What is at fault in the design is returned as [design.Faults].
-func Read(name string, data []byte) (Plan, error) {
+func Read(name string, data []byte) (Plan, error) { return ReadFor(name, data, Setting{}) }
+
+// Setting is what a run brings along beside the design.
+type Setting struct {
+	Machine *design.Machine // in place of the design's own, if set
+	Extras  []design.Extra  // beside the design's own, their files named as they are
+}
+
+// ReadFor is [Read] for a machine and with outlines that the design does not know.
+func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 	d, src, err := design.Read(name, data)
 	if err != nil {
 		return Plan{}, err
 	}
-	p := Plan{Design: d, Digest: Digest(d), source: src}
+	p := Plan{Digest: Digest(d), source: src}
+	if with.Machine != nil {
+		d.Machine = *with.Machine
+	}
+	p.Design = d.OnMachine()
+	found, err := p.bringIn(name, with.Extras)
+	if err != nil {
+		return p, p.located(err)
+	}
 	if err := p.make(); err != nil {
 		return p, p.located(err)
 	}
+	p.add(found)
 	return p, nil
 }
 
 // Digest returns eight hex digits of the SHA-256 of a design's values, so that
-// comments and spacing of the file do not count.
+// comments and spacing of the file do not count, nor the machine it is cut on.
 func Digest(d design.Design) string {
+	d.Machine = design.Defaults().Machine
 	sum := sha256.Sum256(design.Write(d))
 	return hex.EncodeToString(sum[:4])
 }

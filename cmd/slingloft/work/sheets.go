@@ -38,6 +38,7 @@ func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 		Frame: export.Around(l.Length, c.Width, scale),
 		Items: placed(p.cloth(), l, 0), Edge: true,
 		Block: p.block(c.Name, 1, 1),
+		Lines: p.keepOutLines(outline.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
 	}
 	for i, f := range c.Flaws {
 		if f.Min.X < l.Length {
@@ -62,6 +63,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int) (export.Drawing, error) {
 		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
 		Frame: frame, Items: placed(p.boards(), l, n),
 		Block: p.block(b.Name, n+1, l.Beds),
+		Lines: p.keepOutLines(outline.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
 }
 

@@ -1,0 +1,130 @@
+package command
+
+import (
+	"context"
+	"fmt"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export"
+	"slingloft/export/calibrate"
+	"slingloft/export/setup"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+)
+
+// calibrateOptions are the flags of calibrate.
+type calibrateOptions struct {
+	out   string
+	as    string
+	force bool
+	shop
+}
+
+func calibrateCommand() command {
+	return command{
+		name: "calibrate", args: " [DESIGN]", most: 1,
+		line: "write what a new machine is tried with: long bars and a kerf comb",
+		long: `Writes two sheets to plot or cut first on a machine. The calibration sheet has bars
+nearly as long as the bed, both ways, and square diagonals: measure them, and give
+what they measure as calibration_x and calibration_y under [machine]; every file is
+then corrected. The kerf comb is cut from the board itself: the board's edge fits
+snugly into the slot whose number is the width of the cut; give it as kerf.
+
+Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
+		example: "  slingloft calibrate --as svg,pdf\n  slingloft calibrate my.toml --machine laser.toml --as gcode\n",
+		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
+			var o calibrateOptions
+			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")
+			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(setup.Names(), ", "))
+			f.BoolVar(&o.force, "force", false, "replace files that are there already")
+			o.flags(f, false)
+			return func(_ context.Context, s Streams, args []string) error { return writeCalibration(s, args, o) }
+		},
+	}
+}
+
+// usualThickness is that of a board for which the design says none, mm.
+const usualThickness = 3.0
+
+func writeCalibration(s Streams, args []string, o calibrateOptions) error {
+	formats, err := formatsNamed(o.as, "calibrate")
+	if err != nil {
+		return err
+	}
+	with, err := o.setting()
+	if err != nil {
+		return err
+	}
+	name, data, err := source(args)
+	if err != nil {
+		return err
+	}
+	d, from, err := design.Read(name, data)
+	if err != nil {
+		return err
+	}
+	digest := work.Digest(d)
+	if with.Machine != nil {
+		d.Machine = *with.Machine
+	}
+	d = d.OnMachine()
+	d.Machine.Kerf, d.Machine.Measured, d.Machine.Thin, d.Sheet.Kerf, d.Output.Scale = 0, [2]float64{}, 0, 0, 1
+	out, err := outputOf(d, o.shop, "", "calibrate")
+	if err != nil {
+		return err
+	}
+	sheet, bars, err := calibrationSheet(d, digest)
+	if err != nil {
+		return design.Faults{from.Fault("sheet.width", err.Error(), "a larger sheet would do")}
+	}
+	comb, err := kerfComb(d, digest)
+	if err != nil {
+		return design.Faults{from.Fault("sheet.thickness", err.Error(), "a thicker board would do")}
+	}
+	out.folder, out.formats, out.digest, out.force = o.out, formats, []byte(digest), o.force
+	if err := out.write(s, []export.Drawing{sheet, comb}); err != nil {
+		return err
+	}
+	sayf(s.Err, "measure the long bars and write under [machine] what they measure, in place of these:")
+	sayf(s.Err, `calibration_x = { drawn = "%g mm", measured = "%g mm" }`, bars.X, bars.X)
+	sayf(s.Err, `calibration_y = { drawn = "%g mm", measured = "%g mm" }`, bars.Y, bars.Y)
+	sayf(s.Err, "cut the comb from the board and push the board's edge into its slots: the number at the slot that fits is kerf, in mm")
+	return nil
+}
+
+func calibrationSheet(d design.Design, digest string) (export.Drawing, calibrate.Bars, error) {
+	frame, err := export.Within(d.Sheet.Width, d.Sheet.Height)
+	if err != nil {
+		return export.Drawing{}, calibrate.Bars{}, err
+	}
+	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Digest: digest})
+}
+
+// kerfComb draws a comb for kerfs up to what the board allows.
+func kerfComb(d design.Design, digest string) (export.Drawing, error) {
+	c := calibrate.Comb{Thickness: d.Sheet.Thickness, First: 0.05, Step: 0.05, Slots: 12}
+	if c.Thickness == 0 {
+		c.Thickness = usualThickness
+	}
+	if d.Machine.Tool == design.Router {
+		c.First, c.Step = 0.2*c.Thickness, 0.05*c.Thickness
+	}
+	for c.Slots > 1 && c.First+c.Step*float64(c.Slots-1) >= c.Thickness-0.1 {
+		c.Slots--
+	}
+	p, err := c.Piece()
+	if err != nil {
+		return export.Drawing{}, err
+	}
+	box := p.Cut.Bounds()
+	const room = 10.0
+	return export.Compose(export.Sheet{
+		Name: "kerf-comb", Title: fmt.Sprintf("Kerf comb, board %g mm", c.Thickness),
+		Frame: export.Around(box.Width()+2*room, box.Height()+2*room, 1),
+		Items: []export.Item{{Piece: p, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(room, room)}}},
+		Block: export.Block{Design: d.Name, Sheet: 2, Sheets: 2, Material: d.Sheet.Name, Digest: digest},
+	})
+}

@@ -1,0 +1,71 @@
+package command
+
+import (
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export/setup"
+	"slingloft/outline/design"
+)
+
+// shop are the flags that say for which machine files are.
+type shop struct {
+	machine  string
+	measured string
+	paper    string
+	add      []string
+}
+
+// flags defines the flags of a shop, those for extra outlines only where pieces
+// are laid.
+func (o *shop) flags(f *pflag.FlagSet, lays bool) {
+	f.StringVar(&o.machine, "machine", "", "file with the settings of a machine, in place of the design's [machine]")
+	f.StringVar(&o.paper, "paper", "", "paper that PDF is divided onto: "+strings.Join(design.Papers(), ", "))
+	if lays {
+		f.StringVar(&o.measured, "measured", "", "what the 100 mm bars measured on a plot, such as 99.6x100.2: every file is corrected")
+		f.StringArrayVar(&o.add, "add", nil, "SVG or DXF file with an outline of your own to lay on the cloth; may be given again")
+	}
+}
+
+// setting reads what goes beside the design.
+func (o shop) setting() (work.Setting, error) {
+	var with work.Setting
+	for _, file := range o.add {
+		with.Extras = append(with.Extras, design.Extra{File: file})
+	}
+	if o.machine == "" {
+		return with, nil
+	}
+	data, err := readAtMost(o.machine, design.MaxSize+1)
+	if err != nil {
+		return with, err
+	}
+	m, err := design.ReadMachine(o.machine, data)
+	with.Machine = &m
+	return with, err
+}
+
+// apply lets the flags go over what the machine's settings say.
+func (o shop) apply(m *design.Machine, name string) error {
+	if o.paper != "" {
+		m.Paper = ""
+		for _, p := range design.Papers() {
+			if strings.EqualFold(p, o.paper) {
+				m.Paper = p
+			}
+		}
+		if m.Paper == "" {
+			return usagef("%s: --paper %.20q: want one of %s", name, o.paper, strings.Join(design.Papers(), ", "))
+		}
+	}
+	if o.measured != "" {
+		bars, err := setup.Measured(o.measured)
+		if err != nil {
+			return usagef("%s: --measured: %v", name, err)
+		}
+		m.Drawn, m.Measured = [2]float64{100, 100}, bars
+	}
+	return nil
+}

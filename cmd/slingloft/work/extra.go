@@ -1,0 +1,144 @@
+package work
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"slingloft/export/outside"
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+)
+
+// found is an extra outline with the shapes that its file holds.
+type found struct {
+	design.Extra
+	shapes []outside.Shape
+}
+
+// keepOut is an area of the stock that no piece may touch.
+type keepOut struct {
+	name  string
+	shape outside.Shape
+	at    geom.Point
+}
+
+// bringIn reads the files of all extra outlines, those of the design from its own
+// folder, and lets the digest depend on what they hold.
+func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
+	var out []found
+	own := p.Design.Extras
+	for i, e := range slices.Concat(own, more) {
+		path := e.File
+		if i < len(own) && !filepath.IsAbs(path) {
+			path = filepath.Join(filepath.Dir(name), path)
+		}
+		shapes, err := readShapes(path, e.Unit)
+		switch {
+		case err != nil && i < len(own):
+			key := fmt.Sprintf("extra[%d].file", i+1)
+			return nil, design.Faults{p.source.Fault(key, fmt.Sprintf("%q: %v", e.File, err), "mend the drawing, or leave it out")}
+		case err != nil:
+			return nil, fmt.Errorf("%s: %w", path, err)
+		}
+		if e.Name == "" {
+			e.Name = strings.TrimSuffix(filepath.Base(path), filepath.Ext(path))
+		}
+		out = append(out, found{e, shapes})
+	}
+	if len(out) > 0 {
+		sum := sha256.New()
+		io.WriteString(sum, p.Digest)
+		for _, f := range out {
+			fmt.Fprintf(sum, "%v\n", f)
+		}
+		p.Digest = hex.EncodeToString(sum.Sum(nil)[:4])
+	}
+	return out, nil
+}
+
+// readShapes reads a drawing of outlines. An error does not name the file.
+func readShapes(path string, unit float64) ([]outside.Shape, error) {
+	f, err := os.Open(path)
+	var where *fs.PathError
+	if errors.As(err, &where) {
+		return nil, where.Err
+	}
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	const most = 64 << 20 // more than is read of it
+	data, err := io.ReadAll(io.LimitReader(f, most))
+	if err != nil {
+		return nil, errors.New("cannot be read as a drawing")
+	}
+	return outside.Read(path, bytes.NewReader(data), unit)
+}
+
+// add puts the extra outlines among the pieces of their stock, or the areas to keep
+// clear.
+func (p *Plan) add(all []found) {
+	for i, f := range all {
+		stock := outline.Stock(f.Stock)
+		for k, s := range f.shapes {
+			id, title := fmt.Sprintf("extra-%d", i+1), f.Name
+			if len(f.shapes) > 1 {
+				id, title = fmt.Sprintf("%s-%d", id, k+1), fmt.Sprintf("%s %d", f.Name, k+1)
+			}
+			if f.As == design.AsKeepOut {
+				p.keepOuts[stock] = append(p.keepOuts[stock], keepOut{"keep-out " + title, s, geom.Pt(f.X, f.Y)})
+				continue
+			}
+			q := s.Piece(id, title, stock, f.Copies())
+			q.OneWay = stock == outline.Cloth && p.Design.Cloth.OneWay
+			q.FreeGrain = f.FreeGrain || stock == outline.Board
+			if stock == outline.Cloth {
+				p.Sewn.Pieces = append(slices.Clip(p.Sewn.Pieces), q)
+			} else {
+				p.Templates = append(slices.Clip(p.Templates), q)
+			}
+		}
+	}
+}
+
+// blocked returns the boxes that the lay keeps clear on a stock: those given and the
+// maker's own. They count from the point lay of the stock.
+func (p *Plan) blocked(stock outline.Stock, lay geom.Point, boxes []geom.Box) []geom.Box {
+	out := slices.Clone(boxes)
+	for _, k := range p.keepOuts[stock] {
+		out = append(out, k.shape.KeepOut(k.at.Minus(lay))...)
+	}
+	return out
+}
+
+// keepOutLines draws the areas that are kept clear as far as they lie in the lay.
+func (p *Plan) keepOutLines(stock outline.Stock, lay geom.Point, room geom.Box) []outline.Line {
+	var out []outline.Line
+	for _, k := range p.keepOuts[stock] {
+		ring := geom.Polyline(k.shape.Outline).Moved(geom.Motion{Shift: k.at.Minus(lay)})
+		if room.ContainsBox(ring.Bounds()) {
+			out = append(out, outline.Line{Name: k.name, Work: outline.Register, Points: ring, Closed: true})
+		}
+	}
+	return out
+}
+
+// invalid turns a packer's refusal of an extra outline into a message with its name.
+func invalid(err error, pieces []outline.Piece) error {
+	var input *nest.InputError
+	if errors.As(err, &input) && input.Item >= 0 && input.Item < len(pieces) {
+		return fmt.Errorf("%s: %w", pieces[input.Item].Title, err)
+	}
+	return err
+}
