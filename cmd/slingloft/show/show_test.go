@@ -59,6 +59,20 @@ func sheetOf(t testing.TB, name string, data []byte) sheet.Sheet {
 	return s
 }
 
+// unlaid sets out a design's sheet without its lay, which takes most of the time.
+func unlaid(t testing.TB, name string, data []byte) sheet.Sheet {
+	t.Helper()
+	p, err := work.Read(name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := show.Unlaid(&p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
 // written returns a sheet's page.
 func written(t testing.TB, s sheet.Sheet) []byte {
 	t.Helper()
@@ -171,7 +185,7 @@ func TestSameBytes(t *testing.T) {
 func TestOrder(t *testing.T) {
 	name, demo := design.Demo()
 	var got []string
-	for _, s := range sheetOf(t, name, demo).Sections {
+	for _, s := range unlaid(t, name, demo).Sections {
 		got = append(got, s.ID)
 	}
 	want := "result hung pieces lay cords offsets loads materials order seams charts assumptions sources"
@@ -185,7 +199,7 @@ func TestUnmetFirst(t *testing.T) {
 	name, demo := design.Demo()
 	thin := bytes.Replace(demo, []byte("\nwall = \"1.5 mm\""), []byte("\nwall = \"0.3 mm\""), 1)
 	thin = bytes.Replace(thin, []byte("outer_diameter = \"25 mm\""), []byte("outer_diameter = \"9 mm\""), 1)
-	s := sheetOf(t, name, thin)
+	s := unlaid(t, name, thin)
 	first, ok := s.Sections[0].Blocks[0].(sheet.Notice)
 	if !ok || first.Grade != sheet.Bad || s.Verdict.Grade != sheet.Bad {
 		t.Fatalf("first block %#v, verdict %#v", s.Sections[0].Blocks[0], s.Verdict)
@@ -199,48 +213,64 @@ func TestUnmetFirst(t *testing.T) {
 func TestEscaping(t *testing.T) {
 	name, demo := design.Demo()
 	evil := bytes.Replace(demo, []byte(`name = "Two nights on the river"`), []byte(`name = '</title><script>alert("1")</script>&amp;'`), 1)
-	data := written(t, sheetOf(t, name, evil))
+	data := written(t, unlaid(t, name, evil))
 	if bytes.Contains(data, []byte("<script")) || bytes.Count(data, []byte("</title>")) != 1+bytes.Count(data, []byte("<svg")) {
 		t.Error("the design's name breaks out of its place")
 	}
+}
+
+// view is a way in which somebody looks at the page.
+type view struct {
+	name          string
+	width, height int64
+	dark, axe     bool
 }
 
 // TestInBrowser opens the page in Chromium: light and dark, wide and as on a
 // phone, in mm and in inches, and prints it on two papers.
 func TestInBrowser(t *testing.T) {
 	all := designs(t)
-	for _, name := range []string{"demo", "inches"} {
-		t.Run(name, func(t *testing.T) {
+	for _, row := range []struct {
+		name  string
+		views []view
+		paper string
+		size  chromedp.PaperSize
+	}{
+		{"demo", []view{{"dark", 1100, 900, true, true}, {"wide", 1100, 900, false, true}, {"phone", 390, 844, false, false}}, "A4", chromedp.PaperA4},
+		{"inches", []view{{"phone", 390, 844, false, false}, {"wide", 1100, 900, false, false}}, "letter", chromedp.PaperLetter},
+	} {
+		t.Run(row.name, func(t *testing.T) {
 			p := browser.New(t)
 			file := filepath.Join(t.TempDir(), "sheet.html")
-			if err := os.WriteFile(file, written(t, sheetOf(t, name, all[name])), 0o644); err != nil {
+			if err := os.WriteFile(file, written(t, sheetOf(t, row.name, all[row.name])), 0o644); err != nil {
 				t.Fatal(err)
 			}
-			for _, view := range []struct {
-				name          string
-				width, height int64
-				dark          bool
-			}{{"wide", 1100, 900, false}, {"dark", 1100, 900, true}, {"phone", 390, 844, false}} {
-				p.Resize(view.width, view.height)
-				p.Dark(view.dark)
-				p.Open("file://" + file)
-				for _, w := range p.Letters() {
-					t.Errorf("%s: %s", view.name, w)
-				}
-				if over := browser.Eval[float64](p, "document.documentElement.scrollWidth - window.innerWidth"); over > 0 {
-					t.Errorf("%s: the page is %g px wider than the screen", view.name, over)
-				}
-				if name == "demo" && view.name != "phone" {
-					for _, w := range p.Axe() {
-						t.Errorf("%s: %s", view.name, w)
-					}
-				}
-				p.Shot(name + "-" + view.name)
+			for _, v := range row.views {
+				look(t, p, "file://"+file, v)
+				p.Shot(row.name + "-" + v.name)
 			}
 			p.Quiet()
-			checkPrint(t, p, "A4", chromedp.PaperA4)
-			checkPrint(t, p, "letter", chromedp.PaperLetter)
+			checkPrint(t, p, row.paper, row.size)
 		})
+	}
+}
+
+// look opens the page and checks what there is to see.
+func look(t *testing.T, p *browser.Page, url string, v view) {
+	t.Helper()
+	p.Resize(v.width, v.height)
+	p.Dark(v.dark)
+	p.Open(url)
+	for _, w := range p.Letters() {
+		t.Errorf("%s: %s", v.name, w)
+	}
+	if over := browser.Eval[float64](p, "document.documentElement.scrollWidth - window.innerWidth"); over > 0 {
+		t.Errorf("%s: the page is %g px wider than the screen", v.name, over)
+	}
+	if v.axe {
+		for _, w := range p.Axe() {
+			t.Errorf("%s: %s", v.name, w)
+		}
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"context"
 	"encoding/json"
+	"fmt"
 	"io"
 	"net/http"
 	"os"
@@ -133,26 +134,29 @@ func sheet(t *testing.T, url string) string {
 	return string(data)
 }
 
-// TestRedraw saves the file again and again; the quickest redraw has to be there
-// within 300 ms. The quickest, since other tests keep the machine busy.
+// TestRedraw saves the file; the redraw has to be there within 300 ms. Other tests
+// may keep the machine busy, so that it gets a few tries.
 func TestRedraw(t *testing.T) {
 	url, path := served(t)
 	c := stream(t, url)
 	version := until(t, c, func(s seen) bool { return s.Version > 0 && s.Laid }).Version
 	best := time.Hour
-	for _, span := range []string{"1510 mm", "1520 mm", "1490 mm", "1505 mm"} {
+	span := ""
+	for i := 0; i < 12 && best > 300*time.Millisecond; i++ {
+		span = fmt.Sprintf("%d mm", 1505+i)
 		start := time.Now()
 		save(t, path, demo(t, `span = "1500 mm"`, `span = "`+span+`"`))
-		version = until(t, c, func(s seen) bool {
+		until(t, c, func(s seen) bool {
 			return s.Version > version && len(s.Fields) > 2 && s.Fields[2].Value == span
-		}).Version
+		})
 		best = min(best, time.Since(start))
+		version = until(t, c, func(s seen) bool { return s.Laid }).Version
 	}
 	t.Logf("quickest redraw after a save: %v", best)
 	if best > 300*time.Millisecond {
 		t.Errorf("quickest redraw after a save: %v, want at most 300ms", best)
 	}
-	if !strings.Contains(sheet(t, url), "1505 mm") {
+	if !strings.Contains(sheet(t, url), span) {
 		t.Error("the sheet is not that of the last save")
 	}
 }
