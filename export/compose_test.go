@@ -14,24 +14,13 @@ import (
 	"slingloft/outline/geom"
 )
 
-func find(t *testing.T, d export.Drawing, name string) outline.Line {
-	t.Helper()
-	for _, l := range d.Lines {
-		if l.Name == name {
-			return l
-		}
-	}
-	t.Fatalf("no line %q", name)
-	return outline.Line{}
-}
-
 // Whatever the scale, the bars are true and straight, and on paper the crosses
 // and the lettering of the band have one size.
 func TestBandAtEveryScale(t *testing.T) {
 	for _, scale := range []float64{2, 1, 0.5, 0.2, 0.1, 0.01} {
 		d := probe.Drawing(t, scale)
 		for _, b := range export.Bars() {
-			l := find(t, d, b.Name)
+			l := probe.Find(t, d, b.Name)
 			way := l.Points[len(l.Points)-1].Minus(l.Points[0])
 			along, across := way.X, way.Y
 			if strings.HasSuffix(b.Name, "-y") {
@@ -41,7 +30,7 @@ func TestBandAtEveryScale(t *testing.T) {
 				t.Errorf("scale %g: %s runs along %v as %s, want %g mm", scale, b.Name, way, l.Work, b.Length)
 			}
 		}
-		cross := find(t, d, "cross upper right/x")
+		cross := probe.Find(t, d, "cross upper right/x")
 		if got := cross.Points.Length() * scale; math.Abs(got-6) > 1e-9 {
 			t.Errorf("scale %g: cross of %g mm on paper, want 6", scale, got)
 		}
@@ -150,18 +139,18 @@ func TestItems(t *testing.T) {
 		}
 	}
 	lay := export.Around(860, 420, 1).Lay.Min
-	first := find(t, d, "sling-1/cut line")
+	first := probe.Find(t, d, "sling-1/cut line")
 	if got, want := first.Points[0], lay.Plus(geom.Pt(5, 5)); got.Dist(want) > 1e-9 {
 		t.Errorf("first piece begins at %v, want %v", got, want)
 	}
-	second := find(t, d, "sling-2/cut line")
+	second := probe.Find(t, d, "sling-2/cut line")
 	if got, want := second.Points.Bounds(), first.Points.Bounds(); math.Abs(got.Width()-want.Height()) > 1e-9 {
 		t.Errorf("turned piece is %g wide, the first %g high", got.Width(), want.Height())
 	}
 	if a := geom.Ring(second.Points).Area(); a <= 0 || math.Abs(a-geom.Ring(first.Points).Area()) > 1e-6 {
 		t.Errorf("mirrored outline has area %g, the first %g", a, geom.Ring(first.Points).Area())
 	}
-	if w := find(t, d, "sling-2/hole 1").Work; w != outline.CutInside {
+	if w := probe.Find(t, d, "sling-2/hole 1").Work; w != outline.CutInside {
 		t.Errorf("hole is %s", w)
 	}
 }

@@ -22,29 +22,7 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 // scales are what every file is tried at.
 var scales = []float64{1, 0.2}
 
-func lengthOf(l outline.Line) float64 {
-	if l.Closed {
-		return geom.Ring(l.Points).Perimeter()
-	}
-	return l.Points.Length()
-}
-
-func TestReadBack(t *testing.T) {
-	for _, scale := range scales {
-		d := probe.Drawing(t, scale, probe.Hostile()...)
-		d.Lines[0].Name = strings.Repeat("é\\U+0041^J", 19)
-		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		plain, err := d.Plain(o)
-		if err != nil {
-			t.Fatal(err)
-		}
-		read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
-		if err != nil {
-			t.Fatal(err)
-		}
-		probe.Same(t, read, plain, 0.0001)
-	}
-}
+func TestReadBack(t *testing.T) { probe.ReadBack(t, write, Read, 0.0001) }
 
 // ezdxf audits the file and measures every named line.
 func TestAuditAndLengthsByEzdxf(t *testing.T) {
@@ -110,8 +88,8 @@ print(json.dumps(out))`
 			row := got.Lines[l.Name]
 			if row == nil {
 				t.Errorf("line %q not found", l.Name)
-			} else if math.Abs(row[0].(float64)-lengthOf(l)) > 0.01 || row[1] != l.Work.String() || row[2] != l.Closed {
-				t.Errorf("line %q read as %v, want %g mm, %s, closed %v", l.Name, row, lengthOf(l), l.Work, l.Closed)
+			} else if math.Abs(row[0].(float64)-probe.Length(l)) > 0.01 || row[1] != l.Work.String() || row[2] != l.Closed {
+				t.Errorf("line %q read as %v, want %g mm, %s, closed %v", l.Name, row, probe.Length(l), l.Work, l.Closed)
 			}
 		}
 		for _, bar := range export.Bars() {
@@ -159,7 +137,7 @@ func TestLengthsByGDAL(t *testing.T) {
 		want := 0.0
 		for _, l := range plain.Lines {
 			if l.Work == w {
-				want += lengthOf(l)
+				want += probe.Length(l)
 			}
 		}
 		_, rest, ok := strings.Cut(out, "Layer (String) = "+w.String()+"\n")
@@ -226,8 +204,8 @@ print(len(a.errors), len(a.fixes), max(n), b)`
 				t.Fatalf("line %q: point %v is %g mm from the arcs", l.Name, p, dist)
 			}
 		}
-		if math.Abs(lengthOf(l)-lengthOf(read.Lines[i])) > 0.1 {
-			t.Errorf("line %q: %g mm, want %g", l.Name, lengthOf(read.Lines[i]), lengthOf(l))
+		if math.Abs(probe.Length(l)-probe.Length(read.Lines[i])) > 0.1 {
+			t.Errorf("line %q: %g mm, want %g", l.Name, probe.Length(read.Lines[i]), probe.Length(l))
 		}
 	}
 	if err := WriteArcs(&bytes.Buffer{}, d, export.Options{}, math.NaN()); err == nil {
@@ -288,7 +266,7 @@ func TestReadForeign(t *testing.T) {
 		}
 		sum := 0.0
 		for _, l := range d.Lines {
-			sum += lengthOf(l)
+			sum += probe.Length(l)
 		}
 		if math.Abs(sum-r.length) > 0.03 { // chords within 0.005 mm at these radii
 			t.Errorf("%s: lines of %g mm, want %g", r.what, sum, r.length)
@@ -342,13 +320,7 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		for _, l := range d.Lines {
-			for _, p := range l.Points {
-				if !p.Finite() || len(l.Points) < 2 {
-					t.Fatalf("line %q has point %v", l.Name, p)
-				}
-			}
-		}
+		probe.CheckRead(t, d)
 	})
 }
 

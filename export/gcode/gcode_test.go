@@ -37,30 +37,12 @@ func settings(tool Tool) Settings {
 	return s
 }
 
-func find(t *testing.T, d export.Drawing, name string) outline.Line {
-	t.Helper()
-	for _, l := range d.Lines {
-		if l.Name == name {
-			return l
-		}
-	}
-	t.Fatalf("no line %q", name)
-	return outline.Line{}
-}
-
 // Without kerf and lead-in the beam follows the lines as they are.
 func TestReadBack(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
 		d := probe.Drawing(t, scale, probe.Hostile()...)
 		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		plain, err := d.Plain(o)
-		if err != nil {
-			t.Fatal(err)
-		}
-		read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
-		if err != nil {
-			t.Fatal(err)
-		}
+		read, plain := probe.Read(t, write, Read, d, o)
 		if len(read.Lines) != len(plain.Lines) || math.Abs(read.Width-plain.Width) > 1e-4 {
 			t.Fatalf("%d lines on %g mm, want %d on %g", len(read.Lines), read.Width, len(plain.Lines), plain.Width)
 		}
@@ -68,7 +50,7 @@ func TestReadBack(t *testing.T) {
 			if l.Work == outline.Lettering {
 				continue
 			}
-			got := find(t, read, l.Name)
+			got := probe.Find(t, read, l.Name)
 			if got.Work != l.Work || got.Closed != l.Closed || math.Abs(probe.Length(got)-probe.Length(l)) > 0.005 ||
 				got.Points.Bounds().Min.Dist(l.Points.Bounds().Min) > 2e-4 {
 				t.Errorf("%q read as %s, closed %v, %g mm; want %s, %v, %g", l.Name,
@@ -112,7 +94,7 @@ func TestKerfToTheSideOfTheWaste(t *testing.T) {
 				continue
 			}
 			part := geom.NewArc(geom.Ring(l.Points).Closed())
-			cut := find(t, read, l.Name)
+			cut := probe.Find(t, read, l.Name)
 			path := geom.NewArc(geom.Ring(cut.Points).Closed())
 			inside := geom.Ring(l.Points).Contains
 			for _, p := range cut.Points {
@@ -247,7 +229,7 @@ func TestKnifeTipFollowsTheLines(t *testing.T) {
 		if c.work == outline.Lettering || len(c.moves) == 0 {
 			continue
 		}
-		l := find(t, d, c.name)
+		l := probe.Find(t, d, c.name)
 		pts := l.Points
 		if l.Closed {
 			pts = geom.Ring(pts).Closed()
@@ -402,13 +384,7 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		for _, l := range d.Lines {
-			for _, p := range l.Points {
-				if !p.Finite() || len(l.Points) < 2 {
-					t.Fatalf("line %q has point %v", l.Name, p)
-				}
-			}
-		}
+		probe.CheckRead(t, d)
 	})
 }
 

@@ -26,14 +26,7 @@ func TestReadBack(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
 		d := probe.Drawing(t, scale, probe.Hostile()...)
 		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		plain, err := d.Plain(o)
-		if err != nil {
-			t.Fatal(err)
-		}
-		read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
-		if err != nil {
-			t.Fatal(err)
-		}
+		read, plain := probe.Read(t, write, Read, d, o)
 		if geom.Pt(read.Width, read.Height).Dist(geom.Pt(plain.Width, plain.Height)) > tolerance {
 			t.Errorf("sheet of %g × %g mm, want %g × %g", read.Width, read.Height, plain.Width, plain.Height)
 		}
@@ -171,16 +164,9 @@ func TestOnlyOurInstructions(t *testing.T) {
 func TestAxes(t *testing.T) {
 	d := probe.Drawing(t, 1)
 	o := export.Options{Axes: export.Axes{Origin: export.UpperRight, XLeft: true, Swap: true}}
-	read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
-	if err != nil {
-		t.Fatal(err)
-	}
+	read, plain := probe.Read(t, write, Read, d, o)
 	if math.Abs(read.Width-d.Height) > 0.025 || math.Abs(read.Height-d.Width) > 0.025 {
 		t.Errorf("plot of %g × %g mm, want %g × %g", read.Width, read.Height, d.Height, d.Width)
-	}
-	plain, err := d.Plain(o)
-	if err != nil {
-		t.Fatal(err)
 	}
 	for i, l := range read.Lines {
 		for k, p := range l.Points { // y is what was x, to the left; x is what was y, from the top
@@ -223,13 +209,7 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		for _, l := range d.Lines {
-			for _, p := range l.Points {
-				if !p.Finite() || len(l.Points) < 2 {
-					t.Fatalf("line %q has point %v", l.Name, p)
-				}
-			}
-		}
+		probe.CheckRead(t, d)
 	})
 }
 

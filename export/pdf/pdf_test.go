@@ -22,21 +22,7 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 // tolerance of half a hundredth of a point for the page, far less for lines.
 const tolerance = 0.002
 
-func TestReadBack(t *testing.T) {
-	for _, scale := range []float64{1, 0.2} {
-		d := probe.Drawing(t, scale, probe.Hostile()...)
-		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		plain, err := d.Plain(o)
-		if err != nil {
-			t.Fatal(err)
-		}
-		read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
-		if err != nil {
-			t.Fatal(err)
-		}
-		probe.Same(t, read, plain, tolerance)
-	}
-}
+func TestReadBack(t *testing.T) { probe.ReadBack(t, write, Read, tolerance) }
 
 // MuPDF, a reader that is not ours, draws every line where it belongs, on the
 // layer of its work; qpdf finds nothing amiss.
@@ -227,12 +213,6 @@ func FuzzContent(f *testing.F) {
 		if c.run(data) != nil {
 			return
 		}
-		for _, l := range d.Lines {
-			for _, p := range l.Points {
-				if !p.Finite() {
-					t.Fatalf("point %v", p)
-				}
-			}
-		}
+		probe.CheckRead(t, d)
 	})
 }

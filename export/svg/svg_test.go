@@ -23,21 +23,7 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 // scales are what every file is tried at.
 var scales = []float64{1, 0.2}
 
-func TestReadBack(t *testing.T) {
-	for _, scale := range scales {
-		d := probe.Drawing(t, scale, probe.Hostile()...)
-		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		plain, err := d.Plain(o)
-		if err != nil {
-			t.Fatal(err)
-		}
-		read, err := Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
-		if err != nil {
-			t.Fatal(err)
-		}
-		probe.Same(t, read, plain, 0.0001)
-	}
-}
+func TestReadBack(t *testing.T) { probe.ReadBack(t, write, Read, 0.0001) }
 
 // svg.path, a reader of path data that is not ours, measures every named line;
 // the XML is read by Python's own parser.
@@ -286,16 +272,7 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		for _, l := range d.Lines {
-			if len(l.Points) < 2 {
-				t.Fatalf("line %q of %d points", l.Name, len(l.Points))
-			}
-			for _, p := range l.Points {
-				if !p.Finite() {
-					t.Fatalf("line %q has point %v", l.Name, p)
-				}
-			}
-		}
+		probe.CheckRead(t, d)
 	})
 }
 

@@ -30,7 +30,7 @@ func (t *tour) improve() {
 		return // too few for a kick, see below
 	}
 	rng := rand.New(rand.NewPCG(1, 1))
-	steps, at := make([]Step, len(t.steps)), make([]int, len(t.at))
+	steps, at := make([]stop, len(t.steps)), make([]int, len(t.at))
 	for range min(kicksPerPath*len(t.steps), maxKicks) {
 		copy(steps, t.steps)
 		copy(at, t.at)
@@ -103,7 +103,8 @@ func (t *tour) restart(i int) bool {
 	if best == s.Start {
 		return false
 	}
-	t.steps[i].Start = best
+	s.Start = best
+	t.steps[i] = t.stop(s.Step)
 	t.change += bestWay - now
 	t.touch(i - 1)
 	t.touch(i + 1)
@@ -114,11 +115,7 @@ func (t *tour) restart(i int) bool {
 func (t *tour) reverse(i, j int) {
 	t.change -= t.gap(i) + t.gap(j+1)
 	for a, b := i, j; a <= b; a, b = a+1, b-1 {
-		t.steps[a], t.steps[b] = t.steps[b], t.steps[a]
-		t.steps[a].Reversed = !t.steps[a].Reversed
-		if a != b {
-			t.steps[b].Reversed = !t.steps[b].Reversed
-		}
+		t.steps[a], t.steps[b] = t.steps[b].turned(), t.steps[a].turned()
 	}
 	t.renumber(i, j+1)
 	t.change += t.gap(i) + t.gap(j+1)
@@ -127,11 +124,22 @@ func (t *tour) reverse(i, j int) {
 	}
 }
 
+// turned returns the stop the other way round.
+func (s stop) turned() stop {
+	s.Reversed = !s.Reversed
+	s.in, s.out = s.out, s.in
+	return s
+}
+
 // reverseFrom tries to reverse stretches that begin or end beside a neighbour of
-// step i.
+// step i that is nearer than what now stands beside it.
 func (t *tour) reverseFrom(i int) bool {
+	widest := math.Max(t.gap(i), t.gap(i+1))
 	for _, other := range t.near[t.steps[i].Path] {
-		k := t.at[other]
+		if other.dist >= widest {
+			continue
+		}
+		k := t.at[other.path]
 		for _, stretch := range [4][2]int{{i + 1, k}, {k, i - 1}, {i, k - 1}, {k + 1, i}} {
 			a, b := stretch[0], stretch[1]
 			if a < 0 || a > b || b >= len(t.steps) {
@@ -173,7 +181,7 @@ func (t *tour) moveAt(i int) bool {
 }
 
 // moveFrom tries to move the steps from i on, length of them, to a neighbour of
-// the first or the last of them.
+// the first or the last of them that is nearer than what now stands beside them.
 func (t *tour) moveFrom(i, length int) bool {
 	j := i + length - 1
 	if j >= len(t.steps) || len(t.steps) == length {
@@ -187,10 +195,11 @@ func (t *tour) moveFrom(i, length int) bool {
 	if saved <= gain {
 		return false
 	}
-	for _, near := range [2][]int{t.near[t.steps[i].Path], t.near[t.steps[j].Path]} {
+	widest := math.Max(t.gap(i), t.gap(j+1))
+	for _, near := range [2][]neighbour{t.near[t.steps[i].Path], t.near[t.steps[j].Path]} {
 		for _, other := range near {
-			k := t.at[other]
-			if k >= i && k <= j {
+			k := t.at[other.path]
+			if other.dist >= widest || (k >= i && k <= j) {
 				continue
 			}
 			for _, place := range [2]int{k, k + 1} { // before step k, or behind it
@@ -231,7 +240,7 @@ func (t *tour) tryMove(i, j, place int, saved float64) bool {
 func (t *tour) move(i, j, place int) {
 	low, high := min(i, place), max(j+1, place) // the steps that shift
 	t.change -= t.gap(i) + t.gap(j+1) + t.gap(place)
-	moved := append([]Step(nil), t.steps[i:j+1]...)
+	moved := append([]stop(nil), t.steps[i:j+1]...)
 	at := place // where the stretch comes to stand
 	if place > j {
 		copy(t.steps[i:], t.steps[j+1:place])

@@ -63,7 +63,7 @@ func Order(paths []Path, from geom.Point) []Step {
 		t.improve()
 		for _, s := range t.steps {
 			s.Path += first
-			out = append(out, s)
+			out = append(out, s.Step)
 		}
 		from = t.exit(len(t.steps) - 1)
 	}
@@ -73,9 +73,10 @@ func Order(paths []Path, from geom.Point) []Step {
 // Idle returns the travel between the paths in the order of the steps, in mm,
 // the way from the place from to the first path with it.
 func Idle(paths []Path, steps []Step, from geom.Point) float64 {
-	t := tour{paths: paths, steps: steps, from: from}
+	t := tour{paths: paths, from: from}
 	sum := 0.0
-	for i := range steps {
+	for i, s := range steps {
+		t.steps = append(t.steps, t.stop(s))
 		sum += t.gap(i)
 	}
 	return sum
@@ -84,14 +85,20 @@ func Idle(paths []Path, steps []Step, from geom.Point) float64 {
 // tour is an order under improvement.
 type tour struct {
 	paths []Path
-	steps []Step
+	steps []stop
 	from  geom.Point
-	near  [][]int // by path: the paths with ends near to its own
-	at    []int   // by path: its place in steps
+	near  [][]neighbour // by path: the paths with ends near to its own
+	at    []int         // by path: its place in steps
 
 	queue  []int   // paths at which moves are to be tried
 	queued []bool  // by path: it is in the queue
 	change float64 // of the travel since it was last set to 0
+}
+
+// stop is a step with the places at which the tool begins and ends it.
+type stop struct {
+	Step
+	in, out geom.Point
 }
 
 // newTour begins with the nearest neighbour each time.
@@ -109,7 +116,7 @@ func newTour(paths []Path, from geom.Point) *tour {
 			}
 		}
 		taken[best.Path] = true
-		t.steps = append(t.steps, best)
+		t.steps = append(t.steps, t.stop(best))
 		here = t.exit(len(t.steps) - 1)
 	}
 	t.near = neighbours(paths)
@@ -136,7 +143,7 @@ func nearestEntry(i int, p Path, here geom.Point) (Step, float64) {
 // neighbours returns for each path the paths whose ends or corners are nearest to
 // an end of its own, and the nearest in each quarter of the plane, so that a letter
 // has neighbours in other words too; of closed paths a few corners stand for all.
-func neighbours(paths []Path) [][]int {
+func neighbours(paths []Path) [][]neighbour {
 	const around, quarterly = 8, 3
 	ends := make([]geom.Polyline, len(paths))
 	for i, p := range paths {
@@ -149,19 +156,16 @@ func neighbours(paths []Path) [][]int {
 			}
 		}
 	}
-	out := make([][]int, len(paths))
+	out := make([][]neighbour, len(paths))
 	for i := range paths {
-		all := shortlist{most: around}
+		var all shortlist
 		var quarter [4]shortlist
-		for q := range quarter {
-			quarter[q].most = quarterly
-		}
 		for k := range paths {
 			if k == i {
 				continue
 			}
-			d := nearest(ends[i], ends[k])
-			all.add(k, d)
+			n := neighbour{k, nearest(ends[i], ends[k])}
+			all = all.with(n, around)
 			way := ends[k][0].Minus(ends[i][0])
 			q := 0
 			if way.X < 0 {
@@ -170,13 +174,13 @@ func neighbours(paths []Path) [][]int {
 			if way.Y < 0 {
 				q += 2
 			}
-			quarter[q].add(k, d)
+			quarter[q] = quarter[q].with(n, quarterly)
 		}
-		out[i] = all.paths
-		for _, q := range quarter {
-			for _, k := range q.paths {
-				if !slices.Contains(out[i], k) {
-					out[i] = append(out[i], k)
+		out[i] = all
+		for _, list := range quarter {
+			for _, n := range list {
+				if !slices.Contains(out[i], n) {
+					out[i] = append(out[i], n)
 				}
 			}
 		}
@@ -184,27 +188,30 @@ func neighbours(paths []Path) [][]int {
 	return out
 }
 
-// shortlist keeps the paths of the least distances, in their order.
-type shortlist struct {
-	most  int
-	paths []int
-	dist  []float64
+// neighbour is another path and how near an end of it comes, mm.
+type neighbour struct {
+	path int
+	dist float64
 }
 
-func (s *shortlist) add(path int, d float64) {
-	n := len(s.paths)
-	if n == s.most && d >= s.dist[n-1] {
-		return
+// shortlist is the nearest neighbours, in their order.
+type shortlist []neighbour
+
+// with returns the list, which may have at most some neighbours, with n if it is
+// near enough; n comes behind those as near.
+func (s shortlist) with(n neighbour, most int) shortlist {
+	if len(s) == most && n.dist >= s[most-1].dist {
+		return s
 	}
-	if n < s.most {
-		s.paths, s.dist = append(s.paths, 0), append(s.dist, 0)
-		n++
+	if len(s) < most {
+		s = append(s, n)
 	}
-	j := n - 1 // sort it in, behind those as near
-	for ; j > 0 && s.dist[j-1] > d; j-- {
-		s.dist[j], s.paths[j] = s.dist[j-1], s.paths[j-1]
+	j := len(s) - 1
+	for ; j > 0 && s[j-1].dist > n.dist; j-- {
+		s[j] = s[j-1]
 	}
-	s.dist[j], s.paths[j] = d, path
+	s[j] = n
+	return s
 }
 
 func nearest(a, b geom.Polyline) float64 {
@@ -217,25 +224,27 @@ func nearest(a, b geom.Polyline) float64 {
 	return best
 }
 
-// entry and exit return where the tool begins and ends step i; entry is the exit
-// for a closed path.
-func (t *tour) entry(i int) geom.Point { return t.end(t.steps[i], true) }
+// entry and exit return where the tool begins and ends step i; the step before the
+// first ends where the tool stands.
+func (t *tour) entry(i int) geom.Point { return t.steps[i].in }
 func (t *tour) exit(i int) geom.Point {
 	if i < 0 {
 		return t.from
 	}
-	return t.end(t.steps[i], false)
+	return t.steps[i].out
 }
 
-func (t *tour) end(s Step, first bool) geom.Point {
+// stop returns the step with its places.
+func (t *tour) stop(s Step) stop {
 	p := t.paths[s.Path]
+	first, last := p.Points[0], p.Points[len(p.Points)-1]
 	switch {
 	case p.Closed:
-		return p.Points[s.Start]
-	case first != s.Reversed:
-		return p.Points[0]
+		return stop{s, p.Points[s.Start], p.Points[s.Start]}
+	case s.Reversed:
+		return stop{s, last, first}
 	}
-	return p.Points[len(p.Points)-1]
+	return stop{s, first, last}
 }
 
 // gap returns the travel to step i; none to the place behind the last.

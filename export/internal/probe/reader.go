@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -212,4 +213,59 @@ func Total(lines []outline.Line, w outline.Work) float64 {
 		}
 	}
 	return sum
+}
+
+// ReadBack writes a sheet with hostile labels at 1:1 and 1:5 and fails the test
+// where reading it does not give back what was to be written.
+func ReadBack(t *testing.T, write Writer, read func(io.Reader) (export.Drawing, error), tol float64) {
+	t.Helper()
+	for _, scale := range []float64{1, 0.2} {
+		d := Drawing(t, scale, Hostile()...)
+		d.Lines[0].Name = strings.Repeat("é\\U+0041^J", 19)
+		got, plain := Read(t, write, read, d, export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}})
+		Same(t, got, plain, tol)
+	}
+}
+
+// Read writes a drawing and reads it back; it returns that and what was to be
+// written.
+func Read(t testing.TB, write Writer, read func(io.Reader) (export.Drawing, error), d export.Drawing, o export.Options) (got, plain export.Drawing) {
+	t.Helper()
+	plain, err := d.Plain(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err = read(bytes.NewReader(Bytes(t, write, d, o)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return got, plain
+}
+
+// Find returns the line of the given name.
+func Find(t testing.TB, d export.Drawing, name string) outline.Line {
+	t.Helper()
+	for _, l := range d.Lines {
+		if l.Name == name {
+			return l
+		}
+	}
+	t.Fatalf("no line %q", name)
+	return outline.Line{}
+}
+
+// CheckRead fails the test where a drawing that a reader took from any bytes has a
+// line that is none.
+func CheckRead(t testing.TB, d export.Drawing) {
+	t.Helper()
+	for _, l := range d.Lines {
+		if len(l.Points) < 2 {
+			t.Fatalf("line %q of %d points", l.Name, len(l.Points))
+		}
+		for _, p := range l.Points {
+			if !p.Finite() {
+				t.Fatalf("line %q has point %v", l.Name, p)
+			}
+		}
+	}
 }

@@ -61,7 +61,7 @@ func Drawing(t testing.TB, scale float64, labels ...string) export.Drawing {
 		Block: export.Block{Design: "Reed", Sheet: 1, Sheets: 2, Material: "board 3 mm", Digest: "5f2a 90c1"},
 	}
 	for i, text := range labels {
-		s.Labels = append(s.Labels, outline.Label{Text: text, At: geom.Pt(20, 250+float64(i)*8), Height: 3.5})
+		s.Labels = append(s.Labels, outline.Label{Text: text, At: geom.Pt(20, 250+float64(i)*8), Height: 6})
 	}
 	d, err := export.Compose(s)
 	if err != nil {
