@@ -120,6 +120,23 @@ func TestKerfToTheSideOfTheWaste(t *testing.T) {
 	}
 }
 
+// A hole as wide as the router's tool is drilled in its middle; a laser cannot.
+func TestHoleOfTheToolsSize(t *testing.T) {
+	s := settings(Router)
+	s.Kerf = 16
+	program := programFor(t, probe.Drawing(t, 1), s)
+	_, after, ok := strings.Cut(program, "( path sling-1/hole 1 )\n")
+	middle := probe.Find(t, probe.Drawing(t, 1), "sling-1/hole 1").Points.Bounds().Center()
+	want := "G0 " + xy(middle) + "\nG1 Z-1.5000 F300.0000\nG0 Z5.0000\n"
+	if !ok || !strings.HasPrefix(after, want) {
+		t.Errorf("hole of the tool's size:\n%.200s\nwant\n%s", after, want)
+	}
+	s.Tool, s.Tabs = Laser, 0
+	if err := WriteFor(&bytes.Buffer{}, probe.Drawing(t, 1), export.Options{}, s); err == nil {
+		t.Error("a laser beam of 16 mm cut a hole of 16 mm")
+	}
+}
+
 // Every closed cut begins in the waste and touches no part on its way in.
 func TestLeadIns(t *testing.T) {
 	d := probe.Drawing(t, 1)

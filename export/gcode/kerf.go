@@ -29,6 +29,15 @@ func (s Settings) cutPaths(l outline.Line) ([]geom.Ring, error) {
 	return out, nil
 }
 
+// drilled returns where a router can make a hole by going straight down: the middle
+// of a hole inside that is as wide and as high as the tool, to a tenth.
+func (s Settings) drilled(l outline.Line) (geom.Point, bool) {
+	const most = 0.1
+	box := l.Points.Bounds()
+	fits := math.Abs(box.Width()-s.Kerf) <= most*s.Kerf && math.Abs(box.Height()-s.Kerf) <= most*s.Kerf
+	return box.Center(), fits && s.Tool == Router && l.Work == outline.CutInside
+}
+
 // minRing is the area in mm² below which a ring is a leftover of the arithmetic.
 const minRing = 1e-4
 

@@ -35,6 +35,10 @@ func (s Settings) plan(d export.Drawing) ([]cut, error) {
 			sources[l.Work] = append(sources[l.Work], source{l.Name, travel.Path{Points: l.Points}, -1})
 			continue
 		}
+		if at, ok := s.drilled(l); ok {
+			sources[l.Work] = append(sources[l.Work], source{l.Name, travel.Path{Points: geom.Polyline{at}}, -1})
+			continue
+		}
 		rings, err := s.cutPaths(l)
 		if err != nil {
 			return nil, err
