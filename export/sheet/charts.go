@@ -192,7 +192,7 @@ func (b *builder) straightChart() (chart.Chart, string, bool) {
 
 // departureTable tells what a straight cut gives up at each station of the tails.
 func (b *builder) departureTable() Table {
-	t := Table{ID: "departures", Dense: true, Caption: "Girth of the straight tails, in " + b.unit() + ": what would hang level, and what the cut has",
+	t := Table{ID: "departures", Dense: true, Caption: "Girth of the straight tails, in " + b.unitWord() + ": what would hang level, and what the cut has",
 		Head: []string{"station", "level", "cut", "departs"}, Words: []bool{false, false, false, false}}
 	for _, q := range b.Body.Departures {
 		if math.Abs(q.X) >= b.Design.Bed.Span/2 {

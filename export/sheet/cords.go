@@ -90,7 +90,7 @@ func buriedEnds(c cord.Cord) (lo, hi float64) {
 
 // termsTable tables the sum of a cut length.
 func (b *builder) termsTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Name) + "-terms", Caption: "Cut length of the " + c.Name + ", term by term, in " + b.unit(),
+	t := Table{ID: "cord-" + safe(c.Name) + "-terms", Caption: "Cut length of the " + c.Name + ", term by term, in " + b.unitWord(),
 		Head: []string{"term", b.unit()}, Words: []bool{true, false}}
 	for _, q := range c.Terms {
 		t.Rows = append(t.Rows, []string{q.Name, signed(b.figure(math.Abs(q.Length)), q.Length < 0)})
@@ -116,7 +116,7 @@ func (b *builder) signedFigure(mm float64) string {
 
 // marksTable tables a cord's marks.
 func (b *builder) marksTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Name) + "-marks", Caption: "Marks on the " + c.Name + ", in " + b.unit(),
+	t := Table{ID: "cord-" + safe(c.Name) + "-marks", Caption: "Marks on the " + c.Name + ", in " + b.unitWord(),
 		Head: []string{"mark", "from start", "from end", "spliced, from " + c.Datum, ""}, Words: []bool{true, false, false, false, true}}
 	for _, m := range c.Marks {
 		note := ""
@@ -130,7 +130,7 @@ func (b *builder) marksTable(c cord.Cord) Table {
 
 // readingsTable tables what a tape must show after each splice.
 func (b *builder) readingsTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Name) + "-readings", Caption: "What the tape must show on the " + c.Name + " after each splice, in " + b.unit(),
+	t := Table{ID: "cord-" + safe(c.Name) + "-readings", Caption: "What the tape must show on the " + c.Name + " after each splice, in " + b.unitWord(),
 		Head: []string{"splice", "from", "to", "before", "after"}, Words: []bool{true, true, true, false, false}}
 	for _, s := range c.Steps {
 		for i, r := range s.Reads {

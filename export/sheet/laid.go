@@ -119,7 +119,7 @@ func inner(r geom.Ring) geom.Point {
 
 // placesTable tells where each piece lies on the roll.
 func (b *builder) placesTable(i int, l Lay) Table {
-	t := Table{ID: fmt.Sprintf("lay-%d-places", i+1), Caption: "Where each piece's outermost points lie: from the roll's cut end, and from the lower selvedge, in " + b.unit(),
+	t := Table{ID: fmt.Sprintf("lay-%d-places", i+1), Caption: "Where each piece's outermost points lie: from the roll's cut end, and from the lower selvedge, in " + b.unitWord(),
 		Head: []string{"piece", "from", "to", "from selvedge", "to", "lies"}, Words: []bool{true, false, false, false, false, true}}
 	for n, it := range l.Items {
 		box := it.Piece.Cut.Moved(it.Motion).Bounds()

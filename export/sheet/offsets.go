@@ -21,7 +21,7 @@ func (b *builder) offsets() (Section, error) {
 		}
 		chord := c.Line[0].Dist(c.Line[len(c.Line)-1])
 		t := Table{ID: "offsets-" + safe(c.Name), Dense: true,
-			Caption: fmt.Sprintf("%s: chord %s, along the curve %s; columns in %s", capital(c.Name), b.long(chord), b.long(c.Line.Length()), b.unit()),
+			Caption: fmt.Sprintf("%s: chord %s, along the curve %s; columns in %s", capital(c.Name), b.long(chord), b.long(c.Line.Length()), b.unitWord()),
 			Head:    []string{"along the chord", "offset", "along the curve"}, Words: []bool{false, false, false}}
 		for _, r := range rows {
 			t.Rows = append(t.Rows, []string{b.figure(r.Station), b.signedFigure(r.Depth), b.figure(r.Arc)})

@@ -15,7 +15,7 @@ func (b *builder) seams() (Section, error) {
 	}
 	s.Blocks = append(s.Blocks, Para("Both edges of every seam, measured along the finished line. Planned ease is what the two change against each other when the cloth shears to its hung shape; "+
 		"it is spread between the notches. What remains has to stay within the tolerance."))
-	t := Table{ID: "seam-walk", Caption: "Seams, in " + b.unit() + "; a and b are the two pieces",
+	t := Table{ID: "seam-walk", Caption: "Seams, in " + b.unitWord() + "; a and b are the two pieces",
 		Head:  []string{"seam", "flat a", "flat b", "hung a", "hung b", "ease", "per 100", "remains", "allowed"},
 		Words: []bool{true, false, false, false, false, false, false, false, false}}
 	for _, q := range b.Sewn.Seams {
@@ -38,7 +38,7 @@ func signedDecimal(v float64, n int) string {
 
 // partsTable walks one seam from notch to notch.
 func (b *builder) partsTable(i int, q outline.Seam) Table {
-	t := Table{ID: fmt.Sprintf("seam-%d-parts", i+1), Caption: capital(q.Name) + ", notch to notch, in " + b.unit(),
+	t := Table{ID: fmt.Sprintf("seam-%d-parts", i+1), Caption: capital(q.Name) + ", notch to notch, in " + b.unitWord(),
 		Head: []string{"from", "to", q.IDs[0], q.IDs[1], "ease"}, Words: []bool{true, true, false, false, false}}
 	folds := false
 	for _, p := range q.Parts {

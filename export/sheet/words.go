@@ -36,6 +36,14 @@ func (b *builder) unit() string {
 	return "mm"
 }
 
+// unitWord returns that unit for running text, where "in in" would not do.
+func (b *builder) unitWord() string {
+	if b.Style.Inches {
+		return "inches"
+	}
+	return "mm"
+}
+
 func (b *builder) force(n float64) string {
 	if b.Style.Inches {
 		return quantity.Decimal(n/newtonPerLbf, 0) + " lbf"
@@ -62,8 +70,8 @@ func degrees(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) +
 
 func percent(part float64) string { return quantity.Decimal(100*part, 0) + " %" }
 
-// times writes a ratio: "6.2".
-func times(v float64) string { return quantity.Decimal(v, 1) }
+// times writes a ratio: "6.24".
+func times(v float64) string { return quantity.Decimal(v, 2) }
 
 // ends are both ends with their names.
 func ends() [2]hung.End { return [2]hung.End{hung.Head, hung.Foot} }

@@ -3,12 +3,10 @@ package paper_test
 import (
 	"bytes"
 	"fmt"
-	"os"
-	"os/exec"
-	"path/filepath"
 	"strings"
 	"testing"
 
+	"slingloft/export/internal/probe"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/paper"
 	"slingloft/export/sheet/picture"
@@ -64,15 +62,12 @@ func TestRead(t *testing.T) {
 		size paper.Size
 		want string
 	}{{"a4", paper.A4, "595.28 x 841.89"}, {"letter", paper.Letter, "612 x 792"}} {
-		file := filepath.Join(t.TempDir(), row.name+".pdf")
-		if err := os.WriteFile(file, written(t, row.size), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		run(t, "qpdf", "--check", file)
-		if got := run(t, "pdfinfo", file); !strings.Contains(got, row.want) {
+		file := probe.File(t, row.name+".pdf", written(t, row.size))
+		probe.Run(t, "qpdf", "--check", file)
+		if got := probe.Run(t, "pdfinfo", file); !strings.Contains(got, row.want) {
 			t.Errorf("%s: want pages of %s:\n%s", row.name, row.want, got)
 		}
-		pages := strings.Split(strings.TrimSuffix(run(t, "pdftotext", file, "-"), "\f"), "\f")
+		pages := strings.Split(strings.TrimSuffix(probe.Run(t, "pdftotext", file, "-"), "\f"), "\f")
 		all := strings.Join(pages, "\n")
 		for _, want := range []string{"Größe (1\\2)", "Not fit to use", "Nothing is met.", "All kinds", "Mind this", "second line", "Do it", "12 mm", "A caption.", "A long table", "A wide table"} {
 			if !strings.Contains(all, want) {
@@ -89,21 +84,4 @@ func TestRead(t *testing.T) {
 			}
 		}
 	}
-}
-
-// run runs a reader and returns what it prints. Where it is missing the test is
-// skipped, or fails if SLINGLOFT_READERS is "require".
-func run(t *testing.T, program string, args ...string) string {
-	t.Helper()
-	if _, err := exec.LookPath(program); err != nil {
-		if os.Getenv("SLINGLOFT_READERS") == "require" {
-			t.Fatalf("%s is not installed", program)
-		}
-		t.Skipf("%s is not installed", program)
-	}
-	out, err := exec.Command(program, args...).CombinedOutput()
-	if err != nil {
-		t.Fatalf("%s: %v\n%s", program, err, out)
-	}
-	return string(out)
 }
