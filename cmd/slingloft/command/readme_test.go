@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"slingloft/export/format"
 	"slingloft/outline/design"
 	"slingloft/outline/margin"
 )
@@ -54,13 +55,22 @@ func TestReadmeListsEveryKey(t *testing.T) {
 }
 
 func TestReadmeCautions(t *testing.T) {
-	words := func(s string) string {
+	plain := func(s string) string {
 		return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return !('a' <= r && r <= 'z') }), " ")
 	}
-	text := words(strings.ToLower(readme(t)))
+	text := plain(strings.ToLower(readme(t)))
 	for _, c := range margin.Cautions() {
-		if !strings.Contains(text, words(strings.ToLower(c))) {
+		if !strings.Contains(text, plain(strings.ToLower(c))) {
 			t.Errorf("the README does not say: %s", c)
+		}
+	}
+}
+
+func TestReadmeListsEveryFormat(t *testing.T) {
+	text := readme(t)
+	for _, f := range append(format.All(), format.Pattern()) {
+		if !strings.Contains(text, "\n| `"+f.Name+"` | ") {
+			t.Errorf("the README does not list %s", f.Name)
 		}
 	}
 }
@@ -105,11 +115,20 @@ func TestReadmeCommands(t *testing.T) {
 			args, ours := strings.CutPrefix(strings.Replace(row, "go run ./cmd/slingloft", "slingloft", 1), "slingloft ")
 			if ours {
 				tried++
-				output(t, strings.Fields(args)...)
+				output(t, words(args)...)
 			}
 		}
 	}
-	if tried < 5 {
+	if tried < 9 {
 		t.Errorf("%d commands found in the README", tried)
 	}
+}
+
+// words splits a command as a shell does, as far as the README needs it.
+func words(row string) []string {
+	var out []string
+	for _, w := range regexp.MustCompile(`"[^"]*"|\S+`).FindAllString(row, -1) {
+		out = append(out, strings.Trim(w, `"`))
+	}
+	return out
 }
