@@ -21,7 +21,7 @@ func (p *Plan) Drawings(l Lays, scale float64) ([]export.Drawing, error) {
 		if len(l.Boards.Placements) == 0 {
 			break
 		}
-		d, err := p.boardSheet(l.Boards, n)
+		d, err := p.boardSheet(l.Boards, n, scale)
 		if err != nil {
 			return nil, err
 		}
@@ -52,8 +52,9 @@ func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 	return export.Compose(s)
 }
 
-// boardSheet composes one sheet of templates.
-func (p *Plan) boardSheet(l nest.Lay, n int) (export.Drawing, error) {
+// boardSheet composes one sheet of templates: at true size within the machine's bed,
+// at another scale with the band around the same lay area.
+func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, error) {
 	b := p.Design.Sheet
 	frame, err := export.Within(b.Width, b.Height)
 	if err != nil {
@@ -61,7 +62,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int) (export.Drawing, error) {
 	}
 	return export.Compose(export.Sheet{
 		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
-		Frame: frame, Items: placed(p.boards(), l, n),
+		Frame: frame.At(scale), Items: placed(p.boards(), l, n),
 		Block: p.block(b.Name, n+1, l.Beds),
 		Lines: p.keepOutLines(outline.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
