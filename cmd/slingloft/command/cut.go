@@ -1,7 +1,6 @@
 package command
 
 import (
-	"bytes"
 	"context"
 	"io"
 	"strings"
@@ -11,7 +10,6 @@ import (
 
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/setup"
-	"slingloft/export/whole"
 )
 
 // defaultFolder is where cut writes when no folder is named.
@@ -34,7 +32,7 @@ func cutCommand() command {
 		long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and
 writes one file a sheet and format. Every file is written whole or not at all. A
 file that is there already is replaced only if it was written for the same design
-values, or with --force.
+values and not changed since, or with --force.
 
 Formats: ` + strings.Join(setup.Names(), ", ") + `.`,
 		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
@@ -88,18 +86,6 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	}
 	summary(s.Err, &p, l)
 	return nil
-}
-
-// policy lets a file be replaced that carries the digest of the same design.
-func policy(p *work.Plan, force bool) whole.Policy { return policyFor([]byte(p.Digest), force) }
-
-// policyFor lets a file be replaced that holds some text.
-func policyFor(text []byte, force bool) whole.Policy {
-	return whole.Policy{Replace: force, Ours: func(r io.Reader) bool {
-		const most = 64 << 20
-		data, err := io.ReadAll(io.LimitReader(r, most))
-		return err == nil && len(text) > 0 && bytes.Contains(data, text)
-	}}
 }
 
 // summary tells in a few lines what the files hold.

@@ -2,10 +2,9 @@ package command
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
-	"io"
 	"os"
-	"path/filepath"
 
 	"slingloft/export"
 	"slingloft/export/format"
@@ -24,7 +23,7 @@ type output struct {
 
 	folder  string
 	formats []string // names
-	digest  []byte   // of the design; a file that holds it may be replaced
+	digest  []byte   // of the design; files written for it may be replaced
 	force   bool     // replace any file
 }
 
@@ -65,7 +64,7 @@ func (o output) format(name, drawing string) (format.Format, error) {
 
 // file is one file that is to be written.
 type file struct {
-	path    string
+	name    string
 	content []byte
 	note    string // for the maker, if any
 }
@@ -81,24 +80,28 @@ func (o output) write(s Streams, drawings []export.Drawing) error {
 	if err := os.MkdirAll(o.folder, 0o755); err != nil {
 		return err
 	}
+	var plain []whole.File
 	for _, f := range files {
-		// Formats without text carry no digest; the same file may be written again.
-		allow := policyFor(o.digest, o.force)
-		if !bytes.Contains(f.content, o.digest) {
-			allow = policyFor(f.content, o.force)
-		}
-		if err := whole.Write(f.path, allow, func(w io.Writer) error {
-			_, err := w.Write(f.content)
-			return err
-		}); err != nil {
-			return err
-		}
-		fmt.Fprintln(s.Out, f.path)
-		if f.note != "" {
-			say(s.Err, f.note)
-		}
+		plain = append(plain, whole.File{Name: f.name, Content: f.content})
 	}
-	return nil
+	next := 0
+	err = whole.WriteAll(o.folder, string(o.digest), o.force, plain, func(path string) {
+		fmt.Fprintln(s.Out, path)
+		if note := files[next].note; note != "" {
+			sayf(s.Err, "note: %s %s", path, note)
+		}
+		next++
+	})
+	return orForce(err, "--out")
+}
+
+// orForce says what would do where files are in the way; other is the flag that names
+// another place.
+func orForce(err error, other string) error {
+	if errors.Is(err, whole.ErrExists) {
+		return fmt.Errorf("%w; --force replaces what is there, %s writes elsewhere", err, other)
+	}
+	return err
 }
 
 // files makes the content of every file.
@@ -114,9 +117,9 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 			if err := f.Write(&b, d, o.options); err != nil {
 				return nil, err
 			}
-			one := file{path: filepath.Join(o.folder, d.Name+f.Ending), content: b.Bytes()}
+			one := file{name: d.Name + f.Ending, content: b.Bytes()}
 			if name == "hpgl" && hpgl.Beyond16Bits(d, o.options) {
-				one.note = fmt.Sprintf("note: %s reaches beyond 819 mm, where plotters that count in 16 bits stop", one.path)
+				one.note = "reaches beyond 819 mm, where plotters that count in 16 bits stop"
 			}
 			out = append(out, one)
 		}

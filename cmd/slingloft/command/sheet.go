@@ -1,6 +1,7 @@
 package command
 
 import (
+	"bytes"
 	"context"
 	"fmt"
 	"io"
@@ -32,7 +33,7 @@ func sheetCommand() command {
 PDF file, whichever the name's ending says: the result of the checks, the hung
 shape, every piece, the lay, the cord set, offsets, loads and margins, materials,
 the order of work, the seam walk. A file that is there already is replaced only if
-it was written for the same design values, or with --force.
+it was written for the same design values and not changed since, or with --force.
 
 The sheet is written even where a required margin is not met; it then says so
 first.`,
@@ -90,9 +91,14 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
-	if err := whole.Write(o.out, policy(&p, o.force), func(w io.Writer) error { return write(w, doc) }); err != nil {
+	var b bytes.Buffer
+	if err := write(&b, doc); err != nil {
 		return err
 	}
-	fmt.Fprintln(s.Out, o.out)
+	folder, name := filepath.Split(o.out)
+	err = whole.WriteAll(folder, p.Digest, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) { fmt.Fprintln(s.Out, o.out) })
+	if err != nil {
+		return orForce(err, "--out")
+	}
 	return verdict(&p)
 }
