@@ -1,9 +1,6 @@
 package sheet
 
-import (
-	"slingloft/outline/hung"
-	"slingloft/outline/quantity"
-)
+import "slingloft/outline/hung"
 
 // accuracyBlocks tables how truly the hammock comes out.
 func (b *builder) accuracyBlocks() []Block {
@@ -42,6 +39,3 @@ func (b *builder) effectsTable() Table {
 	}
 	return t
 }
-
-// decimals writes a plain number.
-func decimals(v float64, n int) string { return quantity.Decimal(v, n) }

@@ -73,6 +73,9 @@ func percent(part float64) string { return quantity.Decimal(100*part, 0) + " %" 
 // times writes a ratio: "6.24".
 func times(v float64) string { return quantity.Decimal(v, 2) }
 
+// decimals writes a plain number.
+func decimals(v float64, n int) string { return quantity.Decimal(v, n) }
+
 // ends are both ends with their names.
 func ends() [2]hung.End { return [2]hung.End{hung.Head, hung.Foot} }
 
