@@ -128,12 +128,16 @@ func (r *Report) bars(got, want export.Drawing, keeps format.Keeping, limit floa
 	if keeps != format.Names {
 		return
 	}
+	var off []string
 	for _, bar := range export.Bars() {
 		a, okA := lengthOf(got, bar.Name)
 		b, okB := lengthOf(want, bar.Name)
 		if okA && okB && math.Abs(a-b) > limit {
-			r.fault("%s measures %.2f mm, %.2f due", bar.Name, a, b)
+			off = append(off, fmt.Sprintf("%s measures %.2f mm, %.2f due", bar.Name, a, b))
 		}
+	}
+	if len(off) > 0 {
+		r.fault("%s", strings.Join(off, ", "))
 	}
 }
 

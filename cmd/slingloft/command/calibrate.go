@@ -11,6 +11,7 @@ import (
 	"slingloft/export"
 	"slingloft/export/calibrate"
 	"slingloft/export/setup"
+	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
@@ -121,8 +122,17 @@ func kerfComb(d design.Design, digest string) (export.Drawing, error) {
 	}
 	box := p.Cut.Bounds()
 	const room = 10.0
+	var labels []outline.Label
+	for i, text := range []string{
+		"Cut on the lines, with no regard to the kerf.",
+		"Push the board's own edge into the slots.",
+		"The number at the slot that it fits is the kerf in mm.",
+	} {
+		labels = append(labels, outline.Label{Text: text, At: geom.Pt(room, box.Height()+4*room-7*float64(i)), Height: 4})
+	}
 	return export.Compose(export.Sheet{
-		Name: "kerf-comb", Title: fmt.Sprintf("Kerf comb, board %g mm", c.Thickness),
+		Labels: labels,
+		Name:   "kerf-comb", Title: fmt.Sprintf("Kerf comb, board %g mm", c.Thickness),
 		Frame: export.Around(box.Width()+2*room, box.Height()+2*room, 1),
 		Items: []export.Item{{Piece: p, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(room, room)}}},
 		Block: export.Block{Design: d.Name, Sheet: 2, Sheets: 2, Material: d.Sheet.Name, Digest: digest},

@@ -143,6 +143,7 @@ func (o output) scaleOf(p *work.Plan, l work.Lays) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
+	const surely = 1e-4 // of a sheet's size
 	best, least := o.options.ScaleFactor(), math.Inf(1)
 	for _, scale := range append([]float64{best}, usualScales()...) {
 		drawings, err := p.Drawings(l, scale)
@@ -153,6 +154,9 @@ func (o output) scaleOf(p *work.Plan, l work.Lays) (float64, error) {
 		at.Scale = scale
 		if off := o.offBy(files, drawings, at); off < least {
 			best, least = scale, off
+		}
+		if least < surely {
+			break
 		}
 	}
 	return best, nil
