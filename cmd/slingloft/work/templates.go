@@ -1,6 +1,7 @@
 package work
 
 import (
+	"slices"
 	"strings"
 
 	"slingloft/export"
@@ -91,11 +92,15 @@ func (p *Plan) gauges(o outline.TemplateOptions) ([]outline.Piece, error) {
 	if d.Cap.Kind != design.Gathered {
 		allow = append(allow, outline.GaugeMark{Name: "CAP", At: d.Seam.Cap}, outline.GaugeMark{Name: "TOP HEM", At: 2 * d.Cap.Hem})
 	}
-	if err := add(outline.PressGauge("gauge-press", "PRESS GAUGE", folds, o)); err != nil {
-		return nil, err
+	if folds = wide(folds); len(folds) > 0 {
+		if err := add(outline.PressGauge("gauge-press", "PRESS GAUGE", folds, o)); err != nil {
+			return nil, err
+		}
 	}
-	if err := add(outline.AllowanceGauge("gauge-allowance", "ALLOWANCE GAUGE", allow, o)); err != nil {
-		return nil, err
+	if allow = wide(allow); len(allow) > 0 {
+		if err := add(outline.AllowanceGauge("gauge-allowance", "ALLOWANCE GAUGE", allow, o)); err != nil {
+			return nil, err
+		}
 	}
 	for _, c := range p.Cords.Cords {
 		for _, g := range cordEnds(c) {
@@ -111,6 +116,12 @@ func (p *Plan) gauges(o outline.TemplateOptions) ([]outline.Piece, error) {
 	notches = append(notches, outline.GaugeMark{Name: "FOOT END", At: p.Sewn.SideNet.HungLength()})
 	err := add(outline.StripGauge("gauge-notch", "NOTCHES OF THE SIDE SEAM", notches, o))
 	return out, err
+}
+
+// wide returns the steps of a gauge that have a width: what is cut without an
+// allowance or raw needs no step.
+func wide(marks []outline.GaugeMark) []outline.GaugeMark {
+	return slices.DeleteFunc(marks, func(m outline.GaugeMark) bool { return m.At < 0.05 })
 }
 
 // cordEnd is one end of a cord with the marks that a gauge carries.
