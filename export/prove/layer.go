@@ -16,7 +16,6 @@ import (
 // not be noticed there.
 var (
 	svgGroup = regexp.MustCompile(`<g\b[^>]*?\bid\s*=\s*["']([^"']*)["']`)
-	dxfLayer = regexp.MustCompile(`(?m)^\s*8\r?\n(.*?)\r?$`)
 	pdfLayer = regexp.MustCompile(`(?s)/OCG /Name \((.*?)\)`)
 	hpglPen  = regexp.MustCompile(`\bSP(\d+)`)
 	gcodeJob = regexp.MustCompile(`\( work ([^)]*) \)`)
@@ -24,7 +23,10 @@ var (
 
 // layersOf returns the names of the layers in a file, each once, sorted.
 func layersOf(format string, data []byte) []string {
-	at := map[string]*regexp.Regexp{"svg": svgGroup, "dxf": dxfLayer, "pattern": dxfLayer, "pdf": pdfLayer, "hpgl": hpglPen, "gcode": gcodeJob}[format]
+	if format == "dxf" || format == "pattern" {
+		return dxfLayers(data)
+	}
+	at := map[string]*regexp.Regexp{"svg": svgGroup, "pdf": pdfLayer, "hpgl": hpglPen, "gcode": gcodeJob}[format]
 	if at == nil {
 		return nil
 	}
@@ -35,6 +37,30 @@ func layersOf(format string, data []byte) []string {
 	}
 	slices.Sort(out)
 	return slices.Compact(out)
+}
+
+// dxfLayers returns the names of the layers that entities lie on, group 8, each
+// once, sorted.
+func dxfLayers(data []byte) []string {
+	var out []string
+	code, entities := "", false
+	for i := 0; len(data) > 0; i++ {
+		line, rest, _ := bytes.Cut(data, []byte("\n"))
+		data = rest
+		text := strings.TrimSpace(string(line))
+		switch {
+		case i%2 == 0:
+			code = text
+		case code == "2" && text == "ENTITIES":
+			entities = true
+		case code == "0" && text == "ENDSEC":
+			entities = false
+		case code == "8" && entities && !slices.Contains(out, text):
+			out = append(out, text)
+		}
+	}
+	slices.Sort(out)
+	return out
 }
 
 // gcodeEnd is the word that ends a program, without which some of it is gone.

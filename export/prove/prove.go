@@ -79,7 +79,7 @@ func File(data []byte, s Sheet) (Report, error) {
 		return r, err
 	}
 	limit := math.Max(Limit, 1.5*s.Format.Tolerance)
-	r.size(got, want, limit)
+	sizeOff := r.size(got, want, limit)
 	if s.Format.Keeps == format.Size {
 		return r, r.picture(data, anew.Bytes())
 	}
@@ -96,6 +96,10 @@ func File(data []byte, s Sheet) (Report, error) {
 	}
 	r.bars(got, want, s.Format.Keeps, limit)
 	r.lines(m, got, want, limit)
+	if only := len(r.Faults) == 1; only && sizeOff && strings.HasSuffix(s.Format.Ending, dxfEnding) {
+		// Other programs set the limits of a drawing, which say its size, anew.
+		r.Faults = nil
+	}
 	r.end(s.Format.Name, data)
 	r.layers(layersOf(s.Format.Name, data), layersOf(s.Format.Name, anew.Bytes()))
 	return r, nil
@@ -115,11 +119,17 @@ func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
 	return plain, nil
 }
 
-// size compares the sizes of the sheets.
-func (r *Report) size(got, want export.Drawing, limit float64) {
+// dxfEnding is the ending of the files whose sheet has no size but the limits of the
+// drawing.
+const dxfEnding = ".dxf"
+
+// size compares the sizes of the sheets and reports whether they differ.
+func (r *Report) size(got, want export.Drawing, limit float64) bool {
 	if math.Abs(got.Width-want.Width) > limit || math.Abs(got.Height-want.Height) > limit {
 		r.fault("sheet of %.2f × %.2f mm, %.2f × %.2f due", got.Width, got.Height, want.Width, want.Height)
+		return true
 	}
+	return false
 }
 
 // bars compares the check bars, where they can be told from other lines; bars that

@@ -3,6 +3,8 @@ package prove
 import (
 	"bytes"
 	"fmt"
+	"os"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -231,5 +233,34 @@ func TestReportIsShort(t *testing.T) {
 	}
 	if got, want := r.String(), fmt.Sprintf("does not agree: %s; 45 more", strings.Join(r.Faults[:5], "; ")); got != want {
 		t.Errorf("got %q", got)
+	}
+}
+
+// A DXF file that ezdxf has read and saved agrees; one that it has scaled does not.
+func TestSavedByAnotherProgram(t *testing.T) {
+	const script = `
+import sys, ezdxf
+doc = ezdxf.readfile(sys.argv[1])
+k = float(sys.argv[3])
+for e in doc.modelspace():
+    if k != 1: e.scale(k, k, k)
+doc.saveas(sys.argv[2])
+`
+	d := probe.Drawing(t, 1)
+	f, err := format.Named("dxf")
+	if err != nil {
+		t.Fatal(err)
+	}
+	in := probe.File(t, "a.dxf", written(t, f, d, export.Options{}))
+	for _, row := range []struct{ factor, want string }{{"1", "agrees: "}, {"1.005", "rescaled to 100.500 % along x and 100.500 % along y"}} {
+		out := filepath.Join(t.TempDir(), "b.dxf")
+		probe.Script(t, "ezdxf", script, in, out, row.factor)
+		data, err := os.ReadFile(out)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if r := proved(t, data, Sheet{d, export.Options{}, f}); !strings.Contains(r.String(), row.want) {
+			t.Errorf("scaled by %s: %v", row.factor, r)
+		}
 	}
 }

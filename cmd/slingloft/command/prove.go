@@ -20,6 +20,7 @@ import (
 	"slingloft/export/format"
 	"slingloft/export/prove"
 	"slingloft/export/setup"
+	"slingloft/outline/geom"
 )
 
 // proveOptions are the flags of prove.
@@ -136,8 +137,8 @@ func sheetsIn(folder string) ([]sheetFile, error) {
 	return out, nil
 }
 
-// scaleOf returns the scale at which the files were written, by the sizes of their
-// sheets: the design's own or one of the usual ones, whichever comes nearest.
+// scaleOf returns the scale at which the files were written, by the extent of
+// their lines: the design's own or one of the usual ones, whichever comes nearest.
 func (o output) scaleOf(p *work.Plan, l work.Lays) (float64, error) {
 	files, err := sheetsIn(o.folder)
 	if err != nil {
@@ -167,7 +168,7 @@ func usualScales() []float64 {
 	return []float64{1, 1.0 / 2, 1.0 / 5, 1.0 / 10, 1.0 / 20, 1.0 / 50, 1.0 / 100, 2, 5, 10}
 }
 
-// offBy returns by what part the size of the first file that can be read is off.
+// offBy returns by what part the extent of the first file that can be read is off.
 func (o output) offBy(files []sheetFile, drawings []export.Drawing, at export.Options) float64 {
 	for _, file := range files {
 		i := slices.IndexFunc(drawings, func(d export.Drawing) bool { return d.Name == file.stem })
@@ -183,10 +184,27 @@ func (o output) offBy(files []sheetFile, drawings []export.Drawing, at export.Op
 		if err != nil {
 			continue
 		}
-		w, h := at.Size(drawings[i])
-		return math.Max(math.Abs(got.Width/w-1), math.Abs(got.Height/h-1))
+		w, h := extent(drawings[i])
+		gotW, gotH := extent(got)
+		if len(got.Lines) == 0 { // a picture
+			w, h, gotW, gotH = drawings[i].Width, drawings[i].Height, got.Width, got.Height
+		}
+		size := at.Point(geom.Pt(w, h))
+		// A machine's x may be y here, which is no matter.
+		long, short := max(gotW, gotH)/max(size.X, size.Y), min(gotW, gotH)/min(size.X, size.Y)
+		return math.Max(math.Abs(long-1), math.Abs(short-1))
 	}
 	return math.Inf(1)
+}
+
+// extent returns the size of the box around all lines of a drawing. The crosses at
+// its corners make it nearly that of the sheet.
+func extent(d export.Drawing) (width, height float64) {
+	box := geom.EmptyBox()
+	for _, l := range d.Lines {
+		box = box.Union(l.Points.Bounds())
+	}
+	return box.Width(), box.Height()
 }
 
 func (o output) tiled() bool { return o.machine.Paper != "" && o.machine.Paper != "sheet" }
