@@ -96,6 +96,10 @@ func (p pen) draw(l outline.Line) {
 	done := 0.0
 	for len(pts) > 1 {
 		run := pts[:min(most, len(pts))]
+		if n := len(run); n > 2 && run[0] == run[n-1] {
+			// Canvas fills a stroke that comes back to its start.
+			run = run[:n/2+1]
+		}
 		path := &canvas.Path{}
 		path.MoveTo(run[0].X, run[0].Y)
 		for _, q := range run[1:] {
