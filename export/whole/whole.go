@@ -116,7 +116,7 @@ func (p Policy) allows(path string) error {
 	}
 	defer f.Close()
 	if !p.Ours(bufio.NewReader(f)) {
-		return fmt.Errorf("%s: %w and is not one of ours", path, ErrExists)
+		return fmt.Errorf("%s: %w and was not written for this design; name another place, or allow it to be replaced", path, ErrExists)
 	}
 	return nil
 }
