@@ -26,7 +26,7 @@ func registerLine(name string, pts ...geom.Point) outline.Line {
 // crosses returns the registration crosses: 6 mm on paper, 5 mm in from each
 // corner.
 func crosses(f Frame) []outline.Line {
-	in, arm := 5*f.unit(), 3*f.unit()
+	in, arm := float64(5*f.unit()), float64(3*f.unit())
 	corners := []struct {
 		name string
 		at   geom.Point
@@ -92,10 +92,10 @@ func checkBars(f Frame) ([]outline.Line, []outline.Label) {
 func titleBlock(f Frame, title string, b Block) (outline.Line, []outline.Label) {
 	const height, rowStep, textHeight, inset = 26.0, 6.0, 2.5, 2.0 // mm on paper
 	u := f.unit()
-	left := longestBar() + (beforeBarX+afterBarX)*u
-	width := math.Min(f.Width-bandRight*u-left, maxBlock*u)
+	left := longestBar() + float64((beforeBarX+afterBarX)*u)
+	width := math.Min(f.Width-float64(bandRight*u)-left, maxBlock*u)
 	low := 2 * u
-	edge := geom.Box{Min: geom.Pt(left, low), Max: geom.Pt(left+width, low+height*u)}
+	edge := geom.Box{Min: geom.Pt(left, low), Max: geom.Pt(left+width, low+float64(height*u))}
 	rows := []string{
 		b.Design,
 		fmt.Sprintf("%s — sheet %d of %d", title, b.Sheet, b.Sheets),
@@ -104,11 +104,11 @@ func titleBlock(f Frame, title string, b Block) (outline.Line, []outline.Label) 
 	}
 	var labels []outline.Label
 	for i, row := range rows {
-		text := lettering.Fit(row, textHeight*u, width-2*inset*u)
+		text := lettering.Fit(row, textHeight*u, width-float64(2*inset*u))
 		if text == "" {
 			continue
 		}
-		at := geom.Pt(left+inset*u, low+height*u-(float64(i+1)*rowStep-0.5)*u)
+		at := geom.Pt(left+float64(inset*u), low+float64(height*u)-float64((float64(float64(i+1)*rowStep)-0.5)*u))
 		labels = append(labels, outline.Label{Text: text, At: at, Height: textHeight * u})
 	}
 	line := registerLine("title block", edge.Ring()...)

@@ -123,7 +123,7 @@ func keptInside(l outline.Label, in geom.Box) outline.Label {
 	}
 	s, c := math.Sincos(l.Turn)
 	room := math.Min(in.Width()/math.Max(math.Abs(c), 1e-9), in.Height()/math.Max(math.Abs(s), 1e-9))
-	l.Text = lettering.Fit(l.Text, l.Height, math.Max(0, room-4*l.Height))
+	l.Text = lettering.Fit(l.Text, l.Height, math.Max(0, room-float64(4*l.Height)))
 	ink = inkOf(l)
 	if ink.Empty() {
 		return l

@@ -62,7 +62,7 @@ func longestBar() float64 {
 // minSize returns the smallest sheet that holds the band, mm true.
 func (f Frame) minSize() (width, height float64) {
 	u, bar := f.unit(), longestBar()
-	return bar + (beforeBarX+afterBarX+minBlock+bandRight)*u, bar + (beforeBarY+afterBarY)*u
+	return bar + float64((beforeBarX+afterBarX+minBlock+bandRight)*u), bar + float64((beforeBarY+afterBarY)*u)
 }
 
 // Around returns the frame whose lay area has the given size in mm true, with
@@ -70,10 +70,10 @@ func (f Frame) minSize() (width, height float64) {
 func Around(width, height, scale float64) Frame {
 	f := Frame{Scale: scale}
 	u := f.unit()
-	f.Lay = geom.Box{Min: geom.Pt(bandLeft*u, bandBottom*u), Max: geom.Pt(bandLeft*u+width, bandBottom*u+height)}
+	f.Lay = geom.Box{Min: geom.Pt(bandLeft*u, bandBottom*u), Max: geom.Pt(float64(bandLeft*u)+width, float64(bandBottom*u)+height)}
 	minWidth, minHeight := f.minSize()
-	f.Width = max(f.Lay.Max.X+bandRight*u, minWidth)
-	f.Height = max(f.Lay.Max.Y+bandTop*u, minHeight)
+	f.Width = max(f.Lay.Max.X+float64(bandRight*u), minWidth)
+	f.Height = max(f.Lay.Max.Y+float64(bandTop*u), minHeight)
 	return f
 }
 

@@ -139,7 +139,7 @@ func (c *crowd) cost(i, f int, x, y, bound float64) float64 {
 		}
 		l := c.p.atlas.between(f, int(c.form[j]))
 		if d := c.p.atlas.depth(l, xj-x, ys[j]-y); d > 0 {
-			sum += weight[j] * l.weigh * math.Sqrt(d)
+			sum += float64(weight[j] * l.weigh * math.Sqrt(d))
 			if sum >= bound {
 				return sum
 			}
@@ -152,7 +152,7 @@ func (c *crowd) cost(i, f int, x, y, bound float64) float64 {
 func (c *crowd) costHere(i int) float64 {
 	sum := 0.0
 	for j := range c.all {
-		sum += c.weight[i*c.all+j] * c.clash[i*c.all+j]
+		sum += float64(c.weight[i*c.all+j] * c.clash[i*c.all+j])
 	}
 	return sum
 }

@@ -29,8 +29,8 @@ func orient(a, b geom.Point, m mid) int {
 	// Each difference is off by half a unit in the last place, e by three of
 	// them at most; sixteen units of the products cover all of it unless terms
 	// of e cancel, which the sums of magnitudes take into account.
-	mag := math.Abs(dx)*(math.Abs(m.u.Y-a.Y)+math.Abs(m.v.Y-a.Y)) +
-		math.Abs(dy)*(math.Abs(m.u.X-a.X)+math.Abs(m.v.X-a.X))
+	mag := float64(math.Abs(dx)*(math.Abs(m.u.Y-a.Y)+math.Abs(m.v.Y-a.Y))) +
+		float64(math.Abs(dy)*(math.Abs(m.u.X-a.X)+math.Abs(m.v.X-a.X)))
 	if math.Abs(det) > 16*0x1p-53*mag {
 		return sign(det)
 	}

@@ -49,15 +49,15 @@ type seg struct{ x, y, dx, dy, perLen2 float64 }
 func (s *seg) dist2(x, y float64) float64 {
 	x -= s.x
 	y -= s.y
-	t := (x*s.dx + y*s.dy) * s.perLen2
+	t := (float64(x*s.dx) + float64(y*s.dy)) * s.perLen2
 	if t > 0 {
 		if t > 1 {
 			t = 1
 		}
-		x -= t * s.dx
-		y -= t * s.dy
+		x -= float64(t * s.dx)
+		y -= float64(t * s.dy)
 	}
-	return x*x + y*y
+	return float64(x*x) + float64(y*y)
 }
 
 // depth returns how deep the displacement (x, y) lies in the region.
@@ -90,7 +90,7 @@ func (f *field) inGroups(c *cell, x, y float64) bool {
 next:
 	for _, g := range f.groups[c.groupLo:c.groupHi] {
 		for k := g.lo; k < g.hi; k++ {
-			if p := &f.planes[k]; p.nx*x+p.ny*y <= p.c {
+			if p := &f.planes[k]; float64(p.nx*x)+float64(p.ny*y) <= p.c {
 				continue next
 			}
 		}

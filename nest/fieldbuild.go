@@ -30,7 +30,7 @@ func newField(ps []patch, grow float64) *field {
 	f.cell = geom.Pt(f.box.Width()/float64(n), f.box.Height()/float64(n))
 	f.perX, f.perY = 1/f.cell.X, 1/f.cell.Y
 	f.cells = make([]cell, n*n)
-	b := builder{field: f, members: make([][]uint16, n*n), blur: 4*math.Abs(grow) + 1e-11*(f.box.Width()+f.box.Height())}
+	b := builder{field: f, members: make([][]uint16, n*n), blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
 	b.fillSure()
 	b.cutCells()
 	b.outlineCells()
@@ -49,7 +49,7 @@ type builder struct {
 
 // cellBox returns the box of cell (i, j).
 func (f *field) cellBox(i, j int) geom.Box {
-	low := geom.Pt(f.box.Min.X+float64(i)*f.cell.X, f.box.Min.Y+float64(j)*f.cell.Y)
+	low := geom.Pt(f.box.Min.X+float64(float64(i)*f.cell.X), f.box.Min.Y+float64(float64(j)*f.cell.Y))
 	return geom.Box{Min: low, Max: low.Plus(f.cell)}
 }
 
@@ -61,15 +61,15 @@ func (b *builder) fillSure() {
 		p := &b.patches[k]
 		below := p.span(b.box.Min, east, 0)
 		for j := range b.rows {
-			above := p.span(geom.Pt(b.box.Min.X, b.box.Min.Y+float64(j+1)*b.cell.Y), east, 0)
+			above := p.span(geom.Pt(b.box.Min.X, b.box.Min.Y+float64(float64(j+1)*b.cell.Y)), east, 0)
 			lo, hi := max(below.lo, above.lo), min(below.hi, above.hi)
 			below = above
 			if lo >= hi {
 				continue
 			}
 			// A boundary that runs along the side of a cell makes it unsure.
-			from := max(int(math.Ceil(lo*b.perX+1e-6)), 0)
-			to := min(int(hi*b.perX-1e-6), b.cols)
+			from := max(int(math.Ceil(float64(lo*b.perX)+1e-6)), 0)
+			to := min(int(float64(hi*b.perX)-1e-6), b.cols)
 			for i := from; i < to; i++ {
 				b.cells[j*b.cols+i].sure = true
 			}
@@ -106,7 +106,7 @@ func (b *builder) cutCell(c *cell, i, j int) {
 		apart := false
 		for _, h := range p.planes {
 			h.c -= b.grow
-			d, r := h.depth(at.X, at.Y), math.Abs(h.nx)*rx+math.Abs(h.ny)*ry
+			d, r := h.depth(at.X, at.Y), float64(math.Abs(h.nx)*rx)+float64(math.Abs(h.ny)*ry)
 			if d <= -r {
 				apart = true
 				break
@@ -224,10 +224,10 @@ func (p *patch) covers(u, d geom.Point, grow, blur float64) span {
 	along := d.Len() * (1 - 1e-9)
 	for _, h := range p.planes {
 		deep := h.depth(u.X, u.Y) + grow
-		if h.ny*d.X-h.nx*d.Y > along {
+		if float64(h.ny*d.X)-float64(h.nx*d.Y) > along {
 			deep -= blur
 		}
-		if s = clip(s, h.nx*d.X+h.ny*d.Y, deep); s.lo >= s.hi {
+		if s = clip(s, float64(h.nx*d.X)+float64(h.ny*d.Y), deep); s.lo >= s.hi {
 			break
 		}
 	}

@@ -84,7 +84,7 @@ func (f *filling) place(i int) {
 }
 
 // end returns the x up to which pieces may reach.
-func (f *filling) end() float64 { return float64(f.p.beds-1)*f.p.pitch + f.p.length }
+func (f *filling) end() float64 { return float64(float64(f.p.beds-1)*f.p.pitch) + f.p.length }
 
 // openBed adds a bed to the row.
 func (f *filling) openBed() {
@@ -176,7 +176,7 @@ func (f *filling) leftmost(id int, y float64) float64 {
 		x = math.Max(x, s.hi)
 	}
 	if f.p.grid > 0 {
-		if on := math.Round(x/f.p.grid) * f.p.grid; math.Abs(on-x) <= 2*f.p.safety {
+		if on := float64(math.Round(x/f.p.grid) * f.p.grid); math.Abs(on-x) <= 2*f.p.safety {
 			return on
 		}
 	}

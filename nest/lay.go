@@ -15,7 +15,7 @@ func (p *problem) lay(spots []spot) Lay {
 		at := p.bedAt(s.at.X)
 		bed := rank[at]
 		m := pc.poses[s.pose].motion
-		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.margin-float64(at)*p.pitch, p.margin))
+		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.margin-float64(float64(at)*p.pitch), p.margin))
 		m, right := p.pulledIn(p.items[pc.item].Outline, m)
 		if bed+1 > lay.Beds {
 			lay.Beds, lay.Length = bed+1, 0
@@ -50,7 +50,7 @@ func (p *problem) used(lay Lay) float64 {
 	if p.pitch == 0 {
 		return lay.Length * h
 	}
-	return (float64(lay.Beds-1)*(p.length+2*p.margin) + lay.Length) * h
+	return (float64(float64(lay.Beds-1)*(p.length+float64(2*p.margin))) + lay.Length) * h
 }
 
 // pulledIn returns m, moved by units in the last place where rounding has put a
@@ -125,8 +125,8 @@ func (p *problem) bound() float64 {
 	full := 0.0
 	if p.pitch > 0 {
 		full = max(math.Ceil(area/(p.length*p.height)-1e-9)-1, 0)
-		area -= full * p.length * p.height
+		area -= float64(full * p.length * p.height)
 		longest = min(longest, p.narrowest())
 	}
-	return full*p.pitch + max(area/p.height, longest)
+	return float64(full*p.pitch) + max(area/p.height, longest)
 }

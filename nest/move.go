@@ -78,8 +78,8 @@ func (m *mover) nearby(i int) spot {
 	f := m.c.formOf(i, s.pose)
 	x, y := m.c.room(f)
 	reach := closeReach * (m.c.w[f] + m.c.h[f])
-	s.at.X = min(max(s.at.X+(2*m.rng.Float64()-1)*reach, 0), x)
-	s.at.Y = min(max(s.at.Y+(2*m.rng.Float64()-1)*reach, 0), y)
+	s.at.X = min(max(s.at.X+float64((float64(2*m.rng.Float64())-1)*reach), 0), x)
+	s.at.Y = min(max(s.at.Y+float64((float64(2*m.rng.Float64())-1)*reach), 0), y)
 	return s
 }
 

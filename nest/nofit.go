@@ -11,7 +11,7 @@ import (
 type halfPlane struct{ nx, ny, c float64 }
 
 // depth returns how far (x, y) lies inside, negative outside.
-func (h halfPlane) depth(x, y float64) float64 { return h.nx*x + h.ny*y - h.c }
+func (h halfPlane) depth(x, y float64) float64 { return float64(h.nx*x) + float64(h.ny*y) - h.c }
 
 // patch is one convex part of a no-fit region.
 type patch struct {
@@ -40,7 +40,7 @@ func (p *patch) depth(x, y float64) float64 {
 func (p *patch) span(u, d geom.Point, grow float64) span {
 	bare, s := span{math.Inf(-1), math.Inf(1)}, span{math.Inf(-1), math.Inf(1)}
 	for _, h := range p.planes {
-		rate, room := h.nx*d.X+h.ny*d.Y, h.depth(u.X, u.Y)
+		rate, room := float64(h.nx*d.X)+float64(h.ny*d.Y), h.depth(u.X, u.Y)
 		if math.Abs(rate) < 1e-12 {
 			rate = 0
 			room -= 1e-15 // touching is outside
@@ -95,8 +95,7 @@ func disc(r float64) geom.Ring {
 	outer := r / math.Cos(math.Pi/n)
 	ring := make(geom.Ring, n)
 	for i := range ring {
-		s, c := math.Sincos(2 * math.Pi * (float64(i) + 0.5) / n)
-		ring[i] = geom.Pt(outer*c, outer*s)
+		ring[i] = geom.Direction(2 * math.Pi * (float64(i) + 0.5) / n).Times(outer)
 	}
 	return ring
 }

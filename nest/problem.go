@@ -49,7 +49,7 @@ func newProblem(items []Item, g ground) (*problem, error) {
 	p.atlas = &atlas{gap: g.gap, grow: p.safety}
 	for i, it := range items {
 		for _, r := range it.rings() {
-			p.covered += r.Area() * float64(it.Demand)
+			p.covered += float64(r.Area() * float64(it.Demand))
 		}
 		plain, mirrored, err := p.posesOf(i, it)
 		if err != nil {
@@ -135,7 +135,7 @@ func (p *problem) addBlocks(g ground) {
 		p.flaws = append(p.flaws, block{solidBox(p.atlas, k.Width(), k.Height(), p.safety), low})
 	}
 	if !math.IsInf(p.length, 1) {
-		wall := math.Ceil(g.gap + 0.05*p.length) // whole, so as not to leave the grid
+		wall := math.Ceil(g.gap + float64(0.05*p.length)) // whole, so as not to leave the grid
 		p.pitch = p.length + wall
 		p.wall = solidBox(p.atlas, wall, p.height, p.safety)
 	}

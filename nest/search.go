@@ -93,7 +93,7 @@ func (s *search) dropBeds() {
 // last bed, or without that bed if nothing could lie on what is left of it.
 func (s *search) target(cut float64) float64 {
 	start := s.p.bedStart(s.length)
-	t := s.length - cut*(s.length-start)
+	t := s.length - float64(cut*(s.length-start))
 	if start > 0 && t-start < s.p.narrowest() {
 		return start - s.p.wallWidth()
 	}
@@ -177,7 +177,8 @@ func (s *search) tighten() {
 	start := s.share()
 	for !s.stop() {
 		t := min(max((s.share()-start)/(1-start), 0), 1)
-		cut := tightFrom * math.Pow(tightTo/tightFrom, t)
+		// Single precision: processors differ in the last bits of a power.
+		cut := float64(float32(tightFrom * math.Pow(tightTo/tightFrom, t)))
 		s.press(s.target(cut))
 		if s.separate(patience{3, 50}) {
 			s.accept()
@@ -191,7 +192,7 @@ func (s *search) press(target float64) {
 	c := s.mover.c
 	c.length = target
 	start := s.p.bedStart(s.length)
-	line := start + s.rng.Float64()*(s.length-start)
+	line := start + float64(s.rng.Float64()*(s.length-start))
 	spots := slices.Clone(s.best)
 	for i := range spots {
 		at := &spots[i].at

@@ -85,7 +85,7 @@ func (s *search) onGrid(spots []spot, along bool) []spot {
 	out := slices.Clone(spots)
 	near := 2 * s.p.ease
 	snap := func(v float64) float64 {
-		if g := math.Round(v/s.p.grid) * s.p.grid; math.Abs(g-v) <= near {
+		if g := float64(math.Round(v/s.p.grid) * s.p.grid); math.Abs(g-v) <= near {
 			return g
 		}
 		return v

@@ -95,9 +95,9 @@ func (s *simplifier) run() {
 // left returns the area that may still be added.
 func (s *simplifier) left() float64 {
 	if s.have > s.corners {
-		return s.more*s.area - s.grown
+		return float64(s.more*s.area) - s.grown
 	}
-	return s.growth*s.area - s.grown
+	return float64(s.growth*s.area) - s.grown
 }
 
 // cheapest returns the step at vertex k of ring i that adds least area.

@@ -111,7 +111,7 @@ func (b Bed) ground() ground {
 func totalArea(items []Item) float64 {
 	sum := 0.0
 	for _, it := range items {
-		sum += math.Abs(it.Outline.Area()) * float64(it.Demand)
+		sum += float64(math.Abs(it.Outline.Area()) * float64(it.Demand))
 	}
 	return sum
 }

@@ -107,7 +107,7 @@ func alone(it Item, g ground, l laid) error {
 		return fault("turned by an angle that is not allowed")
 	}
 	stock := geom.Box{Max: geom.Pt(g.width, g.height)}
-	if !stock.ContainsBox(l.box) || !stock.Expanded(slack*g.height-g.margin).ContainsBox(l.box) {
+	if !stock.ContainsBox(l.box) || !stock.Expanded(float64(slack*g.height)-g.margin).ContainsBox(l.box) {
 		return fault("reaches past the edge")
 	}
 	for _, k := range g.keepOut {
@@ -143,7 +143,7 @@ func apart(a, b laid, g ground) error {
 	if a.box.Overlaps(b.box) && overlap(a.rings, b.rings) {
 		return fault("overlap")
 	}
-	if g.gap > 0 && distance(a, b, g.gap) < g.gap-slack*g.height {
+	if g.gap > 0 && distance(a, b, g.gap) < g.gap-float64(slack*g.height) {
 		return fault("closer than the gap")
 	}
 	return nil

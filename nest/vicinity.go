@@ -51,7 +51,7 @@ func (v *vicinity) cost(x, y, bound float64) float64 {
 			continue
 		}
 		if d := v.atlas.depth(b.link, b.x-x, b.y-y); d > 0 {
-			sum += b.factor * math.Sqrt(d)
+			sum += float64(b.factor * math.Sqrt(d))
 			if sum >= bound {
 				return sum
 			}

@@ -155,9 +155,9 @@ func (s *spline) at(t float64, segment int) geom.Point {
 			if high > low {
 				f = (t - low) / (high - low)
 			}
-			x[j] = x[j-1] + f*(x[j]-x[j-1])
-			y[j] = y[j-1] + f*(y[j]-y[j-1])
-			w[j] = w[j-1] + f*(w[j]-w[j-1])
+			x[j] = x[j-1] + float64(f*(x[j]-x[j-1]))
+			y[j] = y[j-1] + float64(f*(y[j]-y[j-1]))
+			w[j] = w[j-1] + float64(f*(w[j]-w[j-1]))
 		}
 	}
 	return geom.Pt(x[k]/w[k], y[k]/w[k])

@@ -223,7 +223,7 @@ func lineWeight(mm float64) int {
 	known := [...]int{0, 5, 9, 13, 15, 18, 20, 25, 30, 35, 40, 50, 53, 60, 70, 80, 90, 100, 106, 120, 140, 158, 200, 211}
 	best := known[0]
 	for _, k := range known {
-		if math.Abs(float64(k)-mm*100) < math.Abs(float64(best)-mm*100) {
+		if math.Abs(float64(k)-float64(mm*100)) < math.Abs(float64(best)-float64(mm*100)) {
 			best = k
 		}
 	}

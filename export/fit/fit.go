@@ -175,6 +175,6 @@ func (f fitter) arcFits(i, j int) bool {
 func Circle(a, b geom.Point, bulge float64) (geom.Point, float64) {
 	// From the middle of the chord the centre lies to the left by half the chord
 	// over the tangent of half the turn, (1 − bulge²)/(2 bulge).
-	centre := a.Towards(b, 0.5).Plus(b.Minus(a).Left().Times((1 - bulge*bulge) / (4 * bulge)))
+	centre := a.Towards(b, 0.5).Plus(b.Minus(a).Left().Times((1 - float64(bulge*bulge)) / (4 * bulge)))
 	return centre, centre.Dist(a)
 }

@@ -56,7 +56,7 @@ func crossings(rings []geom.Ring, y float64) []float64 {
 		for i, a := range r {
 			b := r[(i+1)%len(r)]
 			if (a.Y > y) != (b.Y > y) {
-				out = append(out, a.X+(y-a.Y)/(b.Y-a.Y)*(b.X-a.X))
+				out = append(out, a.X+float64((y-a.Y)/(b.Y-a.Y)*(b.X-a.X)))
 			}
 		}
 	}
@@ -77,7 +77,7 @@ func (s Shape) KeepOut(at geom.Point) []geom.Box {
 	step := box.Height() / float64(n)
 	var out []geom.Box
 	for i := range n {
-		low := box.Min.Y + step*float64(i)
+		low := box.Min.Y + float64(step*float64(i))
 		slice := within(s.Outline, low, low+step)
 		slice.Min, slice.Max = slice.Min.Plus(at), slice.Max.Plus(at)
 		out = append(out, slice)
@@ -95,7 +95,7 @@ func within(r geom.Ring, low, high float64) geom.Box {
 		}
 		for _, y := range [2]float64{low, high} {
 			if (a.Y > y) != (b.Y > y) {
-				x = x.With(geom.Pt(a.X+(y-a.Y)/(b.Y-a.Y)*(b.X-a.X), low))
+				x = x.With(geom.Pt(a.X+float64((y-a.Y)/(b.Y-a.Y)*(b.X-a.X)), low))
 			}
 		}
 		for _, p := range [2]geom.Point{a, b} {

@@ -14,15 +14,15 @@ type matrix struct{ a, b, c, d, e, f float64 }
 var identity = matrix{a: 1, d: 1}
 
 func (m matrix) apply(p geom.Point) geom.Point {
-	return geom.Pt(m.a*p.X+m.c*p.Y+m.e, m.b*p.X+m.d*p.Y+m.f)
+	return geom.Pt(float64(m.a*p.X)+float64(m.c*p.Y)+m.e, float64(m.b*p.X)+float64(m.d*p.Y)+m.f)
 }
 
 // times returns the map that does n first and then m.
 func (m matrix) times(n matrix) matrix {
 	return matrix{
-		m.a*n.a + m.c*n.b, m.b*n.a + m.d*n.b,
-		m.a*n.c + m.c*n.d, m.b*n.c + m.d*n.d,
-		m.a*n.e + m.c*n.f + m.e, m.b*n.e + m.d*n.f + m.f,
+		float64(m.a*n.a) + float64(m.c*n.b), float64(m.b*n.a) + float64(m.d*n.b),
+		float64(m.a*n.c) + float64(m.c*n.d), float64(m.b*n.c) + float64(m.d*n.d),
+		float64(m.a*n.e) + float64(m.c*n.f) + m.e, float64(m.b*n.e) + float64(m.d*n.f) + m.f,
 	}
 }
 
@@ -71,7 +71,7 @@ func oneTransform(name, args string) (matrix, error) {
 	case name == "rotate" && (len(v) == 1 || len(v) == 3):
 		s, c := math.Sincos(v[0] * math.Pi / 180)
 		x, y := arg(1, 0), arg(2, 0)
-		return matrix{c, s, -s, c, x - c*x + s*y, y - s*x - c*y}, nil
+		return matrix{c, s, -s, c, x - float64(c*x) + float64(s*y), y - float64(s*x) - float64(c*y)}, nil
 	case name == "skewX" && len(v) == 1:
 		return matrix{1, 0, math.Tan(v[0] * math.Pi / 180), 1, 0, 0}, nil
 	case name == "skewY" && len(v) == 1:

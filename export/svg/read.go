@@ -89,9 +89,9 @@ func readSheet(root *etree.Element) (export.Drawing, matrix, error) {
 	}
 	// Where the shapes differ the picture is fitted in and centred (xMidYMid meet).
 	k := math.Min(size[0]/box[2], size[1]/box[3])
-	dx := (size[0] - k*box[2]) / 2
-	dy := (size[1] - k*box[3]) / 2
-	return d, matrix{k, 0, 0, -k, dx - k*box[0], size[1] - dy + k*box[1]}, nil
+	dx := (size[0] - float64(k*box[2])) / 2
+	dy := (size[1] - float64(k*box[3])) / 2
+	return d, matrix{k, 0, 0, -k, dx - float64(k*box[0]), size[1] - dy + float64(k*box[1])}, nil
 }
 
 // mmPerPixel is the CSS pixel, a 96th of an inch.

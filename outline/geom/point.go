@@ -26,7 +26,7 @@ func (p Point) Plus(q Point) Point { return Point{p.X + q.X, p.Y + q.Y} }
 func (p Point) Minus(q Point) Point { return Point{p.X - q.X, p.Y - q.Y} }
 
 // Times returns p scaled by k.
-func (p Point) Times(k float64) Point { return Point{p.X * k, p.Y * k} }
+func (p Point) Times(k float64) Point { return Point{float64(p.X * k), float64(p.Y * k)} }
 
 // Dot returns the scalar product of p and q, in mm².
 func (p Point) Dot(q Point) float64 { return float64(p.X*q.X) + float64(p.Y*q.Y) }
@@ -56,8 +56,18 @@ func (p Point) Left() Point { return Point{-p.Y, p.X} }
 
 // Turned returns p turned counter-clockwise about the origin by angle radians.
 func (p Point) Turned(angle float64) Point {
-	s, c := math.Sincos(angle)
+	d := Direction(angle)
+	s, c := d.Y, d.X
 	return Point{float64(p.X*c) - float64(p.Y*s), float64(p.X*s) + float64(p.Y*c)}
+}
+
+// Direction returns the point at distance 1 in the direction angle, in radians. Its
+// coordinates are rounded to 2⁻⁴⁰, less than a billionth of a millimetre in a metre,
+// because processors differ in the last bits of a sine.
+func Direction(angle float64) Point {
+	const steps = 1 << 40
+	s, c := math.Sincos(angle)
+	return Point{math.Round(c*steps) / steps, math.Round(s*steps) / steps}
 }
 
 // Angle returns the direction of p in radians, in (−π, π].

@@ -104,14 +104,16 @@ func (a Arc) Between(s, t float64) Polyline {
 }
 
 // Nearest returns the length at which the curve comes closest to p, and that
-// distance, both in mm.
+// distance, both in mm. Of places as near to within a millionth of a micrometre, as
+// before a corner of an offset line, it is the first: not one that rounding picks.
 func (a Arc) Nearest(p Point) (s, dist float64) {
+	const tie = 1e-9
 	best := -1.0
 	for i := 0; i+1 < len(a.pts); i++ {
 		t := project(p, a.pts[i], a.pts[i+1])
 		d := p.Dist(a.pts[i].Towards(a.pts[i+1], t))
-		if best < 0 || d < best {
-			best, s = d, a.at[i]+t*(a.at[i+1]-a.at[i])
+		if best < 0 || d < best-tie {
+			best, s = d, a.at[i]+float64(t*(a.at[i+1]-a.at[i]))
 		}
 	}
 	return s, max(best, 0)

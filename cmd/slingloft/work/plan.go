@@ -73,6 +73,11 @@ func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 		return p, p.located(err)
 	}
 	p.add(found)
+	for _, all := range [][]outline.Piece{p.Sewn.Pieces, p.Templates} {
+		for i := range all {
+			all[i] = all[i].Settled()
+		}
+	}
 	return p, nil
 }
 
