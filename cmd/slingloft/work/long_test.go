@@ -1,0 +1,290 @@
+package work
+
+import (
+	"bytes"
+	"context"
+	"crypto/sha256"
+	"errors"
+	"flag"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"runtime"
+	"slices"
+	"sync"
+	"testing"
+
+	sf "github.com/peterstace/simplefeatures/geom"
+
+	"slingloft/export"
+	"slingloft/export/format"
+	"slingloft/export/prove"
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+	"slingloft/outline/numeric"
+	"slingloft/outline/sample"
+)
+
+// The long runs, left out unless a number is given:
+//
+//	go test ./cmd/slingloft/work -run Long -timeout 0 -long 100000 -long-lays 3000
+//
+// A design that fails is named by its number; -long-first begins with it.
+var (
+	longDesigns = flag.Int("long", 0, "random designs to carry to their pieces")
+	longLays    = flag.Int("long-lays", 0, "random designs to carry on through lay and files")
+	longFirst   = flag.Int("long-first", 0, "number of the first random design")
+)
+
+// random returns the text of the random design of a number.
+func random(n int) []byte {
+	return design.Write(sample.Design(rand.New(rand.NewPCG(8, uint64(n)))))
+}
+
+// TestLongShapes carries random designs from the text to their pieces. Each has to
+// be refused by name or to give a shape in balance, outlines that are valid and seams
+// that walk, twice the same.
+func TestLongShapes(t *testing.T) {
+	if *longDesigns == 0 {
+		t.Skip("no -long")
+	}
+	var count sync.Map // of outcomes
+	var wg sync.WaitGroup
+	numbers := make(chan int)
+	outcomes := make(chan string)
+	for range runtime.GOMAXPROCS(0) {
+		wg.Go(func() {
+			for n := range numbers {
+				outcomes <- carried(t, n)
+			}
+		})
+	}
+	go func() {
+		for n := range *longDesigns {
+			numbers <- *longFirst + n
+		}
+		close(numbers)
+		wg.Wait()
+		close(outcomes)
+	}()
+	for o := range outcomes {
+		k, _ := count.LoadOrStore(o, new(int))
+		*k.(*int)++
+	}
+	total(t, &count, *longDesigns)
+}
+
+// total logs how often each outcome came, and fails where less than half of the
+// designs could be made: then it is not the designs that were tried.
+func total(t *testing.T, count *sync.Map, of int) {
+	var rows []string
+	made := 0
+	count.Range(func(k, v any) bool {
+		rows = append(rows, fmt.Sprintf("%6d %s", *v.(*int), k))
+		if k == "made" {
+			made = *v.(*int)
+		}
+		return true
+	})
+	slices.Sort(rows)
+	slices.Reverse(rows)
+	for _, r := range rows {
+		t.Log(r)
+	}
+	if made < of/2 {
+		t.Errorf("%d of %d designs made", made, of)
+	}
+}
+
+// carried carries the design of a number to its pieces and returns what came of it.
+func carried(t *testing.T, n int) string {
+	p, err := Read("random.toml", random(n))
+	if err != nil {
+		var f design.Faults
+		if !errors.As(err, &f) || len(f) == 0 || f[0].Key == "" {
+			t.Errorf("design %d: %v names no key", n, err)
+			return "refused without a name"
+		}
+		return "refused: " + f[0].Key
+	}
+	if err := sound(&p); err != nil {
+		t.Errorf("design %d: %v", n, err)
+		return "unsound"
+	}
+	if n%10 == 0 {
+		again, err := Read("random.toml", random(n))
+		if err != nil || fmt.Sprint(again.Sewn, again.Templates) != fmt.Sprint(p.Sewn, p.Templates) {
+			t.Errorf("design %d: other pieces the second time, error %v", n, err)
+			return "differs"
+		}
+	}
+	return "made"
+}
+
+// sound returns what is wrong with a plan.
+func sound(p *Plan) error {
+	if err := balanced(&p.Shape); err != nil {
+		return err
+	}
+	for _, q := range p.Pieces() {
+		if err := valid(q); err != nil {
+			return fmt.Errorf("%s: %w", q.ID, err)
+		}
+	}
+	for _, s := range p.Sewn.Seams {
+		if !s.Within() {
+			return fmt.Errorf("seam %s: %g mm remain, tolerance %g", s.Name, s.Remains, s.Tolerance)
+		}
+	}
+	return nil
+}
+
+// balanced checks the hung shape as a free body: the load integrated along it, the
+// bars and the upright pulls at the ends, by forces and by moments about the head bar.
+func balanced(s *hung.Shape) error {
+	head, foot := s.TailEnds()
+	half := s.Problem.Bed.Span / 2
+	marks := append(s.Problem.Load.Breaks(), -half, half, 0, head, foot)
+	for i := range 40 {
+		marks = append(marks, head+(foot-head)*float64(i)/40)
+	}
+	slices.Sort(marks)
+	panel := numeric.NewPanel()
+	var force, moment float64
+	for i := 1; i < len(marks); i++ {
+		a, b := max(marks[i-1], head), min(marks[i], foot)
+		if b-a < 1e-9 {
+			continue
+		}
+		var w, m [numeric.Order]float64
+		for k := range w {
+			x := a + panel.At(k)*(b-a)
+			w[k] = s.At(x).Load
+			m[k] = w[k] * (x + half)
+		}
+		_, f := panel.Integrate(&w, b-a)
+		_, g := panel.Integrate(&m, b-a)
+		force, moment = force+f, moment+g
+	}
+	force += s.Problem.BarWeight[0] + s.Problem.BarWeight[1]
+	moment += s.Problem.BarWeight[1] * 2 * half
+	h, f := s.Ends[hung.Head], s.Ends[hung.Foot]
+	pulls := h.Vertical*(h.ApexX+half) + f.Vertical*(f.ApexX+half) + h.Horizontal*h.ApexZ - f.Horizontal*f.ApexZ
+	up, about := (h.Vertical+f.Vertical)/force-1, pulls/moment-1
+	if !(math.Abs(up) < 1e-8) || !(math.Abs(about) < 1e-8) {
+		return fmt.Errorf("out of balance by %g of the force, %g of the moment", up, about)
+	}
+	return nil
+}
+
+// valid checks an outline with its holes by a library that is not ours, and that
+// every other number of the piece is finite.
+func valid(p outline.Piece) error {
+	var rings []sf.LineString
+	for _, r := range append([]geom.Ring{p.Cut}, p.Holes...) {
+		var flat []float64
+		for _, q := range r.Closed() {
+			flat = append(flat, q.X, q.Y)
+		}
+		rings = append(rings, sf.NewLineString(sf.NewSequence(flat, sf.DimXY)))
+	}
+	if err := sf.NewPolygon(rings).Validate(); err != nil {
+		return fmt.Errorf("outline: %w", err)
+	}
+	if p.Cut.Area() <= 0 {
+		return fmt.Errorf("outline runs clockwise")
+	}
+	for _, l := range p.Lines {
+		for _, q := range l.Points {
+			if !q.Finite() {
+				return fmt.Errorf("%s: %v", l.Name, q)
+			}
+		}
+	}
+	return nil
+}
+
+// TestLongFiles carries random designs through lay and files: no overlap, the files
+// read back as what was to be written, the same bytes on one processor and on two.
+func TestLongFiles(t *testing.T) {
+	if *longLays == 0 {
+		t.Skip("no -long-lays")
+	}
+	var count sync.Map
+	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(0))
+	for i := range *longLays {
+		n := *longFirst + i
+		o := filed(t, n, i%10 == 0)
+		k, _ := count.LoadOrStore(o, new(int))
+		*k.(*int)++
+	}
+	total(t, &count, *longLays)
+}
+
+// filed carries the design of a number to its files and returns what came of it.
+func filed(t *testing.T, n int, every bool) string {
+	var sums [2][sha256.Size]byte
+	for i := range sums {
+		runtime.GOMAXPROCS(i + 1)
+		p, err := Read("random.toml", random(n))
+		if err != nil {
+			return "refused" // TestLongShapes looks at how
+		}
+		l, err := p.Lay(context.Background(), Budget{})
+		if err != nil {
+			var f design.Faults
+			if !errors.As(err, &f) || f[0].Key == "" {
+				t.Errorf("design %d: lay: %v", n, err)
+				return "lay refused without a name"
+			}
+			return "lay refused: " + f[0].Key
+		}
+		sums[i], err = readBack(&p, l, every, i == 0)
+		if err != nil {
+			t.Errorf("design %d: %v", n, err)
+			return "unsound"
+		}
+	}
+	if sums[0] != sums[1] {
+		t.Errorf("design %d: other bytes on two processors", n)
+		return "differs"
+	}
+	return "made"
+}
+
+// readBack verifies a lay, writes its sheets and reads them back, G-code and
+// pictures only if every format is asked for. It returns the sum of all bytes.
+func readBack(p *Plan, l Lays, every, check bool) (sum [sha256.Size]byte, err error) {
+	c := p.Design.Cloth
+	if err := nest.Verify(items(p.cloth()), nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: c.Flaws}, l.Cloth); err != nil {
+		return sum, err
+	}
+	drawings, err := p.Drawings(l, 1)
+	if err != nil {
+		return sum, err
+	}
+	h := sha256.New()
+	for _, d := range drawings {
+		for _, f := range format.All() {
+			if slow := f.Name == "gcode" || f.Name == "png"; slow && !every {
+				continue
+			}
+			var b bytes.Buffer
+			if err := f.Write(&b, d, export.Options{}); err != nil {
+				return sum, fmt.Errorf("%s.%s: %w", d.Name, f.Name, err)
+			}
+			h.Write(b.Bytes())
+			if !check {
+				continue
+			}
+			r, err := prove.File(b.Bytes(), prove.Sheet{Drawing: d, Format: f})
+			if err != nil || !r.Agrees() {
+				return sum, fmt.Errorf("%s.%s: %v, error %w", d.Name, f.Name, r, err)
+			}
+		}
+	}
+	return [sha256.Size]byte(h.Sum(nil)), nil
+}
