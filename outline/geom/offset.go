@@ -62,7 +62,7 @@ func MovedEdges(edges []Polyline, d []float64) []Polyline {
 	n := len(edges)
 	moved := make([]Polyline, n)
 	for i, e := range edges {
-		moved[i] = e.Offset(d[i])
+		moved[i] = forward(e.Offset(d[i]), e)
 	}
 	// Every corner is found on whole edges before any is cut.
 	corners := make([]corner, n)
@@ -79,6 +79,30 @@ func MovedEdges(edges []Polyline, d []float64) []Polyline {
 			out[i] = append(out[i], m[before.first:after.last+1]...)
 		}
 		out[i] = append(out[i], after.end)
+	}
+	return out
+}
+
+// forward returns a moved line without the points that the move has carried past
+// their neighbours, as it does with those of a segment much shorter than the
+// distance beside a turn: it would run backwards and lead the corner astray. The
+// line's ends stay.
+func forward(moved, from Polyline) Polyline {
+	back := func(i, k int) bool { return moved[k].Minus(moved[i]).Dot(from[k].Minus(from[i])) < 0 }
+	kept := []int{0}
+	for i := 1; i < len(moved); i++ {
+		if !back(kept[len(kept)-1], i) {
+			kept = append(kept, i)
+		} else if i == len(moved)-1 {
+			for len(kept) > 1 && back(kept[len(kept)-1], i) {
+				kept = kept[:len(kept)-1]
+			}
+			kept = append(kept, i)
+		}
+	}
+	out := make(Polyline, len(kept))
+	for k, i := range kept {
+		out[k] = moved[i]
 	}
 	return out
 }
