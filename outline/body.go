@@ -32,7 +32,7 @@ func (m *maker) body() error {
 		return m.divide(p)
 	}
 	p.Labels = append(p.Labels, m.bodyLabels()...)
-	p.Checks = bodyChecks(m.edges)
+	p.Checks = bodyChecks(m.edges, m.out.BarLines)
 	m.out.Pieces = append(m.out.Pieces, p)
 	return nil
 }
@@ -127,7 +127,7 @@ func (m *maker) bodyLabels() []Label {
 	out := stacked(geom.Pt(x, 8*h), h, 0,
 		m.d.Name+" · body · cut 1",
 		m.d.Cloth.Name,
-		"design "+m.digest,
+		"design "+m.digest+" · this face inside the bed",
 	)
 	out = append(out, m.lineLabels()...)
 	out = append(out,
@@ -160,21 +160,26 @@ func (m *maker) sideRoom() float64 {
 	return 0.75 * v
 }
 
-// bodyChecks returns the distances that prove the panel square.
-func bodyChecks(edges []geom.Polyline) []Measure {
+// bodyChecks returns the distances that prove the panel square, between its net
+// corners and where the bar lines meet the seam lines.
+func bodyChecks(edges []geom.Polyline, bars [2]geom.Polyline) []Measure {
 	last := func(i int) geom.Point { return edges[i][len(edges[i])-1] }
+	tip := func(e hung.End, side float64) geom.Point {
+		p := bars[e][len(bars[e])-1]
+		return geom.Pt(p.X, side*p.Y)
+	}
 	corner := map[string]geom.Point{
 		"head right": edges[rightHeadTail][0], "foot right": edges[footEnd][0],
 		"foot left": edges[leftFootTail][0], "head left": last(leftHeadTail),
-		"head bar right": edges[rightBay][0], "foot bar right": last(rightBay),
-		"foot bar left": edges[leftBay][0], "head bar left": last(leftBay),
+		"head bar line right": tip(hung.Head, -1), "foot bar line right": tip(hung.Foot, -1),
+		"foot bar line left": tip(hung.Foot, 1), "head bar line left": tip(hung.Head, 1),
 	}
 	pairs := [][2]string{
 		{"head left", "foot right"}, {"head right", "foot left"},
-		{"head bar left", "foot bar right"}, {"head bar right", "foot bar left"},
+		{"head bar line left", "foot bar line right"}, {"head bar line right", "foot bar line left"},
 		{"head left", "head right"}, {"foot left", "foot right"},
-		{"head bar left", "head bar right"}, {"foot bar left", "foot bar right"},
-		{"head bar left", "foot bar left"}, {"head bar right", "foot bar right"},
+		{"head bar line left", "head bar line right"}, {"foot bar line left", "foot bar line right"},
+		{"head bar line left", "foot bar line left"}, {"head bar line right", "foot bar line right"},
 	}
 	var out []Measure
 	for _, q := range pairs {

@@ -21,10 +21,15 @@ func (m *maker) cap(e hung.End) error {
 		return err
 	}
 	top := m.capTop(seam)
-	net := []geom.Polyline{seam, top}
+	round, inside := seam, 1.0 // counter-clockwise, and the side of the seam the cap lies on
+	if e == hung.Foot {
+		round, inside = seam.Reversed(), -1
+		top = top.Reversed()
+	}
+	net := []geom.Polyline{round, top}
 	p := Piece{ID: "cap-" + e.String(), Title: "cap " + e.String(), Stock: Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
-	m.out.CapSeams[e], m.out.CapTops[e] = seam, top
+	m.out.CapSeams[e], m.out.CapTops[e] = round, top
 	// The hem is folded twice, so that it takes its own width two times.
 	p.Cut = geom.OffsetEdges(net, []float64{m.d.Seam.Cap, 2 * m.d.Cap.Hem})
 	hem := geom.MovedEdges(net, []float64{m.d.Seam.Cap, m.d.Cap.Hem})[1]
@@ -34,7 +39,7 @@ func (m *maker) cap(e hung.End) error {
 		{Name: "hem fold 2", Work: Score, Points: hem},
 	}
 	edge := flat.Edge{Flat: seam, Hung: runs(seam)}
-	l, t := drawNotches(edge, m.out.EndNotches[e], notchStyle{allowance: m.d.Seam.Cap, inside: 1, letter: clothLetter / 2})
+	l, t := drawNotches(edge, m.out.EndNotches[e], notchStyle{allowance: m.d.Seam.Cap, inside: inside, letter: clothLetter / 2})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	m.capMarks(&p, e)
 	m.out.Pieces = append(m.out.Pieces, p)
@@ -46,8 +51,9 @@ func (m *maker) cap(e hung.End) error {
 }
 
 // capSeam returns the cap's seam from the right corner under the bed to the left
-// one: the end section, cut off on both sides by what the body's seam line lies
-// inside the cord.
+// one, as one sees it from inside the bed: the end section, cut off on both sides
+// by what the body's seam line lies inside the cord. Looking out of the foot end the
+// right corner stands to the right, out of the head end to the left.
 func (m *maker) capSeam(e hung.End) (geom.Polyline, error) {
 	section := m.b.Sections[e]
 	arc := geom.NewArc(section)
@@ -61,11 +67,15 @@ func (m *maker) capSeam(e hung.End) (geom.Polyline, error) {
 		p, dir := arc.At(arc.Length())
 		right = append(right, p.Plus(dir.Times(over)))
 	}
+	out := -e.Sign() // where the left corner stands in the drawing
 	var seam geom.Polyline
 	for _, p := range right.Reversed() {
-		seam = append(seam, geom.Pt(-p.X, p.Y))
+		seam = append(seam, geom.Pt(-out*p.X, p.Y))
 	}
-	return append(seam, right[1:]...), nil
+	for _, p := range right[1:] {
+		seam = append(seam, geom.Pt(out*p.X, p.Y))
+	}
+	return seam, nil
 }
 
 // capTop returns the top edge from the left corner back to the right one:
@@ -95,7 +105,7 @@ func (m *maker) capMarks(p *Piece, e hung.End) {
 	h := min(clothLetter, b.Width()/40, topMid/14)
 	p.Lines = append(p.Lines, arrow("grain", geom.Pt(-3*h, topMid*0.45), geom.Pt(-3*h, topMid*0.8))...)
 	p.Labels = append(p.Labels, stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
-		"cap "+e.String(), "cut 1", m.d.Cloth.Name, "design "+m.digest)...)
+		"cap "+e.String()+" · cut 1", m.d.Cloth.Name, "design "+m.digest, "this face inside the bed")...)
 	p.Labels = append(p.Labels, Label{Text: "grain", At: geom.Pt(-3.9*h, topMid*0.625), Height: h / 2, Turn: math.Pi / 2, Anchor: Centre})
 	seam := m.out.EndNets[e].HungLength()
 	p.Checks = []Measure{

@@ -127,7 +127,8 @@ func (m *maker) facing(s Side) error {
 	h := min(clothLetter/2, m.d.Channel.Depth/4)
 	p.Labels = append(p.Labels, Label{Text: m.d.Name + " · facing " + s.String() + " · cut 1 · " + m.digest,
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: readable(dir.Angle()), Anchor: Centre})
-	if s == Right {
+	// It is sewn on face to face, so that it is the mirror image of its side.
+	if s == Left {
 		p = mirroredPiece(p)
 	}
 	m.out.Pieces = append(m.out.Pieces, p)

@@ -54,8 +54,9 @@ type Sewn struct {
 	EndNotches  [2][]Notch
 	BarLines    [2]geom.Polyline // bar lines from the centre line to the seam at v > 0
 
-	// CapSeams run from the right corner under the bed to the left one, CapTops
-	// back; empty where the end is gathered.
+	// CapSeams run counter-clockwise round the caps as drawn, from the right corner
+	// under the bed to the left one at the head and the other way at the foot,
+	// CapTops back; empty where the end is gathered.
 	CapSeams, CapTops [2]geom.Polyline
 
 	// FacingBoard is the outline of the left facing's template and FacingInner the
@@ -80,6 +81,9 @@ func ClothPieces(d design.Design, s *hung.Shape, b *flat.Body, digest string) (S
 	m := maker{d: d, s: s, b: b, digest: digest, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
 	m.seamLines()
+	if err := m.openingFits(); err != nil {
+		return Sewn{}, err
+	}
 	m.notches()
 	if err := m.body(); err != nil {
 		return Sewn{}, err
@@ -187,6 +191,17 @@ func (m *maker) barLine(e hung.End) geom.Polyline {
 		}
 	}
 	return bar
+}
+
+// openingFits refuses a tip opening that reaches past a seam's end.
+func (m *maker) openingFits() error {
+	const whole = 20.0 // mm of channel left at an end, own choice
+	runs := m.barRuns()
+	most := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
+	if m.d.Channel.Opening > most {
+		return &hung.Impossible{Key: "channel.opening", Reason: "reaches past the end of the channel", Bound: "at most", Limit: max(most, 0)}
+	}
+	return nil
 }
 
 // notches places the matching marks of every seam.

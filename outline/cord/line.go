@@ -27,8 +27,7 @@ func (b bench) line(name string, kind design.Cord, size lineSize) (Cord, error) 
 	}
 	plain := long + spare - stretch - 2*(reach+bury)
 	if plain < 0 {
-		return Cord{}, &hung.Impossible{Key: "splice.eye_bury", Reason: "the eyes at both ends of the " + name + " overlap",
-			Bound: "at most", Limit: math.Floor((long+spare-stretch)/2 - reach)}
+		return Cord{}, b.overlap(name, -plain, math.Floor((long+spare-stretch)/2-reach))
 	}
 	c := Cord{Name: name, Count: 1, Kind: kind, Runs: 1, Datum: "near throat"}
 	c.Terms = compact([]Term{
@@ -64,4 +63,17 @@ func (c *chain) startEye(name string, s eyeSize, sp Splicing, splice int) {
 	c.mark(name+" throat", 0)
 	c.host(s.bury, sp.Kappa, splice)
 	c.mark(name+" bury end", 0)
+}
+
+// overlap is the fault of a line whose two eyes overlap by so many mm; bury is the
+// longest with which they would not.
+func (b bench) overlap(name string, by, bury float64) error {
+	const useful = 40.0 // mm; a shorter bury is no advice
+	e := &hung.Impossible{Key: "splice.eye_bury", Reason: "the eyes at both ends of the " + name + " overlap", Bound: "at most", Limit: bury}
+	if d := b.design.Hang.Distance; bury < useful && d > 0 {
+		// Each line grows by at least half of what the supports move apart.
+		e.Key, e.Reason = "hang.distance", "leaves no room for the eyes at both ends of the "+name
+		e.Bound, e.Limit = "at least", math.Ceil(d+2*by)
+	}
+	return e
 }

@@ -437,7 +437,10 @@ func (s *solver) limit(near trial, past float64, cause error) error {
 		cause = nil // the search's own trouble tells a maker nothing
 	}
 	// A little inside the limit, so that the value named does work.
-	const inside = 0.995
+	inside := 0.995
+	if s.needsTails() {
+		inside = 0.98 // an angle's limit is less sharply found
+	}
 	return &Impossible{Key: controlKey(s.p.Bed.Control), Reason: "more than the bay can have",
 		Bound: "at most", Limit: s.controlled(&near) * inside, Cause: cause}
 }

@@ -113,7 +113,7 @@ func (s *Shape) Stations(n int) []float64 {
 	half := s.Problem.Bed.Span / 2
 	marks := append(s.Problem.Load.Breaks(), -half, half)
 	for i := range n + 1 {
-		marks = append(marks, head+(foot-head)*float64(i)/float64(n))
+		marks = append(marks, min(head+(foot-head)*float64(i)/float64(n), foot))
 	}
 	sortFloats(marks)
 	out := marks[:0]

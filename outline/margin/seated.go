@@ -51,7 +51,8 @@ func seated(s *hung.Shape, sleeper design.Sleeper) Case {
 		long := weight / hangs * end.Horizontal * math.Sqrt(1+end.Slope*end.Slope)
 		c.Leg[e] = max(long, short.leg[e])
 		c.Hang[e] = max(long, short.apex[e])
-		c.Bar[e] = short.bar[e]
+		// A bar that the cords would draw out rather than press lies loose.
+		c.Bar[e] = max(0, short.bar[e])
 		c.Side = max(c.Side, long, short.side[e])
 	}
 	return c

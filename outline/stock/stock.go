@@ -6,6 +6,8 @@
 package stock
 
 import (
+	"math"
+
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
@@ -118,7 +120,7 @@ func (b *Bill) cloth(in Input) {
 	for _, p := range in.Pieces {
 		area += float64(p.Count) * p.Area
 	}
-	b.row(Row{Kind: "cloth", Name: c.Name, Quantity: in.Lay / metre, Unit: "m", Price: c.Price, Note: "length of roll"})
+	b.row(Row{Kind: "cloth", Name: c.Name, Quantity: upTo(in.Lay / metre), Unit: "m", Price: c.Price, Note: "length of roll"})
 	m := Mass{Part: "cloth", Grams: area / (metre * metre) * c.ArealDensity}
 	if c.ArealDensity == 0 {
 		m.Missing = "cloth.areal_density"
@@ -131,7 +133,7 @@ func (b *Bill) cloth(in Input) {
 
 func (b *Bill) cords(in Input) {
 	for _, s := range cord.Spools(in.Cords, in.Design.Splice.Waste) {
-		b.row(Row{Kind: "cord", Name: s.Name, Quantity: s.Buy / metre, Unit: "m", Price: s.Kind.Price, Note: "waste included"})
+		b.row(Row{Kind: "cord", Name: s.Name, Quantity: upTo(s.Buy / metre), Unit: "m", Price: s.Kind.Price, Note: "waste included"})
 	}
 	for _, c := range in.Cords {
 		m := Mass{Part: c.Name, Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
@@ -193,3 +195,6 @@ func hardware() []Row {
 		{Kind: "hardware", Name: "tip for a bar's end", Quantity: 4, Unit: "piece", Note: "to hold the cord in its gap"},
 	}
 }
+
+// upTo rounds metres up to whole centimetres: what is bought must not be short.
+func upTo(metres float64) float64 { return math.Ceil(metres*100-1e-6) / 100 }

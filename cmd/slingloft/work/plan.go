@@ -97,6 +97,9 @@ func (p *Plan) make() error {
 		return err
 	}
 	if p.Body, err = flat.Lay(&p.Shape, d.Cap.Kind == design.Leaning); err != nil {
+		if d.Cap.Kind == design.Leaning {
+			return &blamed{"cap.kind", err}
+		}
 		return &blamed{"bed.cut", err}
 	}
 	if p.Body, err = p.Body.Drawn(&p.Shape, d.Bed.Curve); err != nil {
@@ -169,7 +172,12 @@ func (p *Plan) located(err error) error {
 	}
 	var b *blamed
 	if errors.As(err, &b) {
-		return design.Faults{p.source.Fault(b.key, b.err.Error(), "change this value or those that it names")}
+		// A stage's own words may say after a semicolon what would do.
+		found, hint, ok := strings.Cut(b.err.Error(), "; ")
+		if !ok {
+			hint = "this value, or one that it is measured against, has to change"
+		}
+		return design.Faults{p.source.Fault(b.key, found, hint)}
 	}
 	return err
 }

@@ -196,7 +196,11 @@ func (p *Plan) capEdges(e hung.End) []outline.TemplateEdge {
 	seam, top := p.Sewn.CapSeams[e], p.Sewn.CapTops[e]
 	s := outline.TemplateEdge{Name: "SEAM", Line: seam, Ticks: true}
 	for _, n := range p.Sewn.EndNotches[e] {
-		s.Notches = append(s.Notches, outline.TemplateNotch{Name: n.Name, At: n.At, Double: n.Double})
+		at := n.At
+		if e == hung.Foot {
+			at = seam.Length() - at // its seam runs from the left
+		}
+		s.Notches = append(s.Notches, outline.TemplateNotch{Name: n.Name, At: at, Double: n.Double})
 	}
 	return []outline.TemplateEdge{s, {Name: "TOP, HEM", Line: top, Ticks: true}}
 }
