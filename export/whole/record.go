@@ -96,7 +96,11 @@ func without(entries []entry, files []File) []entry {
 // readRecord returns the entries of a folder's record. What cannot be read or
 // understood is left out: its files are then a stranger's and stay.
 func readRecord(folder string) []entry {
-	f, err := os.Open(filepath.Join(folder, RecordName))
+	path := filepath.Join(folder, RecordName)
+	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
+		return nil // a pipe would keep us waiting
+	}
+	f, err := os.Open(path)
 	if err != nil {
 		return nil
 	}
