@@ -21,18 +21,25 @@ mm, N and radians.`,
 		example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			asJSON := f.Bool("json", false, "print one JSON document instead of text")
+			csv := f.Bool("materials", false, "print the materials list alone, as CSV")
 			schema := f.Bool("schema", false, "print the JSON Schema of that document")
 			return func(ctx context.Context, s Streams, args []string) error {
 				if *schema {
 					return printJSON(s, figures.Schema())
 				}
-				return figure(ctx, s, args, *asJSON)
+				if *asJSON && *csv {
+					return usagef("figure: --json and --materials print different things; give one of them")
+				}
+				return figure(ctx, s, args, figureOptions{*asJSON, *csv})
 			}
 		},
 	}
 }
 
-func figure(ctx context.Context, s Streams, args []string, asJSON bool) error {
+// figureOptions say what figure prints.
+type figureOptions struct{ json, materials bool }
+
+func figure(ctx context.Context, s Streams, args []string, o figureOptions) error {
 	p, err := load(args)
 	if err != nil {
 		return err
@@ -45,9 +52,12 @@ func figure(ctx context.Context, s Streams, args []string, asJSON bool) error {
 	if err != nil {
 		return err
 	}
-	if asJSON {
+	switch {
+	case o.materials:
+		err = doc.Materials.WriteCSV(s.Out)
+	case o.json:
 		err = doc.WriteJSON(s.Out)
-	} else {
+	default:
 		err = figures.Text(s.Out, &p, doc)
 	}
 	if err != nil {
