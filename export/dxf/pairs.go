@@ -29,10 +29,9 @@ func (p *pairs) raw(code int, value string) {
 	}
 }
 
-func (p *pairs) int(code, value int)        { p.raw(code, strconv.Itoa(value)) }
-func (p *pairs) num(code int, v float64)    { p.raw(code, export.Fixed(v, decimals)) }
-func (p *pairs) handle(code int, h int)     { p.raw(code, strconv.FormatInt(int64(h), 16)) }
-func (p *pairs) text(code int, text string) { p.raw(code, escaped(text)) }
+func (p *pairs) int(code, value int)     { p.raw(code, strconv.Itoa(value)) }
+func (p *pairs) num(code int, v float64) { p.raw(code, export.Fixed(v, decimals)) }
+func (p *pairs) handle(code int, h int)  { p.raw(code, strconv.FormatInt(int64(h), 16)) }
 
 // all writes pairs given as "code value" words, for the parts of a file that are
 // the same in all files.

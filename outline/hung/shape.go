@@ -70,9 +70,7 @@ func Solve(p Problem) (Shape, error) {
 // shape collects a solved trial.
 func (s *solver) shape(t *trial) Shape {
 	sh := Shape{Problem: *s.p, Thrust: t.thrust, tab: &interpolator{s.tables}}
-	for _, st := range reversed(t.tails[Head].path) {
-		sh.cord = append(sh.cord, st)
-	}
+	sh.cord = append(sh.cord, reversed(t.tails[Head].path)...)
 	sh.cord = append(sh.cord, t.bay...)
 	sh.cord = append(sh.cord, t.tails[Foot].path...)
 	run := 0.0
