@@ -16,6 +16,17 @@ type Block struct {
 	Sheet, Sheets int    // sheet n of m, from 1
 	Material      string // what to lay under the tool
 	Digest        string // tells designs and their versions apart
+	// Scale is the drawing scale that is lettered; 0: the frame's. A machine's bed
+	// drawn small keeps its frame for true size.
+	Scale float64
+}
+
+// scale returns the scale that is lettered on a sheet with frame f.
+func (b Block) scale(f Frame) float64 {
+	if b.Scale == 0 {
+		return f.Scale
+	}
+	return b.Scale
 }
 
 // registerLine returns a line of work Register.
@@ -99,7 +110,7 @@ func titleBlock(f Frame, title string, b Block) (outline.Line, []outline.Label) 
 	rows := []string{
 		b.Design,
 		fmt.Sprintf("%s — sheet %d of %d", title, b.Sheet, b.Sheets),
-		fmt.Sprintf("scale %s   %s", ScaleText(f.Scale), b.Material),
+		fmt.Sprintf("scale %s   %s", ScaleText(b.scale(f)), b.Material),
 		b.Digest,
 	}
 	var labels []outline.Label

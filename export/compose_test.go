@@ -116,13 +116,6 @@ func TestWithin(t *testing.T) {
 	if !(geom.Box{Max: geom.Pt(600, 400)}).ContainsBox(f.Lay) || f.Lay.Width() < 560 || f.Lay.Height() < 350 {
 		t.Errorf("lay area %v", f.Lay)
 	}
-	if f.At(1) != f {
-		t.Errorf("At(1) changes the frame to %v", f.At(1))
-	}
-	small := f.At(0.2)
-	if small.Lay.Width() != f.Lay.Width() || small.Lay.Height() != f.Lay.Height() || small.Scale != 0.2 || small.Width <= f.Width {
-		t.Errorf("At(0.2) = %v of %v", small, f)
-	}
 	for _, size := range [][2]float64{{100, 400}, {600, 100}, {math.NaN(), 400}, {600, math.Inf(1)}} {
 		if f, err := export.Within(size[0], size[1]); err == nil {
 			t.Errorf("Within(%g, %g) = %v, want an error", size[0], size[1], f)

@@ -77,15 +77,6 @@ func Around(width, height, scale float64) Frame {
 	return f
 }
 
-// At returns the frame around the same lay area for a drawing at another scale, the
-// band outside: a sheet for a machine's bed drawn small is for paper.
-func (f Frame) At(scale float64) Frame {
-	if scale == f.Scale {
-		return f
-	}
-	return Around(f.Lay.Width(), f.Lay.Height(), scale)
-}
-
 // Within returns the frame for true size that fits into a machine's bed of the
 // given size in mm, the band taken off the bed.
 func Within(width, height float64) (Frame, error) {

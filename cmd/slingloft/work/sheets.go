@@ -52,18 +52,19 @@ func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 	return export.Compose(s)
 }
 
-// boardSheet composes one sheet of templates: at true size within the machine's bed,
-// at another scale with the band around the same lay area.
+// boardSheet composes one sheet of templates within the machine's bed. Drawn small it
+// is all of it smaller by the scale, so that the drawing is the bed's in every measure.
 func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, error) {
 	b := p.Design.Sheet
 	frame, err := export.Within(b.Width, b.Height)
 	if err != nil {
 		return export.Drawing{}, err
 	}
+	block := p.block(b.Name, n+1, l.Beds)
+	block.Scale = scale
 	return export.Compose(export.Sheet{
 		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
-		Frame: frame.At(scale), Items: placed(p.boards(), l, n),
-		Block: p.block(b.Name, n+1, l.Beds),
+		Frame: frame, Items: placed(p.boards(), l, n), Block: block,
 		Lines: p.keepOutLines(outline.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
 }
