@@ -81,9 +81,10 @@ func (a Arc) At(s float64) (p, dir Point) {
 	return p0.Towards(p1, t), p1.Minus(p0).Unit()
 }
 
-// segment returns the index of the segment that holds length s.
+// segment returns the index of the segment that holds length s. At a vertex it is
+// the one before, also where rounding puts s a little behind.
 func (a Arc) segment(s float64) int {
-	i := sort.SearchFloat64s(a.at, s)
+	i := sort.SearchFloat64s(a.at, s-tie)
 	return min(max(i-1, 0), len(a.pts)-2)
 }
 
@@ -103,11 +104,13 @@ func (a Arc) Between(s, t float64) Polyline {
 	return out
 }
 
+// tie is how near two lengths have to be, in mm, for rounding not to tell them apart.
+const tie = 1e-9
+
 // Nearest returns the length at which the curve comes closest to p, and that
 // distance, both in mm. Of places as near to within a millionth of a micrometre, as
 // before a corner of an offset line, it is the first: not one that rounding picks.
 func (a Arc) Nearest(p Point) (s, dist float64) {
-	const tie = 1e-9
 	best := -1.0
 	for i := 0; i+1 < len(a.pts); i++ {
 		t := project(p, a.pts[i], a.pts[i+1])

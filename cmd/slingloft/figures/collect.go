@@ -60,6 +60,10 @@ func hangingOf(p *work.Plan) Hanging {
 	return out
 }
 
+// flatTop rounds the place of a greatest value to a thousandth of a millimetre: it is
+// known to only half the digits of the value itself.
+func flatTop(x float64) float64 { return math.Round(x*1e3) / 1e3 }
+
 func givenOf(p *work.Plan) Given {
 	d, q := p.Design, &p.Shape.Problem
 	g := Given{
@@ -76,7 +80,7 @@ func givenOf(p *work.Plan) Given {
 
 func shapeOf(p *work.Plan) Shape {
 	s := &p.Shape
-	out := Shape{Thrust: s.Thrust, SideDepth: s.Depth, SideDepthAt: s.DepthX, SideArc: s.SideArc, HeadHigher: s.Offset}
+	out := Shape{Thrust: s.Thrust, SideDepth: s.Depth, SideDepthAt: flatTop(s.DepthX), SideArc: s.SideArc, HeadHigher: s.Offset}
 	out.MaxTension, out.MaxTensionAt = s.MaxTension()
 	out.Weight = p.Design.Sleeper.Mass * hung.Gravity
 	out.Slide = out.Weight * math.Sin(math.Abs(p.Design.Bed.Lift))

@@ -56,14 +56,15 @@ func isNumeric(c byte) bool {
 }
 
 // rounded returns x with five decimals from 10 on and seven digits below, of which
-// no more than twelve decimals; never a negative zero.
+// no more than ten decimals, since sums of millimetres are noise below; never a
+// negative zero.
 func rounded(x float64) float64 {
 	if x == 0 {
 		return 0
 	}
 	decimals := 5.0
 	if m := math.Abs(x); m < 10 {
-		decimals = min(6-math.Floor(math.Log10(m)), 12)
+		decimals = min(6-math.Floor(math.Log10(m)), 10)
 	}
 	step := math.Pow(10, decimals)
 	return math.Round(x*step)/step + 0
