@@ -96,9 +96,9 @@ func (it Item) fault() string {
 func crossesItself(r geom.Ring) bool {
 	edges := edgesIn([]geom.Ring{r}, r.Bounds())
 	for i, e := range edges {
-		low, high := min(e[0].X, e[1].X), max(e[0].X, e[1].X)
+		box := boxOf(e[0], e[1])
 		for _, f := range edges[:i] {
-			if max(f[0].X, f[1].X) >= low && min(f[0].X, f[1].X) <= high && cross(e, f) {
+			if !meet(box, boxOf(f[0], f[1])).Empty() && cross(e, f) {
 				return true
 			}
 		}

@@ -141,6 +141,9 @@ func crossing(a, b []geom.Ring) bool {
 // cross reports whether two edges properly cross: each has the ends of the other
 // on different sides.
 func cross(e, f [2]geom.Point) bool {
+	if e[0] == f[0] || e[0] == f[1] || e[1] == f[0] || e[1] == f[1] {
+		return false // known without asking rational numbers about a zero
+	}
 	return orient(e[0], e[1], at(f[0]))*orient(e[0], e[1], at(f[1])) < 0 &&
 		orient(f[0], f[1], at(e[0]))*orient(f[0], f[1], at(e[1])) < 0
 }

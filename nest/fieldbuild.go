@@ -30,7 +30,7 @@ func newField(ps []patch, grow float64) *field {
 	f.cell = geom.Pt(f.box.Width()/float64(n), f.box.Height()/float64(n))
 	f.perX, f.perY = 1/f.cell.X, 1/f.cell.Y
 	f.cells = make([]cell, n*n)
-	b := builder{field: f, members: make([][]uint16, n*n), blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
+	b := builder{field: f, blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
 	b.fillSure()
 	b.cutCells()
 	b.outlineCells()
@@ -42,9 +42,11 @@ func newField(ps []patch, grow float64) *field {
 // builder holds what is needed while a field is made.
 type builder struct {
 	*field
-	members [][]uint16 // patches that reach into a cell that is not sure
-	dist    []float64  // scratch
-	blur    float64    // how deep an edge must lie in a patch to be covered by it
+	members []uint16  // of every group: its patch
+	edges   []uint16  // of every plane: its edge in the patch
+	covers  []span    // scratch
+	dist    []float64 // scratch
+	blur    float64   // how deep an edge must lie in a patch to be covered by it
 }
 
 // cellBox returns the box of cell (i, j).
@@ -104,7 +106,7 @@ func (b *builder) cutCell(c *cell, i, j int) {
 		}
 		from := len(b.planes)
 		apart := false
-		for _, h := range p.planes {
+		for e, h := range p.planes {
 			h.c -= b.grow
 			d, r := h.depth(at.X, at.Y), float64(math.Abs(h.nx)*rx)+float64(math.Abs(h.ny)*ry)
 			if d <= -r {
@@ -113,13 +115,14 @@ func (b *builder) cutCell(c *cell, i, j int) {
 			}
 			if d < r {
 				b.planes = append(b.planes, h)
+				b.edges = append(b.edges, uint16(e))
 			}
 		}
 		if apart {
-			b.planes = b.planes[:from]
+			b.planes, b.edges = b.planes[:from], b.edges[:from]
 			continue
 		}
-		b.members[j*b.cols+i] = append(b.members[j*b.cols+i], uint16(k))
+		b.members = append(b.members, uint16(k))
 		b.groups = append(b.groups, group{uint32(from), uint32(len(b.planes))})
 	}
 }
@@ -136,9 +139,9 @@ func (b *builder) outlineCells() {
 	var all []stretch
 	for j := range b.rows {
 		for i := range b.cols {
-			m := b.members[j*b.cols+i]
-			for _, k := range m {
-				all = b.bare(all, k, m, b.cellBox(i, j))
+			c := &b.cells[j*b.cols+i]
+			for own := c.groupLo; own < c.groupHi; own++ {
+				all = b.bare(all, own, c, b.cellBox(i, j))
 			}
 		}
 	}
@@ -160,35 +163,38 @@ func (b *builder) outlineCells() {
 	}
 }
 
-// bare appends the stretches of patch k's edges in box that no other member covers.
-func (b *builder) bare(all []stretch, k uint16, members []uint16, box geom.Box) []stretch {
+// bare appends the stretches in the box of cell c of those edges that the patch of
+// group own has in it and no other patch covers.
+func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stretch {
+	k := b.members[own]
 	r := b.patches[k].ring
-	var covers []span
-	for e, u := range r {
-		d := r[(e+1)%len(r)].Minus(u)
+	for n := b.groups[own].lo; n < b.groups[own].hi; n++ {
+		e := b.edges[n]
+		u := r[e]
+		d := r[(int(e)+1)%len(r)].Minus(u)
 		in := inBox(u, d, box)
 		if in.lo >= in.hi {
 			continue
 		}
-		covers = covers[:0]
-		for _, m := range members {
-			if m == k {
+		b.covers = b.covers[:0]
+		for g := c.groupLo; g < c.groupHi; g++ {
+			if g == own {
 				continue
 			}
-			if c := b.patches[m].covers(u, d, b.grow, b.blur); c.lo < in.hi && c.hi > in.lo && c.lo < c.hi {
-				covers = append(covers, c)
+			if s := b.covered(g, u, d); s.lo < s.hi && s.lo < in.hi && s.hi > in.lo {
+				b.covers = append(b.covers, s)
 			}
 		}
-		slices.SortFunc(covers, func(s, t span) int { return cmp.Compare(s.lo, t.lo) })
+		slices.SortFunc(b.covers, func(s, t span) int { return cmp.Compare(s.lo, t.lo) })
 		from := in.lo
-		for _, c := range covers {
-			if c.lo > from {
-				all = append(all, stretch{k, uint16(e), from, c.lo})
+		for _, s := range b.covers {
+			if s.lo > from {
+				all = append(all, stretch{k, e, from, s.lo})
 			}
-			from = max(from, c.hi)
+			from = max(from, s.hi)
 		}
 		if from < in.hi {
-			all = append(all, stretch{k, uint16(e), from, in.hi})
+			all = append(all, stretch{k, e, from, in.hi})
 		}
 	}
 	return all
@@ -216,16 +222,16 @@ func clip(s span, rate, room float64) span {
 	return s
 }
 
-// covers returns the fractions of the segment from u along d, an edge of another
-// patch, that lie in the patch, grown by grow; by more than blur where edges run alongside, so
-// that of two equal edges both are bare.
-func (p *patch) covers(u, d geom.Point, grow, blur float64) span {
+// covered returns the fractions of the segment from u along d, an edge of another
+// patch, that lie in the patch of group g, as far as the group's cell goes; by more
+// than blur where edges run alongside, so that of two equal edges both are bare.
+func (b *builder) covered(g uint32, u, d geom.Point) span {
 	s := span{0, 1}
 	along := d.Len() * (1 - 1e-9)
-	for _, h := range p.planes {
-		deep := h.depth(u.X, u.Y) + grow
+	for _, h := range b.planes[b.groups[g].lo:b.groups[g].hi] {
+		deep := h.depth(u.X, u.Y)
 		if float64(h.ny*d.X)-float64(h.nx*d.Y) > along {
-			deep -= blur
+			deep -= b.blur
 		}
 		if s = clip(s, float64(h.nx*d.X)+float64(h.ny*d.Y), deep); s.lo >= s.hi {
 			break
