@@ -2,10 +2,10 @@ package command
 
 import (
 	"context"
-	"encoding/json"
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/figures"
 	"slingloft/cmd/slingloft/work"
 )
@@ -20,24 +20,23 @@ pieces and the lay. With --json the same as one document for other programs, in
 mm, N and radians.`,
 		example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
-			asJSON := f.Bool("json", false, "print one JSON document instead of text")
-			csv := f.Bool("materials", false, "print the materials list alone, as CSV")
-			schema := f.Bool("schema", false, "print the JSON Schema of that document")
-			return func(ctx context.Context, s Streams, args []string) error {
-				if *schema {
-					return printJSON(s, figures.Schema())
-				}
-				if *asJSON && *csv {
+			var o figureOptions
+			f.BoolVar(&o.materials, "materials", false, "print the materials list alone, as CSV")
+			return o.flags(f, figures.Schema, func(ctx context.Context, s Streams, args []string) error {
+				if o.json && o.materials {
 					return usagef("figure: --json and --materials print different things; give one of them")
 				}
-				return figure(ctx, s, args, figureOptions{*asJSON, *csv})
-			}
+				return figure(ctx, s, args, o)
+			})
 		},
 	}
 }
 
 // figureOptions say what figure prints.
-type figureOptions struct{ json, materials bool }
+type figureOptions struct {
+	told
+	materials bool
+}
 
 func figure(ctx context.Context, s Streams, args []string, o figureOptions) error {
 	p, err := load(args)
@@ -54,9 +53,9 @@ func figure(ctx context.Context, s Streams, args []string, o figureOptions) erro
 	}
 	switch {
 	case o.materials:
-		err = doc.Materials.WriteCSV(s.Out)
+		err = doc.Materials.In(p.Style()).WriteCSV(s.Out)
 	case o.json:
-		err = doc.WriteJSON(s.Out)
+		err = document.Write(s.Out, doc)
 	default:
 		err = figures.Text(s.Out, &p, doc)
 	}
@@ -64,11 +63,4 @@ func figure(ctx context.Context, s Streams, args []string, o figureOptions) erro
 		return err
 	}
 	return verdict(&p)
-}
-
-// printJSON prints a document as JSON.
-func printJSON(s Streams, doc any) error {
-	enc := json.NewEncoder(s.Out)
-	enc.SetIndent("", " ")
-	return enc.Encode(doc)
 }

@@ -68,18 +68,16 @@ func Run(ctx context.Context, args []string, s Streams) int {
 	var faults design.Faults
 	switch {
 	case err == nil:
-		return Done
 	case errors.As(err, &faults):
 		fmt.Fprintln(s.Err, faults)
-		return Usage
 	case errors.As(err, &with):
 		if with.text != "" {
 			say(s.Err, with.text)
 		}
-		return with.code
+	default:
+		say(s.Err, err.Error())
 	}
-	say(s.Err, err.Error())
-	return Failed
+	return statusOf(err)
 }
 
 func dispatch(ctx context.Context, args []string, s Streams) error {

@@ -10,6 +10,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -47,16 +48,20 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 }
 
 // hangingOf gathers how the hammock hangs, with a sweep over the distance of its
-// supports from a little more than its own length on.
+// supports from a little more than its own length on, in round steps of its units.
 func hangingOf(p *work.Plan) Hanging {
 	const steps = 8
+	first, step := 100.0, 250.0
+	if p.Design.Output.Inches {
+		first, step = 6*quantity.Inch, 12*quantity.Inch
+	}
 	over := rig.Overall(&p.Shape)
 	out := Hanging{Overall: over, Roll: p.Roll, Shelter: p.Shelter}
 	if p.Hangs {
 		out.Place = &p.Place
 	}
-	from := math.Ceil(over/100) * 100
-	out.Sweep = rig.Sweep(&p.Shape, from, from+steps*250, p.Design.Hang.Bed, steps)
+	from := math.Ceil(over/first) * first
+	out.Sweep = rig.Sweep(&p.Shape, from, from+steps*step, p.Design.Hang.Bed, steps)
 	return out
 }
 

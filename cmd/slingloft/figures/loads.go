@@ -35,7 +35,7 @@ func (b *report) checked(v float64, unit string) string {
 	if unit == "N" {
 		return b.force(v)
 	}
-	return quantity.Decimal(v, 2) + " " + unit
+	return b.style.PerWidth(v)
 }
 
 func (b *report) margins(d Document) {
@@ -50,7 +50,7 @@ func (b *report) margins(d Document) {
 	for _, n := range d.Notes {
 		b.printf("note: %s\n", n)
 	}
-	b.cautions(d)
+	b.careful()
 }
 
 func (b *report) capacity(c margin.Check) string {
@@ -106,7 +106,7 @@ func (b *report) hanging(d Document) {
 	for _, p := range h.Sweep {
 		b.row(b.figure(p.Distance), b.figure(p.Ends[0].Hook), b.figure(p.Ends[1].Hook), b.figure(p.Ends[0].Line), b.figure(p.Ends[1].Line))
 	}
-	b.cautions(d)
+	b.careful()
 }
 
 // place prints where the hammock hangs.
@@ -118,7 +118,10 @@ func (b *report) place(p rig.Place) {
 	add("hang line", func(e rig.End) string { return b.mm(e.Line) })
 	add("angle of the line", func(e rig.End) string { return b.deg(e.Angle) })
 	add("pull on the support", func(e rig.End) string {
-		return fmt.Sprintf("%s N, %s kgf, %s lbf", quantity.Decimal(e.Pull.N, 0), quantity.Decimal(e.Pull.Kgf, 1), quantity.Decimal(e.Pull.Lbf, 0))
+		if b.imperial {
+			return b.force(e.Pull.N)
+		}
+		return fmt.Sprintf("%s, %s kgf", b.force(e.Pull.N), quantity.Decimal(e.Pull.Kgf, 1))
 	})
 	if p.Beyond > 0 {
 		b.printf("the higher hook stands %s above the height that the design gives\n", b.mm(p.Beyond))
@@ -140,7 +143,7 @@ func (b *report) accuracy(d Document) {
 }
 
 func (b *report) materials(d Document) {
-	m := d.Materials
+	m := d.Materials.In(b.style)
 	b.head("Materials")
 	b.row("kind", "what", "quantity", "unit", "cost", "note")
 	for _, r := range m.Rows {
@@ -150,13 +153,21 @@ func (b *report) materials(d Document) {
 		}
 		b.row(r.Kind, r.Name, quantity.Decimal(r.Quantity, 2), r.Unit, cost, r.Note)
 	}
-	b.printf("cost of what has a price: %s\n", quantity.Decimal(m.Cost, 2))
-	b.row("part", "mass g")
-	for _, q := range m.Masses {
-		b.row(q.Part, quantity.Decimal(q.Grams, 0))
+	cost := "not given"
+	if m.Cost > 0 {
+		cost = quantity.Decimal(m.Cost, 2)
 	}
-	b.row("together", quantity.Decimal(m.Total, 0))
+	b.printf("cost of what has a price: %s\n", cost)
+	b.row("part", "mass "+b.style.WeightUnit())
+	for _, q := range m.Masses {
+		mass := b.style.Weight(q.Grams)
+		if q.Missing != "" {
+			mass = "not given"
+		}
+		b.row(q.Part, mass)
+	}
+	b.row("together, of what is known", b.style.Weight(m.Total))
 	for _, o := range m.Open {
-		b.printf("open: %s\n", o)
+		b.printf("not given: %s\n", o)
 	}
 }

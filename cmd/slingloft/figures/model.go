@@ -3,6 +3,7 @@
 package figures
 
 import (
+	"slingloft/cmd/slingloft/document"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/margin"
@@ -43,6 +44,13 @@ type Document struct {
 	Hanging   Hanging         `json:"hanging"`
 	Accuracy  accuracy.Report `json:"accuracy"`
 	Materials stock.Bill      `json:"materials"`
+}
+
+// Schema returns the JSON Schema of a [Document].
+func Schema() map[string]any {
+	return document.Schema[Document]("slingloft figures", Version,
+		"Lengths mm, forces N, angles rad, line loads and cloth tensions N/mm, areas mm², masses as named. "+
+			"x along the hammock from mid-bay, head end negative; y across; z up; u and v likewise in the flat cloth.")
 }
 
 // Given is what the shape hangs under and what it is made of, for other programs

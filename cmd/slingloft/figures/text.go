@@ -17,6 +17,7 @@ func Text(w io.Writer, p *work.Plan, d Document) error {
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.printf("%s · design %s\n", d.Name, d.Digest)
 	b.unmet(d)
+	b.cautions(d)
 	b.shape(d)
 	b.ends(d)
 	b.stations(d)
@@ -62,15 +63,7 @@ func (b *report) mm(v float64) string     { return b.style.Length(v) }
 func (b *report) figure(v float64) string { return b.style.Figure(v) }
 func (b *report) deg(v float64) string    { return quantity.Decimal(v*180/math.Pi, 1) + "°" }
 
-// newtonPerLbf is the pound-force in N: 0.45359237 kg under standard gravity.
-const newtonPerLbf = 4.4482216152605
-
-func (b *report) force(v float64) string {
-	if b.imperial {
-		return quantity.Decimal(v/newtonPerLbf, 0) + " lbf"
-	}
-	return quantity.Decimal(v, 0) + " N"
-}
+func (b *report) force(v float64) string { return b.style.Force(v) }
 
 // unit returns the unit of bare length figures in tables.
 func (b *report) unit() string {
@@ -80,11 +73,17 @@ func (b *report) unit() string {
 	return "mm"
 }
 
-// cautions prints the warnings that stand beside every load figure.
+// cautions prints what holds of every load figure, once in full.
 func (b *report) cautions(d Document) {
+	b.head("Cautions")
 	for _, c := range d.Cautions {
 		b.printf("! %s\n", c)
 	}
+}
+
+// careful stands beside every group of loads and points to the cautions.
+func (b *report) careful() {
+	b.printf("! One resting person only; low at first, over soft ground. Read the cautions above.\n")
 }
 
 func (b *report) shape(d Document) {
@@ -101,7 +100,7 @@ func (b *report) shape(d Document) {
 	if s.Slide > 0 {
 		b.printf("the bed is inclined: the sleeper slides with %s\n", b.force(s.Slide))
 	}
-	b.cautions(d)
+	b.careful()
 }
 
 func (b *report) ends(d Document) {
@@ -123,6 +122,7 @@ func (b *report) ends(d Document) {
 	add("bar compression", func(e End) string { return b.force(e.BarCompression) })
 	add("leg tension at the tip", func(e End) string { return b.force(e.LegTension) })
 	add("side cord tension at the tip", func(e End) string { return b.force(e.TipTension) })
+	b.careful()
 }
 
 // stationsApart is how many stations of the shape are left out between two rows.
@@ -131,13 +131,14 @@ const stationsApart = 8
 func (b *report) stations(d Document) {
 	s := d.Shape
 	b.head("Stations (" + b.unit() + " from mid-bay, head negative)")
-	b.row("station", "opening", "cord height", "bottom", "girth", "wall", "load N/m", "cord N", "cloth N/m")
+	b.row("station", "opening", "cord height", "bottom", "girth", "wall",
+		"load "+b.style.PerLengthUnit(), "cord "+b.style.ForceUnit(), "cloth "+b.style.PerLengthUnit())
 	for i := 0; i < len(s.X); i++ {
 		if i%stationsApart != 0 && i != len(s.X)-1 {
 			continue
 		}
 		b.row(b.figure(s.X[i]), b.figure(2*s.Y[i]), b.figure(s.Z[i]-s.Bottom[i]), b.figure(s.Bottom[i]), b.figure(s.Girth[i]), b.deg(s.WallAngle[i]),
-			quantity.Decimal(1000*s.Load[i], 0), quantity.Decimal(s.CordTension[i], 0), quantity.Decimal(1000*s.ClothTension[i], 0))
+			b.style.PerLengthFigure(s.Load[i]), b.style.ForceFigure(s.CordTension[i]), b.style.PerLengthFigure(s.ClothTension[i]))
 	}
 }
 

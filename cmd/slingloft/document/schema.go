@@ -1,4 +1,4 @@
-package figures
+package document
 
 import (
 	"fmt"
@@ -6,15 +6,16 @@ import (
 	"strings"
 )
 
-// Schema returns the JSON Schema (draft 2020-12) of a [Document], made from the
-// types themselves so that the two cannot differ.
-func Schema() map[string]any {
-	s := schemaOf(reflect.TypeFor[Document]())
-	s["$schema"] = "https://json-schema.org/draft/2020-12/schema"
-	s["title"] = fmt.Sprintf("slingloft figures, version %d", Version)
-	s["description"] = "Lengths mm, forces N, angles rad, line loads and cloth tensions N/mm, areas mm², masses as named. " +
-		"x along the hammock from mid-bay, head end negative; y across; z up; u and v likewise in the flat cloth."
-	return s
+// Schema returns the JSON Schema (draft 2020-12) of a document of type T, or of
+// [Faults] in its place, made from the types themselves so that the two cannot
+// differ. The tag doc of a field is its description.
+func Schema[T any](title string, version int, about string) map[string]any {
+	return map[string]any{
+		"$schema":     "https://json-schema.org/draft/2020-12/schema",
+		"title":       fmt.Sprintf("%s, version %d", title, version),
+		"description": about,
+		"anyOf":       []map[string]any{schemaOf(reflect.TypeFor[T]()), schemaOf(reflect.TypeFor[Faults]())},
+	}
 }
 
 // schemaOf returns the schema of one type. The types of a document are built from
@@ -38,19 +39,24 @@ func schemaOf(t reflect.Type) map[string]any {
 	case reflect.Float64:
 		return map[string]any{"type": "number"}
 	}
-	panic("figures: no schema for " + t.String())
+	panic("document: no schema for " + t.String())
 }
 
+// objectSchema returns the schema of a struct; the fields of those embedded in it
+// are its own.
 func objectSchema(t reflect.Type) map[string]any {
 	fields := map[string]any{}
-	var required []string
-	for i := range t.NumField() {
-		tag := t.Field(i).Tag.Get("json")
-		name, rest, _ := strings.Cut(tag, ",")
+	required := []string{}
+	for _, f := range reflect.VisibleFields(t) {
+		name, rest, _ := strings.Cut(f.Tag.Get("json"), ",")
 		if name == "-" || name == "" {
 			continue
 		}
-		fields[name] = schemaOf(t.Field(i).Type)
+		field := schemaOf(f.Type)
+		if about := f.Tag.Get("doc"); about != "" {
+			field["description"] = about
+		}
+		fields[name] = field
 		if rest != "omitempty" {
 			required = append(required, name)
 		}

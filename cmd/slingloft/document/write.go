@@ -1,4 +1,4 @@
-package figures
+package document
 
 import (
 	"encoding/json"
@@ -7,11 +7,11 @@ import (
 	"strconv"
 )
 
-// WriteJSON writes the document with every number rounded to what means something:
+// Write writes a document as JSON with every number rounded to what means something:
 // a hundredth of a micrometre for lengths, seven digits for what is small. The last
 // bits of a double differ between processors; what is printed must not.
-func (d Document) WriteJSON(w io.Writer) error {
-	data, err := json.MarshalIndent(d, "", " ")
+func Write(w io.Writer, doc any) error {
+	data, err := json.MarshalIndent(doc, "", " ")
 	if err != nil {
 		return err
 	}

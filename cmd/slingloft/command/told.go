@@ -1,0 +1,51 @@
+package command
+
+import (
+	"context"
+	"errors"
+
+	"github.com/spf13/pflag"
+
+	"slingloft/cmd/slingloft/document"
+	"slingloft/outline/design"
+)
+
+// told are the flags of a command that tells other programs what came of it.
+type told struct{ json bool }
+
+// runner runs a command whose flags are read.
+type runner = func(context.Context, Streams, []string) error
+
+// flags defines the flags and returns what runs do, or prints the schema of its
+// document instead. Faults of the design are printed as a document too where one was
+// asked for; they reach the caller all the same.
+func (t *told) flags(f *pflag.FlagSet, schema func() map[string]any, do runner) runner {
+	f.BoolVar(&t.json, "json", false, "print one JSON document instead of text")
+	asked := f.Bool("schema", false, "print the JSON Schema of that document")
+	return func(ctx context.Context, s Streams, args []string) error {
+		if *asked {
+			return document.Write(s.Out, schema())
+		}
+		err := do(ctx, s, args)
+		var faults design.Faults
+		if t.json && errors.As(err, &faults) {
+			return errors.Join(err, document.Write(s.Out, document.FaultsOf(faults, Usage)))
+		}
+		return err
+	}
+}
+
+// statusOf returns the exit status that an error earns.
+func statusOf(err error) int {
+	var with status
+	var faults design.Faults
+	switch {
+	case err == nil:
+		return Done
+	case errors.As(err, &faults):
+		return Usage
+	case errors.As(err, &with):
+		return with.code
+	}
+	return Failed
+}
