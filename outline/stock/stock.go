@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // Piece is one kind of piece of cloth.
@@ -51,7 +52,7 @@ type Row struct {
 	Kind     string  `json:"kind"` // "cloth", "cord", "bar", "thread", "sheet", "hardware"
 	Name     string  `json:"name"`
 	Quantity float64 `json:"quantity"`        // in Unit
-	Unit     string  `json:"unit"`            // "m" or "piece"
+	Unit     string  `json:"unit"`            // "m", "piece" or, as of [Bill.In], "yd"
 	Price    float64 `json:"price,omitempty"` // of one unit; 0: not given
 	Cost     float64 `json:"cost,omitempty"`
 	Note     string  `json:"note"`
@@ -73,6 +74,8 @@ type Bill struct {
 	Cost   float64   `json:"cost"`  // of the rows that have a price
 	Open   []string  `json:"open"`  // rows without a price and masses not known
 	Used   float64   `json:"used"`  // part of the bought cloth that is in the pieces, 0 to 1
+
+	style quantity.Style // of the rows' units
 }
 
 // Of returns the list. The error is a [hung.Impossible]: a bar longer than the
@@ -95,7 +98,7 @@ func Of(in Input) (Bill, error) {
 	for _, m := range b.Masses {
 		b.Total += m.Grams
 		if m.Missing != "" {
-			b.Open = append(b.Open, "mass of "+m.Part+": "+m.Missing+" is not given")
+			b.Open = append(b.Open, "mass of "+m.Part+", for want of "+m.Missing)
 		}
 	}
 	return b, nil

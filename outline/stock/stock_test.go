@@ -6,11 +6,13 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 	"slingloft/outline/stock"
 )
 
@@ -179,3 +181,36 @@ func TestCSV(t *testing.T) {
 type broken struct{}
 
 func (broken) Write([]byte) (int, error) { return 0, errors.New("disk full") }
+
+// In inches the list is in yards, with the price of a yard, and in ounces; the cost
+// stays what it is.
+func TestInYards(t *testing.T) {
+	b, err := stock.Of(input())
+	if err != nil {
+		t.Fatal(err)
+	}
+	yards := b.In(quantity.Style{Inches: true})
+	for i, r := range b.Rows {
+		q := yards.Rows[i]
+		if r.Unit != "m" {
+			if q != r {
+				t.Errorf("%s: %+v, want %+v", r.Name, q, r)
+			}
+			continue
+		}
+		// A yard is 0.9144 m exactly; what is bought is never short and at most a
+		// hundredth of a yard more.
+		if over := q.Quantity*0.9144 - r.Quantity; q.Unit != "yd" || over < -1e-9 || over > 0.009144+1e-9 {
+			t.Errorf("%s: %g %s for %g m", r.Name, q.Quantity, q.Unit, r.Quantity)
+		}
+		near(t, "price of a yard", q.Price, 0.9144*r.Price)
+		near(t, "cost", q.Cost, r.Cost)
+	}
+	var text bytes.Buffer
+	if err := yards.WriteCSV(&text); err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(text.String(), ",mass_oz,") || !strings.Contains(text.String(), ",yd,") || strings.Contains(text.String(), ",m,") {
+		t.Errorf("not in yards and ounces:\n%s", text.String())
+	}
+}

@@ -1,0 +1,96 @@
+package quantity
+
+import "math"
+
+// What is told to people goes with the style of its lengths: newtons, metres and
+// grams beside millimetres, pounds, yards and ounces beside inches.
+
+// Force returns a force in N with its unit: "912 N" or "205 lbf".
+func (s Style) Force(n float64) string { return s.ForceFigure(n) + " " + s.ForceUnit() }
+
+// ForceFigure returns a force in N without its unit.
+func (s Style) ForceFigure(n float64) string {
+	if s.Inches {
+		return Decimal(n/poundForce, 0)
+	}
+	return Decimal(n, 0)
+}
+
+// ForceUnit returns the unit of forces.
+func (s Style) ForceUnit() string {
+	if s.Inches {
+		return "lbf"
+	}
+	return "N"
+}
+
+// PerWidth returns a force per width in N/mm with its unit: "0.76 N/mm" or
+// "4.34 lbf/in".
+func (s Style) PerWidth(nmm float64) string {
+	if s.Inches {
+		return s.PerLengthFigure(nmm) + " lbf/in"
+	}
+	return Decimal(nmm, 2) + " N/mm"
+}
+
+// PerLengthFigure returns a load per length in N/mm as a figure for tables, in
+// [Style.PerLengthUnit].
+func (s Style) PerLengthFigure(nmm float64) string {
+	if s.Inches {
+		return Decimal(nmm/poundForce*Inch, 2)
+	}
+	return Decimal(1000*nmm, 0)
+}
+
+// PerLengthUnit returns the unit of loads per length in tables.
+func (s Style) PerLengthUnit() string {
+	if s.Inches {
+		return "lbf/in"
+	}
+	return "N/m"
+}
+
+// Weight returns a mass in g as a figure, in [Style.WeightUnit].
+func (s Style) Weight(g float64) string {
+	if s.Inches {
+		return Decimal(g/(1000*ounce), 1)
+	}
+	return Decimal(g, 0)
+}
+
+// WeightUnit returns the unit of small masses.
+func (s Style) WeightUnit() string {
+	if s.Inches {
+		return "oz"
+	}
+	return "g"
+}
+
+// Metres returns a length in metres to buy, in hundredths of [Style.RunUnit]; in
+// yards it is rounded up, so that what is bought is not short.
+func (s Style) Metres(m float64) string { return Decimal(s.Run(m), 2) }
+
+// Run returns a length in metres to buy as a number in [Style.RunUnit].
+func (s Style) Run(m float64) float64 {
+	if !s.Inches {
+		return m
+	}
+	const exact = 1e-6 // of a hundredth: a conversion's last bits buy nothing
+	return math.Ceil(m*1000/yard*100-exact) / 100
+}
+
+// PerRun returns a price per metre as one per [Style.RunUnit].
+func (s Style) PerRun(price float64) float64 {
+	if s.Inches {
+		return price * yard / 1000
+	}
+	return price
+}
+
+// RunUnit returns the unit of lengths to buy.
+func (s Style) RunUnit() string {
+	if s.Inches {
+		return "yd"
+	}
+	return "m"
+}
