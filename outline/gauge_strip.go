@@ -22,6 +22,7 @@ const (
 	stripLeader = 2.0 // from the mark to its text, where texts are moved apart
 	stripPitch  = 1.9 // between texts side by side
 	stripEnd    = 3.0 // strip beyond the first and last mark
+	stripLine   = 1.6 // from one line of the title to the next
 )
 
 // StripGauge returns a straight strip with a mark at every place, counted from
@@ -42,9 +43,12 @@ func StripGauge(id, title string, marks []GaugeMark, opts TemplateOptions) (Piec
 	left := min(sorted[0].At, places[0]) - stripEnd*h
 	right := max(sorted[len(sorted)-1].At, places[len(places)-1]) + stripEnd*h
 	// The title runs along the lower edge in a band of its own.
-	band := 3 * h
+	lines := wrapped(title, h, right-left-2*h)
+	band := (1.4 + stripLine*float64(len(lines))) * h
 	deep := (stripTick+stripLeader+2*textGap)*h + widest + band
-	right = max(right, left+textWidth(title, h)+2*h)
+	for _, l := range lines { // a word may be longer than the strip
+		right = max(right, left+textWidth(l, h)+2*h)
+	}
 	p := Piece{ID: id, Title: title, Stock: Board, Count: 1, FreeGrain: true}
 	p.Cut = geom.Box{Min: geom.Pt(left, -deep), Max: geom.Pt(right, 0)}.Ring()
 	for i, m := range sorted {
@@ -56,7 +60,10 @@ func StripGauge(id, title string, marks []GaugeMark, opts TemplateOptions) (Piec
 		mid := -(stripTick+stripLeader+textGap)*h - textWidth(texts[i], h)/2
 		p.Labels = append(p.Labels, Label{texts[i], geom.Pt(places[i], mid), h, math.Pi / 2, Centre})
 	}
-	p.Labels = append(p.Labels, Label{title, geom.Pt(left+h, -deep+0.8*h), h, 0, Start})
+	for i, l := range lines {
+		up := 0.8 + stripLine*float64(len(lines)-1-i)
+		p.Labels = append(p.Labels, Label{l, geom.Pt(left+h, -deep+float64(up*h)), h, 0, Start})
+	}
 	r := newRoom(&p)
 	r.letterBlock(opts.Notes, p.Cut.Bounds().Center(), h, &p.Labels)
 	return p, nil

@@ -2,6 +2,7 @@ package outline
 
 import (
 	"fmt"
+	"strings"
 
 	"slingloft/outline/geom"
 )
@@ -64,6 +65,20 @@ func textWidth(text string, height float64) float64 {
 		}
 	}
 	return sum * height
+}
+
+// wrapped breaks text at its spaces into lines that need no more than width mm where
+// no single word needs more, capitals height mm tall.
+func wrapped(text string, height, width float64) []string {
+	var lines []string
+	for _, word := range strings.Fields(text) {
+		if n := len(lines); n > 0 && textWidth(lines[n-1]+" "+word, height) <= width {
+			lines[n-1] += " " + word
+		} else {
+			lines = append(lines, word)
+		}
+	}
+	return lines
 }
 
 // quad is a convex four-sided shape, counter-clockwise: the room of a text.

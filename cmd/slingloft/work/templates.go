@@ -2,11 +2,11 @@ package work
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"slingloft/export"
 	"slingloft/outline"
-	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -102,11 +102,11 @@ func (p *Plan) gauges(o outline.TemplateOptions) ([]outline.Piece, error) {
 			return nil, err
 		}
 	}
-	for _, c := range p.Cords.Cords {
-		for _, g := range cordEnds(c) {
-			if err := add(outline.StripGauge("gauge-cord-"+g.id, "CORD GAUGE: "+strings.ToUpper(g.title), g.marks, o)); err != nil {
-				return nil, err
-			}
+	for i, g := range cordGauges(p.Cords.Cords) {
+		n := strconv.Itoa(i + 1)
+		title := "CORD GAUGE " + n + ": " + strings.ToUpper(strings.Join(g.serves, ", "))
+		if err := add(outline.StripGauge("gauge-cord-"+n, title, g.marks, o)); err != nil {
+			return nil, err
 		}
 	}
 	notches := []outline.GaugeMark{{Name: "HEAD END"}}
@@ -122,31 +122,6 @@ func (p *Plan) gauges(o outline.TemplateOptions) ([]outline.Piece, error) {
 // allowance or raw needs no step.
 func wide(marks []outline.GaugeMark) []outline.GaugeMark {
 	return slices.DeleteFunc(marks, func(m outline.GaugeMark) bool { return m.At < 0.05 })
-}
-
-// cordEnd is one end of a cord with the marks that a gauge carries.
-type cordEnd struct {
-	id, title string
-	marks     []outline.GaugeMark
-}
-
-// cordEnds returns the two ends of a cord: the marks nearer to it than to the
-// other end, counted from the cord's end.
-func cordEnds(c cord.Cord) []cordEnd {
-	id := strings.ReplaceAll(c.Name, " ", "-")
-	start := cordEnd{id: id + "-start", title: c.Name + ", start", marks: []outline.GaugeMark{{Name: "END"}}}
-	end := cordEnd{id: id + "-end", title: c.Name + ", end", marks: []outline.GaugeMark{{Name: "END"}}}
-	for _, m := range c.Marks {
-		if m.Name == "middle" {
-			continue // found by folding the cord
-		}
-		if m.FromStart < m.FromEnd {
-			start.marks = append(start.marks, outline.GaugeMark{Name: strings.ToUpper(m.Name), At: m.FromStart})
-		} else {
-			end.marks = append(end.marks, outline.GaugeMark{Name: strings.ToUpper(m.Name), At: m.FromEnd})
-		}
-	}
-	return []cordEnd{start, end}
 }
 
 // sideCurve returns the side seam in the bay with its notches.
