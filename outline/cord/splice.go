@@ -7,6 +7,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/numeric"
+	"slingloft/outline/quantity"
 )
 
 // Defaults of a splice by the diameter of the cord that is buried.
@@ -127,6 +128,7 @@ func (s Splicing) Spread(diameter float64) (float64, error) {
 // notes says what the numbers rest on.
 func (s Splicing) notes(d design.Design) []string {
 	var n []string
+	style := quantity.Style{Inches: d.Output.Inches, Fraction: d.Output.Fraction}
 	if s.bury == 0 {
 		n = append(n, fmt.Sprintf("bury %d cord diameters: common practice, no source", BuryDiameters))
 	}
@@ -144,7 +146,7 @@ func (s Splicing) notes(d design.Design) []string {
 		n = append(n, "contraction as given, not from a test splice: make one before cutting")
 	}
 	if s.unsized {
-		n = append(n, fmt.Sprintf("eyes are taken to hang on a hook or ring %d mm thick: own choice", DefaultHook))
+		n = append(n, "eyes are taken to hang on a hook or ring "+style.Length(s.Hook)+" thick: own choice")
 	}
 	if s.tip == 0 {
 		n = append(n, "the spread of the tip gap round the bar's tip is not counted")

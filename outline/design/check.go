@@ -36,13 +36,31 @@ func (r *reader) show(key string, mm float64) string {
 	return r.source.Length(key, mm, quantity.Nearest)
 }
 
-// atLeast and atMost say which lengths would do.
-func (r *reader) atLeast(key string, mm float64) string {
-	return r.source.Length(key, mm, quantity.Up) + " or more will do"
+// wants notes a fault of a key for which a value would do; after it, and, follows
+// what else would.
+func (r *reader) wants(key, found string, b Bound, and string) {
+	r.bad[key] = true
+	r.faults = append(r.faults, r.source.Bounded(key, found, b, and))
 }
 
-func (r *reader) atMost(key string, mm float64) string {
-	return r.source.Length(key, mm, quantity.Down) + " or less will do"
+// atLeast and atMost say which lengths would do.
+func (r *reader) atLeast(key string, mm float64) Bound { return r.source.Least(key, mm) }
+
+func (r *reader) atMost(key string, mm float64) Bound { return r.source.Most(key, mm) }
+
+// beside is how far a length that has to be more or less than another one keeps off
+// it, mm: what is named has to do itself.
+func beside(mm float64) float64 { return max(0.1, mm/1000) }
+
+// above and below say which lengths would do on one side of one that would not.
+func (r *reader) above(key string, mm float64) Bound { return r.atLeast(key, mm+beside(mm)) }
+
+func (r *reader) below(key string, mm float64) Bound { return r.atMost(key, mm-beside(mm)) }
+
+// or says which value of another key would do instead.
+func (r *reader) or(key string, mm float64) string {
+	row := r.keys.byKey[key]
+	return ", or a " + row.name() + " of " + r.source.Length(key, mm, quantity.Up)
 }
 
 // tilted returns the cosine of the bottom line's slope. Crown, stature and tails
@@ -60,16 +78,19 @@ func (r *reader) checkSleeper() {
 	room := b.HeadTail + foot
 	switch {
 	case s.Stature > room:
-		r.conflict("bed.span", "a sleeper of "+r.show("sleeper.stature", s.Stature)+" is longer than span and tails together, "+r.show("bed.span", room),
-			r.atLeast("bed.span", b.Span+(s.Stature-room)*r.tilted()))
+		r.wants("bed.span", "a sleeper of "+r.show("sleeper.stature", s.Stature)+" is longer than span and tails together, "+r.show("bed.span", room),
+			r.atLeast("bed.span", b.Span+(s.Stature-room)*r.tilted()), "")
 	case s.Crown < -b.HeadTail:
-		r.conflict("sleeper.crown", "the head lies beyond the end of the head tail",
-			r.atLeast("sleeper.crown", -b.HeadTail)+", or a head_tail of "+r.source.Length("bed.head_tail", -s.Crown, quantity.Up))
+		r.wants("sleeper.crown", "the head lies beyond the end of the head tail",
+			r.atLeast("sleeper.crown", -b.HeadTail), r.or("bed.head_tail", -s.Crown))
 	case s.Crown+s.Stature > foot:
-		r.conflict("sleeper.crown", "the feet lie "+r.show("sleeper.crown", s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
-			r.atMost("sleeper.crown", foot-s.Stature)+", or a foot_tail of "+r.source.Length("bed.foot_tail", s.Crown+s.Stature-span, quantity.Up))
+		r.wants("sleeper.crown", "the feet lie "+r.show("sleeper.crown", s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
+			r.atMost("sleeper.crown", foot-s.Stature), r.or("bed.foot_tail", s.Crown+s.Stature-span))
 	}
 }
+
+// leastLoad is the shortest stretch that the even load covers, mm: own choice.
+const leastLoad = 10
 
 // checkLoad keeps the even load on the cloth.
 func (r *reader) checkLoad() {
@@ -91,11 +112,11 @@ func (r *reader) checkLoad() {
 	start, end := -b.HeadTail*r.tilted(), b.Span+b.FootTail*r.tilted()
 	switch {
 	case l.From < start:
-		r.conflict("load.from", "the load begins beyond the end of the head tail", r.atLeast("load.from", start))
+		r.wants("load.from", "the load begins beyond the end of the head tail", r.atLeast("load.from", start), "")
 	case l.To > end:
-		r.conflict(to, "the load ends beyond the end of the foot tail", r.atMost(to, end))
-	case l.To-l.From < 10:
-		r.conflict(to, "the load covers less than 10 mm", "let it end at "+r.source.Length("load.to", l.From+10, quantity.Up)+" or more")
+		r.wants(to, "the load ends beyond the end of the foot tail", r.atMost(to, end), "")
+	case l.To-l.From < leastLoad:
+		r.wants("load.to", "the load covers less than "+r.show("load.to", leastLoad), r.atLeast("load.to", l.From+leastLoad), "")
 	}
 }
 
@@ -110,7 +131,7 @@ func (r *reader) checkCurve() {
 	}
 	// A curve deeper than half its chord turns back on itself, as an arc does.
 	if r.source.Given("bed.side_depth") && r.good("bed.side_depth", "bed.span") && b.ControlValue >= b.Span/2 {
-		r.conflict("bed.side_depth", "is half the span or more", "less than "+r.source.Length("bed.side_depth", b.Span/2, quantity.Down)+" will do")
+		r.wants("bed.side_depth", "is half the span or more", r.below("bed.side_depth", b.Span/2), "")
 	}
 }
 
@@ -150,16 +171,16 @@ func (r *reader) checkSections() {
 			continue
 		}
 		if s.r > s.width/2 {
-			r.conflict(s.radius, "is more than half the bar, "+r.show(s.radius, s.width/2), r.atMost(s.radius, s.width/2))
+			r.wants(s.radius, "is more than half the bar, "+r.show(s.radius, s.width/2), r.atMost(s.radius, s.width/2), "")
 			return
 		}
 		if s.girthValue > 0 && r.good(s.girth) && s.girthValue <= s.width {
-			r.conflict(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), "more than "+r.source.Length(s.girth, s.width, quantity.Up)+" will do")
+			r.wants(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), r.above(s.girth, s.width), "")
 		}
 		// The cord lies outside the round part where y² + (h−R)² > R².
 		least := (s.width*s.width/4 + s.dropValue*s.dropValue) / 2
 		if s.dropValue > 0 && r.good(s.drop) && s.r*s.dropValue >= least {
-			r.conflict(s.radius, "reaches the cord at the bar, so that no wall is left", "less than "+r.source.Length(s.radius, least/s.dropValue, quantity.Down)+" will do")
+			r.wants(s.radius, "reaches the cord at the bar, so that no wall is left", r.below(s.radius, least/s.dropValue), "")
 		}
 	}
 }
@@ -179,13 +200,13 @@ func (r *reader) checkLegs() {
 			continue
 		}
 		if end.l <= end.width/2 {
-			r.conflict(end.leg, "is not longer than half the bar, "+r.show(end.leg, end.width/2)+", so that the legs cannot meet",
-				"more than "+r.source.Length(end.leg, end.width/2, quantity.Up)+" will do")
+			r.wants(end.leg, "is not longer than half the bar, "+r.show(end.leg, end.width/2)+", so that the legs cannot meet",
+				r.above(end.leg, end.width/2), "")
 			continue
 		}
 		if reach := math.Sqrt(end.l*end.l - end.width*end.width/4); r.good(end.tail) && end.t >= reach {
-			r.conflict(end.leg, "the legs meet "+r.show(end.leg, reach)+" past the bar, short of the end of the tail",
-				"more than "+r.source.Length(end.leg, math.Hypot(end.t, end.width/2), quantity.Up)+" will do")
+			r.wants(end.leg, "the legs meet "+r.show(end.leg, reach)+" past the bar, short of the end of the tail",
+				r.above(end.leg, math.Hypot(end.t, end.width/2)), "")
 		}
 	}
 }
@@ -198,6 +219,6 @@ func (r *reader) checkEnds() {
 		return
 	}
 	if b.EndGirth > b.HeadValue {
-		r.conflict("bed.end_girth", "is more than the girth at the head bar, but the legs close in", r.atMost("bed.end_girth", b.HeadValue))
+		r.wants("bed.end_girth", "is more than the girth at the head bar, but the legs close in", r.atMost("bed.end_girth", b.HeadValue), "")
 	}
 }

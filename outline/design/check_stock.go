@@ -3,8 +3,6 @@ package design
 import (
 	"fmt"
 	"math"
-
-	"slingloft/outline/quantity"
 )
 
 // fids is the default length of a bury in cord diameters: three fids of 21
@@ -32,7 +30,7 @@ func (r *reader) checkBuries() {
 	}
 	inSide, _ := d.buries(d.Leg)
 	if r.good("bed.span") && 2*inSide >= d.Bed.Span {
-		r.conflict("splice.bury", "two buries of "+r.show("splice.bury", inSide)+" do not fit in the side cord", "less than "+r.source.Length("splice.bury", d.Bed.Span/2, quantity.Down)+" will do")
+		r.wants("splice.bury", "two buries of "+r.show("splice.bury", inSide)+" do not fit in the side cord", r.below("splice.bury", d.Bed.Span/2), "")
 		return
 	}
 	inLeg, own := d.buries(d.Side)
@@ -41,8 +39,8 @@ func (r *reader) checkBuries() {
 		l   float64
 	}{{"bed.head_leg", d.Bed.HeadLeg}, {"bed.foot_leg", d.Bed.FootLeg}} {
 		if r.good(leg.key) && inLeg+own >= leg.l {
-			r.conflict(leg.key, "is too short for its two buries, "+r.show(leg.key, inLeg)+" and "+r.show(leg.key, own),
-				"more than "+r.source.Length(leg.key, inLeg+own, quantity.Up)+" will do, or a shorter splice.bury")
+			r.wants(leg.key, "is too short for its two buries, "+r.show(leg.key, inLeg)+" and "+r.show(leg.key, own),
+				r.above(leg.key, inLeg+own), ", or a shorter splice.bury")
 			return
 		}
 	}
@@ -53,10 +51,10 @@ func (r *reader) checkEye() {
 	d := r.design
 	bury, _ := d.buries(d.Leg)
 	if r.good("splice.bury", "splice.taper", "cord.leg.diameter") && d.Splice.Taper >= bury {
-		r.conflict("splice.taper", "is not shorter than the bury, "+r.show("splice.taper", bury), "less than "+r.source.Length("splice.taper", bury, quantity.Down)+" will do")
+		r.wants("splice.taper", "is not shorter than the bury, "+r.show("splice.taper", bury), r.below("splice.taper", bury), "")
 	}
 	if r.good("splice.eye", "splice.eye_loss") && d.Splice.EyeLoss >= d.Splice.Eye {
-		r.conflict("splice.eye_loss", "is not less than the eye, "+r.show("splice.eye_loss", d.Splice.Eye), "less than "+r.source.Length("splice.eye_loss", d.Splice.Eye, quantity.Down)+" will do")
+		r.wants("splice.eye_loss", "is not less than the eye, "+r.show("splice.eye_loss", d.Splice.Eye), r.below("splice.eye_loss", d.Splice.Eye), "")
 	}
 }
 
@@ -65,14 +63,14 @@ func (r *reader) checkEye() {
 func (r *reader) checkChannel() {
 	d := r.design
 	if least := math.Pi / 2 * d.Side.Diameter; r.good("channel.depth", "cord.side.diameter") && d.Channel.Depth < least {
-		r.conflict("channel.depth", "is too narrow for a cord of "+r.show("channel.depth", d.Side.Diameter), r.atLeast("channel.depth", least))
+		r.wants("channel.depth", "is too narrow for a cord of "+r.show("channel.depth", d.Side.Diameter), r.atLeast("channel.depth", least), "")
 	}
 	if r.good("channel.opening", "splice.tip_gap") && d.Channel.Opening < d.Splice.TipGap {
-		r.conflict("channel.opening", "is shorter than the tip gap, "+r.show("channel.opening", d.Splice.TipGap), r.atLeast("channel.opening", d.Splice.TipGap))
+		r.wants("channel.opening", "is shorter than the tip gap, "+r.show("channel.opening", d.Splice.TipGap), r.atLeast("channel.opening", d.Splice.TipGap), "")
 	}
 	if r.good("channel.depth", "channel.presser_foot") && d.Channel.Foot >= d.Channel.Depth {
-		r.conflict("channel.presser_foot", "lies past the channel's depth, "+r.show("channel.presser_foot", d.Channel.Depth),
-			"less than "+r.source.Length("channel.presser_foot", d.Channel.Depth, quantity.Down)+" will do")
+		r.wants("channel.presser_foot", "lies past the channel's depth, "+r.show("channel.presser_foot", d.Channel.Depth),
+			r.below("channel.presser_foot", d.Channel.Depth), "")
 	}
 }
 
@@ -88,13 +86,13 @@ func (r *reader) checkCap() {
 			r.conflict("cap.hollow", "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
 		}
 		if r.good("cap.hem") && c.Hem < leastDrawstring {
-			r.conflict("cap.hem", "leaves no room for the drawstring of a gathered end", r.atLeast("cap.hem", leastDrawstring))
+			r.wants("cap.hem", "leaves no room for the drawstring of a gathered end", r.atLeast("cap.hem", leastDrawstring), "")
 		}
 		return
 	}
 	for _, s := range r.sections() {
 		if s.dropValue > 0 && r.good("cap.hollow", s.drop) && c.Hollow >= s.dropValue {
-			r.conflict("cap.hollow", "reaches the bed: the drop is "+r.show("cap.hollow", s.dropValue), "less than "+r.source.Length("cap.hollow", s.dropValue, quantity.Down)+" will do")
+			r.wants("cap.hollow", "reaches the bed: the drop is "+r.show("cap.hollow", s.dropValue), r.below("cap.hollow", s.dropValue), "")
 			return
 		}
 	}
@@ -104,11 +102,11 @@ func (r *reader) checkCap() {
 func (r *reader) checkBar() {
 	d := r.design
 	if r.good("bar.wall", "bar.outer_diameter") && d.Bar.Wall >= d.Bar.Outer/2 {
-		r.conflict("bar.wall", "is half the outer diameter or more", "less than "+r.source.Length("bar.wall", d.Bar.Outer/2, quantity.Down)+" will do; leave it out for a solid bar")
+		r.wants("bar.wall", "is half the outer diameter or more", r.below("bar.wall", d.Bar.Outer/2), "; leave it out for a solid bar")
 	}
 	shorter := min(d.Bed.HeadBar, d.Bed.FootBar)
 	if r.good("bar.tip_reach", "bed.head_bar", "bed.foot_bar") && 2*d.Bar.TipReach >= shorter {
-		r.conflict("bar.tip_reach", "two tips reach across the whole bar", "less than "+r.source.Length("bar.tip_reach", shorter/2, quantity.Down)+" will do")
+		r.wants("bar.tip_reach", "two tips reach across the whole bar", r.below("bar.tip_reach", shorter/2), "")
 	}
 }
 
@@ -119,7 +117,7 @@ func (r *reader) checkStock() {
 		return
 	}
 	if longest := max(d.Bed.HeadBar, d.Bed.FootBar) - 2*d.Bar.TipReach; longest > d.Bar.Stock {
-		r.conflict("bar.stock", "is shorter than the longer bar, "+r.show("bar.stock", longest), r.atLeast("bar.stock", longest))
+		r.wants("bar.stock", "is shorter than the longer bar, "+r.show("bar.stock", longest), r.atLeast("bar.stock", longest), "")
 	}
 }
 
@@ -127,10 +125,10 @@ func (r *reader) checkStock() {
 func (r *reader) checkHang() {
 	h, b := r.design.Hang, r.design.Bed
 	if h.Distance > 0 && r.good("hang.distance", "bed.span") && h.Distance <= b.Span {
-		r.conflict("hang.distance", "the supports stand closer than the bars, "+r.show("hang.distance", b.Span), "more than "+r.source.Length("hang.distance", b.Span, quantity.Up)+" will do")
+		r.wants("hang.distance", "the supports stand closer than the bars, "+r.show("hang.distance", b.Span), r.above("hang.distance", b.Span), "")
 	}
 	if h.Height > 0 && r.good("hang.height", "hang.bed") && h.Height <= h.Bed {
-		r.conflict("hang.height", "the supports lie no higher than the bed, "+r.show("hang.height", h.Bed), "more than "+r.source.Length("hang.height", h.Bed, quantity.Up)+" will do")
+		r.wants("hang.height", "the supports lie no higher than the bed, "+r.show("hang.height", h.Bed), r.above("hang.height", h.Bed), "")
 	}
 }
 
@@ -138,7 +136,7 @@ func (r *reader) checkHang() {
 func (r *reader) checkRoll() {
 	c := r.design.Cloth
 	if r.good("cloth.margin", "cloth.width") && 2*c.Margin >= c.Width {
-		r.conflict("cloth.margin", "leaves nothing of a roll "+r.show("cloth.margin", c.Width)+" wide", "less than "+r.source.Length("cloth.margin", c.Width/2, quantity.Down)+" will do")
+		r.wants("cloth.margin", "leaves nothing of a roll "+r.show("cloth.margin", c.Width)+" wide", r.below("cloth.margin", c.Width/2), "")
 	}
 }
 
@@ -150,7 +148,7 @@ const leastFell = 8
 func (r *reader) checkJoins() {
 	d := r.design
 	if d.Cloth.Joins > 0 && r.good("cloth.joins", "seam.join_allowance") && d.Seam.Join < leastFell {
-		r.conflict("seam.join_allowance", "is too little for a flat-felled join", r.atLeast("seam.join_allowance", leastFell))
+		r.wants("seam.join_allowance", "is too little for a flat-felled join", r.atLeast("seam.join_allowance", leastFell), "")
 	}
 }
 
@@ -165,11 +163,11 @@ func (r *reader) checkFlaws() {
 		switch {
 		case !r.good(from, to, low, high):
 		case f.Max.X <= f.Min.X:
-			r.conflict(to, "the flaw ends where it starts or before", "more than "+r.source.Length(to, f.Min.X, quantity.Up)+" will do")
+			r.wants(to, "the flaw ends where it starts or before", r.above(to, f.Min.X), "")
 		case f.Max.Y <= f.Min.Y:
-			r.conflict(high, "the upper edge lies no higher than the lower one", "more than "+r.source.Length(high, f.Min.Y, quantity.Up)+" will do")
+			r.wants(high, "the upper edge lies no higher than the lower one", r.above(high, f.Min.Y), "")
 		case r.good("cloth.width") && f.Max.Y > r.design.Cloth.Width:
-			r.conflict(high, "the flaw lies off the roll, which is "+r.show(high, r.design.Cloth.Width)+" wide", r.atMost(high, r.design.Cloth.Width))
+			r.wants(high, "the flaw lies off the roll, which is "+r.show(high, r.design.Cloth.Width)+" wide", r.atMost(high, r.design.Cloth.Width), "")
 		}
 	}
 }
@@ -178,10 +176,10 @@ func (r *reader) checkFlaws() {
 func (r *reader) checkSheet() {
 	s := r.design.Sheet
 	if least := min(s.Width, s.Height); r.good("sheet.margin", "sheet.width", "sheet.height") && 2*s.Margin >= least {
-		r.conflict("sheet.margin", "leaves nothing of the sheet", "less than "+r.source.Length("sheet.margin", least/2, quantity.Down)+" will do")
+		r.wants("sheet.margin", "leaves nothing of the sheet", r.below("sheet.margin", least/2), "")
 	}
 	if r.good("sheet.gap", "sheet.kerf") && s.Gap < s.Kerf {
-		r.conflict("sheet.gap", "is less than the width of cut, "+r.show("sheet.gap", s.Kerf), r.atLeast("sheet.gap", s.Kerf))
+		r.wants("sheet.gap", "is less than the width of cut, "+r.show("sheet.gap", s.Kerf), r.atLeast("sheet.gap", s.Kerf), "")
 	}
 }
 
@@ -189,9 +187,9 @@ func (r *reader) checkSheet() {
 func (r *reader) checkTemplate() {
 	t := r.design.Template
 	if r.good("template.letter", "template.backing") && t.Backing < 2*t.Letter {
-		r.conflict("template.backing", "has no room for letters of "+r.show("template.backing", t.Letter), r.atLeast("template.backing", 2*t.Letter))
+		r.wants("template.backing", "has no room for letters of "+r.show("template.backing", t.Letter), r.atLeast("template.backing", 2*t.Letter), "")
 	}
 	if r.good("template.tick", "bed.span") && t.Tick > r.design.Bed.Span/4 {
-		r.conflict("template.tick", "gives fewer than four ticks along the bay", r.atMost("template.tick", r.design.Bed.Span/4))
+		r.wants("template.tick", "gives fewer than four ticks along the bay", r.atMost("template.tick", r.design.Bed.Span/4), "")
 	}
 }

@@ -5,8 +5,6 @@ import (
 	"slices"
 	"sort"
 	"strings"
-
-	"slingloft/outline/quantity"
 )
 
 // faulty reports whether a key is given wrongly, or a table around it is.
@@ -22,20 +20,6 @@ func (r *reader) faulty(key string) bool {
 // seen reports whether a key was given, rightly or not; all keys of a table whose
 // name is misspelt count as given.
 func (r *reader) seen(key string) bool { return r.faulty(key) || r.source.Given(key) }
-
-// inches reports whether the file is written in inches and pounds for the most part.
-func (r *reader) inches() bool {
-	balance := 0
-	for _, u := range r.source.unit {
-		switch {
-		case u.Imperial:
-			balance++
-		case u.Dimension == quantity.Length:
-			balance--
-		}
-	}
-	return balance > 0
-}
 
 // missingTables notes the tables that have to be given and are not, one fault each.
 func (r *reader) missingTables() {
@@ -90,7 +74,7 @@ func (r *reader) line(row row) string {
 	if row.table() == "" {
 		place = "at the top of the file"
 	}
-	return fmt.Sprintf("write %s = %s %s", row.name(), row.example(r.inches()), place)
+	return fmt.Sprintf("write %s = %s %s", row.name(), row.example(r.source.imperial()), place)
 }
 
 // alternatives checks the keys that exclude each other.

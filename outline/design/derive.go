@@ -121,13 +121,13 @@ func (r *reader) trial(full string, t Trial) bool {
 	}
 	switch {
 	case t.After > t.Before:
-		r.conflict(full+".after", "the host cannot grow longer than its length before the bury",
-			r.atMost(full+".after", t.Before))
+		r.wants(full+".after", "the host cannot grow longer than its length before the bury",
+			r.atMost(full+".after", t.Before), "")
 	case t.Buried > t.Before:
-		r.conflict(full+".buried", "more is buried than lies between the marks", r.atMost(full+".buried", t.Before))
+		r.wants(full+".buried", "more is buried than lies between the marks", r.atMost(full+".buried", t.Before), "")
 	case t.Before-t.After > most:
-		r.conflict(full+".after", "the host would lose "+r.show(full+".after", t.Before-t.After)+" "+part,
-			r.atLeast(full+".after", t.Before-most))
+		r.wants(full+".after", "the host would lose "+r.show(full+".after", t.Before-t.After)+" "+part,
+			r.atLeast(full+".after", t.Before-most), "")
 	default:
 		return true
 	}

@@ -3,6 +3,7 @@ package design
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -19,6 +20,14 @@ type Fault struct {
 	Key          string // full key, such as "bed.span"; empty where there is none
 	Found        string // what was found
 	Hint         string // what would do
+	Bound        Bound  // the value of the key in Hint that would do
+}
+
+// Bound is the least or greatest value of a key that would do. The zero Bound is none.
+type Bound struct {
+	Value float64 // in the unit that package design keeps the key's value in
+	Least bool    // it or more would do; else it or less
+	Said  string  // as the hint says it
 }
 
 // String returns the fault on one line: "file:line:column: key: found; hint".
@@ -83,6 +92,11 @@ type Position struct {
 	Line, Column int // from 1
 }
 
+// fault returns a fault at the position.
+func (p Position) fault(file, key, found, hint string) Fault {
+	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: found, Hint: hint}
+}
+
 // Source remembers where a design's values were written, so that a fault that
 // only a later stage can find still names its line. The zero Source knows no file.
 type Source struct {
@@ -116,14 +130,91 @@ func (s Source) At(key string) Position {
 // hint which value would do.
 func (s Source) Fault(key, found, hint string) Fault {
 	p := s.At(key)
-	return Fault{s.file, p.Line, p.Column, key, found, hint}
+	return p.fault(s.file, key, found, hint)
 }
 
-// Quantity returns a value as the maker would write it for the key: in inches or
-// pounds where the key was written so, rounded in the given direction.
+// Bounded returns a fault at the place of the key for which a value would do, and
+// any beyond it; after the value, and, follows what else there is to say.
+func (s Source) Bounded(key, found string, b Bound, and string) Fault {
+	way := " or less will do"
+	if b.Least {
+		way = " or more will do"
+	}
+	f := s.Fault(key, found, b.Said+way+and)
+	f.Bound = b
+	return f
+}
+
+// Least and Most return a value of a key, in the unit that it is kept in, as one
+// that would do together with all beyond it.
+func (s Source) Least(key string, v float64) Bound {
+	return Bound{v, true, s.Value(key, v, quantity.Up)}
+}
+
+// Most is [Source.Least] for a greatest value.
+func (s Source) Most(key string, v float64) Bound {
+	return Bound{v, false, s.Value(key, v, quantity.Down)}
+}
+
+// Quantity returns a value as the maker would write it for the key: in the unit that
+// the key was written in, or else in inches and pounds where most of the file is, and
+// rounded in the given direction.
 func (s Source) Quantity(key string, d quantity.Dimension, v float64, r quantity.Rounding) string {
-	imperial := s.unit[key].Imperial
-	return d.Unit(imperial).Format(v, r)
+	u := s.unit[key]
+	if u.Symbol == "" || u.Dimension != d {
+		u = d.Unit(s.imperial())
+	}
+	if u.Factor == quantity.Inch && d == quantity.Length && math.Abs(v) >= quantity.Inch {
+		return quantity.Style{Inches: true}.Length(toSixteenth(v, r))
+	}
+	return u.Format(v, r)
+}
+
+// toSixteenth rounds a length in mm to a sixteenth of an inch, the step of a tape.
+func toSixteenth(mm float64, r quantity.Rounding) float64 {
+	const step = quantity.Inch / 16
+	const slack = 1e-9 // of a step: a conversion's last bits move nothing
+	switch r {
+	case quantity.Up:
+		return math.Ceil(mm/step-slack) * step
+	case quantity.Down:
+		return math.Floor(mm/step+slack) * step
+	}
+	return math.Round(mm/step) * step
+}
+
+// Value returns a value of the key, in the unit that it is kept in, as the maker
+// would write it, rounded in the given direction.
+func (s Source) Value(key string, v float64, r quantity.Rounding) string {
+	row, ok := allKeys().byKey[unnumbered(key)]
+	if ok && row.form == measured {
+		return s.Quantity(key, row.dim, v, r)
+	}
+	return quantity.Ratio.Unit(false).Format(v, r)
+}
+
+// unnumbered returns a key without the numbers of what it names in lists.
+func unnumbered(key string) string {
+	before, rest, numbered := strings.Cut(key, "[")
+	_, after, _ := strings.Cut(rest, "]")
+	if !numbered {
+		return key
+	}
+	return before + after
+}
+
+// imperial reports whether the file is written in inches and pounds for the most part.
+func (s Source) imperial() bool {
+	balance := 0
+	for _, u := range s.unit {
+		switch {
+		case u.Imperial:
+			balance++
+		case u.Dimension == quantity.Length:
+			balance--
+		}
+	}
+	return balance > 0
 }
 
 // Length returns a length in mm as the maker would write it for the key, rounded

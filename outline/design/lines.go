@@ -59,3 +59,13 @@ func (l *lines) after(n int) int {
 	}
 	return len(l.data)
 }
+
+// offset returns the offset of a position, the end of its line for one past it.
+func (l *lines) offset(p Position) int {
+	at := l.starts[min(max(p.Line, 1), len(l.starts))-1]
+	for i := 1; i < p.Column && at < len(l.data) && l.data[at] != '\n'; i++ {
+		_, size := utf8.DecodeRune(l.data[at:])
+		at += size
+	}
+	return at
+}

@@ -74,12 +74,12 @@ func Read(name string, data []byte) (Design, Source, error) {
 		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf")) // some editors mark UTF-8 so
 	if p := unreadable(data); p != nil {
-		f := Fault{name, 1, 1, "", p.found, p.hint}
+		f := Fault{File: name, Line: 1, Column: 1, Found: p.found, Hint: p.hint}
 		return Design{}, r.source, Faults{f}
 	}
 	if i := invalid(data); i >= 0 {
 		at := newLines(data[:i]).position(i)
-		f := Fault{name, at.Line, at.Column, "", "the file is not UTF-8 text from here on", "save it as UTF-8"}
+		f := Fault{File: name, Line: at.Line, Column: at.Column, Found: "the file is not UTF-8 text from here on", Hint: "save it as UTF-8"}
 		return Design{}, r.source, Faults{f}
 	}
 	b := build(name, data, r.keys.example)
@@ -136,7 +136,7 @@ func Defaults() Design {
 
 // fault notes a fault at a position.
 func (r *reader) fault(at Position, key, found, hint string) {
-	r.faults = append(r.faults, Fault{r.source.file, at.Line, at.Column, key, found, hint})
+	r.faults = append(r.faults, at.fault(r.source.file, key, found, hint))
 }
 
 // full reports whether so many faults are noted that more would not be shown.

@@ -33,11 +33,11 @@ func ReadMachine(name string, data []byte) (Machine, error) {
 	r := &reader{keys: machineKeys(), bad: map[string]bool{},
 		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
 	if p := unreadable(data); p != nil {
-		return Machine{}, Faults{Fault{name, 1, 1, "", p.found, p.hint}}
+		return Machine{}, Faults{Fault{File: name, Line: 1, Column: 1, Found: p.found, Hint: p.hint}}
 	}
 	if i := invalid(data); i >= 0 {
 		at := newLines(data[:i]).position(i)
-		return Machine{}, Faults{Fault{name, at.Line, at.Column, "", "the file is not UTF-8 text from here on", "save it as UTF-8"}}
+		return Machine{}, Faults{Fault{File: name, Line: at.Line, Column: at.Column, Found: "the file is not UTF-8 text from here on", Hint: "save it as UTF-8"}}
 	}
 	b := build(name, data, r.keys.example)
 	r.faults = b.faults

@@ -32,7 +32,7 @@ func (b *builder) resume(err error) {
 	at := b.lines.position(offset)
 	line := b.lines.text(at.Line)
 	key, found, hint := b.explain(line, err.Error())
-	b.faults = append(b.faults, Fault{b.file, at.Line, at.Column, key, found, hint})
+	b.faults = append(b.faults, at.fault(b.file, key, found, hint))
 	n := at.Line + 1
 	for n <= len(b.lines.starts) && !startsLine.MatchString(b.lines.text(n)) {
 		n++

@@ -99,10 +99,10 @@ func (b *builder) judge() {
 	switch {
 	case errors.As(err, &de):
 		line, column := de.Position()
-		b.faults = append(b.faults, Fault{b.file, line, column, strings.Join(de.Key(), "."),
-			strings.TrimPrefix(de.Error(), "toml: "), "write it as TOML"})
+		b.faults = append(b.faults, Position{line, column}.fault(b.file, strings.Join(de.Key(), "."),
+			strings.TrimPrefix(de.Error(), "toml: "), "write it as TOML"))
 	case err != nil:
-		b.faults = append(b.faults, Fault{b.file, 1, 1, "", err.Error(), "write it as TOML"})
+		b.faults = append(b.faults, Position{1, 1}.fault(b.file, "", err.Error(), "write it as TOML"))
 	}
 }
 
@@ -291,15 +291,15 @@ func (b *builder) tooDeep(levels int, at Position) bool {
 	if levels <= maxDepth {
 		return false
 	}
-	b.faults = append(b.faults, Fault{b.file, at.Line, at.Column, "",
-		"tables or lists lie too deep in each other", fmt.Sprintf("at most %d levels will do", maxDepth)})
+	b.faults = append(b.faults, at.fault(b.file, "",
+		"tables or lists lie too deep in each other", fmt.Sprintf("at most %d levels will do", maxDepth)))
 	return true
 }
 
 // twice notes that full is given at both positions.
 func (b *builder) twice(full string, at, first Position) {
-	b.faults = append(b.faults, Fault{b.file, at.Line, at.Column, full,
-		fmt.Sprintf("is given already in line %d", first.Line), "keep one of the two"})
+	b.faults = append(b.faults, at.fault(b.file, full,
+		fmt.Sprintf("is given already in line %d", first.Line), "keep one of the two"))
 }
 
 // dotted joins a table's name and a key.

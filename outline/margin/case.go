@@ -6,6 +6,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -72,17 +73,18 @@ func rolling(s *hung.Shape, d design.Design, flat Case) Case {
 	c.Name = Rolling
 	r := rig.Steadiness(s, d.Sleeper)
 	_, centre := rig.CentreHeight(d.Sleeper)
+	style := quantity.Style{Inches: d.Output.Inches, Fraction: d.Output.Fraction}
 	if r.Side <= 0 {
 		return Case{Name: Rolling, Basis: "the bed turns over with a sleeper on the side",
-			Cannot: fmt.Sprintf("the line through the apexes lies %.0f mm below the centre of mass of a sleeper on the side", -r.Side)}
+			Cannot: fmt.Sprintf("the line through the apexes lies %s below the centre of mass of a sleeper on the side", style.Length(-r.Side))}
 	}
 	q := s.At(r.X)
 	shift := min(centre, q.Y)
 	rho := math.Atan(shift / r.Side)
 	below := q.Z - q.Bottom - centre
 	share := max(1, ((q.Y+shift)*math.Cos(rho)-below*math.Sin(rho))/q.Y)
-	c.Basis = fmt.Sprintf("weight %.0f mm off the middle: the bed turns by %.0f°, the lower side carries %.2f times its part lying; cords and bars are taken to keep their shape",
-		shift, rho*180/math.Pi, share)
+	c.Basis = fmt.Sprintf("weight %s off the middle: the bed turns by %.0f°, the lower side carries %.2f times its part lying; cords and bars are taken to keep their shape",
+		style.Length(shift), rho*180/math.Pi, share)
 	c.Side *= share
 	c.Cloth *= share
 	for e := range c.Leg {

@@ -29,6 +29,7 @@ type Check struct {
 	Waived   bool     `json:"waived,omitempty"`  // named in the design as allowed to fail
 	Missing  []string `json:"missing,omitempty"` // keys of the design that would be needed
 	Source   string   `json:"source"`            // of capacity and requirement
+	Ways     []Way    `json:"ways,omitempty"`    // what would do where it is not met
 }
 
 // Unmet reports whether the check is known to fail.
@@ -96,13 +97,17 @@ func (r Report) Names() []string {
 }
 
 // add completes a check and puts it into the report. A missing value makes the
-// capacity, where there is one, an upper bound.
-func (r *Report) add(c Check) {
+// capacity, where there is one, an upper bound. If it fails, ways is asked what
+// would give it the capacity that is wanted.
+func (r *Report) add(c Check, ways func(wanted float64) []Way) {
 	c.Name += ", " + c.Case
 	c.Bound = c.Capacity > 0 && len(c.Missing) > 0
 	if c.Capacity > 0 && c.Load > 0 {
 		c.Ratio = c.Capacity / c.Load
 		c.Met = len(c.Missing) == 0 && c.Ratio >= c.Required
+	}
+	if c.Unmet() {
+		c.Ways = ways(c.Load * c.Required)
 	}
 	r.Checks = append(r.Checks, c)
 }

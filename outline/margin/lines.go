@@ -75,7 +75,7 @@ func (b *book) rope(name string, c Case, load float64, kind design.Cord, key str
 		efficiency = 1
 	}
 	k.Capacity = runs * kind.Strength * efficiency
-	b.add(k)
+	b.add(k, func(wanted float64) []Way { return b.ropeWays(key, runs, efficiency, wanted) })
 }
 
 // cords checks side cords, legs, hang lines and what these hang on.
@@ -99,7 +99,7 @@ func (b *book) cords(c Case) {
 		if b.Hook == 0 {
 			k.Missing = []string{"hang.hook_strength"}
 		}
-		b.add(k)
+		b.add(k, func(wanted float64) []Way { return []Way{atLeast("hang.hook_strength", wanted), b.slacker()} })
 	}
 }
 
@@ -141,18 +141,24 @@ func (b *book) bars(c Case) {
 		}
 		k.Missing = missing
 		k.Name, k.Capacity, k.Source = end+" bar buckling", buckling(s, bar, l), "Euler or Johnson by slenderness, pinned ends"+source
-		b.add(k)
-		k.Name, k.Capacity, k.Source = end+" bar yield", 0, "secant formula for the tip's eccentricity"+source
-		if len(missing) == 0 {
-			k.Capacity = column.Yielding(s, bar.Modulus, bar.Yield, l, bar.Eccentricity)
+		ways := func(capacity func(column.Section) float64) func(float64) []Way {
+			return func(wanted float64) []Way { return b.barWays(end, wanted, capacity) }
 		}
-		b.add(k)
+		b.add(k, ways(func(s column.Section) float64 { return buckling(s, bar, l) }))
+		k.Name, k.Capacity, k.Source = end+" bar yield", 0, "secant formula for the tip's eccentricity"+source
+		yielding := func(s column.Section) float64 {
+			return column.Yielding(s, bar.Modulus, bar.Yield, l, bar.Eccentricity)
+		}
+		if len(missing) == 0 {
+			k.Capacity = yielding(s)
+		}
+		b.add(k, ways(yielding))
 		k.Name, k.Capacity, k.Source = end+" bar tip bearing", s.Area*bar.Yield, "whole end face of the bar at yield"+source
 		k.Missing = nil
 		if bar.Yield == 0 {
 			k.Missing = []string{"bar.yield"}
 		}
-		b.add(k)
+		b.add(k, ways(func(s column.Section) float64 { return s.Area * bar.Yield }))
 	}
 }
 
@@ -190,15 +196,16 @@ func (b *book) cloth(c Case) {
 	if k.Capacity == 0 {
 		k.Missing = []string{"cloth.strip_strength"}
 	}
-	b.add(k)
+	b.add(k, func(wanted float64) []Way { return b.clothWays(c, wanted) })
 	capacity, missing := SeamStrength(d.Seam)
 	k = Check{Name: "side seam", Case: c.Name, Load: c.Cloth * factor, Factor: factor, Unit: "N/mm", Missing: missing,
 		Capacity: capacity, Required: given(d.Margins.Seam, SeamMargin),
 		Source: "stitches per length × rows × thread strength × seam factor, thread from its data sheet, factor from a test seam; required ratio own choice"}
-	b.add(k)
+	ways := func(wanted float64) []Way { return b.seamWays(capacity, wanted) }
+	b.add(k, ways)
 	if b.Joined {
 		k.Name = "join seam"
-		b.add(k)
+		b.add(k, ways)
 	}
 }
 

@@ -1,0 +1,91 @@
+package margin
+
+import (
+	"math"
+
+	"slingloft/outline/column"
+	"slingloft/outline/design"
+)
+
+// Way is one value of the design that, changed alone, would meet a margin or, where
+// Least is 0, bring it nearer.
+type Way struct {
+	Key   string  `json:"key"`
+	Least float64 `json:"least,omitempty"` // in the unit that package design keeps it in; 0: how much is not known
+	Less  bool    `json:"less,omitempty"`  // a smaller value helps, not a larger one
+}
+
+// atLeast is the way of a strength that has to be so large.
+func atLeast(key string, v float64) Way { return Way{Key: key, Least: v} }
+
+// ropeWays returns what would give a cord the wanted capacity, N.
+func (b *book) ropeWays(key string, runs, efficiency, wanted float64) []Way {
+	return append([]Way{atLeast(key+".strength", wanted/(runs*efficiency))}, b.slacker())
+}
+
+// slacker is the way to less pull in all cords and bars: of a cord under a given
+// load the thrust falls as its depth grows, H = w S² / 8 f.
+func (b *book) slacker() Way {
+	switch b.design.Bed.Control {
+	case design.HeadAngle:
+		return Way{Key: "bed.hang_angle"}
+	case design.FootAngle:
+		return Way{Key: "bed.foot_hang_angle"}
+	case design.Thrust:
+		return Way{Key: "bed.thrust", Less: true}
+	}
+	return Way{Key: "bed.side_depth"}
+}
+
+// barWays returns what would give a bar the wanted capacity, N: a thicker tube of
+// the same wall, or less thrust. Capacity is that of a section.
+func (b *book) barWays(end string, wanted float64, capacity func(column.Section) float64) []Way {
+	bar := b.design.Bar
+	enough := func(outer float64) bool {
+		bar.Outer = outer
+		return capacity(section(bar)) >= wanted
+	}
+	var out []Way
+	const thickest = 100 // mm, as far as a design goes
+	if lo, hi := bar.Outer, float64(thickest); enough(hi) {
+		for range 40 {
+			if mid := (lo + hi) / 2; enough(mid) {
+				hi = mid
+			} else {
+				lo = mid
+			}
+		}
+		out = append(out, atLeast("bar.outer_diameter", hi))
+	}
+	return append(out, Way{Key: "bed." + end + "_leg"}, b.slacker())
+}
+
+// clothWays returns what would give the cloth the wanted strength, N/mm; steeper
+// walls carry the sleeper with less of it, but not one who sits on the edge.
+func (b *book) clothWays(c Case, wanted float64) []Way {
+	out := []Way{atLeast("cloth.strip_strength", wanted)}
+	if c.Name != Seated {
+		out = append(out, b.steeper())
+	}
+	return out
+}
+
+// steeper is the way to steeper walls.
+func (b *book) steeper() Way {
+	if b.design.Bed.Head == design.Girth {
+		return Way{Key: "bed.head_girth"}
+	}
+	return Way{Key: "bed.head_drop"}
+}
+
+// seamWays returns what would make a seam with the given strength hold the wanted
+// one, N/mm.
+func (b *book) seamWays(has, wanted float64) []Way {
+	s := b.design.Seam
+	var out []Way
+	const most = 8 // rows, as far as a design goes
+	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= most {
+		out = append(out, atLeast("seam.rows", rows))
+	}
+	return append(out, atLeast("seam.thread_strength", s.ThreadStrength*wanted/has))
+}
