@@ -2,11 +2,13 @@ package command
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"strings"
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/calibrate"
@@ -22,6 +24,7 @@ type calibrateOptions struct {
 	as    string
 	force bool
 	shop
+	told
 }
 
 func calibrateCommand() command {
@@ -41,8 +44,8 @@ Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
 			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")
 			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(setup.Names(), ", "))
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
-			o.flags(f, false)
-			return func(_ context.Context, s Streams, args []string) error { return writeCalibration(s, args, o) }
+			o.shop.flags(f, false)
+			return o.told.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error { return writeCalibration(s, args, o) })
 		},
 	}
 }
@@ -59,11 +62,11 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	if err != nil {
 		return err
 	}
-	name, data, err := source(args)
+	file, data, err := source(args)
 	if err != nil {
 		return err
 	}
-	d, from, err := design.Read(name, data)
+	d, from, err := design.Read(file, data)
 	if err != nil {
 		return err
 	}
@@ -81,19 +84,46 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	if err != nil {
 		return design.Faults{from.Fault("sheet.width", err.Error(), "a larger sheet would do")}
 	}
-	comb, err := kerfComb(d, digest)
+	comb := combFor(d)
+	combSheet, err := kerfComb(comb, d, digest)
 	if err != nil {
 		return design.Faults{from.Fault("sheet.thickness", err.Error(), "a thicker board would do")}
 	}
 	out.folder, out.formats, out.digest, out.force = o.out, formats, []byte(digest), o.force
-	if err := out.write(s, []export.Drawing{sheet, comb}); err != nil {
-		return err
+	drawings := []export.Drawing{sheet, combSheet}
+	if !o.json {
+		if err := out.write(drawings, name(s)); err != nil {
+			return err
+		}
+		calibrationHints(s, bars)
+		return nil
 	}
+	doc := document.Calibration{Version: document.CalibrateVersion, Name: d.Name, Digest: digest,
+		Bars: [2]float64{bars.X, bars.Y}, Comb: combDocument(comb), Files: []document.Sheet{}}
+	err = out.write(drawings, collect(&doc.Files))
+	doc.Status = statusOf(err)
+	return errors.Join(err, document.Write(s.Out, doc))
+}
+
+// calibrationHints says what to do with the sheets.
+func calibrationHints(s Streams, bars calibrate.Bars) {
 	sayf(s.Err, "measure the long bars and write under [machine] what they measure, in place of these:")
 	sayf(s.Err, `calibration_x = { drawn = "%g mm", measured = "%g mm" }`, bars.X, bars.X)
 	sayf(s.Err, `calibration_y = { drawn = "%g mm", measured = "%g mm" }`, bars.Y, bars.Y)
 	sayf(s.Err, "cut the comb from the board and push the board's edge into its slots: the number at the slot that fits is kerf, in mm")
-	return nil
+}
+
+func combDocument(c calibrate.Comb) document.Comb {
+	out := document.Comb{Thickness: c.Thickness}
+	for i := range c.Slots {
+		out.Kerfs = append(out.Kerfs, c.First+c.Step*float64(i))
+	}
+	return out
+}
+
+func calibrationSchema() map[string]any {
+	return document.Schema[document.Calibration]("slingloft calibrate", document.CalibrateVersion,
+		"What was written to try a machine with. Lengths mm. With exit status 2 there is a list of faults in its place where the design is at fault.")
 }
 
 func calibrationSheet(d design.Design, digest string) (export.Drawing, calibrate.Bars, error) {
@@ -104,8 +134,8 @@ func calibrationSheet(d design.Design, digest string) (export.Drawing, calibrate
 	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Digest: digest})
 }
 
-// kerfComb draws a comb for kerfs up to what the board allows.
-func kerfComb(d design.Design, digest string) (export.Drawing, error) {
+// combFor returns a comb for kerfs up to what the board allows.
+func combFor(d design.Design) calibrate.Comb {
 	c := calibrate.Comb{Thickness: d.Sheet.Thickness, First: 0.05, Step: 0.05, Slots: 12}
 	if c.Thickness == 0 {
 		c.Thickness = usualThickness
@@ -116,6 +146,11 @@ func kerfComb(d design.Design, digest string) (export.Drawing, error) {
 	for c.Slots > 1 && c.First+c.Step*float64(c.Slots-1) >= c.Thickness-0.1 {
 		c.Slots--
 	}
+	return c
+}
+
+// kerfComb draws the comb.
+func kerfComb(c calibrate.Comb, d design.Design, digest string) (export.Drawing, error) {
 	p, err := c.Piece()
 	if err != nil {
 		return export.Drawing{}, err

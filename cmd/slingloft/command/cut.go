@@ -2,14 +2,18 @@ package command
 
 import (
 	"context"
+	"errors"
 	"io"
 	"strings"
 	"time"
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export"
 	"slingloft/export/setup"
+	"slingloft/nest"
 )
 
 // defaultFolder is where cut writes when no folder is named.
@@ -23,6 +27,7 @@ type cutOptions struct {
 	layTime time.Duration
 	force   bool
 	shop
+	told
 }
 
 func cutCommand() command {
@@ -43,8 +48,8 @@ Formats: ` + strings.Join(setup.Names(), ", ") + `.`,
 			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: the design's, else 1:1)")
 			f.DurationVar(&o.layTime, "lay-time", 0, "search so long for a better lay, such as 60s")
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
-			o.flags(f, true)
-			return func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) }
+			o.shop.flags(f, true)
+			return o.told.flags(f, cutSchema, func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) })
 		},
 	}
 }
@@ -66,6 +71,9 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return err
 	}
 	if err := verdict(&p); err != nil {
+		if o.json {
+			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err)))
+		}
 		return err
 	}
 	out, err := outputOf(p.Design, o.shop, o.scale, "cut")
@@ -81,11 +89,52 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return err
 	}
 	out.folder, out.formats, out.digest, out.force = o.out, formats, []byte(p.Digest), o.force
-	if err := out.write(s, drawings); err != nil {
+	if o.json {
+		return out.tell(s, &p, l, drawings)
+	}
+	if err := out.write(drawings, name(s)); err != nil {
 		return err
 	}
 	summary(s.Err, &p, l)
 	return nil
+}
+
+// tell writes every drawing and tells of it in a document, of as many as were
+// written where something is in the way.
+func (o output) tell(s Streams, p *work.Plan, l work.Lays, drawings []export.Drawing) error {
+	var files []document.Sheet
+	err := o.write(drawings, collect(&files))
+	doc := cutDocument(p, err)
+	doc.Scale, doc.Lays, doc.Files = o.options.ScaleFactor(), laysOf(p, l), append(doc.Files, files...)
+	return errors.Join(err, document.Write(s.Out, doc))
+}
+
+func cutSchema() map[string]any {
+	return document.Schema[document.Cut]("slingloft cut", document.CutVersion,
+		"What was written to cut from. Lengths mm. With exit status 2 there is a list of faults in its place where the design is at fault.")
+}
+
+// cutDocument returns what cut tells of a plan before anything is laid.
+func cutDocument(p *work.Plan, err error) document.Cut {
+	return document.Cut{
+		Version: document.CutVersion, Name: p.Design.Name, Digest: p.Digest, Status: statusOf(err),
+		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
+	}
+}
+
+// laysOf tells of both lays.
+func laysOf(p *work.Plan, l work.Lays) []document.Lay {
+	c, s := p.Design.Cloth, p.Design.Sheet
+	lay := func(stock, material string, l nest.Lay, width, length float64, err error) document.Lay {
+		return document.Lay{Stock: stock, Material: material, Pieces: len(l.Placements), Beds: l.Beds,
+			Width: width, Length: length, Use: l.Density, Verified: err == nil}
+	}
+	cloth, boards := p.Verify(l)
+	out := []document.Lay{lay("cloth", c.Name, l.Cloth, c.Width, l.Cloth.Length, cloth)}
+	if l.Boards.Beds > 0 {
+		out = append(out, lay("board", s.Name, l.Boards, s.Width, s.Height, boards))
+	}
+	return out
 }
 
 // summary tells in a few lines what the files hold.

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/export/hpgl"
@@ -64,15 +65,14 @@ func (o output) format(name, drawing string) (format.Format, error) {
 
 // file is one file that is to be written.
 type file struct {
-	name    string
+	about   document.Sheet
 	content []byte
-	note    string // for the maker, if any
 }
 
-// write writes every drawing in every format and names the files on standard
-// output. All are made before the first is written, so that settings that cannot be
+// write writes every drawing in every format and calls done after each file with its
+// path. All are made before the first is written, so that settings that cannot be
 // followed leave no file.
-func (o output) write(s Streams, drawings []export.Drawing) error {
+func (o output) write(drawings []export.Drawing, done func(path string, f document.Sheet)) error {
 	files, err := o.files(drawings)
 	if err != nil {
 		return err
@@ -82,17 +82,29 @@ func (o output) write(s Streams, drawings []export.Drawing) error {
 	}
 	var plain []whole.File
 	for _, f := range files {
-		plain = append(plain, whole.File{Name: f.name, Content: f.content})
+		plain = append(plain, whole.File{Name: f.about.Name, Content: f.content})
 	}
 	next := 0
 	err = whole.WriteAll(o.folder, string(o.digest), o.force, plain, func(path string) {
-		fmt.Fprintln(s.Out, path)
-		if note := files[next].note; note != "" {
-			sayf(s.Err, "note: %s %s", path, note)
-		}
+		done(path, files[next].about)
 		next++
 	})
 	return orForce(err, "--out")
+}
+
+// name tells of a written file by its path.
+func name(s Streams) func(string, document.Sheet) {
+	return func(path string, f document.Sheet) {
+		fmt.Fprintln(s.Out, path)
+		if f.Note != "" {
+			sayf(s.Err, "note: %s %s", path, f.Note)
+		}
+	}
+}
+
+// collect gathers written files for a document.
+func collect(into *[]document.Sheet) func(string, document.Sheet) {
+	return func(_ string, f document.Sheet) { *into = append(*into, f) }
 }
 
 // orForce says what would do where files are in the way; other is the flag that names
@@ -106,8 +118,14 @@ func orForce(err error, other string) error {
 
 // files makes the content of every file.
 func (o output) files(drawings []export.Drawing) ([]file, error) {
+	total, count := map[string]int{}, map[string]int{}
+	for _, d := range drawings {
+		total[stockOf(d)]++
+	}
 	var out []file
 	for _, d := range drawings {
+		stock := stockOf(d)
+		count[stock]++
 		for _, name := range o.formats {
 			f, err := o.format(name, d.Name)
 			if err != nil {
@@ -117,12 +135,24 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 			if err := f.Write(&b, d, o.options); err != nil {
 				return nil, err
 			}
-			one := file{name: d.Name + f.Ending, content: b.Bytes()}
+			w, h := o.options.Size(d)
+			one := file{content: b.Bytes(), about: document.Sheet{
+				File:  document.FileOf(d.Name+f.Ending, name, b.Bytes()),
+				Sheet: d.Name, Title: d.Title, Stock: stock, Number: count[stock], Of: total[stock], Size: [2]float64{w, h},
+			}}
 			if name == "hpgl" && hpgl.Beyond16Bits(d, o.options) {
-				one.note = "reaches beyond 819 mm, where plotters that count in 16 bits stop"
+				one.about.Note = "reaches beyond 819 mm, where plotters that count in 16 bits stop"
 			}
 			out = append(out, one)
 		}
 	}
 	return out, nil
+}
+
+// stockOf names what a sheet is cut from, as the figures do.
+func stockOf(d export.Drawing) string {
+	if d.Name == clothSheet {
+		return "cloth"
+	}
+	return "board"
 }

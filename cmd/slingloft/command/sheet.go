@@ -3,6 +3,7 @@ package command
 import (
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -10,6 +11,7 @@ import (
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/show"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
@@ -23,6 +25,7 @@ type sheetOptions struct {
 	out   string
 	paper string
 	force bool
+	told
 }
 
 func sheetCommand() command {
@@ -43,7 +46,7 @@ first.`,
 			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "file to write, ending in .html or .pdf")
 			f.StringVar(&o.paper, "paper", "a4", "paper of a PDF file: a4 or letter")
 			f.BoolVar(&o.force, "force", false, "replace a file that is there already")
-			return func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) }
+			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
 		},
 	}
 }
@@ -96,9 +99,42 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		return err
 	}
 	folder, name := filepath.Split(o.out)
-	err = whole.WriteAll(folder, p.Digest, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) { fmt.Fprintln(s.Out, o.out) })
+	err = whole.WriteAll(folder, p.Digest, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) {
+		if !o.json {
+			fmt.Fprintln(s.Out, o.out)
+		}
+	})
 	if err != nil {
 		return orForce(err, "--out")
 	}
-	return verdict(&p)
+	err = verdict(&p)
+	if o.json {
+		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, statusOf(err), document.FileOf(name, formatOf(name), b.Bytes()))))
+	}
+	return err
+}
+
+// formatOf returns the format that a build sheet's name asks for.
+func formatOf(name string) string {
+	if strings.EqualFold(filepath.Ext(name), ".pdf") {
+		return "pdf"
+	}
+	return "html"
+}
+
+func builtSchema() map[string]any {
+	return document.Schema[document.Built]("slingloft sheet", document.SheetVersion,
+		"The build sheet that was written. With exit status 2 there is a list of faults in its place where the design is at fault.")
+}
+
+// builtDocument tells of a build sheet.
+func builtDocument(p *work.Plan, s sheet.Sheet, status int, f document.File) document.Built {
+	out := document.Built{
+		Version: document.SheetVersion, Name: p.Design.Name, Digest: p.Digest, Status: status,
+		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Outcome: s.Verdict.Text, File: f,
+	}
+	for _, sec := range s.Sections {
+		out.Sections = append(out.Sections, sec.Title)
+	}
+	return out
 }

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/whole"
 	"slingloft/outline"
@@ -23,6 +24,7 @@ type startOptions struct {
 	units                          string
 	stature, mass, shoulders, lies string
 	clothWidth                     string
+	told
 }
 
 func startCommand() command {
@@ -44,7 +46,7 @@ measure behind it, in the file. Take it, or change any part of it.`,
 			f.StringVar(&o.shoulders, "shoulders", "", "breadth over the shoulders (default: estimated)")
 			f.StringVar(&o.lies, "sleeps", "", "how the sleeper lies: back or side (default back)")
 			f.StringVar(&o.clothWidth, "cloth-width", "", "usable width of the roll; the body is joined where it is wider")
-			return func(_ context.Context, s Streams, args []string) error { return start(s, args, o) }
+			return o.flags(f, startSchema, func(_ context.Context, s Streams, args []string) error { return start(s, args, o) })
 		},
 	}
 }
@@ -56,38 +58,62 @@ func start(s Streams, args []string, o startOptions) error {
 	if len(args) == 0 {
 		return usagef("start: name the file to write, as in slingloft start my.toml")
 	}
-	if o == (startOptions{units: o.units}) {
-		return writeStart(s, args[0], design.Starter(o.units == "in"))
+	if o == (startOptions{units: o.units, told: o.told}) {
+		return o.write(s, args[0], design.Starter(o.units == "in"), nil)
 	}
 	w, err := o.wish()
 	if err != nil {
 		return err
 	}
 	if _, err := os.Lstat(args[0]); err == nil {
-		return writeStart(s, args[0], "") // says that it is there
+		return o.write(s, args[0], "", nil) // says that it is there
 	}
 	p, err := work.Propose(args[0], w)
 	if err != nil {
 		return o.refused(err)
 	}
-	if err := writeStart(s, args[0], p.Text); err != nil {
-		return err
-	}
-	reasoning(s.Err, p)
-	return nil
+	return o.write(s, args[0], p.Text, &p)
 }
 
-// writeStart writes a new design file and names it.
-func writeStart(s Streams, name, text string) error {
+// write writes a new design file and tells of it and of the proposal in it, if it
+// holds one.
+func (o startOptions) write(s Streams, name, text string, p *work.Proposal) error {
 	err := whole.Write(name, whole.Policy{}, func(w io.Writer) error {
 		_, err := io.WriteString(w, text)
 		return err
 	})
-	if err != nil {
+	switch {
+	case err != nil:
 		return err
+	case o.json:
+		return document.Write(s.Out, o.document(name, text, p))
 	}
 	fmt.Fprintln(s.Out, name)
+	if p != nil {
+		reasoning(s.Err, *p)
+	}
 	return nil
+}
+
+func startSchema() map[string]any {
+	return document.Schema[document.Start]("slingloft start", document.StartVersion, "The design that was written.")
+}
+
+// document tells of the written design.
+func (o startOptions) document(name, text string, p *work.Proposal) document.Start {
+	out := document.Start{Version: document.StartVersion, Units: o.units, Proposed: []document.Value{}, Unmet: []document.Missing{},
+		File: document.FileOf(document.Named(name), "toml", []byte(text))}
+	if p == nil {
+		return out
+	}
+	for _, v := range p.Values {
+		out.Proposed = append(out.Proposed, document.Value{Key: v.Key, Value: v.Value, Reason: strings.TrimPrefix(v.Why, "Proposed: ")})
+	}
+	out.Joins = p.Joins
+	for _, c := range p.Plan.Margins.Unmet() {
+		out.Unmet = append(out.Unmet, document.Missing{Check: c.Name, Margin: c.Ratio, Required: c.Required})
+	}
+	return out
 }
 
 // wish reads the flags that describe the sleeper.

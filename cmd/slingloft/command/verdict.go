@@ -11,8 +11,25 @@ import (
 // line for each thing that is wrong: a required margin that is not met counts
 // before a seam out of tolerance.
 func verdict(p *work.Plan) error {
-	var lines []string
-	code := Done
+	code, lines := judged(p)
+	if code == Unmet {
+		lines = append(lines, "no cut files are written until every margin is met, or the check is waived by its name in margin.waived")
+	}
+	if code == Done {
+		return nil
+	}
+	return status{code, strings.Join(lines, "\n")}
+}
+
+// verdictLines returns a line for each thing that is wrong, for a document.
+func verdictLines(p *work.Plan) []string {
+	_, lines := judged(p)
+	return lines
+}
+
+// judged returns the status with a line for each thing that is wrong.
+func judged(p *work.Plan) (code int, lines []string) {
+	lines = []string{}
 	for _, s := range p.Sewn.Seams {
 		if !s.Within() {
 			code = SeamOff
@@ -24,11 +41,5 @@ func verdict(p *work.Plan) error {
 		code = Unmet
 		lines = append(lines, fmt.Sprintf("margin not met: %s: %.2f, required %.2f", c.Name, c.Ratio, c.Required))
 	}
-	if code == Unmet {
-		lines = append(lines, "no cut files are written until every margin is met, or the check is waived by its name in margin.waived")
-	}
-	if code == Done {
-		return nil
-	}
-	return status{code, strings.Join(lines, "\n")}
+	return code, lines
 }

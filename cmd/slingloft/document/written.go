@@ -74,7 +74,7 @@ type Built struct {
 	Warnings []string `json:"warnings" doc:"what a maker should know before cutting"`
 	Outcome  string   `json:"outcome" doc:"of the checks, in one line, as the sheet has it"`
 	Sections []string `json:"sections" doc:"titles, in their order"`
-	File     *File    `json:"file,omitempty" doc:"absent where it could not be written"`
+	File     File     `json:"file"`
 }
 
 // Calibration is what calibrate wrote.

@@ -41,24 +41,44 @@ func (p *Plan) boards() []outline.Piece { return p.Templates }
 func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	var out Lays
 	var err error
-	c, s := p.Design.Cloth, p.Design.Sheet
-	strip := nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: p.blocked(outline.Cloth, geom.Point{}, c.Flaws)}
-	if out.Cloth, err = nest.PackStrip(ctx, items(p.cloth()), strip, b.options("cloth")); err != nil {
+	if out.Cloth, err = nest.PackStrip(ctx, items(p.cloth()), p.strip(), b.options("cloth")); err != nil {
 		return out, p.misfit(err, "cloth.width", p.cloth())
 	}
 	if len(p.boards()) == 0 {
 		return out, nil
 	}
-	frame, err := export.Within(s.Width, s.Height)
+	bed, err := p.bed()
 	if err != nil {
 		return out, design.Faults{p.source.Fault("sheet.width", err.Error(), "a larger sheet would do")}
 	}
-	bed := nest.Bed{Width: frame.Lay.Width(), Height: frame.Lay.Height(), Gap: s.Gap + s.Kerf, Margin: s.Margin,
-		KeepOut: p.blocked(outline.Board, frame.Lay.Min, nil)}
 	if out.Boards, err = nest.PackBeds(ctx, items(p.boards()), bed, b.options("sheets")); err != nil {
 		return out, p.misfit(err, "sheet.width", p.boards())
 	}
 	return out, nil
+}
+
+// strip is the roll that the cloth is laid on.
+func (p *Plan) strip() nest.Strip {
+	c := p.Design.Cloth
+	return nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: p.blocked(outline.Cloth, geom.Point{}, c.Flaws)}
+}
+
+// bed is a sheet within its frame.
+func (p *Plan) bed() (nest.Bed, error) {
+	s := p.Design.Sheet
+	frame, err := export.Within(s.Width, s.Height)
+	return nest.Bed{Width: frame.Lay.Width(), Height: frame.Lay.Height(), Gap: s.Gap + s.Kerf, Margin: s.Margin,
+		KeepOut: p.blocked(outline.Board, frame.Lay.Min, nil)}, err
+}
+
+// Verify checks both lays piece by piece and returns what is wrong with either.
+func (p *Plan) Verify(l Lays) (cloth, boards error) {
+	cloth = nest.Verify(items(p.cloth()), p.strip(), l.Cloth)
+	bed, boards := p.bed()
+	if boards == nil {
+		boards = nest.VerifyBeds(items(p.boards()), bed, l.Boards)
+	}
+	return cloth, boards
 }
 
 // options returns the search's options for one stock.
