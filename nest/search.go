@@ -59,7 +59,7 @@ func (s *search) run() {
 		s.press(target)
 		before := s.mover.c.moves
 		switch {
-		case s.separate(patience{2, 120}) && s.accept():
+		case s.separate(s.patience(2, 120)) && s.accept():
 			if s.mover.c.moves-before < 40*s.mover.c.n {
 				cut = min(cut*1.4, firstCut)
 			} else {
@@ -75,17 +75,19 @@ func (s *search) run() {
 	s.tighten()
 }
 
-// dropBeds tries to do with one bed less as long as the area allows.
+// dropBeds tries to do with one bed less, over and over, as long as the area allows
+// and the search is not half done.
 func (s *search) dropBeds() {
 	for s.share() < searchShare/2 && !s.stop() {
 		start := s.p.bedStart(s.length)
-		if target := start - s.p.wallWidth(); start > 0 && s.p.bound() < target {
-			s.press(target)
-			if s.separate(patience{3, 60}) && s.accept() {
-				continue
-			}
+		target := start - s.p.wallWidth()
+		if start <= 0 || s.p.bound() >= target {
+			return
 		}
-		return
+		s.press(target)
+		if s.separate(s.patience(3, 60)) {
+			s.accept()
+		}
 	}
 }
 
@@ -110,7 +112,7 @@ func (s *search) disturb(target float64) {
 		c := s.mover.c
 		c.load(from.spots, target)
 		s.swap()
-		if s.separate(patience{2, 120}) && s.accept() || s.length <= target {
+		if s.separate(s.patience(2, 120)) && s.accept() || s.length <= target {
 			return
 		}
 	}
@@ -180,7 +182,7 @@ func (s *search) tighten() {
 		// Single precision: processors differ in the last bits of a power.
 		cut := float64(float32(tightFrom * math.Pow(tightTo/tightFrom, t)))
 		s.press(s.target(cut))
-		if s.separate(patience{3, 50}) {
+		if s.separate(s.patience(3, 50)) {
 			s.accept()
 		}
 	}

@@ -4,6 +4,15 @@ package nest
 // sweeps without gain, none of which has gained anything.
 type patience struct{ rounds, sweeps int }
 
+// patience returns the patience for a separation, with fewer sweeps where so many
+// would take a tenth of the steps that the search has.
+func (s *search) patience(rounds, sweeps int) patience {
+	if s.team.each > 0 {
+		sweeps = min(sweeps, max(s.team.each/(10*s.mover.c.n), 6))
+	}
+	return patience{rounds, sweeps}
+}
+
 // separate moves pieces until none overlap. It sweeps over the pieces that clash,
 // in random order, and learns from those that stay. Where that leads nowhere it
 // goes back to the best lay seen, weights kept, and in the end to the best
