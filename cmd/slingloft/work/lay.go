@@ -24,7 +24,7 @@ type Budget struct {
 
 // defaultSteps is the search that every lay gets: enough that the pieces of one
 // hammock settle, little enough that nobody waits.
-const defaultSteps = 400
+const defaultSteps = 1000
 
 // Lays are the finished lays of a plan.
 type Lays struct {
