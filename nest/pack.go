@@ -8,11 +8,12 @@ import (
 // Options steers a packing. The zero value asks for the first, constructive lay
 // without any search.
 type Options struct {
-	Seed     uint64         // same seed, same lay, as long as Time is 0
-	Steps    int            // steps of the search over all workers, 0 for no bound but Time
-	Time     time.Duration  // how long to search, 0 for no bound but Steps
-	Workers  int            // searches side by side, 0 means 2; another number finds another lay
-	Progress func(Progress) // told of every better lay, from one goroutine at a time; may be nil
+	Seed     uint64               // same seed, same lay, as long as Time is 0
+	Steps    int                  // steps of the search over all workers, 0 for no bound but Time
+	Time     time.Duration        // how long to search, 0 for no bound but Steps
+	Clock    func() time.Duration // what Time is measured by, nil for the wall's clock
+	Workers  int                  // searches side by side, 0 means 2; another number finds another lay
+	Progress func(Progress)       // told of every better lay, from one goroutine at a time; may be nil
 }
 
 // Progress is a report from a running search.

@@ -19,8 +19,8 @@ type team struct {
 	ctx   context.Context
 	o     Options
 	p     *problem
-	start time.Time
-	each  int // steps for every worker, 0 for no bound
+	began time.Duration // by the clock
+	each  int           // steps for every worker, 0 for no bound
 
 	mu       sync.Mutex
 	turn     *sync.Cond
@@ -40,7 +40,11 @@ func newTeam(ctx context.Context, p *problem, o Options, spots []spot, length fl
 	if n <= 0 {
 		n = 2
 	}
-	t := &team{ctx: ctx, o: o, p: p, start: time.Now(), active: n, best: spots, length: length, shown: length, bound: p.bound()}
+	t := &team{ctx: ctx, o: o, p: p, active: n, best: spots, length: length, shown: length, bound: p.bound()}
+	if start := time.Now(); t.o.Clock == nil {
+		t.o.Clock = func() time.Duration { return time.Since(start) }
+	}
+	t.began = t.o.Clock()
 	t.turn = sync.NewCond(&t.mu)
 	t.each = (o.Steps + n - 1) / n
 	for id := range n {
@@ -118,9 +122,12 @@ func (t *team) report(length float64, spots []spot) {
 	if length < t.shown {
 		t.shown = length
 		lay := t.p.lay(spots)
-		t.o.Progress(Progress{lay.Beds, lay.Length, lay.Density, time.Since(t.start)})
+		t.o.Progress(Progress{lay.Beds, lay.Length, lay.Density, t.elapsed()})
 	}
 }
+
+// elapsed returns how long the hunt has gone on, by the clock.
+func (t *team) elapsed() time.Duration { return t.o.Clock() - t.began }
 
 // share returns the part of the budget that is spent, 0 to 1.
 func (s *search) share() float64 {
@@ -129,7 +136,7 @@ func (s *search) share() float64 {
 		part = float64(s.mover.c.moves) / float64(s.team.each)
 	}
 	if s.team.o.Time > 0 {
-		part = max(part, float64(time.Since(s.team.start))/float64(s.team.o.Time))
+		part = max(part, float64(s.team.elapsed())/float64(s.team.o.Time))
 	}
 	return min(part, 1)
 }

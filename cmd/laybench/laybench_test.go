@@ -50,6 +50,18 @@ func TestTableAndFiles(t *testing.T) {
 	}
 }
 
+// Processor time does not depend on what else the machine does.
+func TestProcessorTime(t *testing.T) {
+	if _, err := processorTime(); err != nil {
+		t.Skip(err)
+	}
+	out := bench(t, "--processor", "--seconds", "0.4", filepath.Join(instances, "fu.json"))
+	row := regexp.MustCompile(` (\d+\.\d) s\n`).FindStringSubmatch(out)
+	if row == nil || row[1] < "0.4" || row[1] > "0.9" {
+		t.Errorf("0.4 s of processor time for each worker asked for, printed:\n%s", out)
+	}
+}
+
 func TestSameStepsSameBytes(t *testing.T) {
 	var files [2][]byte
 	for i := range files {

@@ -20,6 +20,9 @@ Packs each instance and prints its name, number of pieces, strip width, length,
 density in per cent and the seconds it took, then the mean density.
 
   --seconds N   search time for an instance (60)
+  --processor   measure the search time, and the seconds printed, by the processor
+                time of all workers over their number: on a machine that does
+                other work the same search as on a quiet one
   --steps N     search steps for an instance instead, reproducible with a seed
   --seed K      seed of the search (1)
   --workers N   searches side by side (2)
@@ -29,7 +32,8 @@ density in per cent and the seconds it took, then the mean density.
 
 // settings are the options of one run.
 type settings struct {
-	seconds float64
+	seconds   float64
+	processor bool
 	nest.Options
 	svg, json string
 }
@@ -39,6 +43,7 @@ func (s *settings) flags() *pflag.FlagSet {
 	fs := pflag.NewFlagSet("laybench", pflag.ContinueOnError)
 	fs.SetOutput(io.Discard)
 	fs.Float64Var(&s.seconds, "seconds", 60, "")
+	fs.BoolVar(&s.processor, "processor", false, "")
 	fs.IntVar(&s.Steps, "steps", 0, "")
 	fs.Uint64Var(&s.Seed, "seed", 1, "")
 	fs.IntVar(&s.Workers, "workers", 2, "")
@@ -69,6 +74,17 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if s.Steps == 0 {
 		s.Time = time.Duration(s.seconds * float64(time.Second))
 	}
+	start := time.Now()
+	s.Clock = func() time.Duration { return time.Since(start) }
+	if s.processor {
+		if _, err := processorTime(); err != nil {
+			return err
+		}
+		s.Clock = func() time.Duration {
+			t, _ := processorTime()
+			return t / time.Duration(s.Workers)
+		}
+	}
 	return s.bench(ctx, fs.Args(), out)
 }
 
@@ -80,13 +96,13 @@ func (s settings) bench(ctx context.Context, paths []string, out io.Writer) erro
 		if err != nil {
 			return err
 		}
-		start := time.Now()
+		start := s.Clock()
 		s.Progress = ticker(os.Stderr, in.Name)
 		lay, err := nest.PackStrip(ctx, in.items(), nest.Strip{Width: in.Width}, s.Options)
 		if err != nil {
 			return fmt.Errorf("%s: %w", path, err)
 		}
-		took := time.Since(start).Seconds()
+		took := (s.Clock() - start).Seconds()
 		sum += lay.Density
 		fmt.Fprintf(out, "%-12s %4d pieces  width %9.6g  length %12.6f  density %6.2f %%  %6.1f s\n",
 			in.Name, len(lay.Placements), in.Width, lay.Length, 100*lay.Density, took)
