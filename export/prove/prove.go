@@ -35,6 +35,9 @@ type Report struct {
 	Lines int     // that were compared
 	Worst float64 // greatest deviation of a point among them, mm
 	Where string  // the line that holds it
+	Limit float64 // how far one may lie from its place, mm
+	// Found and Due are the measures of the file and those that it should have.
+	Found, Due Measures
 	// Faults are what does not agree, the gravest first; none if the file agrees.
 	Faults []string
 }
@@ -79,6 +82,7 @@ func File(data []byte, s Sheet) (Report, error) {
 		return r, err
 	}
 	limit := math.Max(Limit, 1.5*s.Format.Tolerance)
+	r.Limit, r.Found, r.Due = limit, measuresOf(got, s.Format.Keeps), measuresOf(want, s.Format.Keeps)
 	sizeOff := r.size(got, want, limit)
 	if s.Format.Keeps == format.Size {
 		return r, r.picture(data, anew.Bytes())
@@ -94,7 +98,7 @@ func File(data []byte, s Sheet) (Report, error) {
 	} else {
 		m = byPlace(want.Lines, got.Lines, limit)
 	}
-	r.bars(got, want, s.Format.Keeps, limit)
+	r.bars(limit)
 	r.lines(m, got, want, limit)
 	if only := len(r.Faults) == 1; only && sizeOff && strings.HasSuffix(s.Format.Ending, dxfEnding) {
 		// Other programs set the limits of a drawing, which say its size, anew.
@@ -134,30 +138,18 @@ func (r *Report) size(got, want export.Drawing, limit float64) bool {
 
 // bars compares the check bars, where they can be told from other lines; bars that
 // are gone are told with the other lines.
-func (r *Report) bars(got, want export.Drawing, keeps format.Keeping, limit float64) {
-	if keeps != format.Names {
-		return
-	}
+func (r *Report) bars(limit float64) {
 	var off []string
-	for _, bar := range export.Bars() {
-		a, okA := lengthOf(got, bar.Name)
-		b, okB := lengthOf(want, bar.Name)
-		if okA && okB && math.Abs(a-b) > limit {
-			off = append(off, fmt.Sprintf("%s measures %.2f mm, %.2f due", bar.Name, a, b))
+	for _, a := range r.Found.Bars {
+		for _, b := range r.Due.Bars {
+			if a.Name == b.Name && math.Abs(a.Length-b.Length) > limit {
+				off = append(off, fmt.Sprintf("%s measures %.2f mm, %.2f due", a.Name, a.Length, b.Length))
+			}
 		}
 	}
 	if len(off) > 0 {
 		r.fault("%s", strings.Join(off, ", "))
 	}
-}
-
-func lengthOf(d export.Drawing, name string) (float64, bool) {
-	for _, l := range d.Lines {
-		if l.Name == name {
-			return l.Points.Length(), true
-		}
-	}
-	return 0, false
 }
 
 // lines tells what came of the comparison of lines.

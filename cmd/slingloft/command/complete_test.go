@@ -15,7 +15,9 @@ func TestCompleteBash(t *testing.T) {
 		t.Fatalf("status %d: %s", code, errs.String())
 	}
 	for typed, want := range map[string]string{
-		"cut --sc":       "--scale",
+		"cut --sca":      "--scale",
+		"prove --js":     "--json",
+		"start --sc":     "--schema",
 		"fig":            "figure",
 		"start --un":     "--units",
 		"figure --as-if": "",

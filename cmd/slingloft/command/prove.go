@@ -15,6 +15,7 @@ import (
 
 	"github.com/spf13/pflag"
 
+	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/format"
@@ -28,6 +29,7 @@ type proveOptions struct {
 	as    string
 	scale string
 	shop
+	told
 }
 
 func proveCommand() command {
@@ -46,8 +48,8 @@ The exit status is 5 where something does not agree, 1 where a file cannot be re
 			var o proveOptions
 			f.StringVar(&o.as, "as", "", "formats to prove, with commas between (default: all that are there)")
 			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: that of the files)")
-			o.flags(f, true)
-			return func(ctx context.Context, s Streams, args []string) error { return proveFiles(ctx, s, args, o) }
+			o.shop.flags(f, true)
+			return o.told.flags(f, proofSchema, func(ctx context.Context, s Streams, args []string) error { return proveFiles(ctx, s, args, o) })
 		},
 	}
 }
@@ -78,6 +80,9 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 	}
 	out.folder, out.digest = folder, []byte(p.Digest)
 	if out.formats, err = formatsIn(folder, o.as); err != nil {
+		if o.json && statusOf(err) == Disagree {
+			return errors.Join(err, document.Write(s.Out, proofDocument(&p, out.options.ScaleFactor(), nil, err)))
+		}
 		return err
 	}
 	if o.scale == "" {
@@ -89,7 +94,18 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 	if err != nil {
 		return err
 	}
-	return out.prove(s, drawings)
+	files, err := out.prove(drawings)
+	if err != nil {
+		return err
+	}
+	err = judgedFiles(files)
+	if o.json {
+		return errors.Join(err, document.Write(s.Out, proofDocument(&p, out.options.ScaleFactor(), files, err)))
+	}
+	for _, f := range files {
+		fmt.Fprintf(s.Out, "%s: %s\n", filepath.Join(folder, f.about.Name), f.text)
+	}
+	return err
 }
 
 // formatsIn returns the formats to prove: those named, or those that any sheet in
@@ -209,36 +225,44 @@ func extent(d export.Drawing) (width, height float64) {
 
 func (o output) tiled() bool { return o.machine.Paper != "" && o.machine.Paper != "sheet" }
 
-// prove compares every file that should be there, and tells of those that should
-// not.
-func (o output) prove(s Streams, drawings []export.Drawing) error {
-	code := Done
-	note := func(c int, path, text string) {
-		fmt.Fprintf(s.Out, "%s: %s\n", path, text)
-		if code == Done || c == Failed {
-			code = c
-		}
-	}
+// proved is what came of one file.
+type proved struct {
+	code  int    // exit status that it earns
+	text  string // on one line
+	about document.Proved
+}
+
+// prove compares every file that should be there, and finds those that should not.
+func (o output) prove(drawings []export.Drawing) ([]proved, error) {
+	var out []proved
 	due := map[string]bool{}
 	for _, d := range drawings {
 		for _, name := range o.formats {
 			f, err := o.format(name, d.Name)
 			if err != nil {
-				return err
+				return nil, err
 			}
-			due[d.Name+f.Ending] = true
-			path := filepath.Join(o.folder, d.Name+f.Ending)
-			c, text := o.proveOne(path, prove.Sheet{Drawing: d, Options: o.options, Format: f})
-			note(c, path, text)
+			one := o.proveOne(prove.Sheet{Drawing: d, Options: o.options, Format: f})
+			due[one.about.Name] = true
+			out = append(out, one)
 		}
 	}
 	files, err := sheetsIn(o.folder)
-	if err != nil {
-		return err
-	}
 	for _, f := range files {
 		if !due[f.name] && slices.Contains(o.formats, f.format) {
-			note(Disagree, filepath.Join(o.folder, f.name), "is not due: it belongs to another run or design")
+			const text = "is not due: it belongs to another run or design"
+			out = append(out, proved{Disagree, text, document.Proved{Name: f.name, Format: f.format, Sheet: f.stem, Verdict: "not due", Faults: []string{text}}})
+		}
+	}
+	return out, err
+}
+
+// judgedFiles returns the status that files earn together.
+func judgedFiles(files []proved) error {
+	code := Done
+	for _, f := range files {
+		if code == Done || f.code == Failed {
+			code = f.code
 		}
 	}
 	switch code {
@@ -250,23 +274,55 @@ func (o output) prove(s Streams, drawings []export.Drawing) error {
 	return status{code, "some files do not agree with the design; slingloft cut writes them anew"}
 }
 
-// proveOne compares one file and returns the status that it earns.
-func (o output) proveOne(path string, sheet prove.Sheet) (int, string) {
-	data, err := readFile(path)
+// proveOne compares one file.
+func (o output) proveOne(sheet prove.Sheet) proved {
+	name := sheet.Drawing.Name + sheet.Format.Ending
+	about := document.Proved{Name: name, Format: sheet.Format.Name, Sheet: sheet.Drawing.Name}
+	fails := func(code int, verdict, text string) proved {
+		about.Verdict, about.Faults = verdict, []string{text}
+		return proved{code, text, about}
+	}
+	data, err := readFile(filepath.Join(o.folder, name))
 	if errors.Is(err, fs.ErrNotExist) {
-		return Disagree, "is missing"
+		return fails(Disagree, "missing", "is missing")
 	}
 	if err != nil {
-		return Failed, err.Error()
+		return fails(Failed, "unreadable", err.Error())
 	}
 	r, err := prove.File(data, sheet)
-	switch {
-	case err != nil:
-		return Failed, "cannot be read: " + err.Error()
-	case r.Agrees():
-		return Done, r.String()
+	if err != nil {
+		return fails(Failed, "unreadable", "cannot be read: "+err.Error())
 	}
-	return Disagree, r.String()
+	about.Verdict, about.Agrees, about.Faults = "agrees", r.Agrees(), append([]string{}, r.Faults...)
+	about.Lines, about.Worst, about.Where, about.Limit = r.Lines, r.Worst, r.Where, r.Limit
+	about.Found, about.Due = measures(r.Found), measures(r.Due)
+	if !r.Agrees() {
+		about.Verdict = "differs"
+		return proved{Disagree, r.String(), about}
+	}
+	return proved{Done, r.String(), about}
+}
+
+func measures(m prove.Measures) *document.Measures {
+	out := document.Measures{Size: [2]float64{m.Width, m.Height}, Lines: m.Lines, Bars: []document.Bar{}}
+	for _, b := range m.Bars {
+		out.Bars = append(out.Bars, document.Bar(b))
+	}
+	return &out
+}
+
+func proofSchema() map[string]any {
+	return document.Schema[document.Proof]("slingloft prove", document.ProveVersion,
+		"What written files measure against what they should. Lengths mm. With exit status 2 there is a list of faults in its place where the design is at fault.")
+}
+
+func proofDocument(p *work.Plan, scale float64, files []proved, err error) document.Proof {
+	out := document.Proof{Version: document.ProveVersion, Name: p.Design.Name, Digest: p.Digest,
+		Status: statusOf(err), Agrees: err == nil, Scale: scale, Files: []document.Proved{}}
+	for _, f := range files {
+		out.Files = append(out.Files, f.about)
+	}
+	return out
 }
 
 // readFile reads a file that may have been written by cut, but nothing much larger.
