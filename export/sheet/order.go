@@ -15,6 +15,9 @@ import (
 func (b *builder) order() (Section, error) {
 	s := Section{ID: "order", Title: "Order of work"}
 	steps := Steps{b.stepMark(), b.stepCut(), b.stepPress()}
+	if len(b.Sewn.Joins) > 0 {
+		steps = append(steps, b.stepJoin())
+	}
 	if b.Design.Channel.Kind == design.Strip {
 		steps = append(steps, b.stepOpenings())
 	}
@@ -43,21 +46,35 @@ func (b *builder) piece(start string) (outline.Piece, bool) {
 func (b *builder) stepMark() Step {
 	s := Step{Title: "Mark and square", Text: "Press the cloth, cut its end square to the selvedge and lay it flat without pull. Mark the pieces where the lay has them, finished lines and notches too. " +
 		"Then prove the body square: both diagonals have to read the same."}
-	if body, ok := b.piece("body"); ok {
-		for i, c := range body.Checks {
-			if i == 4 {
-				break
+	const told = 4 // the diagonals and both ends; the rest stands with the piece
+	bodies := b.bodies()
+	if len(bodies) > 1 {
+		s.Text = strings.TrimSuffix(s.Text, "both diagonals have to read the same.") + "each panel has to read as follows from corner to corner."
+	}
+	for _, q := range bodies {
+		for _, c := range q.Checks[:min(told, len(q.Checks))] {
+			name := c.Name
+			if len(bodies) > 1 {
+				name = q.Title + ", " + name
 			}
-			s.Facts = append(s.Facts, Fact{c.Name, b.long(c.Length)})
+			s.Facts = append(s.Facts, Fact{name, b.long(c.Length)})
 		}
 	}
 	return s
 }
 
 func (b *builder) stepCut() Step {
-	return Step{Title: "Cut", Text: "Cut on the outer lines only. Snip notches no deeper than half the allowance, one stroke on the left and two on the right. " +
+	d := b.Design
+	s := Step{Title: "Cut", Text: "Cut on the outer lines only. Snip notches no deeper than half the allowance, one stroke on the left and two on the right. " +
 		"If the edge is melted, test a scrap first, draw the air off and keep the edge soft: a hard edge cuts skin and thread.",
-		Facts: []Fact{{"pieces of cloth", fmt.Sprint(b.clothCount())}, {"side allowance", b.long(b.Design.Seam.Side)}, {"end allowance", b.long(b.Design.Seam.End)}}}
+		Facts: []Fact{{"pieces of cloth", fmt.Sprint(b.clothCount())}, {"allowance at the body's sides", b.long(d.Seam.Side)}, b.endAllowance()}}
+	if len(b.Sewn.Joins) > 0 {
+		s.Facts = append(s.Facts, Fact{"allowance at the joins", b.long(d.Seam.Join)})
+	}
+	if d.Cap.Kind != design.Gathered {
+		s.Facts = append(s.Facts, Fact{"allowance of the caps", b.long(d.Seam.Cap)})
+	}
+	return s
 }
 
 func (b *builder) clothCount() int {

@@ -205,11 +205,7 @@ func (b *builder) allowances(q outline.Piece) []Fact {
 	d := b.Design
 	switch {
 	case strings.HasPrefix(q.ID, "body"):
-		end := Fact{"allowance at the ends", b.long(d.Seam.End)}
-		if d.Cap.Kind == design.Gathered {
-			end = Fact{"turned in at the ends, two times", b.long(d.Cap.Hem)}
-		}
-		return []Fact{{"allowance at the sides", b.long(d.Seam.Side)}, end}
+		return b.bodyAllowances(q)
 	case strings.HasPrefix(q.ID, "channel"):
 		c := d.Channel
 		return []Fact{
@@ -234,6 +230,27 @@ func (b *builder) allowances(q outline.Piece) []Fact {
 		}
 	}
 	return nil
+}
+
+// bodyAllowances are those of the body, or of one of its panels.
+func (b *builder) bodyAllowances(q outline.Piece) []Fact {
+	var out []Fact
+	joins, sides := b.joinsOf(q)
+	if sides > 0 {
+		out = append(out, Fact{[...]string{"", "allowance at the side", "allowance at the sides"}[sides], b.long(b.Design.Seam.Side)})
+	}
+	for _, j := range joins {
+		out = append(out, Fact{"allowance at the " + j.Name + ", flat-felled", b.long(b.Design.Seam.Join)})
+	}
+	return append(out, b.endAllowance())
+}
+
+// endAllowance is that at the body's ends.
+func (b *builder) endAllowance() Fact {
+	if b.Design.Cap.Kind == design.Gathered {
+		return Fact{"turned in at the body's ends, two times", b.long(b.Design.Cap.Hem)}
+	}
+	return Fact{"allowance at the body's ends", b.long(b.Design.Seam.End)}
 }
 
 // squareTable tables the distances that prove a piece true on the cloth.

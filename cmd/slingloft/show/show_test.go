@@ -3,9 +3,11 @@ package show_test
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -192,6 +194,82 @@ func TestOrder(t *testing.T) {
 	if strings.Join(got, " ") != want {
 		t.Errorf("sections %q, want %q", got, want)
 	}
+}
+
+// TestJoined cuts the built-in body from a narrow roll: its panels are all marked,
+// have the joins' allowance, and are joined before anything is sewn to them.
+func TestJoined(t *testing.T) {
+	name, demo := design.Demo()
+	for _, row := range []struct {
+		width  string
+		joins  int
+		panels []string
+	}{
+		{"900 mm", 1, []string{"body wide", "body narrow"}},
+		{"620 mm", 2, []string{"body centre", "body left", "body right"}},
+	} {
+		text := bytes.Replace(demo, []byte("width = \"1500 mm\""), fmt.Appendf(nil, "width = %q\njoins = %d", row.width, row.joins), 1)
+		i, j := bytes.Index(text, []byte("[[cloth.flaw]]")), bytes.Index(text, []byte("[channel]"))
+		text = slices.Concat(text[:i], text[j:])
+		s := unlaid(t, name, text)
+		steps := stepsOf(t, s)
+		at := slices.IndexFunc(steps, func(q sheet.Step) bool { return q.Title == "Join the panels" })
+		caps := slices.IndexFunc(steps, func(q sheet.Step) bool { return q.Title == "Sew on the caps" })
+		if at < 0 || at > caps {
+			t.Fatalf("%d joins: joined in step %d, caps sewn in step %d", row.joins, at, caps)
+		}
+		for _, p := range row.panels {
+			if !slices.ContainsFunc(steps[0].Facts, func(f sheet.Fact) bool { return strings.HasPrefix(f.Name, p+", ") }) {
+				t.Errorf("%s is not marked: %v", p, steps[0].Facts)
+			}
+			id := "piece-" + strings.ReplaceAll(p, " ", "-") + "-figures"
+			joins := 0
+			for _, r := range tableOf(t, s, id).Rows {
+				if strings.Contains(r[0], "join, flat-felled") && r[1] == "16.0 mm" {
+					joins++
+				}
+			}
+			if want := map[bool]int{true: 2, false: 1}[p == "body centre"]; joins != want {
+				t.Errorf("%s has the allowance of %d joins, want %d", p, joins, want)
+			}
+		}
+		for _, want := range []string{"join, fold the allowance of the " + row.panels[0], "join, trim the allowance of the " + row.panels[1]} {
+			if !slices.ContainsFunc(steps[at].Facts, func(f sheet.Fact) bool { return strings.HasSuffix(f.Name, want) }) {
+				t.Errorf("no %q in %v", want, steps[at].Facts)
+			}
+		}
+	}
+	if s := unlaid(t, name, demo); slices.ContainsFunc(stepsOf(t, s), func(q sheet.Step) bool { return q.Title == "Join the panels" }) {
+		t.Error("a body in one piece is joined")
+	}
+}
+
+// stepsOf returns the order of work.
+func stepsOf(t *testing.T, s sheet.Sheet) sheet.Steps {
+	t.Helper()
+	for _, sec := range s.Sections {
+		for _, b := range sec.Blocks {
+			if steps, ok := b.(sheet.Steps); ok {
+				return steps
+			}
+		}
+	}
+	t.Fatal("no order of work")
+	return nil
+}
+
+// tableOf returns a table.
+func tableOf(t *testing.T, s sheet.Sheet, id string) sheet.Table {
+	t.Helper()
+	for _, sec := range s.Sections {
+		for _, b := range sec.Blocks {
+			if q, ok := b.(sheet.Table); ok && q.ID == id {
+				return q
+			}
+		}
+	}
+	t.Fatalf("no table %q", id)
+	return sheet.Table{}
 }
 
 // TestUnmetFirst makes a bar far too thin and expects the sheet to say so first.

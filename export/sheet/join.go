@@ -1,0 +1,74 @@
+package sheet
+
+import (
+	"math"
+	"strings"
+
+	"slingloft/outline"
+)
+
+// bodies returns the panels of the body: one, unless it is joined.
+func (b *builder) bodies() []outline.Piece {
+	var out []outline.Piece
+	for _, p := range b.Sewn.Pieces {
+		if p.ID == "body" || strings.HasPrefix(p.ID, "body-") {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// touch is how near a panel's edge lies to its join, mm: they are the same number.
+const touch = 1e-6
+
+// joinsOf returns the joins along a panel's edges and how many of its two long edges
+// are sides of the bed.
+func (b *builder) joinsOf(q outline.Piece) (joins []outline.Join, sides int) {
+	net := q.Net.Bounds()
+	for _, j := range b.Sewn.Joins {
+		if math.Abs(j.V-net.Min.Y) < touch || math.Abs(j.V-net.Max.Y) < touch {
+			joins = append(joins, j)
+		}
+	}
+	return joins, 2 - len(joins)
+}
+
+// stepJoin sews the panels of a joined body together.
+func (b *builder) stepJoin() Step {
+	s := Step{Title: "Join the panels", Text: "Lay two panels on each other, right sides together, notch on notch from the head end, and stitch on the finished line. " +
+		"Trim the allowance of the outer panel, press both allowances towards that panel, fold the other one over the trimmed one and stitch it down along its fold: a flat-felled seam. " +
+		"A join has no ease; bar lines meet across it."}
+	for _, j := range b.Sewn.Joins {
+		s.Facts = append(s.Facts, Fact{j.Name + ", finished", b.long(j.Edge.HungLength())})
+		s.Facts = append(s.Facts, b.fellFacts(j)...)
+		for _, n := range j.Notches {
+			s.Facts = append(s.Facts, Fact{j.Name + ", notch " + n.Name + " from the head end", b.long(n.At)})
+		}
+	}
+	return s
+}
+
+// fellFacts tells where a join's fold, trim line and second row lie, as the panels
+// have them.
+func (b *builder) fellFacts(j outline.Join) []Fact {
+	out := []Fact{{j.Name + ", allowance on both panels", b.long(b.Design.Seam.Join)}}
+	done := map[string]bool{}
+	for _, q := range b.bodies() {
+		for _, l := range q.Lines {
+			what, ok := strings.CutPrefix(l.Name, j.Name+" ")
+			if !ok || done[what] {
+				continue
+			}
+			text, ok := map[string]string{
+				"fold":        "fold the allowance of the ",
+				"trim line":   "trim the allowance of the ",
+				"edge stitch": "second row on the ",
+			}[what]
+			if ok {
+				done[what] = true
+				out = append(out, Fact{j.Name + ", " + text + q.Title, b.long(math.Abs(l.Points[0].Y-j.V)) + " from the finished line"})
+			}
+		}
+	}
+	return out
+}
