@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sync/atomic"
 
+	"slingloft/nest/nofit"
 	"slingloft/outline/geom"
 )
 
@@ -17,13 +18,13 @@ type atlas struct {
 	forms  []form
 	gap    float64 // between two pieces
 	grow   float64 // how far fields reach past the true region, see problem.safety
-	fields []atomic.Pointer[field]
+	fields []atomic.Pointer[nofit.Field]
 	links  []link // of every ordered pair of forms
 }
 
 // link says how the displacement of one form from another goes into a field.
 type link struct {
-	at     *atomic.Pointer[field]
+	at     *atomic.Pointer[nofit.Field]
 	dx, dy float64
 	weigh  float64 // how much a clash of the two counts, see badness
 	a, b   int     // shapes
@@ -73,7 +74,7 @@ func sameRing(p, q geom.Ring, tol float64) bool {
 // ready links the forms once all are known.
 func (a *atlas) ready() {
 	n := len(a.shapes)
-	a.fields = make([]atomic.Pointer[field], 4*n*n)
+	a.fields = make([]atomic.Pointer[nofit.Field], 4*n*n)
 	a.links = make([]link, 0, len(a.forms)*len(a.forms))
 	for _, f := range a.forms {
 		for _, g := range a.forms {
@@ -146,25 +147,24 @@ func (a *atlas) depth(l *link, x, y float64) float64 {
 		fd = a.make(l)
 	}
 	x, y = l.into(x, y)
-	return fd.depth(x, y)
+	return fd.Depth(x, y)
 }
 
 // make builds the field of l.
-func (a *atlas) make(l *link) *field {
-	f := newField(a.patches(l), a.grow)
-	f.forget()
+func (a *atlas) make(l *link) *nofit.Field {
+	f := nofit.New(a.patches(l), a.grow)
 	l.at.Store(f)
 	return f
 }
 
 // patches returns the no-fit patches of the two shapes of l.
-func (a *atlas) patches(l *link) []patch {
-	return patches(a.shapes[l.a].parts, l.turn(a.shapes[l.b].parts), a.keep(l))
+func (a *atlas) patches(l *link) []nofit.Patch {
+	return nofit.Patches(a.shapes[l.a].parts, l.turn(a.shapes[l.b].parts), a.keep(l))
 }
 
 // roughPatches returns fewer patches that cover the same region and a little more.
-func (a *atlas) roughPatches(l *link) []patch {
-	return patches(a.shapes[l.a].rough, l.turn(a.shapes[l.b].rough), a.keep(l))
+func (a *atlas) roughPatches(l *link) []nofit.Patch {
+	return nofit.Patches(a.shapes[l.a].rough, l.turn(a.shapes[l.b].rough), a.keep(l))
 }
 
 // keep returns the gap between the two shapes of l.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/nest/exact"
 	"slingloft/outline/geom"
 )
 
@@ -86,22 +87,8 @@ func (it Item) fault() string {
 	if len(it.Outline) < 3 || it.Outline.Area() == 0 {
 		return "the outline has no area"
 	}
-	if crossesItself(it.Outline) {
+	if exact.CrossesItself(it.Outline) {
 		return "the outline crosses itself"
 	}
 	return ""
-}
-
-// crossesItself reports whether two edges of r properly cross.
-func crossesItself(r geom.Ring) bool {
-	edges := edgesIn([]geom.Ring{r}, r.Bounds())
-	for i, e := range edges {
-		box := boxOf(e[0], e[1])
-		for _, f := range edges[:i] {
-			if !meet(box, boxOf(f[0], f[1])).Empty() && cross(e, f) {
-				return true
-			}
-		}
-	}
-	return false
 }

@@ -222,3 +222,10 @@ func (c *crowd) learnRow(i int, worst float64) {
 		c.raised[i] = c.raised[i] || w > 1
 	}
 }
+
+func btoi(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}

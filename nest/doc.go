@@ -21,13 +21,13 @@
 //
 // # Method
 //
-// The files in the order in which they are best read:
+// The files, and packages below, in the order in which they are best read:
 //
-//   - simplify.go, convex.go: outlines with many vertices are replaced by ones that
-//     cover them with few, and those cut into convex parts.
-//   - nofit.go, field.go, fieldbuild.go: for two outlines, the displacements at
-//     which they overlap, prepared so that the depth of an overlap is known in
-//     some 15 ns whatever the number of vertices.
+//   - package cover: outlines with many vertices are replaced by ones that cover
+//     them with few, and those cut into convex parts.
+//   - package nofit: for two outlines, the displacements at which they overlap,
+//     prepared so that the depth of an overlap is known in some 15 ns whatever the
+//     number of vertices.
 //   - form.go, atlas.go, problem.go: which outlines in which turns there are, and
 //     the fields between them.
 //   - first.go: the first lay, piece after piece, each as far left as it goes.
@@ -39,7 +39,7 @@
 //     not come free; tightening at the end.
 //   - settle.go: exact fits of outlines on a grid.
 //   - team.go: several workers that share the best lay.
-//   - exact.go, verify.go: the independent check.
+//   - package exact, verify.go: the independent check.
 //
 // Separating overlaps at a fixed length, over and over, is the plan of all
 // strong methods since Imamichi, Yagiura & Nagamochi 2009, "An iterated local

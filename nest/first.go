@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sync/atomic"
 
+	"slingloft/nest/nofit"
 	"slingloft/outline/geom"
 )
 
@@ -31,7 +32,7 @@ func (p *problem) firstLay() []spot {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(p.bulk(b), p.bulk(a)) })
-	f := filling{p: p, spots: make([]spot, len(p.pieces)), made: map[*atomic.Pointer[field]][]patch{}}
+	f := filling{p: p, spots: make([]spot, len(p.pieces)), made: map[*atomic.Pointer[nofit.Field]][]nofit.Patch{}}
 	f.standBlocks()
 	for _, i := range order {
 		f.place(i)
@@ -49,13 +50,10 @@ func (p *problem) bulk(i int) float64 {
 type filling struct {
 	p     *problem
 	spots []spot
-	laid  []block // what lies already, pieces and obstacles
-	spans []span  // scratch
-	made  map[*atomic.Pointer[field]][]patch
+	laid  []block      // what lies already, pieces and obstacles
+	spans []nofit.Span // of x that are not free; scratch
+	made  map[*atomic.Pointer[nofit.Field]][]nofit.Patch
 }
-
-// span is an interval of x that is not free.
-type span struct{ lo, hi float64 }
 
 func (f *filling) standBlocks() { f.laid = append(f.laid, f.p.blocks...) }
 
@@ -107,7 +105,7 @@ func (f *filling) tries(id int) []float64 {
 	for _, b := range f.laid {
 		l, ps := f.patches(b.form, id)
 		for k := range ps {
-			for _, v := range ps[k].ring {
+			for _, v := range ps[k].Ring {
 				dy := l.outOf(v).Y
 				if y := b.at.Y + dy + f.lift(dy); y > 0 && y < room {
 					ys = append(ys, y)
@@ -121,7 +119,7 @@ func (f *filling) tries(id int) []float64 {
 
 // patches returns the rough no-fit patches of form id against form g, and how
 // displacements go into them.
-func (f *filling) patches(g, id int) (*link, []patch) {
+func (f *filling) patches(g, id int) (*link, []nofit.Patch) {
 	l := f.p.atlas.between(g, id)
 	ps, ok := f.made[l.at]
 	if !ok {
@@ -162,18 +160,18 @@ func (f *filling) leftmost(id int, y float64) float64 {
 		u := geom.Pt(x0, y0)
 		d := geom.Pt(math.Round(x1-x0), math.Round(y1-y0))
 		for k := range ps {
-			if s := ps[k].span(u, d, f.p.safety); s.lo < s.hi {
-				f.spans = append(f.spans, span{b.at.X + s.lo, b.at.X + s.hi})
+			if s := ps[k].Span(u, d, f.p.safety); s.Lo < s.Hi {
+				f.spans = append(f.spans, nofit.Span{Lo: b.at.X + s.Lo, Hi: b.at.X + s.Hi})
 			}
 		}
 	}
-	slices.SortFunc(f.spans, func(a, b span) int { return cmp.Compare(a.lo, b.lo) })
+	slices.SortFunc(f.spans, func(a, b nofit.Span) int { return cmp.Compare(a.Lo, b.Lo) })
 	x := 0.0
 	for _, s := range f.spans {
-		if s.lo >= x {
+		if s.Lo >= x {
 			return x
 		}
-		x = math.Max(x, s.hi)
+		x = math.Max(x, s.Hi)
 	}
 	if f.p.grid > 0 {
 		if on := float64(math.Round(x/f.p.grid) * f.p.grid); math.Abs(on-x) <= 2*f.p.safety {

@@ -46,7 +46,7 @@ type block struct {
 
 // poseIn registers the form of an outline in the turn given, with the parts that
 // cover it, and returns the pose.
-func poseIn(a *atlas, outline geom.Ring, cover shape, mirror bool, turn float64) pose {
+func poseIn(a *atlas, outline geom.Ring, covered shape, mirror bool, turn float64) pose {
 	quarters := math.Floor(turn/(math.Pi/2) + 1e-9)
 	rest := turn - quarters*math.Pi/2
 	if math.Abs(rest) < 1e-9 {
@@ -59,10 +59,10 @@ func poseIn(a *atlas, outline geom.Ring, cover shape, mirror bool, turn float64)
 	box := outline.Moved(m).Bounds()
 	m.Shift = geom.Pt(-box.Min.X, -box.Min.Y)
 	f := form{
-		shape:   a.addShape(shape{ring: outline.Moved(base), parts: moved(cover.parts, base), rough: moved(cover.rough, base)}),
+		shape:   a.addShape(shape{ring: outline.Moved(base), parts: moved(covered.parts, base), rough: moved(covered.rough, base)}),
 		quarter: int(math.Mod(math.Mod(quarters, 4)+4, 4)),
 		w:       box.Width(), h: box.Height(), area: math.Abs(outline.Area()),
-		ring: fromLowest(outline.Moved(m)),
+		ring: outline.Moved(m).FromLowest(),
 	}
 	f.off = turned(outline.Moved(base), f.quarter).Bounds().Min
 	return pose{a.addForm(f), m}

@@ -41,17 +41,3 @@ func load(t testing.TB, name string) ([]Item, Strip) {
 	}
 	return items, Strip{Width: in.Width}
 }
-
-// box returns the rectangle from (0, 0) to (w, h).
-func box(w, h float64) geom.Ring { return geom.Box{Max: geom.Pt(w, h)}.Ring() }
-
-// blob returns a star-shaped outline of n vertices about size mm across, some
-// of its corners reflex.
-func blob(rnd func() float64, n int, size float64) geom.Ring {
-	var r geom.Ring
-	for k := range n {
-		s, c := math.Sincos(2 * math.Pi * float64(k) / float64(n))
-		r = append(r, geom.Pt(c, s).Times(size*(0.25+0.25*rnd())))
-	}
-	return r
-}

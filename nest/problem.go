@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"slingloft/nest/cover"
 	"slingloft/outline/geom"
 )
 
@@ -72,26 +73,28 @@ func newProblem(items []Item, g ground) (*problem, error) {
 // posesOf returns the poses of item i, plain and, if it is paired, mirrored.
 func (p *problem) posesOf(i int, it Item) (plain, mirrored []pose, err error) {
 	rings := it.rings()
-	cover := shape{parts: convexParts(simplified(rings, closely())), rough: convexParts(simplified(rings, roughly()))}
-	if !covers(cover.parts, rings) || !covers(cover.rough, rings) {
+	parts, ok := cover.Parts(rings, cover.Closely())
+	rough, okToo := cover.Parts(rings, cover.Roughly())
+	if !ok || !okToo {
 		return nil, nil, &InputError{i, "the outline crosses itself"}
 	}
-	if plain, err = p.fitting(i, it, cover, false); err == nil && it.Paired {
-		mirrored, err = p.fitting(i, it, cover, true)
+	covered := shape{parts: parts, rough: rough}
+	if plain, err = p.fitting(i, it, covered, false); err == nil && it.Paired {
+		mirrored, err = p.fitting(i, it, covered, true)
 	}
 	return plain, mirrored, err
 }
 
 // fitting returns the poses of item i that fit the stock, a SizeError if there is
 // none.
-func (p *problem) fitting(i int, it Item, cover shape, mirror bool) ([]pose, error) {
+func (p *problem) fitting(i int, it Item, covered shape, mirror bool) ([]pose, error) {
 	closest := &SizeError{Item: i, RoomX: p.length, RoomY: p.height, Across: math.Inf(1)}
 	for _, turns := range [][]float64{it.turns(), it.askew()} {
 		var fit []pose
 		for _, turn := range turns {
 			box := it.Outline.Moved(geom.Motion{Mirror: mirror, Turn: turn}).Bounds()
 			if box.Width() <= p.length && box.Height() <= p.height {
-				fit = append(fit, poseIn(p.atlas, it.Outline.CounterClockwise(), cover, mirror, turn))
+				fit = append(fit, poseIn(p.atlas, it.Outline.CounterClockwise(), covered, mirror, turn))
 			} else if box.Height() < closest.Across {
 				closest.Along, closest.Across = box.Width(), box.Height()
 			}
@@ -112,19 +115,6 @@ func distinct(poses []pose) []pose {
 		}
 	}
 	return out
-}
-
-// covers reports whether the parts have at least the area of the region, which
-// they miss where an outline crosses itself.
-func covers(parts []geom.Ring, rings []geom.Ring) bool {
-	sum, want := 0.0, 0.0
-	for _, q := range parts {
-		sum += q.Area()
-	}
-	for _, r := range rings {
-		want += r.Area()
-	}
-	return sum >= want*(1-1e-9)
 }
 
 // addBlocks registers the keep-out areas and, between beds, the walls, and

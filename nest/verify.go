@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/nest/exact"
 	"slingloft/outline/geom"
 )
 
@@ -30,7 +31,7 @@ func (e *LayError) Error() string {
 // allowed turn, inside the margins of the strip and of the lay's own length,
 // clear of the keep-out areas, no two overlapping, the gap kept. It knows
 // nothing of the search: it works on the outlines as given, with the exact
-// predicates of exact.go. The first fault found is returned as a *LayError.
+// predicates of package exact. The first fault found is returned as a *LayError.
 func Verify(items []Item, s Strip, lay Lay) error {
 	g := s.ground()
 	g.width = lay.Length
@@ -57,7 +58,7 @@ func verify(items []Item, g ground, lay Lay) error {
 		for _, r := range items[p.Item].rings() {
 			l.rings = append(l.rings, r.Moved(p.Motion))
 		}
-		l.box = bounds(l.rings)
+		l.box = l.rings[0].Bounds()
 		if err := alone(items[p.Item], g, l); err != nil {
 			return err
 		}
@@ -111,7 +112,7 @@ func alone(it Item, g ground, l laid) error {
 		return fault("reaches past the edge")
 	}
 	for _, k := range g.keepOut {
-		if l.box.Overlaps(k) && overlap(l.rings, []geom.Ring{k.Ring()}) {
+		if l.box.Overlaps(k) && exact.Overlap(l.rings, []geom.Ring{k.Ring()}) {
 			return fault("covers a keep-out area")
 		}
 	}
@@ -140,38 +141,11 @@ func apart(a, b laid, g ground) error {
 		return nil
 	}
 	fault := func(reason string) error { return &LayError{a.Item, a.Copy, b.Item, b.Copy, reason} }
-	if a.box.Overlaps(b.box) && overlap(a.rings, b.rings) {
+	if a.box.Overlaps(b.box) && exact.Overlap(a.rings, b.rings) {
 		return fault("overlap")
 	}
-	if g.gap > 0 && distance(a, b, g.gap) < g.gap-float64(slack*g.height) {
+	if g.gap > 0 && exact.Distance(a.rings, b.rings, g.gap) < g.gap-float64(slack*g.height) {
 		return fault("closer than the gap")
 	}
 	return nil
-}
-
-// distance returns the least distance between the boundaries of two pieces that
-// do not cross, as far as it is below reach.
-func distance(a, b laid, reach float64) float64 {
-	common := meet(a.box.Expanded(reach), b.box.Expanded(reach))
-	least := reach
-	eb := edgesIn(b.rings, common)
-	for _, e := range edgesIn(a.rings, common) {
-		box := boxOf(e[0], e[1]).Expanded(reach)
-		for _, f := range eb {
-			if !meet(box, boxOf(f[0], f[1])).Empty() {
-				least = min(least, toSegment(e[0], f), toSegment(e[1], f), toSegment(f[0], e), toSegment(f[1], e))
-			}
-		}
-	}
-	return least
-}
-
-// toSegment returns the distance of p from the segment e.
-func toSegment(p geom.Point, e [2]geom.Point) float64 {
-	d := e[1].Minus(e[0])
-	t := 0.0
-	if n := d.Dot(d); n > 0 {
-		t = min(max(p.Minus(e[0]).Dot(d)/n, 0), 1)
-	}
-	return p.Dist(e[0].Plus(d.Times(t)))
 }

@@ -67,6 +67,14 @@ func (b Box) Overlaps(c Box) bool {
 	return b.Min.X < c.Max.X && c.Min.X < b.Max.X && b.Min.Y < c.Max.Y && c.Min.Y < b.Max.Y
 }
 
+// Common returns the part that b and c share, empty where they are apart.
+func (b Box) Common(c Box) Box {
+	return Box{
+		Min: Pt(max(b.Min.X, c.Min.X), max(b.Min.Y, c.Min.Y)),
+		Max: Pt(min(b.Max.X, c.Max.X), min(b.Max.Y, c.Max.Y)),
+	}
+}
+
 // Ring returns the box as a counter-clockwise rectangle from its lower left corner.
 func (b Box) Ring() Ring {
 	return Ring{b.Min, {b.Max.X, b.Min.Y}, b.Max, {b.Min.X, b.Max.Y}}

@@ -79,3 +79,15 @@ func (r Ring) Deduped(tol float64) Ring {
 	}
 	return out
 }
+
+// FromLowest returns r started at its lowest vertex, the left one of two, so that
+// the edges of a convex counter-clockwise ring come in order of direction from 0 to 2π.
+func (r Ring) FromLowest() Ring {
+	at := 0
+	for i, p := range r {
+		if p.Y < r[at].Y || (p.Y == r[at].Y && p.X < r[at].X) {
+			at = i
+		}
+	}
+	return append(append(make(Ring, 0, len(r)), r[at:]...), r[:at]...)
+}

@@ -1,4 +1,7 @@
-package nest
+// Package nofit tells how deep two outlines overlap for a given displacement. The
+// displacements at which they do are a region, the union of convex patches ([Patches]);
+// a [Field] made from it answers in a few nanoseconds. Lengths are mm.
+package nofit
 
 import (
 	"math"
@@ -6,7 +9,7 @@ import (
 	"slingloft/outline/geom"
 )
 
-// field answers how deep a displacement lies inside a no-fit region: the length
+// Field answers how deep a displacement lies inside a no-fit region: the length
 // of the shortest move that separates the two pieces, 0 where they are apart.
 // That is the penetration depth of Dobkin, Hershberger, Kirkpatrick & Suri 1993,
 // "Computing the intersection-depth of polyhedra".
@@ -16,8 +19,8 @@ import (
 // the boundary, which half planes decide there, and which boundary edges can be
 // the nearest, so that the answer is exact and its cost does not grow with the
 // number of vertices.
-type field struct {
-	patches []patch
+type Field struct {
+	patches []Patch
 	grow    float64 // how far the region reaches past the patches
 	box     geom.Box
 
@@ -60,8 +63,8 @@ func (s *seg) dist2(x, y float64) float64 {
 	return float64(x*x) + float64(y*y)
 }
 
-// depth returns how deep the displacement (x, y) lies in the region.
-func (f *field) depth(x, y float64) float64 {
+// Depth returns how deep the displacement (x, y) lies in the region.
+func (f *Field) Depth(x, y float64) float64 {
 	if f.cells == nil {
 		return max(f.patches[0].depth(x, y)+f.grow, 0)
 	}
@@ -86,7 +89,7 @@ func (f *field) depth(x, y float64) float64 {
 	return math.Sqrt(least)
 }
 
-func (f *field) inGroups(c *cell, x, y float64) bool {
+func (f *Field) inGroups(c *cell, x, y float64) bool {
 next:
 	for _, g := range f.groups[c.groupLo:c.groupHi] {
 		for k := g.lo; k < g.hi; k++ {
@@ -97,11 +100,4 @@ next:
 		return true
 	}
 	return false
-}
-
-// forget drops what only the making needs, and most of the memory with it.
-func (f *field) forget() {
-	if f.cells != nil {
-		f.patches = nil
-	}
 }

@@ -1,4 +1,4 @@
-package nest
+package nofit
 
 import (
 	"cmp"
@@ -13,9 +13,19 @@ import (
 // all of it the depth would be exact there too, at a quarter more time for all.
 const deepReach = 0.3
 
+// New prepares the region that is the union of patches, at least one, each grown by
+// grow mm. With several it keeps none of them, and so little memory.
+func New(ps []Patch, grow float64) *Field {
+	f := newField(ps, grow)
+	if f.cells != nil {
+		f.patches = nil
+	}
+	return f
+}
+
 // newField prepares the region that is the union of patches, each grown by grow.
-func newField(ps []patch, grow float64) *field {
-	f := &field{patches: ps, grow: grow, box: geom.EmptyBox()}
+func newField(ps []Patch, grow float64) *Field {
+	f := &Field{patches: ps, grow: grow, box: geom.EmptyBox()}
 	edges := 0
 	for i := range ps {
 		f.box = f.box.Union(ps[i].box)
@@ -30,7 +40,7 @@ func newField(ps []patch, grow float64) *field {
 	f.cell = geom.Pt(f.box.Width()/float64(n), f.box.Height()/float64(n))
 	f.perX, f.perY = 1/f.cell.X, 1/f.cell.Y
 	f.cells = make([]cell, n*n)
-	b := builder{field: f, blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
+	b := builder{Field: f, blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
 	b.fillSure()
 	b.cutCells()
 	b.outlineCells()
@@ -41,16 +51,16 @@ func newField(ps []patch, grow float64) *field {
 
 // builder holds what is needed while a field is made.
 type builder struct {
-	*field
+	*Field
 	members []uint16  // of every group: its patch
 	edges   []uint16  // of every plane: its edge in the patch
-	covers  []span    // scratch
+	covers  []Span    // scratch
 	dist    []float64 // scratch
 	blur    float64   // how deep an edge must lie in a patch to be covered by it
 }
 
 // cellBox returns the box of cell (i, j).
-func (f *field) cellBox(i, j int) geom.Box {
+func (f *Field) cellBox(i, j int) geom.Box {
 	low := geom.Pt(f.box.Min.X+float64(float64(i)*f.cell.X), f.box.Min.Y+float64(float64(j)*f.cell.Y))
 	return geom.Box{Min: low, Max: low.Plus(f.cell)}
 }
@@ -61,10 +71,10 @@ func (b *builder) fillSure() {
 	east := geom.Pt(1, 0)
 	for k := range b.patches {
 		p := &b.patches[k]
-		below := p.span(b.box.Min, east, 0)
+		below := p.Span(b.box.Min, east, 0)
 		for j := range b.rows {
-			above := p.span(geom.Pt(b.box.Min.X, b.box.Min.Y+float64(float64(j+1)*b.cell.Y)), east, 0)
-			lo, hi := max(below.lo, above.lo), min(below.hi, above.hi)
+			above := p.Span(geom.Pt(b.box.Min.X, b.box.Min.Y+float64(float64(j+1)*b.cell.Y)), east, 0)
+			lo, hi := max(below.Lo, above.Lo), min(below.Hi, above.Hi)
 			below = above
 			if lo >= hi {
 				continue
@@ -127,10 +137,10 @@ func (b *builder) cutCell(c *cell, i, j int) {
 	}
 }
 
-// stretch is a part of an edge of a patch, from fraction lo to hi of it.
+// stretch is a part of an edge of a patch, between two fractions of it.
 type stretch struct {
 	patch, edge uint16
-	lo, hi      float64
+	Span
 }
 
 // outlineCells finds the boundary of the union: the stretches of the patches'
@@ -146,16 +156,16 @@ func (b *builder) outlineCells() {
 		}
 	}
 	slices.SortFunc(all, func(s, t stretch) int {
-		return cmp.Or(cmp.Compare(s.patch, t.patch), cmp.Compare(s.edge, t.edge), cmp.Compare(s.lo, t.lo))
+		return cmp.Or(cmp.Compare(s.patch, t.patch), cmp.Compare(s.edge, t.edge), cmp.Compare(s.Lo, t.Lo))
 	})
 	for k := 0; k < len(all); {
 		s := all[k]
-		for k++; k < len(all) && all[k].patch == s.patch && all[k].edge == s.edge && all[k].lo <= s.hi+1e-9; k++ {
-			s.hi = max(s.hi, all[k].hi)
+		for k++; k < len(all) && all[k].patch == s.patch && all[k].edge == s.edge && all[k].Lo <= s.Hi+1e-9; k++ {
+			s.Hi = max(s.Hi, all[k].Hi)
 		}
-		r := b.patches[s.patch].ring
+		r := b.patches[s.patch].Ring
 		u, v := r[s.edge], r[(int(s.edge)+1)%len(r)]
-		p, q := u.Towards(v, s.lo), u.Towards(v, s.hi)
+		p, q := u.Towards(v, s.Lo), u.Towards(v, s.Hi)
 		d := q.Minus(p)
 		if len2 := d.Dot(d); len2 > 0 {
 			b.segs = append(b.segs, seg{p.X, p.Y, d.X, d.Y, 1 / len2})
@@ -167,13 +177,13 @@ func (b *builder) outlineCells() {
 // group own has in it and no other patch covers.
 func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stretch {
 	k := b.members[own]
-	r := b.patches[k].ring
+	r := b.patches[k].Ring
 	for n := b.groups[own].lo; n < b.groups[own].hi; n++ {
 		e := b.edges[n]
 		u := r[e]
 		d := r[(int(e)+1)%len(r)].Minus(u)
 		in := inBox(u, d, box)
-		if in.lo >= in.hi {
+		if in.Lo >= in.Hi {
 			continue
 		}
 		b.covers = b.covers[:0]
@@ -181,28 +191,28 @@ func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stret
 			if g == own {
 				continue
 			}
-			if s := b.covered(g, u, d); s.lo < s.hi && s.lo < in.hi && s.hi > in.lo {
+			if s := b.covered(g, u, d); s.Lo < s.Hi && s.Lo < in.Hi && s.Hi > in.Lo {
 				b.covers = append(b.covers, s)
 			}
 		}
-		slices.SortFunc(b.covers, func(s, t span) int { return cmp.Compare(s.lo, t.lo) })
-		from := in.lo
+		slices.SortFunc(b.covers, func(s, t Span) int { return cmp.Compare(s.Lo, t.Lo) })
+		from := in.Lo
 		for _, s := range b.covers {
-			if s.lo > from {
-				all = append(all, stretch{k, e, from, s.lo})
+			if s.Lo > from {
+				all = append(all, stretch{k, e, Span{from, s.Lo}})
 			}
-			from = max(from, s.hi)
+			from = max(from, s.Hi)
 		}
-		if from < in.hi {
-			all = append(all, stretch{k, e, from, in.hi})
+		if from < in.Hi {
+			all = append(all, stretch{k, e, Span{from, in.Hi}})
 		}
 	}
 	return all
 }
 
 // inBox returns the fractions of the segment from u along d that lie in box.
-func inBox(u, d geom.Point, box geom.Box) span {
-	s := span{0, 1}
+func inBox(u, d geom.Point, box geom.Box) Span {
+	s := Span{0, 1}
 	s = clip(s, d.X, u.X-box.Min.X)
 	s = clip(s, -d.X, box.Max.X-u.X)
 	s = clip(s, d.Y, u.Y-box.Min.Y)
@@ -210,14 +220,14 @@ func inBox(u, d geom.Point, box geom.Box) span {
 }
 
 // clip keeps the part of s where room + rate·t ≥ 0.
-func clip(s span, rate, room float64) span {
+func clip(s Span, rate, room float64) Span {
 	switch {
 	case rate > 0:
-		s.lo = max(s.lo, -room/rate)
+		s.Lo = max(s.Lo, -room/rate)
 	case rate < 0:
-		s.hi = min(s.hi, -room/rate)
+		s.Hi = min(s.Hi, -room/rate)
 	case room < 0:
-		s.hi = s.lo
+		s.Hi = s.Lo
 	}
 	return s
 }
@@ -225,15 +235,15 @@ func clip(s span, rate, room float64) span {
 // covered returns the fractions of the segment from u along d, an edge of another
 // patch, that lie in the patch of group g, as far as the group's cell goes; by more
 // than blur where edges run alongside, so that of two equal edges both are bare.
-func (b *builder) covered(g uint32, u, d geom.Point) span {
-	s := span{0, 1}
+func (b *builder) covered(g uint32, u, d geom.Point) Span {
+	s := Span{0, 1}
 	along := d.Len() * (1 - 1e-9)
 	for _, h := range b.planes[b.groups[g].lo:b.groups[g].hi] {
 		deep := h.depth(u.X, u.Y)
 		if float64(h.ny*d.X)-float64(h.nx*d.Y) > along {
 			deep -= b.blur
 		}
-		if s = clip(s, float64(h.nx*d.X)+float64(h.ny*d.Y), deep); s.lo >= s.hi {
+		if s = clip(s, float64(h.nx*d.X)+float64(h.ny*d.Y), deep); s.Lo >= s.Hi {
 			break
 		}
 	}

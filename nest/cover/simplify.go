@@ -1,4 +1,4 @@
-package nest
+package cover
 
 import (
 	"math"
@@ -10,25 +10,26 @@ import (
 // plainCorners is how many vertices an outline may have to be searched as it is.
 const plainCorners = 20
 
-// finesse says how closely a simplified outline follows the true one: it may
+// Finesse says how closely a simplified outline follows the true one: it may
 // gain growth of its area, or more of it as long as it has more than corners
 // vertices.
-type finesse struct {
+type Finesse struct {
 	corners      int
 	growth, more float64
 }
 
-// The search goes by close outlines, the first lay, which tries very many
-// places with slower tests, by rough ones.
-func closely() finesse { return finesse{28, 0.001, 0.004} }
-func roughly() finesse { return finesse{10, 0.004, 0.03} }
+// Closely returns a finesse that loses next to no room.
+func Closely() Finesse { return Finesse{28, 0.001, 0.004} }
+
+// Roughly returns one that keeps few vertices.
+func Roughly() Finesse { return Finesse{10, 0.004, 0.03} }
 
 // simplified returns rings with fewer vertices that cover all of the region
 // and at most a little more. Two steps add area and never take any: cutting
 // across a reflex corner, and replacing an edge between two convex corners by
 // the meeting point of its neighbours. The step that adds least goes first, as
 // long as the budget lasts.
-func simplified(rings []geom.Ring, fine finesse) []geom.Ring {
+func simplified(rings []geom.Ring, fine Finesse) []geom.Ring {
 	corners := 0
 	for _, r := range rings {
 		corners += len(r)
@@ -36,7 +37,7 @@ func simplified(rings []geom.Ring, fine finesse) []geom.Ring {
 	if corners <= plainCorners {
 		return rings
 	}
-	s := simplifier{finesse: fine, rings: slices.Clone(rings), area: rings[0].Area(), have: corners}
+	s := simplifier{Finesse: fine, rings: slices.Clone(rings), area: rings[0].Area(), have: corners}
 	for i := range s.rings {
 		s.rings[i] = slices.Clone(s.rings[i])
 	}
@@ -45,7 +46,7 @@ func simplified(rings []geom.Ring, fine finesse) []geom.Ring {
 }
 
 type simplifier struct {
-	finesse
+	Finesse
 	rings []geom.Ring
 	area  float64 // of the outline
 	have  int     // vertices

@@ -1,10 +1,13 @@
-package nest
+package nofit
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
 
+	"slingloft/nest/cover"
+	"slingloft/nest/internal/sample"
 	"slingloft/outline/geom"
 )
 
@@ -13,20 +16,20 @@ import (
 // that length; deep inside, to the size of a cell.
 func TestFieldDepthIsShortestWayOut(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 11))
-	for _, name := range []string{"blaz1", "shapes0", "fu", "marques"} {
-		items, s := load(t, name)
-		p, err := newProblem(items, s.ground())
-		if err != nil {
-			t.Fatal(err)
-		}
-		for range 30 {
-			l := p.atlas.links[rng.IntN(len(p.atlas.links))]
-			checkField(t, newField(p.atlas.patches(&l), p.atlas.grow), rng)
-		}
+	for n := range 100 {
+		grow := []float64{0, 1e-7, -1e-7}[n%3]
+		checkField(t, newField(region(rng, 3+n%20, 3+n%7, float64(n%2)), grow), rng)
 	}
 }
 
-func checkField(t *testing.T, f *field, rng *rand.Rand) {
+// region returns the no-fit region of two random outlines of m and n vertices.
+func region(rng *rand.Rand, m, n int, gap float64) []Patch {
+	a, _ := cover.Parts([]geom.Ring{sample.Blob(rng.Float64, m, 100)}, cover.Closely())
+	b, _ := cover.Parts([]geom.Ring{sample.Blob(rng.Float64, n, 60)}, cover.Closely())
+	return Patches(a, b, gap)
+}
+
+func checkField(t *testing.T, f *Field, rng *rand.Rand) {
 	inside := func(p geom.Point) bool {
 		for k := range f.patches {
 			if f.patches[k].depth(p.X, p.Y)+f.grow > 0 {
@@ -38,7 +41,7 @@ func checkField(t *testing.T, f *field, rng *rand.Rand) {
 	size := f.box.Width() + f.box.Height()
 	for range 100 {
 		p := geom.Pt(f.box.Min.X+rng.Float64()*f.box.Width(), f.box.Min.Y+rng.Float64()*f.box.Height())
-		d := f.depth(p.X, p.Y)
+		d := f.Depth(p.X, p.Y)
 		if (d > 0) != inside(p) {
 			t.Fatalf("depth(%v) = %v, inside is %v", p, d, inside(p))
 		}
@@ -77,7 +80,7 @@ func checkField(t *testing.T, f *field, rng *rand.Rand) {
 }
 
 // sureAt reports whether p lies in a cell that is wholly inside.
-func (f *field) sureAt(p geom.Point) bool {
+func (f *Field) sureAt(p geom.Point) bool {
 	if f.cells == nil {
 		return false
 	}
@@ -85,31 +88,22 @@ func (f *field) sureAt(p geom.Point) bool {
 	return f.cells[j*f.cols+i].sure
 }
 
-func BenchmarkFieldBuild(b *testing.B) {
-	for _, name := range []string{"blaz1", "marques"} {
-		b.Run(name, func(b *testing.B) {
-			items, s := load(b, name)
-			p, err := newProblem(items, s.ground())
-			if err != nil {
-				b.Fatal(err)
-			}
-			n := 0
+func BenchmarkNew(b *testing.B) {
+	for _, n := range []int{8, 28} {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ps := region(rand.New(rand.NewPCG(1, 2)), n, n, 0)
 			for b.Loop() {
-				l := p.atlas.links[n*12345%len(p.atlas.links)]
-				newField(p.atlas.patches(&l), p.safety)
-				n++
+				New(ps, 0)
 			}
 		})
 	}
 }
 
-func BenchmarkFieldDepth(b *testing.B) {
-	for _, name := range []string{"blaz1", "marques"} {
-		b.Run(name, func(b *testing.B) {
-			items, s := load(b, name)
-			p, _ := newProblem(items, s.ground())
+func BenchmarkDepth(b *testing.B) {
+	for _, n := range []int{8, 28} {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			rng := rand.New(rand.NewPCG(1, 2))
-			f := newField(p.atlas.patches(&p.atlas.links[1]), p.safety)
+			f := New(region(rng, n, n, 0), 0)
 			pts := make([]geom.Point, 1024)
 			for i := range pts {
 				pts[i] = geom.Pt(f.box.Min.X+rng.Float64()*f.box.Width(), f.box.Min.Y+rng.Float64()*f.box.Height())
@@ -119,7 +113,7 @@ func BenchmarkFieldDepth(b *testing.B) {
 			for b.Loop() {
 				q := pts[n&1023]
 				n++
-				sum += f.depth(q.X, q.Y)
+				sum += f.Depth(q.X, q.Y)
 			}
 			if sum == 0 {
 				b.Fatal("nothing inside")

@@ -1,4 +1,4 @@
-package nest
+package nofit
 
 import (
 	"math"
@@ -13,15 +13,18 @@ type halfPlane struct{ nx, ny, c float64 }
 // depth returns how far (x, y) lies inside, negative outside.
 func (h halfPlane) depth(x, y float64) float64 { return float64(h.nx*x) + float64(h.ny*y) - h.c }
 
-// patch is one convex part of a no-fit region.
-type patch struct {
-	ring   geom.Ring
-	planes []halfPlane // one per edge of ring
+// Span is an open interval of a line's parameter, empty if Lo ≥ Hi.
+type Span struct{ Lo, Hi float64 }
+
+// Patch is one convex part of a no-fit region.
+type Patch struct {
+	Ring   geom.Ring
+	planes []halfPlane // one per edge of Ring
 	box    geom.Box
 }
 
 // depth returns how far (x, y) lies inside the patch; ≤ 0 means outside.
-func (p *patch) depth(x, y float64) float64 {
+func (p *Patch) depth(x, y float64) float64 {
 	least := math.Inf(1)
 	for _, h := range p.planes {
 		if d := h.depth(x, y); d < least {
@@ -34,11 +37,11 @@ func (p *patch) depth(x, y float64) float64 {
 	return least
 }
 
-// span returns the open interval of t in which u + t·d lies in the patch; it is
-// empty if lo ≥ hi. Where the line meets the patch, the interval is that of the
+// Span returns the open interval of t in which u + t·d lies in the patch; it is
+// empty if Lo ≥ Hi. Where the line meets the patch, the interval is that of the
 // patch grown by grow; a line that only touches it meets nothing.
-func (p *patch) span(u, d geom.Point, grow float64) span {
-	bare, s := span{math.Inf(-1), math.Inf(1)}, span{math.Inf(-1), math.Inf(1)}
+func (p *Patch) Span(u, d geom.Point, grow float64) Span {
+	bare, s := Span{math.Inf(-1), math.Inf(1)}, Span{math.Inf(-1), math.Inf(1)}
 	for _, h := range p.planes {
 		rate, room := float64(h.nx*d.X)+float64(h.ny*d.Y), h.depth(u.X, u.Y)
 		if math.Abs(rate) < 1e-12 {
@@ -49,7 +52,7 @@ func (p *patch) span(u, d geom.Point, grow float64) span {
 		if rate != 0 {
 			room += grow
 		}
-		if s = clip(s, rate, room); bare.lo >= bare.hi {
+		if s = clip(s, rate, room); bare.Lo >= bare.Hi {
 			return bare
 		}
 	}
@@ -57,8 +60,8 @@ func (p *patch) span(u, d geom.Point, grow float64) span {
 }
 
 // newPatch builds a patch from a convex counter-clockwise ring.
-func newPatch(ring geom.Ring) patch {
-	p := patch{ring: ring, box: geom.Box{Min: ring[0], Max: ring[0]}, planes: make([]halfPlane, 0, len(ring))}
+func newPatch(ring geom.Ring) Patch {
+	p := Patch{Ring: ring, box: geom.Box{Min: ring[0], Max: ring[0]}, planes: make([]halfPlane, 0, len(ring))}
 	for i, a := range ring {
 		p.box.Min = geom.Pt(min(p.box.Min.X, a.X), min(p.box.Min.Y, a.Y))
 		p.box.Max = geom.Pt(max(p.box.Max.X, a.X), max(p.box.Max.Y, a.Y))
@@ -68,14 +71,14 @@ func newPatch(ring geom.Ring) patch {
 	return p
 }
 
-// patches returns the no-fit region of b against a: the displacements of b,
+// Patches returns the no-fit region of b against a: the displacements of b,
 // from a at the origin, at which the two overlap or come closer than gap. It is
 // the union of the Minkowski sums of a's parts with b's parts reflected
 // (Bennell & Oliveira 2008, "The geometry of nesting problems: a tutorial"),
 // widened by a sixteen-sided ring around a disc of radius gap.
-func patches(a, b []geom.Ring, gap float64) []patch {
+func Patches(a, b []geom.Ring, gap float64) []Patch {
 	round := disc(gap)
-	var out []patch
+	var out []Patch
 	for _, p := range a {
 		for _, q := range b {
 			sum := minkowski(p, reflected(q))
@@ -112,7 +115,7 @@ func reflected(r geom.Ring) geom.Ring {
 // minkowski returns the sum of two convex counter-clockwise rings: their edges
 // merged by direction. Edges of equal direction become one.
 func minkowski(p, q geom.Ring) geom.Ring {
-	p, q = fromLowest(p), fromLowest(q)
+	p, q = p.FromLowest(), q.FromLowest()
 	out := make(geom.Ring, 0, len(p)+len(q))
 	for i, j := 0, 0; i < len(p) || j < len(q); {
 		out = append(out, p[i%len(p)].Plus(q[j%len(q)]))
@@ -137,23 +140,11 @@ func minkowski(p, q geom.Ring) geom.Ring {
 
 func edge(r geom.Ring, i int) geom.Point { return r[(i+1)%len(r)].Minus(r[i%len(r)]) }
 
-// fromLowest returns r started at its lowest vertex, the left one of two, so
-// that its edges come in order of direction from 0 to 2π.
-func fromLowest(r geom.Ring) geom.Ring {
-	at := 0
-	for i, p := range r {
-		if p.Y < r[at].Y || (p.Y == r[at].Y && p.X < r[at].X) {
-			at = i
-		}
-	}
-	return append(append(make(geom.Ring, 0, len(r)), r[at:]...), r[:at]...)
-}
-
 // withoutCovered drops the patches that lie wholly in another one; of two equal
 // ones the larger index goes.
-func withoutCovered(ps []patch) []patch {
-	sort.SliceStable(ps, func(i, j int) bool { return ps[i].ring.Area() > ps[j].ring.Area() })
-	var out []patch
+func withoutCovered(ps []Patch) []Patch {
+	sort.SliceStable(ps, func(i, j int) bool { return ps[i].Ring.Area() > ps[j].Ring.Area() })
+	var out []Patch
 	for _, p := range ps {
 		covered := false
 		for k := range out {
@@ -170,11 +161,11 @@ func withoutCovered(ps []patch) []patch {
 }
 
 // holds reports whether q lies in p.
-func (p *patch) holds(q *patch) bool {
+func (p *Patch) holds(q *Patch) bool {
 	if !p.box.ContainsBox(q.box) {
 		return false
 	}
-	for _, v := range q.ring {
+	for _, v := range q.Ring {
 		for _, h := range p.planes {
 			if h.depth(v.X, v.Y) < 0 {
 				return false
