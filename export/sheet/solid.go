@@ -1,10 +1,7 @@
 package sheet
 
 import (
-	"cmp"
 	"fmt"
-	"math"
-	"slices"
 
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/design"
@@ -12,59 +9,20 @@ import (
 	"slingloft/outline/hung"
 )
 
-// vec is a point or direction in space, mm.
-type vec struct{ x, y, z float64 }
-
-func (a vec) minus(b vec) vec { return vec{a.x - b.x, a.y - b.y, a.z - b.z} }
-
-func (a vec) times(k float64) vec { return vec{a.x * k, a.y * k, a.z * k} }
-
-func (a vec) plus(b vec) vec { return vec{a.x + b.x, a.y + b.y, a.z + b.z} }
-
-func (a vec) dot(b vec) float64 { return a.x*b.x + a.y*b.y + a.z*b.z }
-
-func (a vec) cross(b vec) vec {
-	return vec{a.y*b.z - a.z*b.y, a.z*b.x - a.x*b.z, a.x*b.y - a.y*b.x}
-}
-
-func (a vec) unit() vec {
-	if l := math.Sqrt(a.dot(a)); l > 0 {
-		return a.times(1 / l)
-	}
-	return a
-}
-
-// camera is a parallel view: unit vectors to the right and up on paper, and
-// towards the viewer.
-type camera struct{ right, up, out vec }
-
-// newCamera looks from the given bearing round z, counted from x, and height.
-func newCamera(bearing, height float64) camera {
-	sb, cb := math.Sincos(bearing)
-	sh, ch := math.Sincos(height)
-	out := vec{cb * ch, sb * ch, sh}
-	right := vec{-sb, cb, 0}
-	return camera{right, out.cross(right), out}
-}
-
-func (c camera) flat(p vec) geom.Point { return geom.Pt(p.dot(c.right), p.dot(c.up)) }
-
 // facet is a flat part of the scene: a lit area or a stroke.
 type facet struct {
-	layer  int     // painted after all of a lower layer
-	depth  float64 // towards the viewer
 	points []vec
 	ink    picture.Ink
 	width  float64 // of a stroke; 0: an area
 }
 
-// solidView draws the hung shape in space, farthest parts first.
+// solidView draws the hung shape in space, what lies behind first. The bed is cut
+// across into slabs, from end to end, and each slab along into strips; two
+// neighbours always have a plane between them, so that their order is known and
+// nothing is sorted by its distance, which goes wrong where one part is long.
 func (b *builder) solidView() picture.Picture {
 	c := newCamera(-0.95, 0.5)
-	scene := append(b.clothFacets(c), b.cordFacets(c)...)
-	slices.SortStableFunc(scene, func(p, q facet) int {
-		return cmp.Or(cmp.Compare(p.layer, q.layer), cmp.Compare(p.depth, q.depth))
-	})
+	scene := b.scene(c)
 	box := geom.EmptyBox()
 	for _, f := range scene {
 		for _, q := range f.points {
@@ -105,69 +63,116 @@ func appendFacet(items []picture.Item, f facet, line geom.Polyline) []picture.It
 	return append(items, path)
 }
 
-// The layers from the back: what lies past the head tail's end, the bed, the foot's
-// cap, and what lies past it. The viewer stands at the foot end.
+// Strokes of the scene, mm on paper.
 const (
-	far = iota - 1
-	bed
-	near
-	nearest
+	cordStroke = 0.6
+	barStroke  = 1.3
+	hemStroke  = 0.3
 )
 
-func onLayer(layer int, fs []facet) []facet {
-	for i := range fs {
-		fs[i].layer = layer
-	}
-	return fs
+// part is what lies between two rows of the bed, or at one of them.
+type part struct {
+	facets []facet
+	row    int // behind which the next part lies
 }
 
-// clothFacets returns the bed and its caps as lit quadrangles.
-func (b *builder) clothFacets(c camera) []facet {
-	const along, across = 44, 18
-	xs := b.stations(along)
-	rows := make([][]vec, len(xs))
-	for i, x := range xs {
-		rows[i] = b.sectionAt(x, across)
-	}
-	var out []facet
-	for i := 1; i < len(rows); i++ {
-		for j := 1; j <= across; j++ {
-			out = append(out, lit(c, rows[i-1][j-1], rows[i-1][j], rows[i][j], rows[i][j-1]))
+// scene returns all facets in the order of painting.
+func (b *builder) scene(c camera) []facet {
+	const across = 36
+	rows, bars := b.bedRows(across)
+	last := len(rows) - 1
+	parts := []part{{b.legs(hung.Head), 0}, {b.capFacets(c, hung.Head, rows[0]), 0}}
+	for i := 1; i <= last; i++ {
+		parts = append(parts, part{slab(c, rows[i-1], rows[i]), i})
+		for _, r := range bars {
+			if r == i {
+				parts = append(parts, part{bar(rows[i]), i})
+			}
 		}
 	}
-	if b.Design.Cap.Kind != design.Gathered {
-		out = append(out, onLayer(far, b.capFacets(c, rows[0]))...)
-		out = append(out, onLayer(near, b.capFacets(c, rows[len(rows)-1]))...)
+	parts = append(parts, part{b.capFacets(c, hung.Foot, rows[last]), last}, part{b.legs(hung.Foot), last})
+	var out []facet
+	for _, k := range backToFront(len(parts), func(k int) bool {
+		row := rows[parts[k].row]
+		up := row[0].plus(row[across]).times(0.5).minus(row[across/2])
+		return c.out.dot(vec{up.z, 0, -up.x}) > 0
+	}) {
+		out = append(out, parts[k].facets...)
 	}
 	return out
 }
 
-// sectionAt returns the section at a station in space, from cord to cord.
-func (b *builder) sectionAt(x float64, parts int) []vec {
-	q := b.Shape.At(x)
-	out := make([]vec, parts+1)
-	for j := range out {
-		t := 2*float64(j)/float64(parts) - 1
-		y, z := q.Section.Point(math.Abs(t) * q.Section.Girth() / 2)
-		out[j] = vec{x, math.Copysign(y, t), q.Bottom + z}
+// slab returns the bed between two rows: its strips, and the cord at either edge.
+func slab(c camera, a, b []vec) []facet {
+	n := len(a) - 1 // strips 1 to n lie between the cords 0 and n + 1
+	order := backToFront(n+2, func(k int) bool {
+		d := b[k].minus(a[k])
+		return c.out.dot(vec{-d.y, d.x, 0}) > 0
+	})
+	// A cord behind its strip lies on the strip's very edge and is drawn on it.
+	if k := order[0]; k == 0 || k == n+1 {
+		order[0], order[1] = order[1], order[0]
+	}
+	var out []facet
+	for i := 0; i < len(order); i++ {
+		k := order[i]
+		switch k {
+		case 0:
+			out = append(out, rim(a[0], b[0]))
+		case n + 1:
+			out = append(out, rim(a[n], b[n]))
+		default:
+			f, low, high := strip(c, a, b, k, k), k, k
+			for i+1 < len(order) { // strips that look alike are one
+				next := order[i+1]
+				if next != low-1 && next != high+1 || next < 1 || next > n || strip(c, a, b, next, next).ink != f.ink {
+					break
+				}
+				low, high = min(low, next), max(high, next)
+				i++
+			}
+			out = append(out, facet{strip(c, a, b, low, high).points, f.ink, 0})
+		}
 	}
 	return out
 }
 
-// capFacets closes an end by strips from its section up to the top edge.
-func (b *builder) capFacets(c camera, section []vec) []facet {
-	last := len(section) - 1
-	top := func(j int) vec {
-		p := section[j]
+// strip returns the bed between two rows over the strips from low to high, lit as
+// one.
+func strip(c camera, a, b []vec, low, high int) facet {
+	f := lit(c, a[low-1], a[high], b[high], b[low-1])
+	f.points = append([]vec{}, a[low-1:high+1]...)
+	for j := high; j >= low-1; j-- {
+		f.points = append(f.points, b[j])
+	}
+	return f
+}
+
+func rim(a, b vec) facet { return facet{[]vec{a, b}, picture.Cord, cordStroke} }
+
+func bar(row []vec) []facet {
+	return []facet{{[]vec{row[0], row[len(row)-1]}, picture.Bar, barStroke}}
+}
+
+// capFacets closes an end by strips from its section up to the cap's top edge, and
+// draws both edges; a gathered end stays open.
+func (b *builder) capFacets(c camera, e hung.End, section []vec) []facet {
+	edge := []facet{{section, picture.Main, hemStroke}}
+	if b.Design.Cap.Kind == design.Gathered {
+		return edge
+	}
+	last, plane := len(section)-1, b.endPlane(e)
+	top := make([]vec, len(section))
+	for j, p := range section {
 		t := (p.y - section[0].y) / (section[last].y - section[0].y)
-		p.z = section[0].z - b.Design.Cap.Hollow*4*t*(1-t)
-		return p
+		h := section[0].minus(plane.at).dot(plane.up) - b.Design.Cap.Hollow*4*t*(1-t)
+		top[j] = plane.point(geom.Pt(p.y, h))
 	}
 	var out []facet
 	for j := 1; j <= last; j++ {
-		out = append(out, lit(c, section[j-1], section[j], top(j), top(j-1)))
+		out = append(out, lit(c, section[j-1], section[j], top[j], top[j-1]))
 	}
-	return out
+	return append(append(out, edge...), facet{top, picture.Main, hemStroke})
 }
 
 // lit returns a quadrangle with the shade that a light from above gives the side
@@ -175,68 +180,27 @@ func (b *builder) capFacets(c camera, section []vec) []facet {
 // that neighbours do not jump from one to the other.
 func lit(c camera, pts ...vec) facet {
 	n := pts[2].minus(pts[0]).cross(pts[3].minus(pts[1])).unit()
-	source := c.out.times(0.25).plus(c.up.times(0.9)).plus(c.right.times(-0.5)).unit()
-	facing := min(max(0.5+3*n.dot(c.out), 0), 1)
+	source := c.out.times(0.4).plus(c.up.times(0.8)).plus(c.right.times(0.35)).unit()
+	facing := min(max(0.5+10*n.dot(c.out), 0), 1)
 	light := facing*max(0, n.dot(source)) + (1-facing)*max(0, -n.dot(source))
-	centre := pts[0].plus(pts[1]).plus(pts[2]).plus(pts[3]).times(0.25)
-	return facet{depth: centre.dot(c.out), points: pts, ink: picture.Shade(0.15 + 0.8*light)}
+	return facet{points: pts, ink: picture.Shade(0.12 + 0.95*light)}
 }
 
-// nearer is by how much cords and bars count as nearer than the cloth that they
-// touch, mm.
-const nearer = 12.0
-
-// cordFacets returns cords, legs and bars as short strokes.
-func (b *builder) cordFacets(c camera) []facet {
+// legs returns the cords from an end's corners to the hook and the start of its hang
+// line.
+func (b *builder) legs(e hung.End) []facet {
+	end := b.Shape.Ends[e]
 	var out []facet
-	add := func(ink picture.Ink, width float64, line []vec) {
-		for i := 1; i < len(line); i++ {
-			mid := line[i-1].plus(line[i]).times(0.5)
-			layer := bed
-			if mid.x > b.Shape.Ends[hung.Foot].TailX {
-				layer = nearest
-			} else if mid.x < b.Shape.Ends[hung.Head].TailX {
-				layer = far
-			}
-			out = append(out, facet{layer, mid.dot(c.out) + nearer, []vec{line[i-1], line[i]}, ink, width})
-		}
-	}
 	for _, side := range []float64{-1, 1} {
-		var line []vec
-		for _, x := range b.cordStations() {
+		from, line := b.corner(e).x, []vec{}
+		const steps = 12
+		for i := range steps + 1 {
+			x := from + (end.ApexX-from)*float64(i)/steps
 			q := b.Shape.At(x)
 			line = append(line, vec{x, side * q.Y, q.Z})
 		}
-		add(picture.Cord, 0.6, line)
+		out = append(out, facet{line, picture.Cord, cordStroke})
 	}
-	for _, e := range ends() {
-		x := e.Sign() * b.Design.Bed.Span / 2
-		q := b.Shape.At(x)
-		var bar, hang []vec
-		for i := range 17 {
-			bar = append(bar, vec{x, q.Y * (float64(i)/8 - 1), q.Z})
-		}
-		add(picture.Bar, 1.3, bar)
-		end := b.Shape.Ends[e]
-		for i := range 4 {
-			r := stub * float64(i) / 3
-			hang = append(hang, vec{end.ApexX + e.Sign()*r, 0, end.ApexZ + r*end.Slope})
-		}
-		add(picture.Cord, 0.6, hang)
-	}
-	return out
-}
-
-// cordStations are stations from apex to apex.
-func (b *builder) cordStations() []float64 {
-	h, f := b.Shape.Ends[hung.Head], b.Shape.Ends[hung.Foot]
-	out := []float64{}
-	for i := range 8 {
-		out = append(out, h.ApexX+(h.TailX-h.ApexX)*float64(i)/8)
-	}
-	out = append(out, b.stations(44)...)
-	for i := range 8 {
-		out = append(out, f.TailX+(f.ApexX-f.TailX)*float64(i+1)/8)
-	}
-	return out
+	apex := vec{end.ApexX, 0, end.ApexZ}
+	return append(out, facet{[]vec{apex, apex.plus(vec{e.Sign() * stub, 0, stub * end.Slope})}, picture.Cord, cordStroke})
 }

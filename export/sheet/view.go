@@ -53,11 +53,16 @@ func (b *builder) sideView() picture.Picture {
 	p := picture.Picture{ID: "view-side", Title: "The hung hammock from the side", Width: wide, Height: below + above + k*(top-low)}
 	v := picture.View{Scale: k, Shift: geom.Pt(margin-left*k, below-low*k)}
 	at := func(x, z float64) geom.Point { return v.At(geom.Pt(x, z)) }
-	var cords, floor geom.Polyline
+	var cords, floor geom.Polyline // over the cloth, from corner to corner
+	head, foot := b.corner(hung.Head), b.corner(hung.Foot)
 	for _, x := range b.stations(120) {
 		q := sh.At(x)
-		cords, floor = append(cords, at(x, q.Z)), append(floor, at(x, q.Bottom))
+		floor = append(floor, at(x, q.Bottom))
+		if x > head.x && x < foot.x {
+			cords = append(cords, at(x, q.Z))
+		}
 	}
+	cords = append(append(geom.Polyline{at(head.x, head.z)}, cords...), at(foot.x, foot.z))
 	p.Area(picture.Cloth, append(append(geom.Polyline{}, floor...), cords.Reversed()...)...)
 	b.sleeper(&p, v)
 	p.Line(picture.Main, picture.Medium, append(append(geom.Polyline{cords[0]}, floor...), cords[len(cords)-1])...)
@@ -146,7 +151,21 @@ func (b *builder) topView() picture.Picture {
 		q := sh.At(x)
 		up, down = append(up, at(x, q.Y)), append(down, at(x, -q.Y))
 	}
-	p.Area(picture.Cloth, append(append(geom.Polyline{}, up...), down.Reversed()...)...)
+	// A leaning end shows as a curve from above.
+	rims := [2]geom.Polyline{b.endRim(hung.Head), b.endRim(hung.Foot)}
+	cloth := geom.Polyline{}
+	head, foot := b.corner(hung.Head), b.corner(hung.Foot)
+	for i, x := range b.stations(120) {
+		if x > head.x && x < foot.x {
+			cloth = append(cloth, up[i])
+		}
+	}
+	under := make(geom.Polyline, len(cloth))
+	for i, q := range cloth {
+		under[len(cloth)-1-i] = geom.Pt(q.X, 2*v.Shift.Y-q.Y)
+	}
+	cloth = append(append(append(cloth, v.Line(rims[hung.Foot])...), under...), v.Line(rims[hung.Head])...)
+	p.Area(picture.Cloth, cloth...)
 	for _, side := range []geom.Polyline{up, down} {
 		p.Line(picture.Cord, picture.Bold, append(append(geom.Polyline{at(h.ApexX, 0)}, side...), at(f.ApexX, 0))...)
 	}
@@ -155,11 +174,7 @@ func (b *builder) topView() picture.Picture {
 		end := sh.Ends[e]
 		x := e.Sign() * b.Design.Bed.Span / 2
 		p.Line(picture.Bar, 1, at(x, -end.Bar/2), at(x, end.Bar/2))
-		edge := len(up) - 1
-		if i == 0 {
-			edge = 0
-		}
-		p.Line(picture.Main, picture.Medium, up[edge], down[edge])
+		p.Line(picture.Main, picture.Medium, v.Line(rims[i])...)
 		apex := at(end.ApexX, 0)
 		p.Dashed(picture.Cord, picture.Thin, apex, at(end.ApexX+e.Sign()*stub, 0))
 		p.Dot(picture.Main, apex, 0.7)
