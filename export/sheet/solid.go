@@ -113,6 +113,7 @@ func slab(c camera, a, b []vec) []facet {
 	if k := order[0]; k == 0 || k == n+1 {
 		order[0], order[1] = order[1], order[0]
 	}
+	shade := func(k int) picture.Ink { return lit(c, a[k-1], a[k], b[k], b[k-1]).ink }
 	var out []facet
 	for i := 0; i < len(order); i++ {
 		k := order[i]
@@ -122,30 +123,27 @@ func slab(c camera, a, b []vec) []facet {
 		case n + 1:
 			out = append(out, rim(a[n], b[n]))
 		default:
-			f, low, high := strip(c, a, b, k, k), k, k
-			for i+1 < len(order) { // strips that look alike are one
+			ink, low, high := shade(k), k, k
+			for ; i+1 < len(order); i++ { // strips that look alike are one
 				next := order[i+1]
-				if next != low-1 && next != high+1 || next < 1 || next > n || strip(c, a, b, next, next).ink != f.ink {
+				if next != low-1 && next != high+1 || next < 1 || next > n || shade(next) != ink {
 					break
 				}
 				low, high = min(low, next), max(high, next)
-				i++
 			}
-			out = append(out, facet{strip(c, a, b, low, high).points, f.ink, 0})
+			out = append(out, facet{between(a[low-1:high+1], b[low-1:high+1]), ink, 0})
 		}
 	}
 	return out
 }
 
-// strip returns the bed between two rows over the strips from low to high, lit as
-// one.
-func strip(c camera, a, b []vec, low, high int) facet {
-	f := lit(c, a[low-1], a[high], b[high], b[low-1])
-	f.points = append([]vec{}, a[low-1:high+1]...)
-	for j := high; j >= low-1; j-- {
-		f.points = append(f.points, b[j])
+// between returns the outline of what lies between two rows.
+func between(a, b []vec) []vec {
+	out := append([]vec{}, a...)
+	for j := len(b) - 1; j >= 0; j-- {
+		out = append(out, b[j])
 	}
-	return f
+	return out
 }
 
 func rim(a, b vec) facet { return facet{[]vec{a, b}, picture.Cord, cordStroke} }
