@@ -27,7 +27,7 @@ func (b *builder) assumptions() (Section, error) {
 	} else {
 		l = append(l, "Tails are cut straight and do not hang quite level; the chart of straight against true cut says by how much.")
 	}
-	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where one is missing, the margin is not known.",
+	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where one is missing, the margin is not given.",
 		"No figure here replaces a test of your own splices, seams and hooks.")
 	return Section{ID: "assumptions", Title: "Assumptions", Blocks: []Block{l}}, nil
 }

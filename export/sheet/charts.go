@@ -47,21 +47,6 @@ func (b *builder) axis(mm float64) float64 {
 	return mm
 }
 
-// pull returns a force as a plain number in the unit of the sheet.
-func (b *builder) pull(n float64) float64 {
-	if b.Style.Inches {
-		return n / newtonPerLbf
-	}
-	return n
-}
-
-func (b *builder) pullUnit() string {
-	if b.Style.Inches {
-		return "lbf"
-	}
-	return "N"
-}
-
 // bars returns the places of the bars on an axis.
 func (b *builder) bars() []float64 {
 	half := b.Design.Bed.Span / 2
@@ -145,12 +130,12 @@ func (b *builder) girthChart() (chart.Chart, string, bool) {
 }
 
 func (b *builder) cordChart() (chart.Chart, string, bool) {
-	x, y := b.along(func(q hung.Station) float64 { return b.pull(q.Tension) })
+	x, y := b.along(func(q hung.Station) float64 { return b.Style.Pull(q.Tension) })
 	most, at := b.Shape.MaxTension()
 	return chart.Chart{
 		ID: "chart-cord", Title: "Tension along the cord",
 		Desc: fmt.Sprintf("Tension of one side's cord over the bed. Largest %s, at %s from mid-bay; least near the middle, %s.", b.force(most), b.round(at), b.force(b.Shape.At(b.Shape.DepthX).Tension)),
-		X:    b.stationAxis(), Y: "tension, " + b.pullUnit(), At: b.bars(), FromZero: true,
+		X:    b.stationAxis(), Y: "tension, " + b.Style.ForceUnit(), At: b.bars(), FromZero: true,
 		Lines: []chart.Line{{Name: "one side's cord", X: x, Y: y, Ink: picture.First}},
 	}, "Tension along one side's cord, over tails and bay.", true
 }
@@ -161,7 +146,7 @@ func (b *builder) clothChart() (chart.Chart, string, bool) {
 	if b.Style.Inches {
 		per, unit = quantity.Inch, "lbf/in"
 	}
-	x, y := b.along(func(q hung.Station) float64 { return b.pull(q.Cloth) * per })
+	x, y := b.along(func(q hung.Station) float64 { return b.Style.Pull(q.Cloth) * per })
 	return chart.Chart{
 		ID: "chart-cloth", Title: "Tension of the cloth across the bed",
 		Desc: fmt.Sprintf("Tension of the cloth across the bed per length along it; largest %s %s.", decimals(extreme(y), 1), unit),
@@ -230,8 +215,8 @@ type swept struct {
 
 // sweep solves the shape again with the control a part more or less.
 func (b *builder) sweep() swept {
-	names := [4]string{"side depth, " + b.unit(), "head hang angle, °", "foot hang angle, °", "thrust of one side, " + b.pullUnit()}
-	scale := [4]func(float64) float64{b.axis, toDegrees, toDegrees, b.pull}
+	names := [4]string{"side depth, " + b.unit(), "head hang angle, °", "foot hang angle, °", "thrust of one side, " + b.Style.ForceUnit()}
+	scale := [4]func(float64) float64{b.axis, toDegrees, toDegrees, b.Style.Pull}
 	c := b.Shape.Problem.Bed.Control
 	out := swept{name: names[c], own: scale[c](b.Shape.Problem.Bed.ControlValue)}
 	for _, part := range []float64{0.8, 0.85, 0.9, 0.95, 1, 1.05, 1.1, 1.15, 1.2} {
@@ -275,13 +260,13 @@ func (b *builder) forceChart(w swept) (chart.Chart, string, bool) {
 	}
 	var cord, bar []float64
 	for i := range shapes {
-		cord = append(cord, b.pull(first(shapes[i].MaxTension())))
-		bar = append(bar, b.pull(max(shapes[i].Ends[hung.Head].BarCompression, shapes[i].Ends[hung.Foot].BarCompression)))
+		cord = append(cord, b.Style.Pull(first(shapes[i].MaxTension())))
+		bar = append(bar, b.Style.Pull(max(shapes[i].Ends[hung.Head].BarCompression, shapes[i].Ends[hung.Foot].BarCompression)))
 	}
 	return chart.Chart{
 		ID: "chart-forces", Title: "Forces against the " + name,
-		Desc: fmt.Sprintf("Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord from %s to %s %s, bar from %s to %s.", name, decimals(cord[0], 0), decimals(cord[len(cord)-1], 0), b.pullUnit(), decimals(bar[0], 0), decimals(bar[len(bar)-1], 0)),
-		X:    name, Y: "force, " + b.pullUnit(), At: []float64{w.own}, FromZero: true,
+		Desc: fmt.Sprintf("Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord from %s to %s %s, bar from %s to %s.", name, decimals(cord[0], 0), decimals(cord[len(cord)-1], 0), b.Style.ForceUnit(), decimals(bar[0], 0), decimals(bar[len(bar)-1], 0)),
+		X:    name, Y: "force, " + b.Style.ForceUnit(), At: []float64{w.own}, FromZero: true,
 		Lines: []chart.Line{{Name: "largest cord tension", X: x, Y: cord, Ink: picture.First}, {Name: "bar thrust", X: x, Y: bar, Ink: picture.Second, Dashed: true}},
 	}, "Sensitivity: forces if the control of the shape were a fifth less or more. The upright line is this design.", true
 }

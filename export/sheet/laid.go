@@ -38,7 +38,11 @@ const unlaid = "The pieces are not laid yet."
 
 // layPicture draws one roll or sheet.
 func (b *builder) layPicture(i int, l Lay) picture.Picture {
-	const left, right, below, above = 15.0, 6.0, 11.0, 3.0
+	const left, right, above = 15.0, 6.0, 3.0
+	kept, below := keptIn(l), 11.0
+	if len(kept) > 0 {
+		below += 4 // room for the legend
+	}
 	tallest := 96.0 // two template sheets on a printed page
 	if l.Roll {
 		tallest = 130
@@ -50,24 +54,20 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 	for _, it := range l.Items {
 		p.Area(picture.Cloth, v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))...)
 	}
-	ring := func(box geom.Box, ink picture.Ink, width float64) {
-		p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(box.Ring()))}, Closed: true, Stroke: ink, Width: width})
-	}
-	ring(edge, picture.Quiet, picture.Medium)
-	for _, f := range l.Flaws {
-		ring(f, picture.Inside, picture.Thin)
-		p.Line(picture.Inside, picture.Thin, v.At(f.Min), v.At(f.Max))
-	}
-	for _, o := range l.Offcuts {
-		p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(o.Ring()))}, Closed: true, Stroke: picture.Ghost, Width: picture.Thin, Dash: []float64{1.6, 1}})
-		p.WriteFree(picture.Text{Text: "offcut", Size: picture.Small, Anchor: outline.Centre, Ink: picture.Quiet}, v.At(o.Center()))
+	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(edge.Ring()))}, Closed: true, Stroke: picture.Quiet, Width: picture.Medium})
+	for _, a := range kept {
+		drawKept(&p, v.Line(geom.Polyline(a.Outline)))
 	}
 	for n, it := range l.Items {
 		b.layItem(&p, v, it, n+1)
 	}
-	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), 4, b.round(l.Width))
+	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, b.round(l.Width))
 	p.Upright(v.At(geom.Pt(0, 0)), v.At(geom.Pt(0, l.Height)), v.Shift.X-6, b.round(l.Height))
+	legend(&p, kept)
 	p.Desc = fmt.Sprintf("%d parts on %s by %s, %s of it used.", len(l.Items), b.round(l.Width), b.round(l.Height), percent(l.Use))
+	if words := keptWords(kept); words != "" {
+		p.Desc += " Hatched, and kept clear: " + words + "."
+	}
 	if l.Roll {
 		p.Desc += " The roll runs from left to right; the table below says where each lies."
 	}
@@ -82,39 +82,48 @@ func (b *builder) layItem(p *picture.Picture, v picture.View, it export.Item, n 
 		lines = append(lines, v.Line(geom.Polyline(h.Moved(it.Motion))))
 	}
 	p.Items = append(p.Items, picture.Path{Lines: lines, Closed: true, Stroke: picture.Cut, Width: picture.Thin})
-	at := v.At(inner(cut))
-	box := cut.Bounds()
-	room := box.Width() * v.Scale
 	name := fmt.Sprintf("%d %s", n, it.Piece.ID)
 	t := picture.Text{Text: name, Size: picture.Small, Anchor: outline.Centre, Ink: picture.Main}
-	if picture.Width(name, picture.Small, false) > room {
-		if box.Height()*v.Scale > picture.Width(name, picture.Small, false) {
-			t.Turn = math.Pi / 2
+	at, long := inner(cut)
+	room := long * v.Scale
+	if need := picture.Width(name, picture.Small, false) + 1; room < need {
+		if up, high := inner(upended(cut)); high*v.Scale >= need {
+			t.Turn, at = math.Pi/2, geom.Pt(up.Y, up.X)
 		} else {
 			t.Text = fmt.Sprint(n)
 		}
 	}
-	if !p.WriteFree(t, at, at.Plus(geom.Pt(0, 3.4)), at.Minus(geom.Pt(0, 3.4)), at.Plus(geom.Pt(room/4, 0)), at.Minus(geom.Pt(room/4, 0))) {
+	c := v.At(at)
+	if !p.WriteFree(t, c, c.Plus(geom.Pt(0, 3.4)), c.Minus(geom.Pt(0, 3.4)), c.Plus(geom.Pt(room/4, 0)), c.Minus(geom.Pt(room/4, 0))) {
 		t.Text = fmt.Sprint(n)
-		p.WriteFree(t, at, at.Plus(geom.Pt(3, 0)), at.Minus(geom.Pt(3, 0)), at.Plus(geom.Pt(room/3, 0)), at.Minus(geom.Pt(room/3, 0)))
+		p.WriteFree(t, c, c.Plus(geom.Pt(3, 0)), c.Minus(geom.Pt(3, 0)), c.Plus(geom.Pt(room/3, 0)), c.Minus(geom.Pt(room/3, 0)))
 	}
 }
 
 // inner returns a point well inside an outline: the middle of the longest level
-// stretch inside it at a few heights.
-func inner(r geom.Ring) geom.Point {
+// stretch inside it at a few heights, and how long that is.
+func inner(r geom.Ring) (at geom.Point, long float64) {
 	box := r.Bounds()
-	best, long := box.Center(), 0.0
+	at = box.Center()
 	for _, part := range []float64{0.5, 0.35, 0.65, 0.2, 0.8} {
 		y := box.Min.Y + part*box.Height()
 		xs := crossings(r, y)
 		for i := 1; i < len(xs); i += 2 {
 			if w := xs[i] - xs[i-1]; w > long*1.15 {
-				best, long = geom.Pt((xs[i]+xs[i-1])/2, y), w
+				at, long = geom.Pt((xs[i]+xs[i-1])/2, y), w
 			}
 		}
 	}
-	return best
+	return at, long
+}
+
+// upended returns an outline with its axes changed for each other.
+func upended(r geom.Ring) geom.Ring {
+	out := make(geom.Ring, len(r))
+	for i, p := range r {
+		out[i] = geom.Pt(p.Y, p.X)
+	}
+	return out
 }
 
 // placesTable tells where each piece lies on the roll.

@@ -79,7 +79,7 @@ func (b *builder) marginBlocks() []Block {
 
 // checkRow writes one check.
 func (b *builder) checkRow(k margin.Check, source int) []string {
-	holds, ratio, word := "not known", "–", "met"
+	holds, ratio, word := notGiven, "–", "met"
 	if k.Capacity > 0 {
 		holds, ratio = b.load(k.Capacity, k.Unit), times(k.Ratio)
 		if k.Bound {
@@ -92,7 +92,7 @@ func (b *builder) checkRow(k margin.Check, source int) []string {
 	case k.Unmet():
 		word = "not met"
 	case !k.Met:
-		word = "not known"
+		word = notGiven
 	}
 	name := k.Name
 	if suffix := ", " + k.Case; len(name) > len(suffix) && name[len(name)-len(suffix):] == suffix {

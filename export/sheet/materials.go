@@ -2,10 +2,8 @@ package sheet
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
-	"slingloft/outline/quantity"
 	"slingloft/outline/stock"
 )
 
@@ -30,19 +28,23 @@ func (b *builder) materials() (Section, error) {
 	for _, m := range b.Bill.Masses {
 		value := b.weight(m.Grams)
 		if m.Missing != "" {
-			value = "not known"
+			value = notGiven
 		}
 		mass.Rows = append(mass.Rows, []string{m.Part, value})
 		mass.Strong = append(mass.Strong, false)
 	}
-	mass.Rows = append(mass.Rows, []string{"together, of what is known", b.weight(b.Bill.Total)})
+	total := b.weight(b.Bill.Total)
+	if b.Bill.Total == 0 {
+		total = notGiven
+	}
+	mass.Rows = append(mass.Rows, []string{"together, of what is known", total})
 	mass.Strong = append(mass.Strong, true)
 	s.Blocks = append(s.Blocks, t, mass)
 	if len(b.Bill.Bars) > 0 {
 		s.Blocks = append(s.Blocks, b.barsList())
 	}
 	if len(b.Bill.Open) > 0 {
-		s.Blocks = append(s.Blocks, Para("Not known: "+strings.Join(b.Bill.Open, "; ")+"."))
+		s.Blocks = append(s.Blocks, Para("Not given: "+strings.Join(b.Bill.Open, "; ")+"."))
 	}
 	return s, nil
 }
@@ -52,11 +54,7 @@ func (b *builder) amount(r stock.Row) string {
 	if r.Unit != "m" {
 		return fmt.Sprintf("%s × ", decimals(r.Quantity, 0)) + r.Unit
 	}
-	if b.Style.Inches {
-		const yard = 36 * quantity.Inch / 1000
-		return decimals(r.Quantity/yard, 2) + " yd"
-	}
-	return decimals(r.Quantity, 2) + " m"
+	return b.Style.Metres(r.Quantity) + " " + b.Style.RunUnit()
 }
 
 // barsList says how the bars come out of their stock lengths.
@@ -73,18 +71,15 @@ func (b *builder) barsList() List {
 }
 
 // weight writes a mass given in grams.
-func (b *builder) weight(g float64) string {
-	if b.Style.Inches {
-		const ounce = quantity.Pound * 1000 / 16
-		return decimals(g/ounce, 1) + " oz"
-	}
-	return decimals(math.Round(g), 0) + " g"
-}
+func (b *builder) weight(g float64) string { return b.Style.Weight(g) + " " + b.Style.WeightUnit() }
 
-// price leaves out what is not known.
+// notGiven stands where a figure would need a value that the design does not have.
+const notGiven = "not given"
+
+// price writes a cost, if it is known.
 func price(v float64) string {
 	if v <= 0 {
-		return "–"
+		return notGiven
 	}
 	return decimals(v, 2)
 }

@@ -71,7 +71,7 @@ func (b *builder) load(v float64, unit string) string {
 	if unit == "N" {
 		return b.force(v)
 	}
-	return b.perWidth(v)
+	return b.Style.PerWidth(v)
 }
 
 // result is the first section: failed margins and cautions before anything else,
@@ -148,7 +148,11 @@ func (b *builder) summary() Table {
 	add("tails past the bars, head and foot", b.round(bed.HeadTail)+" and "+b.round(bed.FootTail))
 	add("overall length, hook to hook", b.round(sh.Ends[hung.Foot].ApexX-sh.Ends[hung.Head].ApexX))
 	add("hang angles, head and foot", degrees(atan(sh.Ends[hung.Head].Slope))+" and "+degrees(atan(sh.Ends[hung.Foot].Slope)))
-	add("head hook above the foot hook, hooks straight at the apexes", b.round(sh.Offset))
+	high, low, by := hung.Head, hung.Foot, sh.Offset
+	if by < 0 {
+		high, low, by = low, high, -by
+	}
+	add(fmt.Sprintf("%s hook above the %s hook, hooks straight at the apexes", high, low), b.round(by))
 	add("largest cord tension", b.force(first(sh.MaxTension())))
 	add("ends", capKind(b.Design.Cap.Kind))
 	cut := "shaped on a net of threads that do not stretch"
@@ -157,9 +161,6 @@ func (b *builder) summary() Table {
 	}
 	add("cut of the body", cut)
 	add("load", b.loadWords())
-	for _, f := range b.Fit {
-		add(f.Name, f.Value)
-	}
 	return t
 }
 

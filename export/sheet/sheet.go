@@ -44,7 +44,6 @@ type Data struct {
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report
-	Fit      []Fact   // what the sleeper, or another one, would find in it
 	Warnings []string // what a maker would not expect, one line each
 	Cautions []string
 }
@@ -56,9 +55,14 @@ type Lay struct {
 	Width, Height float64 // of the stock shown, mm: along x and y
 	Use           float64 // part of the stock that is used
 	Items         []export.Item
-	Flaws         []geom.Box
-	Offcuts       []geom.Box // worth keeping
-	Roll          bool       // an open length: Width is what is cut off the roll
+	Kept          []Kept
+	Roll          bool // an open length: Width is what is cut off the roll
+}
+
+// Kept is an area of the stock that no piece may touch.
+type Kept struct {
+	Flaw    bool // of the cloth; else a keep-out of the maker's own
+	Outline geom.Ring
 }
 
 // Curve is a curve that is marked by hand.

@@ -10,9 +10,6 @@ import (
 	"slingloft/outline/quantity"
 )
 
-// newtonPerLbf is the pound-force in N.
-const newtonPerLbf = quantity.Pound * quantity.Gravity
-
 // long writes a length with its unit, to the style's finest step: for cutting and
 // marking.
 func (b *builder) long(mm float64) string { return b.Style.Length(mm) }
@@ -44,20 +41,7 @@ func (b *builder) unitWord() string {
 	return "mm"
 }
 
-func (b *builder) force(n float64) string {
-	if b.Style.Inches {
-		return quantity.Decimal(n/newtonPerLbf, 0) + " lbf"
-	}
-	return quantity.Decimal(n, 0) + " N"
-}
-
-// perWidth writes a force per width.
-func (b *builder) perWidth(nmm float64) string {
-	if b.Style.Inches {
-		return quantity.Decimal(nmm/newtonPerLbf*quantity.Inch, 2) + " lbf/in"
-	}
-	return quantity.Decimal(nmm, 2) + " N/mm"
-}
+func (b *builder) force(n float64) string { return b.Style.Force(n) }
 
 func (b *builder) mass(kg float64) string {
 	if b.Style.Inches {

@@ -9,11 +9,14 @@ import "math"
 func (s Style) Force(n float64) string { return s.ForceFigure(n) + " " + s.ForceUnit() }
 
 // ForceFigure returns a force in N without its unit.
-func (s Style) ForceFigure(n float64) string {
+func (s Style) ForceFigure(n float64) string { return Decimal(s.Pull(n), 0) }
+
+// Pull returns a force in N as a number in [Style.ForceUnit].
+func (s Style) Pull(n float64) float64 {
 	if s.Inches {
-		return Decimal(n/poundForce, 0)
+		return n / poundForce
 	}
-	return Decimal(n, 0)
+	return n
 }
 
 // ForceUnit returns the unit of forces.

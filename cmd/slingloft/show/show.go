@@ -8,7 +8,6 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet"
-	"slingloft/nest"
 	"slingloft/outline"
 	"slingloft/outline/margin"
 )
@@ -59,7 +58,7 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 	c, s := p.Design.Cloth, p.Design.Sheet
 	out := []sheet.Lay{{
 		Name: "Cloth lay", Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
-		Items: placed(p.Sewn.Pieces, l.Cloth, 0), Flaws: c.Flaws, Roll: true,
+		Items: work.Placed(p.Sewn.Pieces, l.Cloth, 0), Kept: keptOf(p, outline.Cloth), Roll: true,
 	}}
 	if len(l.Boards.Placements) == 0 {
 		return out
@@ -68,8 +67,9 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 	if err != nil {
 		return out
 	}
+	kept := keptOf(p, outline.Board)
 	for n := range l.Boards.Beds {
-		items := placed(p.Templates, l.Boards, n)
+		items := work.Placed(p.Templates, l.Boards, n)
 		area := 0.0
 		for i := range items {
 			items[i].Motion.Shift = items[i].Motion.Shift.Plus(frame.Lay.Min)
@@ -77,19 +77,23 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 		}
 		out = append(out, sheet.Lay{
 			Name: fmt.Sprintf("Template sheet %d of %d", n+1, l.Boards.Beds), Material: s.Name,
-			Width: s.Width, Height: s.Height, Use: area / (s.Width * s.Height), Items: items,
+			Width: s.Width, Height: s.Height, Use: area / (s.Width * s.Height), Items: items, Kept: kept,
 		})
 	}
 	return out
 }
 
-// placed returns the pieces on one bed.
-func placed(pieces []outline.Piece, l nest.Lay, bed int) []export.Item {
-	var out []export.Item
-	for _, q := range l.Placements {
-		if q.Bed == bed {
-			out = append(out, export.Item{Piece: pieces[q.Item], Copy: q.Copy + 1, Motion: q.Motion})
+// keptOf returns what of a stock no piece may touch: flaws of the cloth, and the
+// maker's own keep-outs.
+func keptOf(p *work.Plan, stock outline.Stock) []sheet.Kept {
+	var out []sheet.Kept
+	if stock == outline.Cloth {
+		for _, f := range p.Design.Cloth.Flaws {
+			out = append(out, sheet.Kept{Flaw: true, Outline: f.Ring()})
 		}
+	}
+	for _, r := range p.Kept(stock) {
+		out = append(out, sheet.Kept{Outline: r})
 	}
 	return out
 }

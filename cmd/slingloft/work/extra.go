@@ -122,6 +122,15 @@ func (p *Plan) blocked(stock outline.Stock, lay geom.Point, boxes []geom.Box) []
 	return out
 }
 
+// Kept returns the outlines of the maker's own keep-outs on a stock, from its corner.
+func (p *Plan) Kept(stock outline.Stock) []geom.Ring {
+	var out []geom.Ring
+	for _, k := range p.keepOuts[stock] {
+		out = append(out, k.shape.Outline.Moved(geom.Motion{Shift: k.at}))
+	}
+	return out
+}
+
 // keepOutLines draws the areas that are kept clear as far as they lie in the lay.
 func (p *Plan) keepOutLines(stock outline.Stock, lay geom.Point, room geom.Box) []outline.Line {
 	var out []outline.Line

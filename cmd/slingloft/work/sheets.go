@@ -36,7 +36,7 @@ func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 	s := export.Sheet{
 		Name: "cloth-lay", Title: "Cloth lay",
 		Frame: export.Around(l.Length, c.Width, scale),
-		Items: placed(p.cloth(), l, 0), Edge: true,
+		Items: Placed(p.cloth(), l, 0), Edge: true,
 		Block: p.block(c.Name, 1, 1),
 		Lines: p.keepOutLines(outline.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
 	}
@@ -64,7 +64,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, err
 	block.Scale = scale
 	return export.Compose(export.Sheet{
 		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
-		Frame: frame, Items: placed(p.boards(), l, n), Block: block,
+		Frame: frame, Items: Placed(p.boards(), l, n), Block: block,
 		Lines: p.keepOutLines(outline.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
 }
@@ -74,8 +74,8 @@ func (p *Plan) block(material string, sheet, sheets int) export.Block {
 	return export.Block{Design: p.Design.Name, Sheet: sheet, Sheets: sheets, Material: material, Digest: p.Digest}
 }
 
-// placed returns the pieces that lie on one bed where the lay put them.
-func placed(pieces []outline.Piece, l nest.Lay, bed int) []export.Item {
+// Placed returns the pieces that lie on one bed where the lay put them.
+func Placed(pieces []outline.Piece, l nest.Lay, bed int) []export.Item {
 	var out []export.Item
 	for _, q := range l.Placements {
 		if q.Bed == bed {

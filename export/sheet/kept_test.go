@@ -1,0 +1,76 @@
+package sheet
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"slingloft/outline/geom"
+	"slingloft/outline/stock"
+)
+
+func TestWithin(t *testing.T) {
+	square := func(x, y, side float64) geom.Ring {
+		return geom.BoxOf(geom.Pt(x, y), geom.Pt(x+side, y+side)).Ring()
+	}
+	for _, row := range []struct {
+		what string
+		ring geom.Ring
+		area float64
+	}{
+		{"inside", square(10, 10, 20), 400},
+		{"over an edge", square(90, 10, 20), 200},
+		{"over a corner", square(-10, -10, 20), 100},
+		{"larger than the stock", square(-10, -10, 200), 100 * 50},
+		{"past the end", square(100.5, 0, 20), 0},
+	} {
+		got := within(row.ring, 100, 50)
+		if a := math.Abs(got.Area()); math.Abs(a-row.area) > 1e-9 {
+			t.Errorf("%s: area %g, want %g", row.what, a, row.area)
+		}
+	}
+}
+
+// What is kept clear and lies on the drawn stock is hatched, and the legend counts it.
+func TestKeptIsDrawn(t *testing.T) {
+	b := hungUp(t)
+	l := Lay{Name: "Cloth lay", Width: 2000, Height: 1500, Roll: true, Kept: []Kept{
+		{Flaw: true, Outline: geom.BoxOf(geom.Pt(100, 100), geom.Pt(200, 150)).Ring()},
+		{Flaw: true, Outline: geom.BoxOf(geom.Pt(2500, 100), geom.Pt(2600, 150)).Ring()},
+		{Outline: geom.BoxOf(geom.Pt(1900, 900), geom.Pt(2100, 1000)).Ring()},
+	}}
+	p := b.layPicture(0, l)
+	if want := "kept clear: 1 flaw of the cloth and 1 keep-out."; !strings.Contains(p.Desc, want) {
+		t.Errorf("no %q in %q", want, p.Desc)
+	}
+	l.Kept = nil
+	if q := b.layPicture(0, l); strings.Contains(q.Desc, "kept clear") || len(q.Items) >= len(p.Items) {
+		t.Errorf("%d items with nothing kept clear, %d with it: %q", len(q.Items), len(p.Items), q.Desc)
+	}
+}
+
+// What cannot be known is not told as nothing.
+func TestNotGiven(t *testing.T) {
+	b := hungUp(t)
+	b.Bill = &stock.Bill{
+		Rows:   []stock.Row{{Kind: "cloth", Name: "any", Quantity: 2.5, Unit: "m"}},
+		Masses: []stock.Mass{{Part: "cloth", Missing: "cloth.areal_density"}},
+	}
+	s, err := b.materials()
+	if err != nil {
+		t.Fatal(err)
+	}
+	given := 0
+	for _, block := range s.Blocks {
+		table, ok := block.(Table)
+		for _, row := range table.Rows {
+			given++
+			if last := row[len(row)-1]; ok && last != notGiven {
+				t.Errorf("%q: %q, want %q", row[0], last, notGiven)
+			}
+		}
+	}
+	if given != 4 {
+		t.Errorf("%d rows, want 4", given)
+	}
+}
