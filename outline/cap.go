@@ -20,6 +20,9 @@ func (m *maker) cap(e hung.End) error {
 	if err != nil {
 		return err
 	}
+	if err := m.hollowFits(seam); err != nil {
+		return err
+	}
 	top := m.capTop(seam)
 	round, inside := seam, 1.0 // counter-clockwise, and the side of the seam the cap lies on
 	if e == hung.Foot {
@@ -76,6 +79,30 @@ func (m *maker) capSeam(e hung.End) (geom.Polyline, error) {
 		seam = append(seam, geom.Pt(out*p.X, p.Y))
 	}
 	return seam, nil
+}
+
+// capRoom is the least of a cap that is left above the seam under its top edge, mm:
+// own choice, so that hem and template have a place.
+const capRoom = 25
+
+// hollowFits refuses a top edge that dips down to the seam: in the middle, or near
+// the corners, where the wall runs flatter than the hollow.
+func (m *maker) hollowFits(seam geom.Polyline) error {
+	right, left := seam[0], seam[len(seam)-1]
+	most := math.Inf(1)
+	for _, p := range seam[1 : len(seam)-1] {
+		t := (p.X - left.X) / (right.X - left.X)
+		part := 4 * t * (1 - t)
+		if part < 0.02 { // at a corner edge and seam meet anyway
+			continue
+		}
+		// The room falls off to nothing at the corners, as the hollow does.
+		most = min(most, (left.Towards(right, t).Y-p.Y)/part-capRoom)
+	}
+	if m.d.Cap.Hollow > max(most, 0) {
+		return &hung.Impossible{Key: "cap.hollow", Reason: "the top edge of a cap would dip to its seam", Bound: "at most", Limit: max(most, 0)}
+	}
+	return nil
 }
 
 // capTop returns the top edge from the left corner back to the right one:

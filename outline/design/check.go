@@ -1,6 +1,7 @@
 package design
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -40,7 +41,7 @@ func (r *reader) show(key string, mm float64) string {
 // what else would.
 func (r *reader) wants(key, found string, b Bound, and string) {
 	r.bad[key] = true
-	r.faults = append(r.faults, r.source.Bounded(key, found, b, and))
+	r.faults = append(r.faults, r.source.Bounded(found, b, and))
 }
 
 // atLeast and atMost say which lengths would do.
@@ -57,10 +58,12 @@ func (r *reader) above(key string, mm float64) Bound { return r.atLeast(key, mm+
 
 func (r *reader) below(key string, mm float64) Bound { return r.atMost(key, mm-beside(mm)) }
 
-// or says which value of another key would do instead.
-func (r *reader) or(key string, mm float64) string {
-	row := r.keys.byKey[key]
-	return ", or a " + row.name() + " of " + r.source.Length(key, mm, quantity.Up)
+// instead says which value of another key would do as well as the fault's own that
+// was noted last.
+func (r *reader) instead(key string, mm float64) {
+	f := &r.faults[len(r.faults)-1]
+	f.Instead = r.source.Least(key, mm)
+	f.Hint += f.Instead.Otherwise()
 }
 
 // tilted returns the cosine of the bottom line's slope. Crown, stature and tails
@@ -82,10 +85,12 @@ func (r *reader) checkSleeper() {
 			r.atLeast("bed.span", b.Span+(s.Stature-room)*r.tilted()), "")
 	case s.Crown < -b.HeadTail:
 		r.wants("sleeper.crown", "the head lies beyond the end of the head tail",
-			r.atLeast("sleeper.crown", -b.HeadTail), r.or("bed.head_tail", -s.Crown))
+			r.atLeast("sleeper.crown", -b.HeadTail), "")
+		r.instead("bed.head_tail", -s.Crown)
 	case s.Crown+s.Stature > foot:
 		r.wants("sleeper.crown", "the feet lie "+r.show("sleeper.crown", s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
-			r.atMost("sleeper.crown", foot-s.Stature), r.or("bed.foot_tail", s.Crown+s.Stature-span))
+			r.atMost("sleeper.crown", foot-s.Stature), "")
+		r.instead("bed.foot_tail", s.Crown+s.Stature-span)
 	}
 }
 
@@ -164,15 +169,20 @@ func (r *reader) sections() []section {
 	return []section{head, foot}
 }
 
-// checkSections looks for a section of tangent, arc and tangent at each bar.
+// checkSections looks for a section of tangent, arc and tangent at each bar. A radius
+// that both bars have is held to the tighter bound.
 func (r *reader) checkSections() {
+	type tight struct {
+		key, found string
+		most       float64
+	}
+	var radii []tight
 	for _, s := range r.sections() {
 		if !r.good(s.bar, s.radius) {
 			continue
 		}
 		if s.r > s.width/2 {
-			r.wants(s.radius, "is more than half the bar, "+r.show(s.radius, s.width/2), r.atMost(s.radius, s.width/2), "")
-			return
+			radii = append(radii, tight{s.radius, "is more than half the bar, " + r.show(s.radius, s.width/2), s.width / 2})
 		}
 		if s.girthValue > 0 && r.good(s.girth) && s.girthValue <= s.width {
 			r.wants(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), r.above(s.girth, s.width), "")
@@ -180,7 +190,14 @@ func (r *reader) checkSections() {
 		// The cord lies outside the round part where y² + (h−R)² > R².
 		least := (s.width*s.width/4 + s.dropValue*s.dropValue) / 2
 		if s.dropValue > 0 && r.good(s.drop) && s.r*s.dropValue >= least {
-			r.wants(s.radius, "reaches the cord at the bar, so that no wall is left", r.below(s.radius, least/s.dropValue), "")
+			most := least / s.dropValue
+			radii = append(radii, tight{s.radius, "reaches the cord at the bar, so that no wall is left", most - beside(most)})
+		}
+	}
+	slices.SortStableFunc(radii, func(a, b tight) int { return cmp.Compare(a.most, b.most) })
+	for _, t := range radii {
+		if r.good(t.key) {
+			r.wants(t.key, t.found, r.atMost(t.key, t.most), "")
 		}
 	}
 }

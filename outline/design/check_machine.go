@@ -78,7 +78,7 @@ func (r *reader) checkDash(key, dash string) {
 		var qe *quantity.Error
 		switch {
 		case errors.As(err, &qe):
-			r.conflict(key, qe.Found, qe.Hint)
+			r.conflict(key, qe.Found, qe.Hint+", as in \"3 mm, 1 mm\"")
 			return
 		case !(q.Value > 0 && q.Value <= maxDash):
 			r.conflict(key, quantity.Quoted(text)+" is no length of a dash", "more than 0 mm and at most 100 mm will do")

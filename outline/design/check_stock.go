@@ -41,7 +41,6 @@ func (r *reader) checkBuries() {
 		if r.good(leg.key) && inLeg+own >= leg.l {
 			r.wants(leg.key, "is too short for its two buries, "+r.show(leg.key, inLeg)+" and "+r.show(leg.key, own),
 				r.above(leg.key, inLeg+own), ", or a shorter splice.bury")
-			return
 		}
 	}
 }
@@ -172,11 +171,12 @@ func (r *reader) checkFlaws() {
 	}
 }
 
-// checkSheet keeps some of the sheet, and parts apart after the cut.
+// checkSheet keeps half of the sheet each way, own choice: in less, templates fall into
+// more parts than anybody joins. And it keeps parts apart after the cut.
 func (r *reader) checkSheet() {
 	s := r.design.Sheet
-	if least := min(s.Width, s.Height); r.good("sheet.margin", "sheet.width", "sheet.height") && 2*s.Margin >= least {
-		r.wants("sheet.margin", "leaves nothing of the sheet", r.below("sheet.margin", least/2), "")
+	if least := min(s.Width, s.Height); r.good("sheet.margin", "sheet.width", "sheet.height") && 4*s.Margin > least {
+		r.wants("sheet.margin", "leaves less than half of the sheet", r.atMost("sheet.margin", least/4), "")
 	}
 	if r.good("sheet.gap", "sheet.kerf") && s.Gap < s.Kerf {
 		r.wants("sheet.gap", "is less than the width of cut, "+r.show("sheet.gap", s.Kerf), r.atLeast("sheet.gap", s.Kerf), "")

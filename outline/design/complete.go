@@ -74,7 +74,7 @@ func (r *reader) line(row row) string {
 	if row.table() == "" {
 		place = "at the top of the file"
 	}
-	return fmt.Sprintf("write %s = %s %s", row.name(), row.example(r.source.imperial()), place)
+	return fmt.Sprintf("write %s = %s %s", row.name(), row.example(r.source.pounds), place)
 }
 
 // alternatives checks the keys that exclude each other.

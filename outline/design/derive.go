@@ -115,7 +115,7 @@ func (r *reader) trial(full string, t Trial) bool {
 	if !r.good(full+".before", full+".after", full+".buried") {
 		return false
 	}
-	most, part := r.keys.byKey["splice.eye_loss"].hi, "in the crossing"
+	most, part := min(r.keys.byKey["splice.eye_loss"].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye)), "in the crossing"
 	if t.Buried > 0 {
 		most, part = r.keys.byKey["splice.contraction"].hi*t.Buried, "to the bury"
 	}

@@ -21,10 +21,12 @@ type Fault struct {
 	Found        string // what was found
 	Hint         string // what would do
 	Bound        Bound  // the value of the key in Hint that would do
+	Instead      Bound  // one of another key that would do as well
 }
 
 // Bound is the least or greatest value of a key that would do. The zero Bound is none.
 type Bound struct {
+	Key   string
 	Value float64 // in the unit that package design keeps the key's value in
 	Least bool    // it or more would do; else it or less
 	Said  string  // as the hint says it
@@ -92,6 +94,17 @@ type Position struct {
 	Line, Column int // from 1
 }
 
+// TOML returns the bound as a value of the key in a design file.
+func (b Bound) TOML() string {
+	if r, ok := allKeys().byKey[unnumbered(b.Key)]; ok {
+		return r.quoted(b.Said)
+	}
+	return b.Said
+}
+
+// Otherwise returns the part of a hint that names b beside the fault's own key.
+func (b Bound) Otherwise() string { return ", or a " + b.Key + " of " + b.Said }
+
 // fault returns a fault at the position.
 func (p Position) fault(file, key, found, hint string) Fault {
 	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: found, Hint: hint}
@@ -100,9 +113,10 @@ func (p Position) fault(file, key, found, hint string) Fault {
 // Source remembers where a design's values were written, so that a fault that
 // only a later stage can find still names its line. The zero Source knows no file.
 type Source struct {
-	file string
-	at   map[string]Position      // of each key's value and each table's header
-	unit map[string]quantity.Unit // in which a quantity was written
+	file   string
+	at     map[string]Position      // of each key's value and each table's header
+	unit   map[string]quantity.Unit // in which a quantity was written
+	pounds bool                     // most of the file is in inches and pounds
 }
 
 // File returns the name of the file.
@@ -133,14 +147,14 @@ func (s Source) Fault(key, found, hint string) Fault {
 	return p.fault(s.file, key, found, hint)
 }
 
-// Bounded returns a fault at the place of the key for which a value would do, and
-// any beyond it; after the value, and, follows what else there is to say.
-func (s Source) Bounded(key, found string, b Bound, and string) Fault {
+// Bounded returns a fault at the place of the key of which a value would do, and
+// any beyond it; and is what else there is to say.
+func (s Source) Bounded(found string, b Bound, and string) Fault {
 	way := " or less will do"
 	if b.Least {
 		way = " or more will do"
 	}
-	f := s.Fault(key, found, b.Said+way+and)
+	f := s.Fault(b.Key, found, b.Said+way+and)
 	f.Bound = b
 	return f
 }
@@ -148,12 +162,12 @@ func (s Source) Bounded(key, found string, b Bound, and string) Fault {
 // Least and Most return a value of a key, in the unit that it is kept in, as one
 // that would do together with all beyond it.
 func (s Source) Least(key string, v float64) Bound {
-	return Bound{v, true, s.Value(key, v, quantity.Up)}
+	return Bound{key, v, true, s.Value(key, v, quantity.Up)}
 }
 
 // Most is [Source.Least] for a greatest value.
 func (s Source) Most(key string, v float64) Bound {
-	return Bound{v, false, s.Value(key, v, quantity.Down)}
+	return Bound{key, v, false, s.Value(key, v, quantity.Down)}
 }
 
 // Quantity returns a value as the maker would write it for the key: in the unit that
@@ -162,7 +176,7 @@ func (s Source) Most(key string, v float64) Bound {
 func (s Source) Quantity(key string, d quantity.Dimension, v float64, r quantity.Rounding) string {
 	u := s.unit[key]
 	if u.Symbol == "" || u.Dimension != d {
-		u = d.Unit(s.imperial())
+		u = d.Unit(s.pounds)
 	}
 	if u.Factor == quantity.Inch && d == quantity.Length && math.Abs(v) >= quantity.Inch {
 		return quantity.Style{Inches: true}.Length(toSixteenth(v, r))
@@ -201,20 +215,6 @@ func unnumbered(key string) string {
 		return key
 	}
 	return before + after
-}
-
-// imperial reports whether the file is written in inches and pounds for the most part.
-func (s Source) imperial() bool {
-	balance := 0
-	for _, u := range s.unit {
-		switch {
-		case u.Imperial:
-			balance++
-		case u.Dimension == quantity.Length:
-			balance--
-		}
-	}
-	return balance > 0
 }
 
 // Length returns a length in mm as the maker would write it for the key, rounded

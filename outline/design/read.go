@@ -87,6 +87,7 @@ func Read(name string, data []byte) (Design, Source, error) {
 	for key := range b.broken {
 		r.bad[key] = true
 	}
+	r.source.pounds = b.root.balance() > 0
 	r.design = Defaults()
 	r.table("", b.root)
 	r.missingTables()
@@ -249,7 +250,7 @@ func (r *reader) key(row row, e *entry) {
 // its index where it belongs to a list.
 func (r *reader) store(row row, full string, n node) {
 	r.source.at[full] = n.at
-	v, u, p := row.value(n)
+	v, u, p := row.value(n, r.source.pounds)
 	if p != nil {
 		r.bad[full] = true
 		r.fault(n.at, full, p.found, p.hint)

@@ -120,8 +120,8 @@ func TestNearest(t *testing.T) {
 		{strings.Repeat("span", 100), ""},
 	}
 	for _, tc := range tests {
-		if got := nearest(tc.word, words); got != tc.want {
-			t.Errorf("nearest(%q) = %q, want %q", tc.word, got, tc.want)
+		if got := Nearest(tc.word, words); got != tc.want {
+			t.Errorf("Nearest(%q) = %q, want %q", tc.word, got, tc.want)
 		}
 	}
 }

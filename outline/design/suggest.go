@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// nearest returns the word that is likeliest meant by the misspelt one, or "".
-func nearest(word string, words []string) string {
+// Nearest returns the word that is likeliest meant by the misspelt one, or "".
+func Nearest(word string, words []string) string {
 	const longest = 40 // of a word worth comparing
 	if len(word) > longest {
 		return ""
@@ -56,7 +56,7 @@ func (s keys) suggest(table, name string) (hint string, meant []string) {
 			owners[w] = append(owners[w], r.name())
 		}
 	}
-	near := nearest(name, known)
+	near := Nearest(name, known)
 	if own := owners[strings.ToLower(name)]; len(own) > 0 {
 		near = strings.ToLower(name)
 	}
@@ -84,7 +84,7 @@ func (s keys) suggest(table, name string) (hint string, meant []string) {
 // suggestTable says what to write instead of the unknown table name, and which
 // table was probably meant.
 func (s keys) suggestTable(name string) (hint, meant string) {
-	near := nearest(name, s.tables)
+	near := Nearest(name, s.tables)
 	last := name[strings.LastIndexByte(name, '.')+1:]
 	for _, t := range s.tables {
 		if near == "" && strings.EqualFold(strings.TrimSuffix(last, "s"), t[strings.LastIndexByte(t, '.')+1:]) {

@@ -7,6 +7,8 @@ import (
 
 	"github.com/pelletier/go-toml/v2"
 	"github.com/pelletier/go-toml/v2/unstable"
+
+	"slingloft/outline/quantity"
 )
 
 // The tree is a TOML document with the position of everything in it. It is built
@@ -50,6 +52,45 @@ func (t *table) add(e *entry) {
 	}
 	t.index[e.name] = e
 	t.entries = append(t.entries, e)
+}
+
+// balance returns how many more quantities of a table, and of those in it, are
+// written in inches and pounds than there are lengths in millimetres.
+func (t *table) balance() int {
+	sum := 0
+	for _, e := range t.entries {
+		switch {
+		case e.table != nil:
+			sum += e.table.balance()
+		case e.value != nil:
+			sum += e.value.balance()
+		}
+		for _, one := range e.list {
+			sum += one.balance()
+		}
+	}
+	return sum
+}
+
+func (n *node) balance() int {
+	sum := 0
+	for i := range n.items {
+		sum += n.items[i].balance()
+	}
+	if n.table != nil {
+		sum += n.table.balance()
+	}
+	if n.kind != unstable.String {
+		return sum
+	}
+	switch q, err := quantity.Parse(n.text); {
+	case err != nil:
+	case q.Unit.Imperial:
+		sum++
+	case q.Unit.Dimension == quantity.Length:
+		sum--
+	}
+	return sum
 }
 
 // builder builds the tree of one document.

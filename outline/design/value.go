@@ -18,11 +18,12 @@ import (
 type problem struct{ found, hint string }
 
 // value returns what the node means for the row, as the type that the row
-// stores, and the unit that it was written in.
-func (r row) value(n node) (any, quantity.Unit, *problem) {
+// stores, and the unit that it was written in; pounds says that most of the file is
+// in inches and pounds.
+func (r row) value(n node, pounds bool) (any, quantity.Unit, *problem) {
 	switch r.form {
 	case measured:
-		return r.measured(n)
+		return r.measured(n, pounds)
 	case ratio, amount:
 		return r.number(n)
 	case whole:
@@ -43,10 +44,10 @@ func (r row) value(n node) (any, quantity.Unit, *problem) {
 }
 
 // measured reads a quantity.
-func (r row) measured(n node) (any, quantity.Unit, *problem) {
+func (r row) measured(n node, pounds bool) (any, quantity.Unit, *problem) {
 	none := quantity.Unit{}
 	if n.kind == unstable.Integer || n.kind == unstable.Float {
-		return nil, none, r.bare(n.text)
+		return nil, none, r.bare(n.text, pounds)
 	}
 	if n.kind != unstable.String {
 		return nil, none, r.wrongType(n)
@@ -54,8 +55,8 @@ func (r row) measured(n node) (any, quantity.Unit, *problem) {
 	q, err := quantity.As(n.text, r.dim)
 	var qe *quantity.Error
 	if errors.As(err, &qe) {
-		if _, isNumber := plain(strings.TrimSpace(n.text)); isNumber {
-			return nil, none, r.bare(strings.TrimSpace(n.text))
+		if bare, err := quantity.Parse(n.text); err == nil && bare.Unit.Symbol == "" {
+			return nil, none, r.bare(strings.TrimSpace(n.text), pounds)
 		}
 		return nil, none, &problem{qe.Found, qe.Hint}
 	}
@@ -63,26 +64,44 @@ func (r row) measured(n node) (any, quantity.Unit, *problem) {
 	return v, q.Unit, p
 }
 
+// Measure reads the value of a key of the design that is a quantity, as its file would
+// be read; pounds says that inches and pounds are likelier meant. What is wrong comes
+// back as a [quantity.Error].
+func Measure(key, text string, pounds bool) (quantity.Quantity, error) {
+	r := allKeys().byKey[key]
+	v, u, p := r.measured(node{kind: unstable.String, text: text}, pounds)
+	if p != nil {
+		return quantity.Quantity{}, &quantity.Error{Found: p.found, Hint: p.hint}
+	}
+	return quantity.Quantity{Value: v.(float64), Unit: u}, nil
+}
+
 // bare says what to write for a number without unit: the first unit of the row's
-// dimension with which it lies in range.
-func (r row) bare(number string) *problem {
-	p := &problem{number + " has no unit", "write " + r.example(false)}
-	v, ok := plain(number)
+// dimension with which it lies in range, those of the file's system first.
+func (r row) bare(number string, pounds bool) *problem {
 	number = strings.ReplaceAll(number, "_", "")
-	if !ok {
+	p := &problem{number + " has no unit", "write " + r.example(pounds)}
+	q, err := quantity.Parse(number)
+	if err != nil {
 		p.found = quantity.Quoted(number) + " is not a finite number"
 		return p
 	}
-	for _, u := range r.dim.Units() {
-		if r.holds(v * u.Factor) {
-			p.hint = fmt.Sprintf("write %q", number+" "+u.Symbol)
-			if other := r.dim.Unit(!u.Imperial); other.Symbol != u.Symbol && r.holds(v*other.Factor) {
-				p.hint += fmt.Sprintf(" or %q", number+" "+other.Symbol)
+	fits := func(imperial bool) string {
+		for _, u := range r.dim.Units() {
+			if u.Imperial == imperial && r.holds(q.Value*u.Factor) {
+				return strconv.Quote(number + " " + u.Symbol)
 			}
-			return p
 		}
+		return ""
 	}
-	p.hint += fmt.Sprintf(" or the like: %s will do", r.limits(false))
+	switch first, other := fits(pounds), fits(!pounds); {
+	case first == "" && other == "":
+		p.hint += fmt.Sprintf(" or the like: %s will do", r.limits(pounds))
+	case first == "" || other == "":
+		p.hint = "write " + first + other
+	default:
+		p.hint = "write " + first + " or " + other
+	}
 	return p
 }
 
@@ -194,7 +213,7 @@ func (r row) choice(n node) (any, *problem) {
 		}
 	}
 	p := &problem{quantity.Quoted(n.text) + " is not known", "one of " + r.limits(false) + " will do"}
-	if near := nearest(n.text, r.choices); near != "" {
+	if near := Nearest(n.text, r.choices); near != "" {
 		p.hint = fmt.Sprintf("write %q; %s", near, p.hint)
 	}
 	return nil, p
@@ -277,6 +296,6 @@ func (r row) parse(written string) (any, *problem) {
 	case names:
 		n.kind = unstable.Array
 	}
-	v, _, p := r.value(n)
+	v, _, p := r.value(n, false)
 	return v, p
 }

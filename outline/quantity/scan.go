@@ -195,7 +195,7 @@ func (s *scanner) unknown() error {
 	for _, u := range catalogue() {
 		for _, name := range u.spellings() {
 			if strings.EqualFold(name, word) {
-				return fault(s.text, "has the unknown unit "+Quoted(word), "write "+strconv.Quote(name))
+				return s.misspelt(word, name)
 			}
 		}
 	}
@@ -208,9 +208,15 @@ func (s *scanner) unknown() error {
 	known := map[string]string{"gsm": "g/m²", "lb/in": "lbf/in", "kg/m2": "g/m²", "kg/m²": "g/m²",
 		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb", "degrees": "deg", "percent": "%"}
 	if u, ok := known[strings.ToLower(word)]; ok {
-		return fault(s.text, "has the unknown unit "+Quoted(word), "write "+strconv.Quote(u))
+		return s.misspelt(word, u)
 	}
 	return formless(s.text, "has the unknown unit "+Quoted(word))
+}
+
+// misspelt builds the error for a unit that is likely meant as another.
+func (s *scanner) misspelt(word, unit string) error {
+	meant := strings.TrimSpace(strings.TrimSuffix(s.text, s.rest)) + " " + unit + strings.TrimPrefix(s.rest, word)
+	return fault(s.text, "has the unknown unit "+Quoted(word), "write "+Quoted(meant))
 }
 
 // digits takes the leading digits and points.

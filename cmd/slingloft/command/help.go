@@ -50,7 +50,7 @@ func help(args []string, s Streams) error {
 			return err
 		}
 	}
-	return usagef("there is no command %.40q%s; slingloft --help lists them", args[0], meant(args[0], commandNames()))
+	return usagef("there is no command %.40q%s; slingloft --help lists them", args[0], meant(args[0], "", commandNames()))
 }
 
 // help returns a command's own help.
@@ -61,7 +61,8 @@ func (c command) help() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "usage: slingloft %s%s [options]\n\n%s\n", c.name, c.args, strings.TrimSpace(c.long))
 	if flags.HasFlags() {
-		b.WriteString("\noptions:\n" + flags.FlagUsagesWrapped(90))
+		// A switch is given by its name alone.
+		b.WriteString("\noptions:\n" + strings.ReplaceAll(flags.FlagUsagesWrapped(90), "[=true|false]", "             "))
 	}
 	if c.example != "" {
 		b.WriteString("\nexample:\n" + c.example)
@@ -75,36 +76,6 @@ func commandNames() []string {
 		out = append(out, c.name)
 	}
 	return out
-}
-
-// meant returns ", did you mean …?" where one of the names is close to what was
-// written.
-func meant(written string, names []string) string {
-	for _, n := range names {
-		if len(written) > 1 && (strings.HasPrefix(n, written) || strings.HasPrefix(written, n) || oneSlip(written, n)) {
-			return fmt.Sprintf(", did you mean %q?", n)
-		}
-	}
-	return ""
-}
-
-// oneSlip reports whether a and b differ by one letter left out, added or
-// changed.
-func oneSlip(a, b string) bool {
-	if len(a) > len(b) {
-		a, b = b, a
-	}
-	if len(b)-len(a) > 1 {
-		return false
-	}
-	i := 0
-	for i < len(a) && a[i] == b[i] {
-		i++
-	}
-	if len(a) == len(b) {
-		return i == len(a) || a[i+1:] == b[i+1:]
-	}
-	return a[i:] == b[i+1:]
 }
 
 // version returns the module's version as the build recorded it.

@@ -75,7 +75,7 @@ func Run(ctx context.Context, args []string, s Streams) int {
 			say(s.Err, with.text)
 		}
 	default:
-		say(s.Err, err.Error())
+		say(s.Err, worded(err))
 	}
 	return statusOf(err)
 }
@@ -98,7 +98,7 @@ func dispatch(ctx context.Context, args []string, s Streams) error {
 			return c.run(ctx, args[1:], s)
 		}
 	}
-	return usagef("there is no command %.40q%s; slingloft --help lists them", name, meant(name, commandNames()))
+	return usagef("there is no command %.40q%s; slingloft --help lists them", name, meant(name, "", commandNames()))
 }
 
 // run reads a command's flags and runs it.
@@ -113,7 +113,7 @@ func (c command) run(ctx context.Context, args []string, s Streams) error {
 		return nil
 	}
 	if err != nil {
-		return usagef("%s: %v; slingloft %s --help lists the options", c.name, err, c.name)
+		return usagef("%s: %s; slingloft %s --help lists the options", c.name, misused(flags, err), c.name)
 	}
 	if flags.NArg() > c.most {
 		return usagef("%s: %d arguments, at most %d make sense: %s", c.name, flags.NArg(), c.most, strings.Join(flags.Args(), " "))

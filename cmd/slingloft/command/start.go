@@ -32,7 +32,7 @@ func startCommand() command {
 		name: "start", args: " FILE", most: 1,
 		line: "write a commented starter design, or one proposed for a sleeper",
 		long: `Writes a complete design with a comment at every value, ready to be changed. It
-never writes over a file that is there already.
+never writes over a file that is there already; the name - stands for standard output.
 
 With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
 side depth, tails and legs, each with the reason for it and the source of the body
@@ -65,7 +65,7 @@ func start(s Streams, args []string, o startOptions) error {
 	if err != nil {
 		return err
 	}
-	if _, err := os.Lstat(args[0]); err == nil {
+	if _, err := os.Lstat(args[0]); err == nil && args[0] != toOutput {
 		return o.write(s, args[0], "", nil) // says that it is there
 	}
 	p, err := work.Propose(args[0], w)
@@ -75,9 +75,22 @@ func start(s Streams, args []string, o startOptions) error {
 	return o.write(s, args[0], p.Text, &p)
 }
 
+// toOutput is the name of a file that stands for standard output.
+const toOutput = "-"
+
 // write writes a new design file and tells of it and of the proposal in it, if it
 // holds one.
 func (o startOptions) write(s Streams, name, text string, p *work.Proposal) error {
+	if name == toOutput {
+		if o.json {
+			return usagef("start: %s and --json both write to standard output; name a file", toOutput)
+		}
+		if p != nil {
+			reasoning(s.Err, *p)
+		}
+		_, err := io.WriteString(s.Out, text)
+		return err
+	}
 	err := whole.Write(name, whole.Policy{}, func(w io.Writer) error {
 		_, err := io.WriteString(w, text)
 		return err
@@ -130,24 +143,22 @@ func (o startOptions) wish() (work.Wish, error) {
 		return w, usagef("start: --sleeps is back or side, not %.20q", o.lies)
 	}
 	for _, f := range []struct {
-		flag, text, example string
-		dim                 quantity.Dimension
-		must                bool
-		value               *float64
-		as                  *string
+		flag, text, example, key string
+		value                    *float64
+		as                       *string
 	}{
-		{"stature", o.stature, "172 cm", quantity.Length, true, &w.Person.Stature, &w.Stature},
-		{"mass", o.mass, "80 kg", quantity.Mass, true, &w.Person.Mass, &w.Mass},
-		{"shoulders", o.shoulders, "", quantity.Length, false, &w.Person.Shoulders, &w.Shoulders},
-		{"cloth-width", o.clothWidth, "", quantity.Length, false, &width, &w.ClothWidth},
+		{"stature", o.stature, "172 cm", "sleeper.stature", &w.Person.Stature, &w.Stature},
+		{"mass", o.mass, "80 kg", "sleeper.mass", &w.Person.Mass, &w.Mass},
+		{"shoulders", o.shoulders, "", "sleeper.shoulders", &w.Person.Shoulders, &w.Shoulders},
+		{"cloth-width", o.clothWidth, "", "cloth.width", &width, &w.ClothWidth},
 	} {
 		if f.text == "" {
-			if f.must {
+			if f.example != "" {
 				return w, usagef("start: a proposal needs --stature and --mass; add --%s %q", f.flag, f.example)
 			}
 			continue
 		}
-		q, err := quantity.As(f.text, f.dim)
+		q, err := design.Measure(f.key, f.text, w.Inches)
 		if err != nil {
 			return w, usagef("start: --%s: %v", f.flag, err)
 		}
@@ -188,7 +199,8 @@ func reasoning(w io.Writer, p work.Proposal) {
 		}
 	}
 	for _, c := range p.Plan.Margins.Unmet() {
-		sayf(w, "not strong enough with the example's parts: %s has margin %s, required %s", c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+		sayf(w, "not strong enough with the example's parts: %s has margin %s, required %s; %s", c.Name,
+			quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Plan.Mend(c))
 	}
 	if p.Joins > 0 {
 		sayf(w, "the cloth is narrow: the body is cut with %s", outline.Joins(p.Joins))

@@ -33,13 +33,17 @@ func judged(p *work.Plan) (code int, lines []string) {
 	for _, s := range p.Sewn.Seams {
 		if !s.Within() {
 			code = SeamOff
-			lines = append(lines, fmt.Sprintf("seam %s: %.1f mm remain beyond the planned ease, %.1f mm are allowed; raise seam.tolerance only after sewing a test piece",
-				s.Name, s.Remains, s.Tolerance))
+			lines = append(lines, fmt.Sprintf("seam %s: %s remain beyond the planned ease, %s are allowed; raise seam.tolerance only after sewing a test piece",
+				s.Name, p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)))
 		}
 	}
 	for _, c := range p.Margins.Unmet() {
 		code = Unmet
-		lines = append(lines, fmt.Sprintf("margin not met: %s: %.2f, required %.2f", c.Name, c.Ratio, c.Required))
+		line := fmt.Sprintf("margin not met: %s: %.2f, required %.2f", c.Name, c.Ratio, c.Required)
+		if how := p.Mend(c); how != "" {
+			line += "; " + how
+		}
+		lines = append(lines, line)
 	}
 	return code, lines
 }

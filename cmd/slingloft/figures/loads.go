@@ -4,20 +4,21 @@ import (
 	"fmt"
 	"strings"
 
+	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
 // unmet prints what fails before anything else.
-func (b *report) unmet(d Document) {
+func (b *report) unmet(p *work.Plan, d Document) {
 	for _, c := range d.Margins {
 		if c.Unmet() {
 			word := "NOT MET"
 			if c.Waived {
 				word = "not met, waived in the design"
 			}
-			b.printf("%s: %s has margin %s, required %s\n", word, c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+			b.printf("%s: %s has margin %s, required %s; %s\n", word, c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
 		}
 	}
 	for _, s := range d.Seams {

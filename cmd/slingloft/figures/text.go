@@ -16,7 +16,7 @@ func Text(w io.Writer, p *work.Plan, d Document) error {
 	b := &report{style: p.Style(), imperial: p.Design.Output.Inches}
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.printf("%s · design %s\n", d.Name, d.Digest)
-	b.unmet(d)
+	b.unmet(p, d)
 	b.cautions(d)
 	b.shape(d)
 	b.ends(d)

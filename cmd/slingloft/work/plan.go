@@ -9,6 +9,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"slingloft/outline"
@@ -55,12 +56,23 @@ type Setting struct {
 }
 
 // ReadFor is [Read] for a machine and with outlines that the design does not know.
+// A value that a fault names was tried: the design was read with it.
 func ReadFor(name string, data []byte, with Setting) (Plan, error) {
-	d, src, err := design.Read(name, data)
+	p, err := readFor(name, data, with)
 	if err != nil {
-		return Plan{}, err
+		return p, trial{name: name, data: data, with: with, source: p.source}.tried(err)
 	}
-	p := Plan{Digest: Digest(d), source: src}
+	return p, nil
+}
+
+// readFor is [ReadFor] with values as the stages name them.
+func readFor(name string, data []byte, with Setting) (Plan, error) {
+	d, src, err := design.Read(name, data)
+	p := Plan{source: src}
+	if err != nil {
+		return p, err
+	}
+	p.Digest = Digest(d)
 	if with.Machine != nil {
 		d.Machine = *with.Machine
 	}
@@ -142,9 +154,19 @@ func (p *Plan) rigged() error {
 	p.Shelter = rig.Cover(s, d.Hang.Shelter)
 	p.Margins = margin.Of(margin.Input{Shape: s, Design: d, Hook: d.Hang.HookStrength, Joined: len(p.Sewn.Joins) > 0})
 	if names := p.Margins.Strangers; len(names) > 0 {
-		return &blamed{"margin.waived", fmt.Errorf("there is no check %q; the checks are %s", names[0], strings.Join(p.Margins.Names(), "; "))}
+		return &blamed{"margin.waived", p.stranger(names[0])}
 	}
 	return nil
+}
+
+// stranger says which check a name in the list of waivers is likely meant for.
+func (p *Plan) stranger(name string) error {
+	all := p.Margins.Names()
+	meant := ""
+	if near := design.Nearest(name, all); near != "" {
+		meant = "write " + strconv.Quote(near) + ", or another of "
+	}
+	return fmt.Errorf("there is no check %s; %s%s", quantity.Quoted(name), meant, `"`+strings.Join(all, `", "`)+`"`)
 }
 
 // blamed is a fault of a stage with the key that it hangs on.
@@ -164,11 +186,11 @@ func (p *Plan) located(err error) error {
 		if no.Cause != nil {
 			found += " (" + no.Cause.Error() + ")"
 		}
-		return design.Faults{p.source.Fault(no.Key, found, p.hint(no))}
+		return design.Faults{p.impossible(no, found)}
 	}
 	var wide *outline.TooWide
 	if errors.As(err, &wide) {
-		return design.Faults{p.tooWide(wide)}
+		return p.tooWide(wide)
 	}
 	var b *blamed
 	if errors.As(err, &b) {
@@ -182,49 +204,16 @@ func (p *Plan) located(err error) error {
 	return err
 }
 
-// hint says which value would do, in the unit that the design has.
-func (p *Plan) hint(no *hung.Impossible) string {
-	if no.Bound == "" {
-		return "change this value or the bars, the drop or the control with it"
+// impossible is the fault of a design that has no shape, with the value that would
+// do where one is known.
+func (p *Plan) impossible(no *hung.Impossible, found string) design.Fault {
+	switch no.Bound {
+	case "at least":
+		return p.source.Bounded(found, p.source.Least(no.Key, no.Limit), "")
+	case "at most":
+		return p.source.Bounded(found, p.source.Most(no.Key, no.Limit), "")
 	}
-	dim, rounding := quantity.Length, quantity.Down
-	switch no.Key {
-	case "bed.thrust":
-		dim = quantity.Force
-	case "bed.hang_angle", "bed.foot_hang_angle":
-		dim = quantity.Angle
-	}
-	if no.Bound == "at least" {
-		rounding = quantity.Up
-	}
-	return fmt.Sprintf("%s %s would do", no.Bound, p.source.Quantity(no.Key, dim, no.Limit, rounding))
-}
-
-// tooWide says that the body needs a wider roll, more joins or less girth.
-func (p *Plan) tooWide(e *outline.TooWide) design.Fault {
-	const key = "cloth.width"
-	found := fmt.Sprintf("the body is %s wide as cut, the roll holds %s and cloth.joins allows %s", p.source.Length(key, e.Across, quantity.Up), p.source.Length(key, e.Holds, quantity.Down), outline.Joins(e.Allowed))
-	var ways []string
-	for n, w := range e.Rolls {
-		if w == 0 {
-			continue
-		}
-		if n > e.Allowed && w <= p.Design.Cloth.Width {
-			ways = append(ways, fmt.Sprintf("cloth.joins = %d would do", n))
-			break
-		}
-		ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", p.source.Length(key, w, quantity.Up), outline.Joins(n)))
-	}
-	bar, drop, by := "bed.head_bar", "bed.head_drop", e.Drop
-	if p.Design.Bed.Head == design.Girth {
-		drop, by = "bed.head_girth", e.Over
-	}
-	if e.End == hung.Foot {
-		bar = "bed.foot_bar"
-	}
-	ways = append(ways, fmt.Sprintf("or take %s off the girth at the %s bar: lower %s, by about %s, or %s",
-		p.source.Length(key, e.Over, quantity.Up), e.End, drop, p.source.Length(drop, by, quantity.Up), bar))
-	return p.source.Fault(key, found, strings.Join(ways, "; "))
+	return p.source.Fault(no.Key, found, "change this value or the bars, the drop or the control with it")
 }
 
 // Style returns how the design wants lengths written for people.

@@ -1,0 +1,203 @@
+package work
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"strings"
+
+	"slingloft/outline/design"
+)
+
+// A value that a fault names comes from the one stage that met the fault. Others may
+// not go along with it, and a maker who follows the advice would get the next fault.
+// So the design is read with the value before it is said.
+
+// trial is a design that is at fault, to be read with values changed.
+type trial struct {
+	name   string
+	data   []byte
+	with   Setting
+	source design.Source
+	before design.Faults // those that others than the one tried for may remain of
+}
+
+// mostTrials is how often a design is read for one value: own choice, so that an
+// answer does not take seconds.
+const mostTrials = 8
+
+// mostTried is for how many faults of a design values are tried.
+const mostTried = 4
+
+// tried returns the faults of a design with values that were tried.
+func (t trial) tried(err error) error {
+	var wide *tooWide
+	if errors.As(err, &wide) {
+		return design.Faults{t.widened(wide)}
+	}
+	if !errors.As(err, &t.before) {
+		return err
+	}
+	out := slices.Clone(t.before)
+	left := mostTried
+	for i := range out {
+		if f := &out[i]; f.Bound.Said != "" && left > 0 {
+			t.better(f)
+			left--
+		}
+	}
+	return out
+}
+
+// better puts values that were tried into a fault.
+func (t trial) better(f *design.Fault) {
+	b, ok := t.settled(f.Bound)
+	f.Hint = strings.Replace(f.Hint, f.Bound.Said, b.Said, 1)
+	f.Bound = b
+	if !ok {
+		f.Hint += t.others(b)
+	}
+	if f.Instead.Said == "" {
+		return
+	}
+	if !t.none(t.read(f.Instead)) {
+		f.Hint = strings.Replace(f.Hint, f.Instead.Otherwise(), "", 1)
+		f.Instead = design.Bound{}
+	}
+}
+
+// others says which other keys have to change with a value.
+func (t trial) others(b design.Bound) string {
+	var keys []string
+	for _, f := range faultsOf(t.read(b)) {
+		if f.Key != b.Key && !slices.ContainsFunc(t.before, func(b design.Fault) bool { return b.Key == f.Key }) {
+			keys = append(keys, f.Key)
+		}
+	}
+	if len(keys) == 0 {
+		return ""
+	}
+	return "; " + strings.Join(slices.Compact(keys), " and ") + " has to change as well"
+}
+
+// settled looks for a value, from b on in its direction, with which the design is
+// rid of the fault without having another, together with other changes. Where it
+// finds none it returns the first that the key itself has no fault with, and false.
+func (t trial) settled(b design.Bound, others ...design.Bound) (design.Bound, bool) {
+	step, refused, milder := firstStep, b, b
+	quiet := false // the key itself had no fault once
+	for range mostTrials {
+		err := t.read(append(slices.Clone(others), b)...)
+		if t.none(err) {
+			return t.nearer(refused, b, others), true
+		}
+		next, about := t.bound(b, err)
+		if !about && !quiet {
+			quiet, milder = true, b
+		}
+		if !about || next.Said == "" {
+			next = t.moved(b, step)
+			step *= 2
+		}
+		if errors.Is(err, errPlace) || next.Said == b.Said {
+			break
+		}
+		refused, b = b, next
+	}
+	return milder, false
+}
+
+// firstStep is the part of a value that is tried beyond it first; the step doubles:
+// own choice.
+const firstStep = 0.02
+
+// nearer goes back from a value that does to one that does not, so that no more is
+// asked than has to be.
+func (t trial) nearer(refused, does design.Bound, others []design.Bound) design.Bound {
+	for range 4 {
+		mid := t.at(does, (refused.Value+does.Value)/2)
+		if refused.Said == does.Said || mid.Said == does.Said || mid.Said == refused.Said {
+			break
+		}
+		if t.none(t.read(append(slices.Clone(others), mid)...)) {
+			does = mid
+		} else {
+			refused = mid
+		}
+	}
+	return does
+}
+
+// moved returns a value by a part of it further in its direction.
+func (t trial) moved(b design.Bound, part float64) design.Bound {
+	v := part * math.Abs(b.Value)
+	if b.Least {
+		return t.at(b, b.Value+v)
+	}
+	return t.at(b, b.Value-v)
+}
+
+// at returns another value of the same key and direction.
+func (t trial) at(b design.Bound, v float64) design.Bound {
+	if b.Least {
+		return t.source.Least(b.Key, v)
+	}
+	return t.source.Most(b.Key, v)
+}
+
+// errPlace says that a change cannot be made in the text.
+var errPlace = errors.New("no place in the file for this value")
+
+// read reads the design with values changed and returns what is still wrong with it.
+func (t trial) read(changes ...design.Bound) error {
+	data, source := t.data, t.source
+	for i, c := range changes {
+		if i > 0 {
+			_, source, _ = design.Read(t.name, data)
+		}
+		var ok bool
+		if data, ok = source.With(data, c.Key, c.TOML()); !ok {
+			return errPlace
+		}
+	}
+	_, err := readFor(t.name, data, t.with)
+	return err
+}
+
+// faultsOf returns the faults that an error holds.
+func faultsOf(err error) design.Faults {
+	var wide *tooWide
+	if errors.As(err, &wide) {
+		return design.Faults{{Key: rollWidth}}
+	}
+	var faults design.Faults
+	errors.As(err, &faults)
+	return faults
+}
+
+// none reports whether nothing but what the design had anyway is wrong: the fault
+// that is tried for is not, but others stay.
+func (t trial) none(err error) bool {
+	if err == nil {
+		return true
+	}
+	now := faultsOf(err)
+	return len(now) > 0 && len(now) < len(t.before) && !slices.ContainsFunc(now, func(f design.Fault) bool {
+		return !slices.ContainsFunc(t.before, func(b design.Fault) bool { return b.Key == f.Key })
+	})
+}
+
+// bound returns what a fault of the key says now, if that lies further on, and
+// whether there is one.
+func (t trial) bound(b design.Bound, err error) (next design.Bound, about bool) {
+	for _, f := range faultsOf(err) {
+		if f.Key != b.Key {
+			continue
+		}
+		about = true
+		if n := f.Bound; n.Said != "" && n.Least == b.Least && (b.Least && n.Value > b.Value || !b.Least && n.Value < b.Value) {
+			return n, true
+		}
+	}
+	return design.Bound{}, about
+}

@@ -1,0 +1,61 @@
+package work
+
+import (
+	"fmt"
+	"strings"
+
+	"slingloft/outline"
+	"slingloft/outline/design"
+	"slingloft/outline/quantity"
+)
+
+// tooWide is a body that does not fit on its roll. It says so in words of its own
+// until [trial.tried] knows what would do.
+type tooWide struct {
+	*outline.TooWide
+	found string
+	key   string  // that sets the section at the head bar
+	value float64 // of it, mm
+	less  float64 // by which it would have to be about less, mm
+}
+
+const rollWidth = "cloth.width"
+
+// tooWide says what was found.
+func (p *Plan) tooWide(e *outline.TooWide) error {
+	s, bed := p.source, p.Design.Bed
+	out := &tooWide{TooWide: e, key: "bed.head_drop", value: bed.HeadValue, less: e.Drop}
+	if bed.Head == design.Girth {
+		out.key, out.less = "bed.head_girth", e.Over
+	}
+	out.found = fmt.Sprintf("the body is %s wide as cut, the roll holds %s and cloth.joins allows %s",
+		s.Length(rollWidth, e.Across, quantity.Up), s.Length(rollWidth, e.Holds, quantity.Down), outline.Joins(e.Allowed))
+	return out
+}
+
+// widened says which joins, which rolls and which section at the bar would do, each
+// tried.
+func (t trial) widened(e *tooWide) design.Fault {
+	var ways []string
+	for n := e.Allowed; n < len(e.Rolls); n++ {
+		joins := t.source.Least("cloth.joins", float64(n))
+		if n > e.Allowed && t.read(joins) == nil {
+			ways = append(ways, "cloth.joins = "+joins.Said+" would do")
+			break
+		}
+		if e.Rolls[n] == 0 {
+			continue
+		}
+		if b, ok := t.settled(t.source.Least(rollWidth, e.Rolls[n]), joins); ok {
+			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Said, outline.Joins(n)))
+		}
+	}
+	if b, ok := t.settled(t.source.Most(e.key, e.value-e.less)); ok {
+		ways = append(ways, fmt.Sprintf("%s of %s or less would do", e.key, b.Said))
+	}
+	if len(ways) == 0 {
+		ways = append(ways, fmt.Sprintf("the girth at the %s bar would have to be %s less, by a lower %s and a shorter bed.%s_bar",
+			e.End, t.source.Length(rollWidth, e.Over, quantity.Up), e.key, e.End))
+	}
+	return t.source.Fault(rollWidth, e.found, strings.Join(ways, "; "))
+}
