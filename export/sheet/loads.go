@@ -11,14 +11,13 @@ import (
 // loads tables forces and margins.
 func (b *builder) loads() (Section, error) {
 	s := Section{ID: "loads", Title: "Loads and margins"}
-	s.Blocks = append(s.Blocks, b.forcesTable())
+	s.Blocks = append(s.Blocks, carefully(), b.forcesTable())
 	if b.Margins != nil {
 		s.Blocks = append(s.Blocks, b.marginBlocks()...)
 	}
 	if b.Accuracy != nil {
 		s.Blocks = append(s.Blocks, b.accuracyBlocks()...)
 	}
-	s.Blocks = append(s.Blocks, b.cautions())
 	return s, nil
 }
 

@@ -127,13 +127,21 @@ func (b *builder) missing(checks []margin.Check) []string {
 	return out
 }
 
-// cautions are the warnings that stand beside every load figure.
+// cautionTitle heads the cautions.
+const cautionTitle = "Before anybody lies in it"
+
+// cautions are what goes with every load figure, once in full.
 func (b *builder) cautions() Notice {
 	lines := b.Cautions
 	if len(lines) == 0 {
 		lines = margin.Cautions()
 	}
-	return Notice{Careful, "Before anybody lies in it", lines}
+	return Notice{Careful, cautionTitle, lines}
+}
+
+// carefully stands beside the load figures and points to the cautions.
+func carefully() Para {
+	return Para("One resting person only; low at first, over soft ground. What stands at the top of this sheet under “" + cautionTitle + "” goes with every load.")
 }
 
 // summary tables the main measures.

@@ -27,7 +27,7 @@ func (b *builder) hungShape() (Section, error) {
 		Figures{{b.endView(), "From the foot end, looking to the head: the sections at both bars and at mid-bay.", false}},
 		b.endsTable())
 	if t, ok := b.placeTable(); ok {
-		s.Blocks = append(s.Blocks, t)
+		s.Blocks = append(s.Blocks, carefully(), t)
 	}
 	if b.Roll != nil {
 		s.Blocks = append(s.Blocks, b.rollNotice())

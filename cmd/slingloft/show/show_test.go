@@ -20,6 +20,7 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/page"
 	"slingloft/outline/design"
+	"slingloft/outline/margin"
 )
 
 // designs are the built-in design and those of testdata.
@@ -270,6 +271,31 @@ func tableOf(t *testing.T, s sheet.Sheet, id string) sheet.Table {
 	}
 	t.Fatalf("no table %q", id)
 	return sheet.Table{}
+}
+
+// TestCautions expects each caution once, at the top, and a line that points there
+// beside the load figures.
+func TestCautions(t *testing.T) {
+	name, demo := design.Demo()
+	s := unlaid(t, name, demo)
+	data := string(written(t, s))
+	for _, c := range margin.Cautions() {
+		if n := strings.Count(data, html.EscapeString(c)); n != 1 {
+			t.Errorf("%d times: %s", n, c)
+		}
+	}
+	if i, j := strings.Index(data, margin.Cautions()[0]), strings.Index(data, `id="hung"`); i > j {
+		t.Error("the cautions do not stand in the first section")
+	}
+	for _, sec := range s.Sections {
+		points := slices.ContainsFunc(sec.Blocks, func(b sheet.Block) bool {
+			p, ok := b.(sheet.Para)
+			return ok && strings.Contains(string(p), "Before anybody lies in it")
+		})
+		if want := sec.ID == "hung" || sec.ID == "loads"; points != want {
+			t.Errorf("section %s points to the cautions: %v, want %v", sec.ID, points, want)
+		}
+	}
 }
 
 // TestUnmetFirst makes a bar far too thin and expects the sheet to say so first.
