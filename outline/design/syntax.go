@@ -19,7 +19,7 @@ var startsLine = regexp.MustCompile(`^\s*(\[|[A-Za-z0-9_."'-]+\s*=)`)
 var brokenHeader = regexp.MustCompile(`^\s*\[+\s*([A-Za-z0-9_.-]*)`)
 
 // assignment takes a line apart into key and value.
-var assignment = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*[=:]\s*(.*)$`)
+var assignment = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*([=:])\s*(.*)$`)
 
 // resume notes the fault that stopped the parser and lets it go on at the next
 // line that looks sound.
@@ -55,12 +55,15 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 	}
 	key = dotted(b.prefix, m[1])
 	b.broken[key] = true
-	value, _, _ := strings.Cut(m[2], "#")
+	value, _, _ := strings.Cut(m[3], "#")
 	value = strings.TrimSpace(value)
 	if value == "" {
 		return key, "has no value", "write one, or put # before the line to leave it out"
 	}
 	bare := strings.Trim(value, `"'`)
+	if m[2] == ":" {
+		return key, "has a colon before its value", "write = between key and value: " + m[1] + " = " + b.meant(key, value, bare)
+	}
 	if q, err := quantity.Parse(bare); err == nil && q.Unit.Symbol != "" {
 		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
 	}
@@ -69,4 +72,18 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 		return key, message, `write in for inches and ft for feet, such as "65 in"`
 	}
 	return key, message, "write " + m[1] + " = " + b.example(key) + " or the like, on one line"
+}
+
+// meant returns in TOML what a value on a faulty line is likely meant as.
+func (b *builder) meant(key, value, bare string) string {
+	if value != bare {
+		return strconv.Quote(bare)
+	}
+	if q, err := quantity.Parse(bare); err == nil && q.Unit.Symbol != "" {
+		return strconv.Quote(bare)
+	}
+	if _, ok := plain(bare); ok || bare == "true" || bare == "false" {
+		return bare
+	}
+	return b.example(key)
 }
