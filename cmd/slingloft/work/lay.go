@@ -17,7 +17,7 @@ import (
 
 // Budget bounds the search for a good lay.
 type Budget struct {
-	Time     time.Duration // 0: the small default, the same lay on every machine
+	Time     time.Duration // to go on beyond the small default, which gives the same lay on every machine
 	Seed     uint64
 	Progress func(stock string, p nest.Progress) // may be nil
 }
@@ -41,7 +41,10 @@ func (p *Plan) boards() []outline.Piece { return p.Templates }
 func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	var out Lays
 	var err error
-	if out.Cloth, err = nest.PackStrip(ctx, items(p.cloth()), p.strip(), b.options("cloth")); err != nil {
+	out.Cloth, err = b.search("cloth", func(o nest.Options) (nest.Lay, error) {
+		return nest.PackStrip(ctx, items(p.cloth()), p.strip(), o)
+	})
+	if err != nil {
 		return out, p.misfit(err, "cloth.width", p.cloth())
 	}
 	if len(p.boards()) == 0 {
@@ -51,7 +54,10 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	if err != nil {
 		return out, design.Faults{p.source.Fault("sheet.width", err.Error(), "a larger sheet would do")}
 	}
-	if out.Boards, err = nest.PackBeds(ctx, items(p.boards()), bed, b.options("sheets")); err != nil {
+	out.Boards, err = b.search("sheets", func(o nest.Options) (nest.Lay, error) {
+		return nest.PackBeds(ctx, items(p.boards()), bed, o)
+	})
+	if err != nil {
 		return out, p.misfit(err, "sheet.width", p.boards())
 	}
 	return out, nil
@@ -81,16 +87,30 @@ func (p *Plan) Verify(l Lays) (cloth, boards error) {
 	return cloth, boards
 }
 
-// options returns the search's options for one stock.
-func (b Budget) options(stock string) nest.Options {
+// search lays one stock by the default steps and then, for what is left of half the
+// time, from a new start: a time asked for never gives a worse lay than none.
+func (b Budget) search(stock string, pack func(nest.Options) (nest.Lay, error)) (nest.Lay, error) {
 	o := nest.Options{Seed: b.Seed, Steps: defaultSteps}
-	if b.Time > 0 {
-		o.Steps, o.Time = 0, b.Time/2
-	}
+	best := math.Inf(1)
 	if b.Progress != nil {
-		o.Progress = func(p nest.Progress) { b.Progress(stock, p) }
+		o.Progress = func(p nest.Progress) {
+			if p.Length < best {
+				best = p.Length
+				b.Progress(stock, p)
+			}
+		}
 	}
-	return o
+	began := time.Now()
+	lay, err := pack(o)
+	o.Steps, o.Time = 0, b.Time/2-time.Since(began)
+	if err != nil || o.Time <= 0 {
+		return lay, err
+	}
+	best = min(best, lay.Length)
+	if longer, err := pack(o); err == nil && longer.Length < lay.Length {
+		return longer, nil
+	}
+	return lay, nil
 }
 
 // items returns the pieces as the packer wants them.

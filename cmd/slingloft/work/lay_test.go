@@ -1,0 +1,38 @@
+package work_test
+
+import (
+	"context"
+	"reflect"
+	"testing"
+	"time"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
+)
+
+// A time to search in, however short, gives no worse a lay than none; one that is
+// over before it begins gives the same.
+func TestLayTime(t *testing.T) {
+	name, data := design.Demo()
+	p, err := work.Read(name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	lay := func(d time.Duration) work.Lays {
+		t.Helper()
+		l, err := p.Lay(context.Background(), work.Budget{Time: d})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return l
+	}
+	usual, hasty := lay(0), lay(time.Microsecond)
+	if !reflect.DeepEqual(usual, hasty) {
+		t.Errorf("a microsecond lays %g mm of cloth and %g mm of sheets, no time %g and %g",
+			hasty.Cloth.Length, hasty.Boards.Length, usual.Cloth.Length, usual.Boards.Length)
+	}
+	if long := lay(4 * time.Second); long.Cloth.Length > usual.Cloth.Length || long.Boards.Length > usual.Boards.Length {
+		t.Errorf("four seconds lay %g mm of cloth and %g mm of sheets, no time %g and %g",
+			long.Cloth.Length, long.Boards.Length, usual.Cloth.Length, usual.Boards.Length)
+	}
+}
