@@ -23,7 +23,7 @@ func (b *builder) accuracyBlocks() []Block {
 		level.Rows = append(level.Rows, []string{m.Name, "± " + b.figure(m.Worst), "± " + b.figure(m.RSS), b.figure(m.Allowed), word})
 		level.Strong = append(level.Strong, !m.Likely)
 	}
-	return []Block{lengths, level, List(r.Notes)}
+	return []Block{lengths, level, sentences(r.Notes)}
 }
 
 // effectsTable tables what one unit too much of each cord does, for correcting

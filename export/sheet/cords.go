@@ -26,7 +26,7 @@ func (b *builder) cords() (Section, error) {
 		}
 	}
 	if len(b.Cords.Notes) > 0 {
-		s.Blocks = append(s.Blocks, List(b.Cords.Notes))
+		s.Blocks = append(s.Blocks, sentences(b.Cords.Notes))
 	}
 	return s, nil
 }

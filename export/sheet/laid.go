@@ -1,8 +1,10 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export"
 	"slingloft/export/sheet/picture"
@@ -58,8 +60,15 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 	for _, a := range kept {
 		drawKept(&p, v.Line(geom.Polyline(a.Outline)))
 	}
+	for _, it := range l.Items {
+		cut := []geom.Polyline{v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))}
+		for _, h := range it.Piece.Holes {
+			cut = append(cut, v.Line(geom.Polyline(h.Moved(it.Motion))))
+		}
+		p.Items = append(p.Items, picture.Path{Lines: cut, Closed: true, Stroke: picture.Cut, Width: picture.Thin})
+	}
 	for n, it := range l.Items {
-		b.layItem(&p, v, it, n+1)
+		letterItem(&p, v, it, n+1)
 	}
 	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, b.round(l.Width))
 	p.Upright(v.At(geom.Pt(0, 0)), v.At(geom.Pt(0, l.Height)), v.Shift.X-6, b.round(l.Height))
@@ -74,47 +83,62 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 	return p
 }
 
-// layItem draws a laid piece with its name.
-func (b *builder) layItem(p *picture.Picture, v picture.View, it export.Item, n int) {
+// letterItem writes a laid piece's number and name into it, upright where that is
+// the only way, or else its number alone.
+func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 	cut := it.Piece.Cut.Moved(it.Motion)
-	lines := []geom.Polyline{v.Line(geom.Polyline(cut))}
-	for _, h := range it.Piece.Holes {
-		lines = append(lines, v.Line(geom.Polyline(h.Moved(it.Motion))))
+	t := picture.Text{Text: fmt.Sprintf("%d %s", n, it.Piece.ID), Size: picture.Small, Anchor: outline.Centre, Ink: picture.Main}
+	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
+	if p.WriteFree(t, v.Line(places(cut, need))...) {
+		return
 	}
-	p.Items = append(p.Items, picture.Path{Lines: lines, Closed: true, Stroke: picture.Cut, Width: picture.Thin})
-	name := fmt.Sprintf("%d %s", n, it.Piece.ID)
-	t := picture.Text{Text: name, Size: picture.Small, Anchor: outline.Centre, Ink: picture.Main}
-	at, long := inner(cut)
-	room := long * v.Scale
-	if need := picture.Width(name, picture.Small, false) + 1; room < need {
-		if up, high := inner(upended(cut)); high*v.Scale >= need {
-			t.Turn, at = math.Pi/2, geom.Pt(up.Y, up.X)
-		} else {
-			t.Text = fmt.Sprint(n)
-		}
+	t.Turn = math.Pi / 2
+	if p.WriteFree(t, v.Line(geom.Polyline(upended(geom.Ring(places(upended(cut), need)))))...) {
+		return
 	}
-	c := v.At(at)
-	if !p.WriteFree(t, c, c.Plus(geom.Pt(0, 3.4)), c.Minus(geom.Pt(0, 3.4)), c.Plus(geom.Pt(room/4, 0)), c.Minus(geom.Pt(room/4, 0))) {
-		t.Text = fmt.Sprint(n)
-		p.WriteFree(t, c, c.Plus(geom.Pt(3, 0)), c.Minus(geom.Pt(3, 0)), c.Plus(geom.Pt(room/3, 0)), c.Minus(geom.Pt(room/3, 0)))
-	}
+	t.Turn, t.Text = 0, fmt.Sprint(n)
+	p.WriteFree(t, v.Line(places(cut, 0))...)
 }
 
-// inner returns a point well inside an outline: the middle of the longest level
-// stretch inside it at a few heights, and how long that is.
-func inner(r geom.Ring) (at geom.Point, long float64) {
+// places returns where lettering of a length may stand inside an outline: in the
+// middle and to the sides of every level stretch that is long enough, at a few
+// heights, the longest first.
+func places(r geom.Ring, need float64) geom.Polyline {
+	type stretch struct {
+		mid  geom.Point
+		long float64
+	}
 	box := r.Bounds()
-	at = box.Center()
-	for _, part := range []float64{0.5, 0.35, 0.65, 0.2, 0.8} {
+	var all []stretch
+	for _, part := range []float64{0.5, 0.35, 0.65, 0.42, 0.58, 0.2, 0.8, 0.28, 0.72} {
 		y := box.Min.Y + part*box.Height()
 		xs := crossings(r, y)
 		for i := 1; i < len(xs); i += 2 {
-			if w := xs[i] - xs[i-1]; w > long*1.15 {
-				at, long = geom.Pt((xs[i]+xs[i-1])/2, y), w
+			if w := xs[i] - xs[i-1]; w >= need {
+				all = append(all, stretch{geom.Pt((xs[i]+xs[i-1])/2, y), w})
 			}
 		}
 	}
-	return at, long
+	longest := 0.0
+	for _, s := range all {
+		longest = math.Max(longest, s.long)
+	}
+	short := func(s stretch) int { return btoi(1.15*s.long < longest) } // nearly as long is as good
+	slices.SortStableFunc(all, func(a, b stretch) int { return cmp.Compare(short(a), short(b)) })
+	var out geom.Polyline
+	for _, side := range []float64{0, -0.5, 0.5, -1, 1} {
+		for _, s := range all {
+			out = append(out, s.mid.Plus(geom.Pt(side*(s.long-need)/2, 0)))
+		}
+	}
+	return out
+}
+
+func btoi(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
 }
 
 // upended returns an outline with its axes changed for each other.

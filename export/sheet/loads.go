@@ -71,7 +71,7 @@ func (b *builder) marginBlocks() []Block {
 	}
 	out = append(out, list)
 	if len(b.Margins.Notes) > 0 {
-		out = append(out, List(b.Margins.Notes))
+		out = append(out, sentences(b.Margins.Notes))
 	}
 	return out
 }

@@ -79,9 +79,7 @@ func (b *builder) piecePicture(q outline.Piece) picture.Picture {
 	notchNames(&p, q, at)
 	lineNames(&p, q, at)
 	title := picture.Text{Text: capital(q.Title), Size: 3.4, Anchor: outline.Centre, Ink: picture.Main, Bold: true}
-	c := at(box.Center())
-	beside := picture.Width(title.Text, title.Size, true)/2 + 2.5
-	p.WriteFree(title, c.Plus(geom.Pt(beside, 5)), c.Plus(geom.Pt(beside, -5)), c.Plus(geom.Pt(beside+14, 5)), c)
+	p.WriteFree(title, append(line(places(q.Cut, (picture.Width(title.Text, title.Size, true)+2)/k)), at(box.Center()))...)
 	p.Desc = b.pieceWords(q)
 	return p
 }
@@ -132,7 +130,6 @@ func lineNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Poi
 		}
 		done = append(done, l.Name)
 		a, z := at(l.Points[0]), at(l.Points[len(l.Points)-1])
-		mid := a.Towards(z, 0.5)
 		dir := z.Minus(a).Unit()
 		turn := dir.Angle()
 		if turn > math.Pi/2+1e-9 || turn <= -math.Pi/2+1e-9 {
@@ -140,10 +137,16 @@ func lineNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Poi
 		}
 		t := picture.Text{Text: l.Name, Size: picture.Small, Turn: turn, Anchor: outline.Centre, Ink: picture.Mark}
 		off := dir.Left().Times(2.2)
-		if bar {
-			mid = a.Towards(z, 0.72)
+		parts := []float64{0.5}
+		if bar { // the centre line crosses it somewhere
+			parts = []float64{0.72, 0.8, 0.6, 0.86, 0.5, 0.4}
 		}
-		p.WriteFree(t, mid.Plus(off), mid.Minus(off), mid.Plus(off.Times(2)), mid.Minus(off.Times(2)))
+		var places []geom.Point
+		for _, part := range parts {
+			mid := a.Towards(z, part)
+			places = append(places, mid.Plus(off), mid.Minus(off), mid.Plus(off.Times(2)), mid.Minus(off.Times(2)))
+		}
+		p.WriteFree(t, places...)
 	}
 }
 
@@ -269,7 +272,7 @@ func (b *builder) templateTable() Table {
 		Head: []string{"template", "number", "along, " + b.unit(), "across, " + b.unit()}, Words: []bool{true, false, false, false}}
 	for _, q := range b.Templates {
 		box := q.Cut.Bounds()
-		t.Rows = append(t.Rows, []string{q.Title, fmt.Sprint(q.Count), b.figure(box.Width()), b.figure(box.Height())})
+		t.Rows = append(t.Rows, []string{titled(q.Title), fmt.Sprint(q.Count), b.figure(box.Width()), b.figure(box.Height())})
 	}
 	return t
 }

@@ -71,6 +71,23 @@ func capital(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
+// sentences sets notes, which are written as messages are, as sentences.
+func sentences(notes []string) List {
+	var out List
+	for _, n := range notes {
+		out = append(out, capital(strings.TrimSuffix(n, "."))+".")
+	}
+	return out
+}
+
+// titled returns a title that is lettered in capitals as it is read.
+func titled(title string) string {
+	if title == strings.ToUpper(title) {
+		return capital(strings.ToLower(title))
+	}
+	return title
+}
+
 func (b *builder) subtitle() string {
 	s := b.Design.Sleeper
 	return fmt.Sprintf("Bridge hammock for a sleeper of %s and %s; build sheet of design %s",

@@ -100,17 +100,71 @@ func (p *Picture) Write(t Text) {
 	p.texts = append(p.texts, t.Box())
 }
 
-// WriteFree adds the lettering at the first of the places at which it meets no
-// other lettering and stays on the picture, and reports whether there was one.
+// WriteFree adds the lettering at one of the places at which it meets no other
+// lettering and stays on the picture, and reports whether there was one: at the first
+// that lies over no line that is drawn already, or else over the fewest.
 func (p *Picture) WriteFree(t Text, places ...geom.Point) bool {
+	best, least := geom.Point{}, -1
 	for _, at := range places {
 		t.At = at
-		if p.Free(t.Box()) {
-			p.Write(t)
-			return true
+		box := t.Box()
+		if !p.Free(box) {
+			continue
+		}
+		if n := p.under(box); least < 0 || n < least {
+			best, least = at, n
+		}
+		if least == 0 {
+			break
 		}
 	}
-	return false
+	if least < 0 {
+		return false
+	}
+	t.At = best
+	p.Write(t)
+	return true
+}
+
+// under counts the straight pieces of drawn lines that run through a box.
+func (p *Picture) under(b geom.Box) int {
+	n := 0
+	for _, it := range p.Items {
+		path, ok := it.(Path)
+		if !ok || path.Width == 0 {
+			continue
+		}
+		for _, l := range path.Lines {
+			for i := range l {
+				if i == 0 && !path.Closed {
+					continue
+				}
+				if through(b, l[(i+len(l)-1)%len(l)], l[i]) {
+					n++
+				}
+			}
+		}
+	}
+	return n
+}
+
+// through reports whether the line from p to q has a part inside the box.
+func through(b geom.Box, p, q geom.Point) bool {
+	from, to := 0.0, 1.0
+	for _, c := range [4][2]float64{ // how far inside an edge p lies, and q
+		{p.X - b.Min.X, q.X - b.Min.X}, {b.Max.X - p.X, b.Max.X - q.X},
+		{p.Y - b.Min.Y, q.Y - b.Min.Y}, {b.Max.Y - p.Y, b.Max.Y - q.Y},
+	} {
+		switch {
+		case c[0] <= 0 && c[1] <= 0:
+			return false
+		case c[0] < 0:
+			from = max(from, c[0]/(c[0]-c[1]))
+		case c[1] < 0:
+			to = min(to, c[0]/(c[0]-c[1]))
+		}
+	}
+	return from < to
 }
 
 // Free reports whether a box lies on the picture and clear of all lettering.

@@ -99,6 +99,49 @@ func TestClashes(t *testing.T) {
 	}
 }
 
+// Lettering is kept off lines where there is a place, and out of other lettering
+// always.
+func TestWriteFree(t *testing.T) {
+	at := func(x, y float64) geom.Point { return geom.Pt(x, y) }
+	word := picture.Text{Text: "word", Size: 3, Anchor: outline.Centre}
+	for _, row := range []struct {
+		what   string
+		draw   func(*picture.Picture)
+		places []geom.Point
+		want   int // place that is taken; -1: none
+	}{
+		{"nothing there", func(*picture.Picture) {}, []geom.Point{at(50, 50), at(20, 20)}, 0},
+		{"a line through the first", func(p *picture.Picture) { p.Line(picture.Main, picture.Thin, at(0, 50), at(100, 50)) }, []geom.Point{at(50, 50), at(20, 20)}, 1},
+		{"a line beside the first", func(p *picture.Picture) { p.Line(picture.Main, picture.Thin, at(0, 60), at(100, 60)) }, []geom.Point{at(50, 50), at(20, 20)}, 0},
+		{"the side that closes an outline", func(p *picture.Picture) {
+			p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{{at(0, 50), at(50, 90), at(100, 50)}}, Closed: true, Width: picture.Thin})
+		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
+		{"lines through both", func(p *picture.Picture) {
+			p.Line(picture.Main, picture.Thin, at(0, 50), at(100, 50))
+			p.Line(picture.Main, picture.Thin, at(50, 0), at(50, 100))
+			p.Line(picture.Main, picture.Thin, at(0, 20), at(100, 20))
+		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
+		{"an area is no line", func(p *picture.Picture) { p.Area(picture.Cloth, at(0, 0), at(100, 0), at(50, 90)) }, []geom.Point{at(50, 50)}, 0},
+		{"other lettering", func(p *picture.Picture) { p.Write(picture.Text{Text: "other", At: at(50, 50), Size: 3, Anchor: outline.Centre}) }, []geom.Point{at(50, 50), at(20, 20)}, 1},
+		{"off the picture", func(*picture.Picture) {}, []geom.Point{at(99, 50)}, -1},
+	} {
+		p := picture.Picture{Width: 100, Height: 100}
+		row.draw(&p)
+		n := len(p.Items)
+		got := -1
+		if p.WriteFree(word, row.places...) {
+			for i, q := range row.places {
+				if p.Items[n].(picture.Text).At == q {
+					got = i
+				}
+			}
+		}
+		if got != row.want {
+			t.Errorf("%s: place %d is taken, want %d", row.what, got, row.want)
+		}
+	}
+}
+
 // TestSVG reads a picture back as XML: texts that are markup stay texts, and
 // what is not finite does not get in.
 func TestSVG(t *testing.T) {
