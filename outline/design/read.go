@@ -90,6 +90,9 @@ func Read(name string, data []byte) (Design, Source, error) {
 	r.source.pounds = b.root.balance() > 0
 	r.design = Defaults()
 	r.table("", b.root)
+	if r.design.Output.Inches {
+		r.inInches()
+	}
 	r.missingTables()
 	r.alternatives()
 	r.derive()
@@ -121,18 +124,35 @@ func invalid(data []byte) int {
 	return -1
 }
 
-// Defaults returns a design that holds only the values of keys that were left out.
-func Defaults() Design {
+// Defaults returns a design that holds only the values of keys that were left out, as
+// they are in mm.
+func Defaults() Design { return defaults(false) }
+
+// defaults is [Defaults] for a design in inches too, but for its units.
+func defaults(inches bool) Design {
 	var d Design
 	for _, r := range allKeys().rows {
-		if r.usual == "" {
-			continue
-		}
-		if v, err := r.parse(r.usual); err == nil {
-			r.put(&d, v)
+		if usual := r.leftAt(inches); usual != "" {
+			r.leave(&d, usual)
 		}
 	}
 	return d
+}
+
+// leave puts a value of the schema into a design.
+func (r row) leave(d *Design, usual string) {
+	if v, err := r.parse(usual); err == nil {
+		r.put(d, v)
+	}
+}
+
+// inInches gives what is left out of a design in inches its value in inches.
+func (r *reader) inInches() {
+	for _, row := range r.keys.rows {
+		if row.usualIn != "" && !r.source.Given(row.key) {
+			row.leave(&r.design, row.usualIn)
+		}
+	}
 }
 
 // fault notes a fault at a position.

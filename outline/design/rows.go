@@ -121,7 +121,7 @@ func bedRows() []row {
 	}
 	return append(rows,
 		control(measure("bed.side_depth", quantity.Length, 5, 2000, value), SideDepth).
-			says("How far the side edge bows in at its deepest, in the flat cloth. One of side_depth, hang_angle, foot_hang_angle, thrust.", "195 mm", "7 3/4 in").shown().known("sag", "side_sag"),
+			says("How far the side bows in at its deepest, flat, at the line of the cord; the seam lies further in by the reach of its channel and bows a little less. One of side_depth, hang_angle, foot_hang_angle, thrust.", "195 mm", "7 3/4 in").shown().known("sag", "side_sag"),
 		control(measure("bed.hang_angle", quantity.Angle, degrees(1), degrees(85), value), HeadAngle).
 			says("Angle of the hang line at the head end above the horizontal.", "22 deg", "22 deg").known("angle", "head_hang_angle"),
 		control(measure("bed.foot_hang_angle", quantity.Angle, degrees(1), degrees(85), value), FootAngle).

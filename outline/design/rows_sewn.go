@@ -54,26 +54,26 @@ func channelRows() []row {
 		option("channel.kind", func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
 			says("A straight strip eased on, or a facing cut to the curve.", "strip", "strip").or("strip").known("type"),
 		length("channel.depth", 4, 300, func(d *Design) *float64 { return &d.Channel.Depth }).
-			says("Finished depth, from seam to fold.", "20 mm", "3/4 in").or("20 mm").known("width"),
+			says("Finished depth, from seam to fold.", "20 mm", "3/4 in").or("20 mm").orIn("3/4 in").known("width"),
 		length("channel.turn_under", 0, 100, func(d *Design) *float64 { return &d.Channel.TurnUnder }).
-			says("Turned under at each long edge.", "10 mm", "3/8 in").or("10 mm").known("turn"),
+			says("Turned under at each long edge.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in").known("turn"),
 		length("channel.opening", 2, 600, func(d *Design) *float64 { return &d.Channel.Opening }).
 			says("Length of the worked opening at a tip gap; left out, as the tip gap.", "34 mm", "1 3/8 in"),
 		length("channel.presser_foot", 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
-			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").known("foot", "stitch_line"),
+			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").orIn("1/8 in").known("foot", "stitch_line"),
 		option("cap.kind", func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
 			says("End cap square to the bottom line, or to the rising cords, or none: gathered by a drawstring.", "upright", "upright").or("upright").known("type"),
 		length("cap.hollow", 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
 			says("How far the top edge dips in the middle.", "40 mm", "1 1/2 in").or("0 mm").known("dip"),
 		length("cap.hem", 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
-			says("Hem at the top edge of a cap, or the channel of a gathered end's drawstring.", "18 mm", "3/4 in").or("15 mm").known("drawstring"),
+			says("Hem at the top edge of a cap, or the channel of a gathered end's drawstring.", "18 mm", "3/4 in").or("15 mm").orIn("5/8 in").known("drawstring"),
 	}
 }
 
 func seamRows() []row {
 	allowance := func(key, where string, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, 0, 200, at).
-			says("Allowance "+where+".", "12 mm", "1/2 in").or("12 mm").known("allowance")
+			says("Allowance "+where+".", "12 mm", "1/2 in").or("12 mm").orIn("1/2 in").known("allowance")
 	}
 	return []row{
 		allowance("seam.side_allowance", "along the sides", func(d *Design) *float64 { return &d.Seam.Side }),
@@ -81,11 +81,11 @@ func seamRows() []row {
 		allowance("seam.cap_allowance", "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
 		allowance("seam.join_allowance", "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide", func(d *Design) *float64 { return &d.Seam.Join }),
 		measure("seam.tolerance", quantity.Length, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
-			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm"),
+			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm").orIn("1/16 in"),
 		number("seam.tolerance_ratio", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).
 			says("Or as part of the seam's length; the larger of the two holds.", "0.5 %", "0.5 %").or("0.5 %"),
 		measure("seam.stitch_length", quantity.Length, 0.5, 20, func(d *Design) *float64 { return &d.Seam.StitchLength }).
-			says("Stitch length.", "3 mm", "1/8 in").or("3 mm").known("stitch"),
+			says("Stitch length.", "3 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("stitch"),
 		count("seam.rows", 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
 		text("seam.thread", 60, func(d *Design) *string { return &d.Seam.ThreadName }).
@@ -113,9 +113,9 @@ func sheetRows() []row {
 		length("sheet.kerf", 0, 10, func(d *Design) *float64 { return &d.Sheet.Kerf }).
 			says("Width of the cut.", "0.2 mm", "0.008 in").or("0 mm"),
 		length("sheet.gap", 0, 200, func(d *Design) *float64 { return &d.Sheet.Gap }).
-			says("Gap between parts.", "4 mm", "1/8 in").or("3 mm").known("spacing"),
+			says("Gap between parts.", "4 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("spacing"),
 		length("sheet.margin", 0, 500, func(d *Design) *float64 { return &d.Sheet.Margin }).
-			says("Strip kept free along the edges.", "6 mm", "1/4 in").or("5 mm"),
+			says("Strip kept free along the edges.", "6 mm", "1/4 in").or("5 mm").orIn("1/4 in"),
 		length("sheet.thickness", 0.05, 100, func(d *Design) *float64 { return &d.Sheet.Thickness }).
 			says("Thickness.", "3 mm", "1/8 in"),
 		number("sheet.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Sheet.Price }).
@@ -133,9 +133,9 @@ func templateRows() []row {
 		toggle("template.whole", func(d *Design) *bool { return &d.Template.Whole }).
 			says("The whole side curve rather than half of it.", "true", "true").or("false").known("half"),
 		length("template.backing", 15, 600, func(d *Design) *float64 { return &d.Template.Backing }).
-			says("Least width of a template beside its curve.", "45 mm", "1 3/4 in").or("40 mm").known("width"),
+			says("Least width of a template beside its curve.", "45 mm", "1 3/4 in").or("40 mm").orIn("1 1/2 in").known("width"),
 		length("template.letter", 1.8, 20, func(d *Design) *float64 { return &d.Template.Letter }).
-			says("Height of lettering.", "5 mm", "3/16 in").or("5 mm").known("lettering", "text"),
+			says("Height of lettering.", "5 mm", "3/16 in").or("5 mm").orIn("3/16 in").known("lettering", "text"),
 	}
 }
 
@@ -157,13 +157,13 @@ func marginRows() []row {
 func accuracyRows() []row {
 	return []row{
 		measure("accuracy.marking", quantity.Length, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Marking }).
-			says("How far off a mark may lie, either way.", "1 mm", "1/32 in").or("1 mm").known("mark"),
+			says("How far off a mark may lie, either way.", "1 mm", "1/32 in").or("1 mm").orIn("1/32 in").known("mark"),
 		number("accuracy.scatter", ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
 			says("Scatter of the contraction, either way.", "0.02", "0.02").or("0.02"),
 		number("accuracy.set", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
 			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),
 		measure("accuracy.level", quantity.Length, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
-			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm"),
+			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in"),
 	}
 }
 
@@ -196,7 +196,7 @@ func outputRows() []row {
 		fraction.choices = append(fraction.choices, fmt.Sprintf("1/%d", n))
 	}
 	return []row{
-		units.says("Units of figures for people.", "mm", "in").shown().or("mm").known("unit"),
+		units.says("Units of figures for people; with in, values that are left out are round in inches.", "mm", "in").shown().or("mm").known("unit"),
 		fraction.says("Finest fraction of an inch.", "1/16", "1/16").or("1/16"),
 		scale.says("Scale of the drawings; templates and pieces to cut from need 1:1.", "1:1", "1:1").or("1:1"),
 	}

@@ -44,7 +44,7 @@ func hangRows() []row {
 		length("hang.height", 100, 10000, func(d *Design) *float64 { return &d.Hang.Height }).
 			says("Height above ground at which the supports can be reached.", "1900 mm", "6 ft 3 in"),
 		length("hang.bed", 50, 3000, func(d *Design) *float64 { return &d.Hang.Bed }).
-			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").known("bed_height"),
+			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").orIn("18 in").known("bed_height"),
 		length("hang.shelter", 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
 			says("Ridge length of a shelter that has to cover it.", "3300 mm", "11 ft").known("tarp", "ridge"),
 		length("hang.spare", 0, 3000, func(d *Design) *float64 { return &d.Hang.Spare }).
@@ -71,15 +71,15 @@ func spliceRows() []row {
 		length("splice.taper", 5, 3000, func(d *Design) *float64 { return &d.Splice.Taper }).
 			says("Length of the taper at the end of a bury; left out, a third of the bury (common practice, no source).", "63 mm", "2 1/2 in"),
 		length("splice.tip_gap", 2, 300, func(d *Design) *float64 { return &d.Splice.TipGap }).
-			says("Opening at a corner, between two splices, that takes a bar's tip.", "26 mm", "1 in").or("25 mm").known("gap"),
+			says("Opening at a corner, between two splices, that takes a bar's tip.", "26 mm", "1 in").or("25 mm").orIn("1 in").known("gap"),
 		number("splice.contraction", ratio, 0, 0.6, func(d *Design) *float64 { return &d.Splice.Contraction }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(true) }).
 			says("Length that the host loses per length buried in it. Make a test splice and give its lengths in [[splice.trial]] instead.", "0.16", "0.16").or("0.15").known("shrink", "kappa"),
 		length("splice.eye", 10, 2000, func(d *Design) *float64 { return &d.Splice.Eye }).
-			says("Cord in the loop of an eye.", "110 mm", "4 1/4 in").or("100 mm").known("loop"),
+			says("Cord in the loop of an eye.", "110 mm", "4 1/4 in").or("100 mm").orIn("4 in").known("loop"),
 		length("splice.eye_loss", 0, 200, func(d *Design) *float64 { return &d.Splice.EyeLoss }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(false) }).
-			says("Cord lost in the Brummel of an eye.", "6 mm", "1/4 in").or("5 mm").known("crossing"),
+			says("Cord lost in the Brummel of an eye.", "6 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("crossing"),
 		length("splice.eye_bury", 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
 			says("Length of an eye's own bury; left out, as bury.", "190 mm", "7 1/2 in"),
 		number("splice.efficiency", ratio, 0.1, 1, func(d *Design) *float64 { return &d.Splice.Efficiency }).
@@ -151,7 +151,7 @@ func clothRows() []row {
 		measure("cloth.locking_angle", quantity.Angle, degrees(1), degrees(80), func(d *Design) *float64 { return &d.Cloth.LockingAngle }).
 			says("Largest shear without wrinkles.", "32 deg", "32 deg"),
 		length("cloth.gap", 0, 300, func(d *Design) *float64 { return &d.Cloth.Gap }).
-			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").known("spacing"),
+			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("spacing"),
 		length("cloth.margin", 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
 			says("Strip kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm"),
 		count("cloth.joins", 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).

@@ -35,6 +35,7 @@ type row struct {
 	must    bool   // has to be given
 	only    bool   // a flag that can only be set
 	usual   string // value where the key is left out, as it would be written; "": not given
+	usualIn string // that of a design in inches; "": as usual
 	active  bool   // stands uncommented in a starter file
 	doc     string
 	mm      string // example in metric units, without its quotes
@@ -124,6 +125,18 @@ func (r row) shown() row { r.active = true; return r }
 
 // or sets the value that holds where the key is left out.
 func (r row) or(usual string) row { r.usual = usual; return r }
+
+// orIn sets the value that holds where the key is left out of a design in inches: a
+// round one near the metric one.
+func (r row) orIn(usual string) row { r.usualIn = usual; return r }
+
+// leftAt returns the value that holds where the key is left out, "" for none.
+func (r row) leftAt(inches bool) string {
+	if inches && r.usualIn != "" {
+		return r.usualIn
+	}
+	return r.usual
+}
 
 // known adds names under which people may look for the key.
 func (r row) known(as ...string) row { r.also = as; return r }

@@ -104,8 +104,8 @@ func (s starter) rows(b *strings.Builder, rows []row, out bool) {
 		if r.form == choice {
 			doc += " One of " + r.limits(s.inches) + "."
 		}
-		if r.usual != "" {
-			doc += " Left out: " + r.usual + "."
+		if usual := r.leftAt(s.inches); usual != "" {
+			doc += " Left out: " + usual + "."
 		}
 		comment(b, "# ", doc)
 		value := r.example(s.inches)
@@ -141,7 +141,7 @@ func comment(b *strings.Builder, mark, text string) {
 }
 
 // Reference returns every key in Markdown: what it means, its range, what holds
-// where it is left out, and an example in both systems of units.
+// where it is left out, in a design in mm and in one in inches, and an example in both systems of units.
 func Reference() string {
 	var b strings.Builder
 	k := allKeys()
@@ -176,6 +176,8 @@ func (r row) leftOut() string {
 	switch {
 	case r.must:
 		return "**needed**"
+	case r.usualIn != "":
+		return cell(r.usual + " or " + r.usualIn)
 	case r.usual != "":
 		return cell(r.usual)
 	}

@@ -14,7 +14,7 @@ import (
 func Write(d Design) []byte {
 	var b strings.Builder
 	k := allKeys()
-	usual := Defaults()
+	usual := defaults(d.Output.Inches)
 	for _, r := range k.in("") {
 		r.write(&b, &d, &usual)
 	}

@@ -89,7 +89,7 @@ func (b *report) careful() {
 func (b *report) shape(d Document) {
 	s := d.Shape
 	b.head("Hung shape")
-	b.printf("thrust of each side's cord %s, side depth %s at %s from mid-bay, side cord %s from tip to tip\n",
+	b.printf("thrust of each side's cord %s, side depth %s at the cord line, at %s from mid-bay, side cord %s from tip to tip\n",
 		b.force(s.Thrust), b.mm(s.SideDepth), b.mm(s.SideDepthAt), b.mm(s.SideArc))
 	b.printf("largest cord tension %s, at %s from mid-bay\n", b.force(s.MaxTension), b.mm(s.MaxTensionAt))
 	higher, which := s.HeadHigher, "head"
@@ -144,7 +144,7 @@ func (b *report) stations(d Document) {
 
 func (b *report) body(d Document) {
 	b.head("Flat body")
-	b.printf("cut %s; seam lines lie %s inside the cord centres\n", d.Body.Cut, b.mm(d.Body.Reach))
+	b.printf("cut %s; seam lines lie %s inside the cord line; side depth and girths are at the cord line, offsets and templates at the seam lines\n", d.Body.Cut, b.mm(d.Body.Reach))
 	if c := d.Body.Compensation; c.WeftStiffness > 0 {
 		b.printf("weft shortened for its stretch under the sleeper: up to %s %%, a side moved in by %s at most\n",
 			quantity.Decimal(100*c.Strain, 2), b.mm(c.Narrower))
