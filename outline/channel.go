@@ -120,10 +120,11 @@ func (m *maker) facing(s Side) error {
 		p.Lines = append(p.Lines, Line{Name: fmt.Sprintf("press line %d", i+1), Work: Score, Points: e})
 	}
 	edge := m.cord.Beside(out)
-	l, t := drawNotches(edge, m.onSide(s), notchStyle{allowance: m.d.Seam.Side, inside: -1})
+	l, t := drawNotches(edge, m.onSide(s), notchStyle{allowance: m.d.Seam.Side, inside: -1, letter: min(clothLetter/2.5, c.Depth/4)})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	p.Lines = append(p.Lines, m.facingGaps(edge)...)
-	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() / 2)
+	// Lettered between two quarters, where no notch has its number.
+	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() * 3 / 8)
 	h := min(clothLetter/2, m.d.Channel.Depth/4)
 	p.Labels = append(p.Labels, Label{Text: m.d.Name + " · facing " + s.String() + " · cut 1 · " + m.digest,
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: readable(dir.Angle()), Anchor: Centre})
