@@ -40,7 +40,9 @@ func (b *builder) placeTable() (Table, bool) {
 	add("support above ground", b.round(h.Hook), b.round(f.Hook))
 	add("apex above ground", b.round(h.Apex), b.round(f.Apex))
 	add("pull along the line", b.force(h.Pull.N), b.force(f.Pull.N))
-	add("the same as a weight", fmt.Sprintf("%.0f kgf", h.Pull.Kgf), fmt.Sprintf("%.0f kgf", f.Pull.Kgf))
+	if !b.Style.Inches { // pounds are a weight already
+		add("the same as a weight", fmt.Sprintf("%.0f kgf", h.Pull.Kgf), fmt.Sprintf("%.0f kgf", f.Pull.Kgf))
+	}
 	add("bed's lowest point above ground", b.round(p.Lowest), "")
 	add("side cord at mid-bay above ground", b.round(p.Edge), "")
 	if p.Beyond > 0 {

@@ -121,21 +121,29 @@ func word(g sheet.Grade) string {
 }
 
 // section writes a section's heading and blocks. The heading stays with what
-// follows it.
+// follows it, a paragraph that opens the section with what follows that.
 func (p *writer) section(no int, s sheet.Section) {
 	const heading = 12.0
-	first := 30.0
-	if runs := p.items(s.Blocks); len(runs) > 0 {
+	runs, first := p.items(s.Blocks), 30.0
+	if len(runs) > 0 {
 		first = runs[0][0].h
 	}
-	p.room(heading + min(first, 150))
+	if len(runs) > 1 && isPara(s.Blocks[0]) {
+		first += below + runs[1][0].h
+	}
+	p.room(heading + min(first, 170))
 	p.y += 7
 	p.pdf.Bookmark(safe(s.Title), 0, p.y-5)
 	p.write(font{size: 13, bold: true}, p.left, p.y, fmt.Sprintf("%d  %s", no, s.Title))
 	p.y += 5
-	for _, run := range p.items(s.Blocks) {
+	for _, run := range runs {
 		p.place(run)
 	}
+}
+
+func isPara(b sheet.Block) bool {
+	_, ok := b.(sheet.Para)
+	return ok
 }
 
 // font is how a text is set.

@@ -1,6 +1,8 @@
 package paper
 
 import (
+	"math"
+
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/picture"
 )
@@ -27,41 +29,69 @@ type grid struct {
 	caption []string
 }
 
-// table sets a table as one item, or several where it is long. The caption stands
-// over the first of them and leaves the same room over the others.
+// table sets a table as one item, or several where it is long. Parts that stand beside
+// each other are one item under one caption, so that no other table comes between
+// them; those in the next row begin with the caption again.
 func (p *writer) table(t sheet.Table) []item {
 	g := newGrid(t)
-	most := longest
-	if t.Dense {
-		most = 90.0 // so that the parts stand beside each other
+	ends := g.divided()
+	beside := max(1, int((content+gap)/(g.width()+gap)))
+	var out []item
+	from := 0
+	for i := 0; i < len(ends); i += beside {
+		n := min(beside, len(ends)-i)
+		wide := float64(n)*g.width() + float64(n-1)*gap
+		caption := t.Caption
+		if i > 0 {
+			caption += ", continued"
+		}
+		g.caption = wrap(head, caption, min(max(wide, 60), content))
+		row := item{w: wide}
+		for _, l := range g.caption {
+			row.w = max(row.w, width(head, l))
+		}
+		var parts []item
+		for k, to := range ends[i : i+n] {
+			parts = append(parts, p.part(g, k == 0, from, to))
+			row.h = max(row.h, parts[k].h)
+			from = to
+		}
+		row.draw = func(x, y float64) {
+			for k, q := range parts {
+				q.draw(x+float64(k)*(g.width()+gap), y)
+			}
+		}
+		out = append(out, row)
 	}
+	return out
+}
+
+// divided returns the numbers of the rows behind which the table is divided, the last
+// one among them: into parts of about the same height, as few as will do.
+func (g grid) divided() []int {
+	most := longest
+	if g.Dense {
+		most = 90 // so that the parts stand beside each other
+	}
+	whole := 0.0
+	for i := range g.rows {
+		whole += g.rowHeight(i)
+	}
+	room := most - g.headHeight()
+	parts := math.Ceil(whole / room)
 	var ends []int
+	done := 0.0
 	for from := 0; from < len(g.rows); {
-		to, h := from, g.headHeight()
-		for to < len(g.rows) && (to == from || h+g.rowHeight(to) <= most) {
+		to, h := from, 0.0
+		due := whole*float64(len(ends)+1)/parts + 1e-6 // behind this part; half a row over counts as in it
+		for to < len(g.rows) && (to == from || done+h+g.rowHeight(to)/2 <= due && h+g.rowHeight(to) <= room) {
 			h += g.rowHeight(to)
 			to++
 		}
 		ends = append(ends, to)
-		from = to
+		from, done = to, done+h
 	}
-	room := g.captionRoom()
-	if len(ends) > 1 {
-		room = min(content, float64(len(ends))*(g.width()+gap))
-	}
-	g.caption = wrap(head, t.Caption, room)
-	var out []item
-	from := 0
-	for i, to := range ends {
-		out = append(out, p.part(g, i == 0, from, to))
-		from = to
-	}
-	if len(out) == 1 {
-		for _, l := range g.caption {
-			out[0].w = max(out[0].w, width(head, l))
-		}
-	}
-	return out
+	return ends
 }
 
 // newGrid finds the widths of the columns: as wide as their longest text, words
@@ -124,9 +154,6 @@ func (g grid) width() float64 {
 	}
 	return w
 }
-
-// captionRoom is how wide a caption may be: as its table, but not too narrow.
-func (g grid) captionRoom() float64 { return min(max(g.width(), 60), content) }
 
 // headHeight is the height of the columns' names, captionHeight that of the
 // caption over them.

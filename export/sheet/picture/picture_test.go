@@ -122,7 +122,9 @@ func TestWriteFree(t *testing.T) {
 			p.Line(picture.Main, picture.Thin, at(0, 20), at(100, 20))
 		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
 		{"an area is no line", func(p *picture.Picture) { p.Area(picture.Cloth, at(0, 0), at(100, 0), at(50, 90)) }, []geom.Point{at(50, 50)}, 0},
-		{"other lettering", func(p *picture.Picture) { p.Write(picture.Text{Text: "other", At: at(50, 50), Size: 3, Anchor: outline.Centre}) }, []geom.Point{at(50, 50), at(20, 20)}, 1},
+		{"other lettering", func(p *picture.Picture) {
+			p.Write(picture.Text{Text: "other", At: at(50, 50), Size: 3, Anchor: outline.Centre})
+		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
 		{"off the picture", func(*picture.Picture) {}, []geom.Point{at(99, 50)}, -1},
 	} {
 		p := picture.Picture{Width: 100, Height: 100}
