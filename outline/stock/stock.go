@@ -7,6 +7,7 @@ package stock
 
 import (
 	"math"
+	"strings"
 
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -37,14 +38,20 @@ type Input struct {
 	Lay    float64 // length of the roll that the pieces need, mm
 	Sheets int     // sheets for templates
 	Runs   []Run
-	Layers float64 // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
-	Saw    float64 // width of a saw cut, mm; 0: [SawCut]
+	// Gathered are the lengths of the ends that a drawstring runs through, mm: head and
+	// foot; none without.
+	Gathered []float64
+	Layers   float64 // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
+	Saw      float64 // width of a saw cut, mm; 0: [SawCut]
 }
 
 // What is taken where a measure is not given, mm: own choice.
 const (
 	SeamLayers = 0.5
 	SawCut     = 2
+	// TieLength is a drawstring's length beyond its channel, at both ends together, to
+	// draw it tight and tie it.
+	TieLength = 400
 )
 
 // Row is one thing to buy.
@@ -87,6 +94,7 @@ func Of(in Input) (Bill, error) {
 	if err := b.bars(in); err != nil {
 		return Bill{}, err
 	}
+	b.drawstrings(in)
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Design.Sheet
@@ -144,6 +152,22 @@ func (b *Bill) cords(in Input) {
 			m.Missing = key(c.Name) + ".linear_density"
 		}
 		b.Masses = append(b.Masses, m)
+	}
+}
+
+// drawstrings lists what draws gathered ends in. What it is made of is left to the
+// maker: it carries nothing but its own knot.
+func (b *Bill) drawstrings(in Input) {
+	style := quantity.Style{Inches: in.Design.Output.Inches, Fraction: 2}
+	var cut []string
+	total := 0.0
+	for e, long := range in.Gathered {
+		total += long + TieLength
+		cut = append(cut, hung.End(e).String()+" "+style.Length(long+TieLength))
+	}
+	if total > 0 {
+		b.row(Row{Kind: "cord", Name: "drawstring, thin and smooth", Quantity: upTo(total / metre), Unit: "m",
+			Note: "cut: " + strings.Join(cut, ", ") + ", of which " + style.Length(TieLength) + " to draw and tie"})
 	}
 }
 

@@ -214,3 +214,31 @@ func TestInYards(t *testing.T) {
 		t.Errorf("not in yards and ounces:\n%s", text.String())
 	}
 }
+
+// A gathered end's drawstring runs through its whole channel and is long enough to
+// tie; its cut lengths are told, in the units of the design.
+func TestDrawstrings(t *testing.T) {
+	in := input()
+	plain, err := stock.Of(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	in.Gathered = []float64{1210, 1105}
+	b, err := stock.Of(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(b.Rows) != len(plain.Rows)+1 {
+		t.Fatalf("%d rows, %d without drawstrings", len(b.Rows), len(plain.Rows))
+	}
+	for _, r := range b.Rows {
+		if strings.HasPrefix(r.Name, "drawstring") {
+			near(t, "metres", r.Quantity, 3.12) // 1.61 m and 1.505 m, up to a centimetre
+			if r.Note != "cut: head 1610 mm, foot 1505 mm, of which 400 mm to draw and tie" {
+				t.Errorf("note %q", r.Note)
+			}
+			return
+		}
+	}
+	t.Error("no drawstring")
+}

@@ -31,6 +31,11 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 			in.Runs = append(in.Runs, stock.Run{Name: "hem of " + q.Title, Count: 1, Length: hem})
 		}
 	}
+	if p.Design.Cap.Kind == design.Gathered {
+		for _, net := range p.Sewn.EndNets {
+			in.Gathered = append(in.Gathered, net.HungLength())
+		}
+	}
 	b, err := stock.Of(in)
 	if err != nil {
 		return b, p.located(err)
