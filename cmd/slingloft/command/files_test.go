@@ -31,7 +31,7 @@ func TestFilesAgree(t *testing.T) {
 		scales map[string]float64
 	}{
 		{"demo", nil, map[string]float64{"1:1": 1, "1:5": 0.2}},
-		{"inches", []string{"../../../testdata/design/inches.toml"}, map[string]float64{"1:1": 1}},
+		{"inches", []string{inches}, map[string]float64{"1:1": 1}},
 	} {
 		t.Run(tc.what, func(t *testing.T) {
 			t.Parallel()

@@ -6,6 +6,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"flag"
 	"math/rand/v2"
 	"os"
 	"os/exec"
@@ -21,19 +22,22 @@ import (
 	"slingloft/export/whole"
 )
 
-// program builds the program once for a test.
+// program returns the program of this very code, which the scripts run too.
 func program(t *testing.T) string {
 	t.Helper()
-	name := filepath.Join(t.TempDir(), "slingloft")
-	if out, err := exec.Command("go", "build", "-o", name, "slingloft/cmd/slingloft").CombinedOutput(); err != nil {
-		t.Skipf("cannot be built here: %v\n%s", err, out)
+	name, err := exec.LookPath("slingloft")
+	if err != nil {
+		t.Fatal(err)
 	}
 	return name
 }
 
-// cutFiles are the arguments of a cut of many small files.
+// kills is how often TestKilled kills a run.
+var kills = flag.Int("kills", 6, "runs that are killed")
+
+// cutFiles are the arguments of a cut of some small files.
 func cutFiles(folder string) []string {
-	return []string{"cut", "--as", "svg,dxf", "--scale", "1:10", "--lay-time", "1ms", "--out", folder}
+	return []string{"cut", small, "--as", "svg,dxf", "--scale", "1:10", "--out", folder}
 }
 
 // whatStands returns the names of the files in a folder, those that were not finished
@@ -71,9 +75,6 @@ func whatStands(t *testing.T, folder string) (finished, parts []string) {
 // A run that is killed, at whatever moment, leaves whole files and such as end in
 // .part, and the next run finishes the work.
 func TestKilled(t *testing.T) {
-	if testing.Short() {
-		t.Skip("builds the program")
-	}
 	name := program(t)
 	folder := filepath.Join(t.TempDir(), "out")
 	start := time.Now()
@@ -84,7 +85,7 @@ func TestKilled(t *testing.T) {
 	all, _ := whatStands(t, folder)
 	r := rand.New(rand.NewPCG(1, 2))
 	left, least := 0, len(all)
-	for i := range 12 {
+	for i := range *kills {
 		folder := filepath.Join(t.TempDir(), "out")
 		cmd := exec.Command(name, cutFiles(folder)...)
 		if err := cmd.Start(); err != nil {
@@ -116,9 +117,6 @@ func TestKilled(t *testing.T) {
 
 // A disk that fills up leaves neither a part nor a file that is not whole, and says so.
 func TestFullDisk(t *testing.T) {
-	if testing.Short() {
-		t.Skip("builds the program")
-	}
 	name := program(t)
 	for _, size := range []string{"4k", "64k", "200k", "1m"} {
 		disk := t.TempDir()

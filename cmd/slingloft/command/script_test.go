@@ -19,8 +19,13 @@ import (
 
 // The scripts under testdata/script run the command as a user does: one behaviour
 // a file, the first word of its name the category. Each starts in an empty folder
-// but for demo.toml, the built-in design, and inches.toml.
-const scripts = "../../../testdata/script"
+// but for demo.toml, the built-in design, inches.toml, and small.toml, which is laid
+// and written in half the time and serves where the design does not matter.
+const (
+	scripts = "../../../testdata/script"
+	inches  = "../../../testdata/design/inches.toml"
+	small   = "../../../testdata/design/small.toml"
+)
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"slingloft": func() {
@@ -44,17 +49,15 @@ func TestScripts(t *testing.T) {
 	})
 }
 
-// setUp puts the two example designs into a script's folder.
+// setUp puts the example designs into a script's folder.
 func setUp(env *testscript.Env) error {
 	name, demo := design.Demo()
-	inches, err := os.ReadFile("../../../testdata/design/inches.toml")
-	if err != nil {
-		return err
+	err := os.WriteFile(filepath.Join(env.WorkDir, name), demo, 0o644)
+	for _, path := range []string{inches, small} {
+		data, no := os.ReadFile(path)
+		err = errors.Join(err, no, os.WriteFile(filepath.Join(env.WorkDir, filepath.Base(path)), data, 0o644))
 	}
-	return errors.Join(
-		os.WriteFile(filepath.Join(env.WorkDir, name), demo, 0o644),
-		os.WriteFile(filepath.Join(env.WorkDir, "inches.toml"), inches, 0o644),
-	)
+	return err
 }
 
 // run STATUS ARGS... runs slingloft and fails unless it ends with the status.
