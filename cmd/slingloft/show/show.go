@@ -21,18 +21,22 @@ func Of(p *work.Plan, l work.Lays) (sheet.Sheet, error) {
 		return sheet.Sheet{}, err
 	}
 	d.Bill = &bill
+	// Where the errors cannot be followed through the sheet does without them.
+	if r, err := p.Accuracy(); err == nil {
+		d.Accuracy = &r
+	}
 	return sheet.Of(d)
 }
 
-// Unlaid sets out the build sheet of a plan that is not laid yet: all of it but
-// the lay and what to buy.
+// Unlaid sets out the build sheet of a plan that is not laid yet: all of it but what
+// takes longest, the lay, what to buy and what working errors do.
 func Unlaid(p *work.Plan) (sheet.Sheet, error) {
 	d := dataOf(p)
 	d.Unlaid = true
 	return sheet.Of(d)
 }
 
-// dataOf gathers what does not hang on the lay.
+// dataOf gathers what is known at once.
 func dataOf(p *work.Plan) sheet.Data {
 	d := sheet.Data{
 		Design: p.Design, Digest: p.Digest, Style: p.Style(),
@@ -45,10 +49,6 @@ func dataOf(p *work.Plan) sheet.Data {
 	}
 	if p.Hangs {
 		d.Place = &p.Place
-	}
-	// Where the errors cannot be followed through the sheet does without them.
-	if r, err := p.Accuracy(); err == nil {
-		d.Accuracy = &r
 	}
 	return d
 }
