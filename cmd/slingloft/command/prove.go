@@ -59,7 +59,9 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 	if n := len(args); n > 0 {
 		folder, args = args[n-1], args[:n-1]
 	}
-	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
+	if info, err := os.Stat(folder); errors.Is(err, fs.ErrNotExist) {
+		return status{Failed, fmt.Sprintf("prove: there is no folder %s; name the one that cut wrote into", folder)}
+	} else if err != nil || !info.IsDir() {
 		return usagef("prove: %s is no folder; name the one that cut wrote into", folder)
 	}
 	with, err := o.setting()
