@@ -126,11 +126,11 @@ func (t *Threads) cell(s Surface, i, j int) error {
 			t.A[i][j], t.B[i][j], t.Point[i][j] = a, b, p
 			return nil
 		}
-		pa, err := s(a+delta, b)
+		pb, err := s(a, b+delta)
 		if err != nil {
 			return err
 		}
-		pb, err := s(a, b+delta)
+		pa, err := s(a+delta, b)
 		if err != nil {
 			return err
 		}

@@ -130,14 +130,19 @@ func divided(places []float64, end, cell float64) []float64 {
 }
 
 // bedSurface is one half of the hung bed over the station outwards from mid-bay
-// and the length along the section from the bottom line.
+// and the length along the section from the bottom line. It keeps the section of the
+// last station, which the weave often asks for twice.
 func bedSurface(s *hung.Shape, e hung.End) Surface {
-	sign := e.Sign()
+	sign, at := e.Sign(), math.NaN()
+	var sec hung.Section
 	return func(a, b float64) (Vec, error) {
 		x := sign * a
-		sec, err := s.SectionBeyond(x)
-		if err != nil {
-			return Vec{}, err
+		if x != at {
+			next, err := s.SectionBeyond(x)
+			if err != nil {
+				return Vec{}, err
+			}
+			sec, at = next, x
 		}
 		y, z := sec.Point(b)
 		return Vec{a, y, z + s.Problem.Bottom(x)}, nil

@@ -137,10 +137,10 @@ func cornerOf(a, b Polyline, near Point, limit float64) corner {
 // near, and the crossing.
 func crossingNearest(a, b Polyline, near Point) (i, j int, at Point, ok bool) {
 	best := math.Inf(1)
-	for k := 0; k+1 < len(a); k++ {
-		box := BoxOf(a[k], a[k+1]).Expanded(1e-9)
-		for l := 0; l+1 < len(b); l++ {
-			if !box.Overlaps(BoxOf(b[l], b[l+1]).Expanded(1e-9)) {
+	boxes := segmentBoxes(b)
+	for k, box := range segmentBoxes(a) {
+		for l := range boxes {
+			if !box.Overlaps(boxes[l]) {
 				continue
 			}
 			p, hit := Crossing(a[k], a[k+1], b[l], b[l+1])
@@ -150,6 +150,16 @@ func crossingNearest(a, b Polyline, near Point) (i, j int, at Point, ok bool) {
 		}
 	}
 	return i, j, at, ok
+}
+
+// segmentBoxes returns the box around each segment of l, a little wider than it is,
+// so that a segment along an axis has an area.
+func segmentBoxes(l Polyline) []Box {
+	out := make([]Box, max(len(l)-1, 0))
+	for i := range out {
+		out[i] = BoxOf(l[i], l[i+1]).Expanded(1e-9)
+	}
+	return out
 }
 
 // Crossing returns the point in which segments ab and cd cross or touch; ok is

@@ -113,6 +113,9 @@ func (p *Problem) pull(x, y, z float64) (w, cot float64, err error) {
 // section returns the section at x with the cord at (y, z); its error names x.
 func (p *Problem) section(x, y, z float64) (Section, error) {
 	s, err := NewSection(y, z-p.Bottom(x), p.Radius(x))
+	if err == nil {
+		return s, nil
+	}
 	var bad SectionError
 	if errors.As(err, &bad) {
 		bad.X = x
