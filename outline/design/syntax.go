@@ -3,6 +3,7 @@ package design
 import (
 	"errors"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -17,6 +18,9 @@ var startsLine = regexp.MustCompile(`^\s*(\[|[A-Za-z0-9_."'-]+\s*=)`)
 
 // brokenHeader takes the name out of a header line that is not TOML.
 var brokenHeader = regexp.MustCompile(`^\s*\[+\s*([A-Za-z0-9_.-]*)`)
+
+// bareHeader takes the name out of a line that holds nothing else.
+var bareHeader = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*(?:#.*)?$`)
 
 // assignment takes a line apart into key and value.
 var assignment = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*([=:])\s*(.*)$`)
@@ -49,6 +53,11 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 		b.broken[m[1]] = true
 		return m[1], message, "write the name of a table in brackets on a line of its own, such as [bed]"
 	}
+	if m := bareHeader.FindStringSubmatch(line); m != nil && slices.Contains(allKeys().tables, m[1]) {
+		b.prefix, b.current = m[1], &table{}
+		b.broken[m[1]] = true
+		return m[1], "the name of a table stands without brackets", allKeys().headed(m[1]) + " on a line of its own"
+	}
 	m := assignment.FindStringSubmatch(line)
 	if m == nil {
 		return "", message, `write one key, an equals sign and its value, such as span = "1650 mm"`
@@ -65,6 +74,9 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 		return key, "has a colon before its value", "write = between key and value: " + m[1] + " = " + b.meant(key, value, bare)
 	}
 	if q, err := quantity.Parse(bare); err == nil && q.Unit.Symbol != "" {
+		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
+	}
+	if r, ok := allKeys().byKey[key]; ok && (r.form == words || r.form == choice) && !strings.ContainsAny(value, `"'[{`) {
 		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
 	}
 	// An inch sign within double quotes ends the text too early.

@@ -12,6 +12,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -22,6 +23,7 @@ type Person struct {
 	Shoulders float64 // breadth over the shoulders; 0: estimated
 	OnSide    bool    // sleeps on the side, with knees drawn up, rather than on the back
 	Step      float64 // figures are rounded to whole steps; 0: 10 mm
+	Inches    bool    // reasons are told in inches
 }
 
 // Reason is why one key of the design has its value.
@@ -148,7 +150,7 @@ func (b *builder) lengths(p Person) {
 	span := b.put("bed.span", spanOfStature*p.Stature, own,
 		fmt.Sprintf("%.2f of the stature: the bars cross above brow and ankles, the shoulders lie well inside", spanOfStature))
 	tail := (p.Stature + 2*endRoom - span) / 2
-	why := fmt.Sprintf("carries head or feet past the bar, with %d mm of cloth beyond", endRoom)
+	why := fmt.Sprintf("carries head or feet past the bar, with about %s of cloth beyond", quantity.Style{Inches: p.Inches, Fraction: 2}.Length(endRoom))
 	b.Bed.Span = span
 	b.Bed.HeadTail = b.put("bed.head_tail", tail, own, why)
 	b.Bed.FootTail = b.put("bed.foot_tail", tail, own, why)

@@ -383,7 +383,7 @@ func (s *solver) walkTo(thrust float64) (trial, error) {
 		next = max(next*slower, thrust)
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
-			return trial{}, &Impossible{Key: "bed.thrust", Reason: "the cords would hang too deep", Bound: "at least", Limit: near.thrust, Cause: err}
+			return trial{}, &Impossible{Key: "bed.thrust", Reason: "the cords would hang too deep", Bound: "at least", Limit: near.thrust, Cause: toTell(err)}
 		}
 		near = t
 	}
@@ -432,10 +432,7 @@ func (s *solver) limit(near trial, past float64, cause error) error {
 		}
 		near = t
 	}
-	var place SectionError
-	if !errors.As(cause, &place) {
-		cause = nil // the search's own trouble tells a maker nothing
-	}
+	cause = toTell(cause)
 	// A little inside the limit, so that the value named does work.
 	inside := 0.995
 	if s.needsTails() {
@@ -443,6 +440,16 @@ func (s *solver) limit(near trial, past float64, cause error) error {
 	}
 	return &Impossible{Key: controlKey(s.p.Bed.Control), Reason: "more than the bay can have",
 		Bound: "at most", Limit: s.controlled(&near) * inside, Cause: cause}
+}
+
+// toTell returns a cause that a maker can make something of, nil for the search's
+// own trouble.
+func toTell(cause error) error {
+	var place SectionError
+	if errors.As(cause, &place) {
+		return cause
+	}
+	return nil
 }
 
 // blame names the key to look at for a fault met where no thrust helps.

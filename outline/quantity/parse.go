@@ -128,6 +128,8 @@ func wanted(text string, have Unit, d Dimension) string {
 		meant = "oz/yd²"
 	case d == ArealDensity && have.Symbol == "g":
 		meant = "g/m²"
+	case d == LinearDensity && have.Symbol == "oz":
+		meant = "oz/yd"
 	case d == LinearDensity && have.Symbol == "g":
 		meant = "g/m"
 	case d != Force:

@@ -46,11 +46,19 @@ func (s *scanner) quantity() (Quantity, error) {
 	return q, nil
 }
 
+// smaller returns the unit that a number after one in u most likely has.
+func smaller(u Unit) string {
+	if s := map[string]string{"ft": "in", "yd": "in", "lb": "oz", "m": "cm", "cm": "mm", "kg": "g"}[u.Symbol]; s != "" {
+		return s
+	}
+	return u.Symbol
+}
+
 // joins reports an error unless next may follow first.
 func (s *scanner) joins(first, next Quantity) error {
 	u := first.Unit
 	if next.Unit.Symbol == "" {
-		return fault(s.text, "ends in a number without unit", `write the unit after each number, such as "5 ft 8 in"`)
+		return fault(s.text, "ends in a number without unit", "write "+Quoted(strings.TrimSpace(s.text)+" "+smaller(u)))
 	}
 	if whole := first.Value / u.Factor; whole != math.Round(whole) {
 		return fault(s.text, "has a part of one "+u.Symbol+" before the "+next.Unit.Symbol, "write a whole number of "+u.Symbol+" or one unit only")
@@ -206,7 +214,9 @@ func (s *scanner) unknown() error {
 		return fault(s.text, "has an exponent", "write the number out")
 	}
 	known := map[string]string{"gsm": "g/m²", "lb/in": "lbf/in", "kg/m2": "g/m²", "kg/m²": "g/m²",
-		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb", "degrees": "deg", "percent": "%"}
+		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb", "degrees": "deg", "percent": "%", "ins": "in", "in.": "in", "ft.": "ft", "lb.": "lb", "lbs.": "lb", "oz.": "oz",
+		"centimetres": "cm", "centimeters": "cm", "yard": "yd", "yards": "yd", "pound": "lb", "ounce": "oz", "ounces": "oz",
+		"kilogram": "kg", "kilograms": "kg", "kgs": "kg", "gram": "g", "grams": "g", "newton": "N", "newtons": "N"}
 	if u, ok := known[strings.ToLower(word)]; ok {
 		return s.misspelt(word, u)
 	}

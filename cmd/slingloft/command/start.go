@@ -133,7 +133,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 func (o startOptions) wish() (work.Wish, error) {
 	w, width := work.Wish{Inches: o.units == "in"}, 0.0
 	if w.Inches {
-		w.Person.Step = quantity.Inch / 4
+		w.Person.Step, w.Person.Inches = quantity.Inch/4, true
 	}
 	switch o.lies {
 	case "", "back":

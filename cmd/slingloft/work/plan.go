@@ -162,11 +162,17 @@ func (p *Plan) rigged() error {
 // stranger says which check a name in the list of waivers is likely meant for.
 func (p *Plan) stranger(name string) error {
 	all := p.Margins.Names()
-	meant := ""
+	hint := `the checks are "` + strings.Join(all, `", "`) + `"`
 	if near := design.Nearest(name, all); near != "" {
-		meant = "write " + strconv.Quote(near) + ", or another of "
+		part, _, _ := strings.Cut(near, ",")
+		hint = "write " + strconv.Quote(near)
+		for _, other := range all {
+			if other != near && strings.HasPrefix(other, part+",") {
+				hint += ", or " + strconv.Quote(other)
+			}
+		}
 	}
-	return fmt.Errorf("there is no check %s; %s%s", quantity.Quoted(name), meant, `"`+strings.Join(all, `", "`)+`"`)
+	return fmt.Errorf("there is no check %s; %s", quantity.Quoted(name), hint)
 }
 
 // blamed is a fault of a stage with the key that it hangs on.
