@@ -16,23 +16,32 @@ import (
 const stain = `<svg xmlns="http://www.w3.org/2000/svg" width="300mm" height="300mm" viewBox="0 0 300 300">
 <path d="M150 0A150 150 0 0 1 150 300A150 150 0 0 1 150 0Z"/></svg>`
 
-// demoWith returns the built-in design with more behind it, in a folder with the
-// drawing of a stain.
-func demoWith(t *testing.T, more string) (name string, data []byte) {
+// small returns a design that is laid in little time.
+func small(t *testing.T) []byte {
+	t.Helper()
+	data, err := os.ReadFile("../../../testdata/design/small.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+// stained returns a design with more behind it, in a folder with the drawing of a
+// stain.
+func stained(t *testing.T, more string) (name string, data []byte) {
 	t.Helper()
 	folder := t.TempDir()
 	if err := os.WriteFile(filepath.Join(folder, "stain.svg"), []byte(stain), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	_, demo := design.Demo()
-	return filepath.Join(folder, "d.toml"), append(demo, more...)
+	return filepath.Join(folder, "d.toml"), append(small(t), more...)
 }
 
 // No piece of the lay touches a stain that it has to keep clear of, wherever on the
 // roll the stain is, and the stain is drawn where it lies.
 func TestKeepOut(t *testing.T) {
 	for _, at := range []geom.Point{{X: 300, Y: 500}, {X: 1200, Y: 0}, {X: 0, Y: 1100}} {
-		name, data := demoWith(t, "\n[[extra]]\nfile = \"stain.svg\"\nas = \"keep-out\"\nx = \""+mm(at.X)+"\"\ny = \""+mm(at.Y)+"\"\n")
+		name, data := stained(t, "\n[[extra]]\nfile = \"stain.svg\"\nas = \"keep-out\"\nx = \""+mm(at.X)+"\"\ny = \""+mm(at.Y)+"\"\n")
 		p, err := work.Read(name, data)
 		if err != nil {
 			t.Fatal(err)
@@ -80,7 +89,7 @@ func mm(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " mm" }
 
 // The digest changes with what an extra outline's file holds, not with the machine.
 func TestDigest(t *testing.T) {
-	name, data := demoWith(t, "\n[[extra]]\nfile = \"stain.svg\"\nstock = \"board\"\n")
+	name, data := stained(t, "\n[[extra]]\nfile = \"stain.svg\"\nstock = \"board\"\n")
 	digest := func(with work.Setting) string {
 		p, err := work.ReadFor(name, data, with)
 		if err != nil {
