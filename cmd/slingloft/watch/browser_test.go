@@ -10,7 +10,7 @@ import (
 // TestLivePage opens the live page in Chromium: it draws, follows the file, shows
 // a fault in its place, and tries other measures.
 func TestLivePage(t *testing.T) {
-	url, path := served(t)
+	url, path := served(t, small(t, "1500 mm"))
 	p := browser.New(t)
 	p.Resize(1100, 900)
 	p.Open(url)
@@ -21,12 +21,12 @@ func TestLivePage(t *testing.T) {
 	p.Shot("live")
 
 	// A save changes the page.
-	save(t, path, demo(t, `span = "1500 mm"`, `span = "1530 mm"`))
+	save(t, path, small(t, "1530 mm"))
 	p.Until(`document.getElementById("summary").textContent.includes("1530 mm")`)
 	p.Until(`document.querySelector('[name="bed.span"]').value === "1530 mm"`)
 
 	// A fault is shown, and the last good drawing stays.
-	save(t, path, demo(t, `span = "1500 mm"`, `spam = "1500 mm"`))
+	save(t, path, strings.Replace(small(t, "1500 mm"), "span", "spam", 1))
 	p.Until(`document.querySelector(".fault code")`)
 	if got := browser.Eval[string](p, `document.getElementById("faults").innerText`); !contains(got, "bed.toml:", "spam") {
 		t.Errorf("the fault reads %q", got)
@@ -35,7 +35,7 @@ func TestLivePage(t *testing.T) {
 		t.Error("the last good drawing is gone")
 	}
 	p.Shot("live-fault")
-	save(t, path, demo(t, `span = "1500 mm"`, `span = "1500 mm"`))
+	save(t, path, small(t, "1500 mm"))
 	p.Until(`!document.querySelector(".fault") && document.getElementById("summary").textContent.includes("1500 mm")`)
 
 	// Other measures are tried as they are typed, and taken back.

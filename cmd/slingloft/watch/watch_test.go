@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -17,13 +18,12 @@ import (
 	"slingloft/outline/design"
 )
 
-// served serves a copy of the built-in design and returns the page's address and
-// the copy's path. It fails the test where the server does not end cleanly.
-func served(t *testing.T) (url, path string) {
+// served serves a copy of a design and returns the page's address and the copy's path.
+// It fails the test where the server does not end cleanly.
+func served(t *testing.T, text string) (url, path string) {
 	t.Helper()
-	_, demo := design.Demo()
 	path = filepath.Join(t.TempDir(), "bed.toml")
-	save(t, path, string(demo))
+	save(t, path, text)
 	ctx, stop := context.WithCancel(context.Background())
 	ready, done := make(chan string, 1), make(chan error, 1)
 	go func() {
@@ -55,14 +55,30 @@ func save(t testing.TB, path, text string) {
 	}
 }
 
-// demo returns the built-in design with one string in place of another.
-func demo(t testing.TB, old, new string) string {
+// demo returns the built-in design, small one that is laid in little time, with a span
+// of so many mm.
+func demo(t testing.TB, span string) string {
 	t.Helper()
 	_, data := design.Demo()
-	if !strings.Contains(string(data), old) {
-		t.Fatalf("the built-in design has no %q", old)
+	return spanned(t, data, span)
+}
+
+func small(t testing.TB, span string) string {
+	t.Helper()
+	data, err := os.ReadFile("../../../testdata/design/small.toml")
+	if err != nil {
+		t.Fatal(err)
 	}
-	return strings.Replace(string(data), old, new, 1)
+	return spanned(t, data, span)
+}
+
+func spanned(t testing.TB, data []byte, span string) string {
+	t.Helper()
+	row := regexp.MustCompile(`(?m)^span = "\d+ mm"`)
+	if !row.Match(data) {
+		t.Fatal("the design has no span in mm")
+	}
+	return string(row.ReplaceAll(data, []byte("span = \""+span+"\"")))
 }
 
 // seen is what the event stream tells.
@@ -137,7 +153,7 @@ func sheet(t *testing.T, url string) string {
 // TestRedraw saves the file; the redraw has to be there within 300 ms. Other tests
 // may keep the machine busy, so that it gets a few tries.
 func TestRedraw(t *testing.T) {
-	url, path := served(t)
+	url, path := served(t, demo(t, "1500 mm"))
 	c := stream(t, url)
 	version := until(t, c, func(s seen) bool { return s.Version > 0 && s.Laid }).Version
 	best := time.Hour
@@ -145,7 +161,7 @@ func TestRedraw(t *testing.T) {
 	for i := 0; i < 12 && best > 300*time.Millisecond; i++ {
 		span = fmt.Sprintf("%d mm", 1505+i)
 		start := time.Now()
-		save(t, path, demo(t, `span = "1500 mm"`, `span = "`+span+`"`))
+		save(t, path, demo(t, span))
 		until(t, c, func(s seen) bool {
 			return s.Version > version && len(s.Fields) > 2 && s.Fields[2].Value == span
 		})
@@ -163,12 +179,12 @@ func TestRedraw(t *testing.T) {
 
 // TestSaves are the ways in which editors write a file.
 func TestSaves(t *testing.T) {
-	url, path := served(t)
+	url, path := served(t, small(t, "1500 mm"))
 	c := stream(t, url)
 	version := until(t, c, func(s seen) bool { return s.Version > 0 }).Version
 
 	// A new file in its place.
-	save(t, path+".new", demo(t, `span = "1500 mm"`, `span = "1530 mm"`))
+	save(t, path+".new", small(t, "1530 mm"))
 	if err := os.Rename(path+".new", path); err != nil {
 		t.Fatal(err)
 	}
@@ -179,7 +195,7 @@ func TestSaves(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	save(t, path, demo(t, `span = "1500 mm"`, `span = "1540 mm"`))
+	save(t, path, small(t, "1540 mm"))
 	if err := os.Chtimes(path, info.ModTime(), info.ModTime()); err != nil {
 		t.Fatal(err)
 	}
@@ -202,11 +218,11 @@ func TestSaves(t *testing.T) {
 // TestFault breaks the file: the fault is told with its place and line, the last
 // good drawing stays, and mending it brings a new one.
 func TestFault(t *testing.T) {
-	url, path := served(t)
+	url, path := served(t, small(t, "1500 mm"))
 	c := stream(t, url)
 	until(t, c, func(s seen) bool { return s.Laid })
 	good := sheet(t, url)
-	save(t, path, demo(t, `span = "1500 mm"`, `span = "1500"`))
+	save(t, path, small(t, "1500"))
 	s := until(t, c, func(s seen) bool { return len(s.Faults) > 0 })
 	f := s.Faults[0]
 	if !strings.HasPrefix(f.Place, path+":") || !strings.Contains(f.Text, "bed.span") || !strings.HasPrefix(f.Line, `span = "1500"`) {
@@ -215,7 +231,7 @@ func TestFault(t *testing.T) {
 	if sheet(t, url) != good {
 		t.Error("the last good drawing does not stay")
 	}
-	save(t, path, demo(t, `span = "1500 mm"`, `span = "1515 mm"`))
+	save(t, path, small(t, "1515 mm"))
 	until(t, c, func(s seen) bool { return len(s.Faults) == 0 && s.Fields[2].Value == "1515 mm" })
 	if sheet(t, url) == good {
 		t.Error("the drawing does not change")
@@ -249,7 +265,7 @@ func ask(t *testing.T, method, url, host, origin, body string) (status int, text
 
 // TestTry tries other values; the file stays as it is.
 func TestTry(t *testing.T) {
-	url, path := served(t)
+	url, path := served(t, small(t, "1500 mm"))
 	until(t, stream(t, url), func(s seen) bool { return s.Version > 0 })
 	before, err := os.ReadFile(path)
 	if err != nil {
@@ -294,7 +310,7 @@ func TestTry(t *testing.T) {
 
 // TestGuard asks as pages elsewhere could.
 func TestGuard(t *testing.T) {
-	url, _ := served(t)
+	url, _ := served(t, small(t, "1500 mm"))
 	until(t, stream(t, url), func(s seen) bool { return s.Version > 0 })
 	own := strings.TrimSuffix(url, "/")
 	address := strings.TrimPrefix(own, "http://")
@@ -344,7 +360,7 @@ func TestGuard(t *testing.T) {
 
 // TestBusyPort asks for a port that is taken.
 func TestBusyPort(t *testing.T) {
-	url, path := served(t)
+	url, path := served(t, small(t, "1500 mm"))
 	address := strings.TrimSuffix(strings.TrimPrefix(url, "http://"), "/")
 	err := watch.Serve(context.Background(), watch.Options{Path: path, Address: address})
 	if err == nil || !strings.Contains(err.Error(), "--addr") {
