@@ -92,6 +92,13 @@ func folder(t testing.TB) string {
 	return dir
 }
 
+// For returns the page for another test, which has to end before the first does.
+func (p *Page) For(t testing.TB) *Page {
+	other := *p
+	other.t = t
+	return &other
+}
+
 // Do runs an action and fails the test where it fails.
 func (p *Page) Do(a chromedp.Action[chromedp.Void]) {
 	p.t.Helper()
@@ -215,9 +222,10 @@ func Foot(text string) (page, pages int) {
 	return page, pages
 }
 
-// Axe returns what axe-core finds at fault on the page that is serious or
-// critical; of a picture it judges the whole and not its lines. It is skipped, or fails, where axe-core is missing.
-func (p *Page) Axe() []string {
+// Axe returns what axe-core finds at fault on the page that is serious or critical, by
+// all its rules or by those that are named; of a picture it judges the whole and not
+// its lines. It is skipped, or fails, where axe-core is missing.
+func (p *Page) Axe(rules ...string) []string {
 	p.t.Helper()
 	name := os.Getenv("SLINGLOFT_AXE")
 	if name == "" {
@@ -228,7 +236,12 @@ func (p *Page) Axe() []string {
 		p.t.Fatal(err)
 	}
 	Eval[chromedp.Void](p, string(script))
-	Eval[chromedp.Void](p, `window.axeResult = null; axe.run({exclude: [["svg > *"]]}).then(r => window.axeResult = JSON.stringify(
+	only := ""
+	if len(rules) > 0 {
+		only = `, runOnly: ["` + strings.Join(rules, `", "`) + `"]`
+	}
+	// Only what is at fault is set out, and no file waited for, which takes half the time.
+	Eval[chromedp.Void](p, `window.axeResult = null; axe.run({exclude: [["svg > *"]]}, {resultTypes: ["violations"], preload: false`+only+`}).then(r => window.axeResult = JSON.stringify(
 		r.violations.map(v => ({id: v.id, impact: v.impact, help: v.help, nodes: v.nodes.slice(0, 4).map(n => n.html.slice(0, 160) + " " + n.failureSummary)}))), e => window.axeResult = String(e))`)
 	p.Until("window.axeResult")
 	var found []struct {
