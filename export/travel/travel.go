@@ -1,14 +1,17 @@
 // Package travel puts the paths of a machine into an order with little idle
 // travel between them.
 //
-// The method: nearest neighbour, begun at the place where the tool stands; then,
-// until nothing gets shorter, reversal of stretches (2-opt, Croes 1958), moving of
-// one to three paths to another place either way round (or-opt, Or 1976), and
-// choosing anew the corner at which each closed path is begun, where only moves
-// that join a path to one of its near neighbours are tried; then many times over a
-// kick, the swap of two stretches, and the moves again around it (iterated local
-// search, Lourenço, Martin and Stützle 2003). Sources from memory. The tool ends
-// wherever the last path ends.
+// The method. Few paths, as the outlines of a sheet, are put into the shortest order
+// there is, each closed one begun at the corner that is best, by dynamic programming
+// over sets of paths (Held and Karp 1962). More are begun with the nearest neighbour
+// each time, from the place where the tool stands; then, until nothing gets shorter,
+// stretches are reversed (2-opt, Croes 1958), one to three paths moved to another
+// place either way round (or-opt, Or 1976), and the corner chosen anew at which each
+// closed path is begun, where only moves that join a path to one of its near neighbours
+// are tried; then many times over a kick, the swap of two stretches, and the moves
+// again around it (iterated local search, Lourenço, Martin and Stützle 2003). At last,
+// in the order that was found, the corners of all closed paths are chosen together.
+// Sources from memory. The tool ends wherever the last path ends.
 package travel
 
 import (
@@ -58,16 +61,25 @@ const block = 1500
 func Order(paths []Path, from geom.Point) []Step {
 	var out []Step
 	for first := 0; first < len(paths); first += block {
-		some := paths[first:min(first+block, len(paths))]
-		t := newTour(some, from)
-		t.improve()
-		for _, s := range t.steps {
+		steps := ordered(paths[first:min(first+block, len(paths))], from)
+		from = steps[len(steps)-1].out
+		for _, s := range steps {
 			s.Path += first
 			out = append(out, s.Step)
 		}
-		from = t.exit(len(t.steps) - 1)
 	}
 	return out
+}
+
+// ordered returns the stops at so many paths as are ordered at once.
+func ordered(paths []Path, from geom.Point) []stop {
+	if steps, ok := exactly(paths, from); ok {
+		return steps
+	}
+	t := newTour(paths, from)
+	t.improve()
+	t.chooseCorners()
+	return t.steps
 }
 
 // Idle returns the travel between the paths in the order of the steps, in mm,
@@ -149,7 +161,10 @@ func neighbours(paths []Path) [][]neighbour {
 	for i, p := range paths {
 		ends[i] = geom.Polyline{p.Points[0], p.Points[len(p.Points)-1]}
 		if p.Closed {
-			const corners = 8
+			corners := 8
+			if len(paths) < 100 { // outlines, which are large
+				corners = 64
+			}
 			ends[i] = nil
 			for k := range corners {
 				ends[i] = append(ends[i], p.Points[k*len(p.Points)/corners])
@@ -248,11 +263,14 @@ func (t *tour) stop(s Step) stop {
 }
 
 // gap returns the travel to step i; none to the place behind the last.
-func (t *tour) gap(i int) float64 {
+func (t *tour) gap(i int) float64 { return t.wayTo(i, t.exit(i-1)) }
+
+// wayTo returns the way from a place to step i; none to the place behind the last.
+func (t *tour) wayTo(i int, from geom.Point) float64 {
 	if i >= len(t.steps) {
 		return 0
 	}
-	return t.exit(i - 1).Dist(t.entry(i))
+	return from.Dist(t.entry(i))
 }
 
 // renumber takes note of the places of steps from first to before end.

@@ -1,9 +1,9 @@
 package command_test
 
 import (
-	"cmp"
 	"math"
-	"slices"
+	"math/rand/v2"
+	"testing"
 
 	"slingloft/outline/geom"
 )
@@ -70,211 +70,48 @@ func exactTravel(tracks []track, from geom.Point) float64 {
 	return shortest
 }
 
-// web is what a lower bound is found with: the places where tracks can be entered or
-// left, which the travel has to tie together. Travel over n tracks is a tree of n
-// ways between them and the place of beginning in which each place has one way, but
-// for the last, which has none. A price on each place that has more ways than one
-// brings the cheapest of all trees near to that, and what it costs less the prices is
-// no more than any travel costs (Held and Karp 1971, with a price for the one place
-// that has none).
-type web struct {
-	at    []geom.Polyline // by place: where it is; a closed track is one place with many points
-	track []int           // by place: its track, 0 for the beginning
-	want  []int           // by place: the ways that it has in any travel but at its end
-	ways  []way           // that the cheapest tree is sought among
-	known map[[2]int]bool
-}
-
-type way struct {
-	a, b int
-	long float64
-}
-
-func newWeb(tracks []track, from geom.Point) *web {
-	w := &web{at: []geom.Polyline{{from}}, track: []int{0}, want: []int{1}, known: map[[2]int]bool{}}
-	for i, t := range tracks {
-		ends := []geom.Polyline{t.points[:1], t.points[len(t.points)-1:]}
-		want := 1
-		if t.closed {
-			ends, want = []geom.Polyline{t.points}, 2
-		}
-		for _, p := range ends {
-			w.at, w.track, w.want = append(w.at, p), append(w.track, i+1), append(w.want, want)
-		}
+// anyTravel returns the shortest travel by trying every order and door.
+func anyTravel(tracks []track, from geom.Point) float64 {
+	if len(tracks) == 0 {
+		return 0
 	}
-	return w
-}
-
-// long returns the least distance between two places.
-func (w *web) long(a, b int) float64 {
 	least := math.Inf(1)
-	for _, p := range w.at[a] {
-		for _, q := range w.at[b] {
-			least = min(least, p.Dist(q))
+	for i, t := range tracks {
+		rest := append(append([]track(nil), tracks[:i]...), tracks[i+1:]...)
+		for _, d := range t.doors() {
+			least = min(least, from.Dist(d[0])+anyTravel(rest, d[1]))
 		}
 	}
 	return least
 }
 
-// add takes a way among those to seek in.
-func (w *web) add(a, b int) {
-	key := [2]int{min(a, b), max(a, b)}
-	if w.track[a] != w.track[b] && !w.known[key] {
-		w.known[key] = true
-		w.ways = append(w.ways, way{key[0], key[1], w.long(a, b)})
-	}
-}
-
-// addNearest takes for each place the ways to those nearest to it.
-func (w *web) addNearest(count int) {
-	for a := range w.at {
-		var all []way
-		for b := range w.at {
-			if w.track[a] != w.track[b] {
-				all = append(all, way{a, b, w.long(a, b)})
+// The judges agree: what is found set by set is what is found order by order, and the
+// lower bound is below it, not far.
+func TestJudgesOfTravel(t *testing.T) {
+	rng := rand.New(rand.NewPCG(8, 8))
+	bounds, exact := 0.0, 0.0
+	for range 40 {
+		var tracks []track
+		for range 5 {
+			at := geom.Pt(rng.Float64()*100, rng.Float64()*100)
+			l := track{points: geom.Polyline{at}, closed: rng.IntN(3) == 0}
+			for range 3 {
+				l.points = append(l.points, at.Plus(geom.Pt(rng.Float64()*30, rng.Float64()*30)))
 			}
+			tracks = append(tracks, l)
 		}
-		slices.SortFunc(all, func(x, y way) int { return cmp.Compare(x.long, y.long) })
-		for _, e := range all[:min(count, len(all))] {
-			w.add(e.a, e.b)
+		got, want := exactTravel(tracks, geom.Point{}), anyTravel(tracks, geom.Point{})
+		if math.Abs(got-want) > 1e-9 {
+			t.Fatalf("%v: %g set by set, %g order by order", tracks, got, want)
 		}
+		least := newWeb(tracks, geom.Point{}).least(want)
+		if least > want+1e-9 {
+			t.Fatalf("%v: bound %g above the shortest travel %g", tracks, least, want)
+		}
+		bounds, exact = bounds+least, exact+want
 	}
-}
-
-// cheapest returns what the cheapest tree of the known ways costs at the prices, and
-// how many ways each place has in it, by Kruskal's method. It is no bound, since a
-// cheaper way may be unknown.
-func (w *web) cheapest(price []float64) (float64, []int) {
-	cost := make([]float64, len(w.ways))
-	order := make([]int, len(w.ways))
-	for i, e := range w.ways {
-		cost[i], order[i] = e.long+price[e.a]+price[e.b], i
+	t.Logf("bounds are %.3f of the shortest travel", bounds/exact)
+	if bounds < 0.9*exact {
+		t.Errorf("bounds are %.3f of the shortest travel, want 0.9", bounds/exact)
 	}
-	slices.SortFunc(order, func(i, j int) int { return cmp.Compare(cost[i], cost[j]) })
-	root := make([]int, len(w.at)) // by track
-	for i := range root {
-		root[i] = i
-	}
-	find := func(i int) int {
-		for root[i] != i {
-			root[i] = root[root[i]]
-			i = root[i]
-		}
-		return i
-	}
-	sum, degree := 0.0, make([]int, len(w.at))
-	for _, i := range order {
-		e := w.ways[i]
-		if a, b := find(w.track[e.a]), find(w.track[e.b]); a != b {
-			root[a] = b
-			sum += cost[i]
-			degree[e.a]++
-			degree[e.b]++
-		}
-	}
-	return sum, degree
-}
-
-// cheapestOfAll returns what the cheapest tree of all ways costs at the prices, by
-// Prim's method, and takes its ways among the known.
-func (w *web) cheapestOfAll(price []float64) float64 {
-	n := len(w.at)
-	key, parent, in := make([]float64, n), make([]int, n), make([]bool, n)
-	for i := range key {
-		key[i] = math.Inf(1)
-	}
-	key[0] = 0
-	sum := 0.0
-	for {
-		next := -1
-		for i := range n {
-			if !in[i] && !math.IsInf(key[i], 1) && (next < 0 || key[i] < key[next]) {
-				next = i
-			}
-		}
-		if next < 0 {
-			return sum
-		}
-		sum += key[next]
-		if next > 0 {
-			w.add(next, parent[next])
-		}
-		for a := range n {
-			if in[a] || w.track[a] != w.track[next] {
-				continue
-			}
-			in[a] = true // its whole track is reached
-			for b := range n {
-				if w.track[b] == w.track[next] || in[b] {
-					continue
-				}
-				if c := w.long(a, b) + price[a] + price[b]; c < key[b] {
-					key[b], parent[b] = c, a
-				}
-			}
-		}
-	}
-}
-
-// leastTravel returns a length that no travel over the tracks is shorter than; travel
-// is the length of one, which the prices are aimed at.
-func leastTravel(tracks []track, from geom.Point, travel float64) float64 {
-	const nearest, tries, rounds = 5, 3, 250
-	w := newWeb(tracks, from)
-	w.addNearest(nearest)
-	price := make([]float64, len(w.at))
-	w.cheapestOfAll(price) // its ways tie all places together
-	best := 0.0
-	for range tries {
-		price = w.climb(price, travel, rounds)
-		sum, last := w.paid(price)
-		best = max(best, w.cheapestOfAll(price)-sum+price[last])
-	}
-	return best
-}
-
-// paid returns what every travel pays at the prices if each place has the ways that
-// it wants, and the place whose missing way saves least, at which travel may end.
-func (w *web) paid(price []float64) (sum float64, last int) {
-	last = 1
-	for i, p := range price {
-		sum += p * float64(w.want[i])
-		if i > 0 && p < price[last] {
-			last = i
-		}
-	}
-	return sum, last
-}
-
-// climb changes the prices so that the cheapest tree costs more: they rise where a
-// place has too many ways and fall where it has too few, by steps as Polyak has them
-// (1969), with some of the step before.
-func (w *web) climb(price []float64, travel float64, rounds int) []float64 {
-	price, top := slices.Clone(price), slices.Clone(price)
-	step := make([]float64, len(price))
-	best, share, stall := math.Inf(-1), 1.0, 0
-	for range rounds {
-		tree, degree := w.cheapest(price)
-		sum, last := w.paid(price)
-		degree[last]++
-		if bound := tree - sum + price[last]; bound > best {
-			best, stall = bound, 0
-			copy(top, price)
-		} else if stall++; stall == 12 {
-			share, stall = share*0.6, 0
-		}
-		square := 0
-		for i, d := range degree {
-			square += (d - w.want[i]) * (d - w.want[i])
-		}
-		if square == 0 {
-			break // the tree is a travel
-		}
-		size := share * max(travel-(tree-sum+price[last]), 1e-3*travel) / float64(square)
-		for i, d := range degree {
-			step[i] = 0.3*step[i] + 0.7*size*float64(d-w.want[i])
-			price[i] += step[i]
-		}
-	}
-	return top
 }

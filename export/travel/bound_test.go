@@ -6,7 +6,7 @@ import (
 	"slingloft/outline/geom"
 )
 
-// Bound returns a length in mm that no order of the paths can do with less idle
+// lowerBound returns a length in mm that no order of the paths can do with less idle
 // travel than: the largest minimum spanning 1-tree that an ascent over penalties of
 // its nodes finds (Held and Karp 1970, with Polyak's steps, from memory). An open
 // path is two nodes, its ends, tied by an edge that every tour has at no cost; a
@@ -15,7 +15,7 @@ import (
 // other closes it. The bound gets better with more rounds, of which 300 do for a
 // hundred paths and 2500 for a thousand; one takes a time that grows as the square
 // of the paths.
-func Bound(paths []Path, from geom.Point, rounds int) float64 {
+func lowerBound(paths []Path, from geom.Point, rounds int) float64 {
 	if len(paths) == 0 {
 		return 0
 	}
