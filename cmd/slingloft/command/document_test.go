@@ -62,10 +62,10 @@ func TestDocumentsFollowTheirSchemas(t *testing.T) {
 	}
 	var pairs []string
 	for i, run := range [][]string{
-		{"figure"}, {"figure", faulty},
-		{"cut", "--as", "svg,hpgl", "--out", at("out")}, {"cut", "--out", at("none"), heavy},
-		{"prove", at("out")}, {"prove", at("empty")},
-		{"sheet", "--out", at("a.html")}, {"sheet", "--out", at("b.pdf"), heavy},
+		{"figure", small}, {"figure", faulty},
+		{"cut", small, "--as", "svg,hpgl", "--out", at("out")}, {"cut", "--out", at("none"), heavy},
+		{"prove", small, at("out")}, {"prove", at("empty")},
+		{"sheet", small, "--out", at("a.html")}, {"sheet", "--out", at("b.pdf"), heavy},
 		{"calibrate", "--out", at("out")}, {"calibrate", faulty},
 		{"start", at("a.toml")}, {"start", at("b.toml"), "--stature", "180 cm", "--mass", "140 kg"},
 	} {
