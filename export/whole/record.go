@@ -20,12 +20,17 @@ import (
 // and a mark would stay in a file that was changed by hand since.
 const RecordName = ".slingloft"
 
-// recordHead opens a record. The lines after it hold the SHA-256 of a file, what it
-// was written for and its name.
+// recordHead opens a record. The lines after it hold notes, the older first, each
+// behind the word "note" and a number of its own; and then the SHA-256 of a file, what
+// it was written for, its note's number or "-", and its name.
 const recordHead = "# Files that slingloft wrote here. Unchanged since, they may be replaced for the same design.\n"
 
-// maxRecord bounds how much of a record is read, bytes; twenty thousand files.
-const maxRecord = 2 << 20
+// maxRecord bounds how much of a record is read, and maxNote how long a note may be,
+// in bytes: five thousand pieces take a megabyte.
+const (
+	maxRecord = 32 << 20
+	maxNote   = 4 << 20
+)
 
 // File is one file for [WriteAll].
 type File struct {
@@ -33,28 +38,55 @@ type File struct {
 	Content []byte
 }
 
+// Mark is what a record keeps beside the files of a run.
+type Mark struct {
+	Tag  string // one word; files are replaced for the same one
+	Note string // one line, how they came about; empty for none
+}
+
+// Known is a file that a record knows.
+type Known struct {
+	Name string
+	Mark
+	Run int // by its note, the higher the later written; 0 without a note
+}
+
 // entry is what a record says of one file.
-type entry struct{ sum, tag, name string }
+type entry struct{ sum, tag, note, name string }
+
+// is reports whether both are for the same content, whatever their notes.
+func (e entry) is(o entry) bool { return e.sum == o.sum && e.tag == o.tag && e.name == o.name }
+
+// note is one note with its number.
+type note struct{ id, text string }
+
+// record is all that a record says.
+type record struct {
+	notes []note // the older first
+	files []entry
+}
 
 // WriteAll writes files into a folder, which must exist, each whole or not at all,
 // and calls done after each with its path. A file that is there already is replaced
-// only if it holds the same already, or if WriteAll wrote it for the same tag, a word,
-// and nobody changed it since; replace lets any plain file be replaced. Where one may
+// only if it holds the same already, or if WriteAll wrote it for the same tag and
+// nobody changed it since; replace lets any plain file be replaced. Where one may
 // not be, none is written.
-func WriteAll(folder, tag string, replace bool, files []File, done func(path string)) error {
+func WriteAll(folder string, m Mark, replace bool, files []File, done func(path string)) error {
 	old := readRecord(folder)
+	n := m.note()
 	sums := make([]entry, len(files))
 	policies := make([]Policy, len(files))
 	for i, f := range files {
-		sums[i] = entry{sumOf(f.Content), tag, f.Name}
-		policies[i] = Policy{Replace: replace, Ours: ours(append(slices.Clone(old), sums[i]), tag, f.Name)}
+		sums[i] = entry{sumOf(f.Content), m.Tag, n.id, f.Name}
+		policies[i] = Policy{Replace: replace, Ours: ours(append(slices.Clone(old.files), sums[i]), m.Tag, f.Name)}
 		if err := policies[i].allows(filepath.Join(folder, f.Name)); err != nil {
 			return err
 		}
 	}
+	notes := append(slices.DeleteFunc(slices.Clone(old.notes), func(o note) bool { return o.id == n.id }), n)
 	// The record names old and new files until all are there, so that a run that is
 	// cut short leaves nothing that the next would take for a stranger's.
-	if err := writeRecord(folder, append(slices.Clone(old), sums...)); err != nil {
+	if err := writeRecord(folder, record{notes, append(slices.Clone(old.files), sums...)}); err != nil {
 		return err
 	}
 	for i, f := range files {
@@ -67,7 +99,54 @@ func WriteAll(folder, tag string, replace bool, files []File, done func(path str
 		}
 		done(path)
 	}
-	return writeRecord(folder, append(without(old, files), sums...))
+	return writeRecord(folder, record{notes, append(without(old.files, files), sums...)})
+}
+
+// ReadRecord returns the files that a folder's record knows, sorted by name. Of what
+// was written twice, by a run that was cut short, it is what the file holds.
+func ReadRecord(folder string) []Known {
+	r := readRecord(folder)
+	var out []Known
+	for i, e := range r.files {
+		if i+1 < len(r.files) && r.files[i+1].name == e.name && !e.holds(folder) {
+			continue // the next one is of the same file
+		}
+		if n := len(out); n > 0 && out[n-1].Name == e.name {
+			continue
+		}
+		k := Known{Name: e.name, Mark: Mark{Tag: e.tag}}
+		if at := slices.IndexFunc(r.notes, func(n note) bool { return n.id == e.note }); at >= 0 {
+			k.Note, k.Run = r.notes[at].text, at+1
+		}
+		out = append(out, k)
+	}
+	return out
+}
+
+// holds reports whether the file in a folder that an entry names holds what it says.
+func (e entry) holds(folder string) bool {
+	path := filepath.Join(folder, e.name)
+	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
+		return false
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	return ours([]entry{e}, e.tag, e.name)(f)
+}
+
+// noNote stands for the number of a note where there is none.
+const noNote = "-"
+
+// note returns the mark's note with its number; one that does not go on a line or is
+// too long is left out.
+func (m Mark) note() note {
+	if m.Note == "" || len(m.Note) > maxNote || strings.ContainsAny(m.Note, "\r\n") {
+		return note{id: noNote}
+	}
+	return note{sumOf([]byte(m.Tag + " " + m.Note))[:8], m.Note}
 }
 
 // ours returns whether a file of the given name holds what an entry for tag says.
@@ -77,7 +156,8 @@ func ours(entries []entry, tag, name string) func(io.Reader) bool {
 		if _, err := io.Copy(h, r); err != nil {
 			return false
 		}
-		return slices.Contains(entries, entry{hex.EncodeToString(h.Sum(nil)), tag, name})
+		is := entry{sum: hex.EncodeToString(h.Sum(nil)), tag: tag, name: name}
+		return slices.ContainsFunc(entries, is.is)
 	}
 }
 
@@ -93,47 +173,57 @@ func without(entries []entry, files []File) []entry {
 	})
 }
 
-// readRecord returns the entries of a folder's record. What cannot be read or
-// understood is left out: its files are then a stranger's and stay.
-func readRecord(folder string) []entry {
+// readRecord returns a folder's record. What cannot be read or understood is left
+// out: its files are then a stranger's and stay.
+func readRecord(folder string) record {
 	path := filepath.Join(folder, RecordName)
 	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
-		return nil // a pipe would keep us waiting
+		return record{} // a pipe would keep us waiting
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return nil
+		return record{}
 	}
 	defer f.Close()
-	var out []entry
+	var out record
 	lines := bufio.NewScanner(io.LimitReader(f, maxRecord))
+	lines.Buffer(nil, maxRecord)
 	for lines.Scan() {
-		part := strings.SplitN(lines.Text(), "  ", 3)
-		if len(part) == 3 && len(part[0]) == 2*sha256.Size {
-			out = append(out, entry{part[0], part[1], part[2]})
+		if part := strings.SplitN(lines.Text(), "  ", 3); len(part) == 3 && part[0] == "note" {
+			out.notes = append(out.notes, note{part[1], part[2]})
+			continue
+		}
+		if part := strings.SplitN(lines.Text(), "  ", 4); len(part) == 4 && len(part[0]) == 2*sha256.Size {
+			out.files = append(out.files, entry{part[0], part[1], part[2], part[3]})
 		}
 	}
 	return out
 }
 
-// writeRecord writes the entries, each once, sorted by name.
-func writeRecord(folder string, entries []entry) error {
+// writeRecord writes the notes that are still of a file, and the entries, each once,
+// sorted by name.
+func writeRecord(folder string, r record) error {
 	path := filepath.Join(folder, RecordName)
 	if info, err := os.Lstat(path); err == nil && !info.Mode().IsRegular() {
 		return fmt.Errorf("%s: not a plain file, left alone: %w", path, ErrExists)
 	} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return fmt.Errorf("%s: %w", path, cause(err))
 	}
-	slices.SortFunc(entries, func(a, b entry) int {
-		return strings.Compare(a.name+"\x00"+a.tag+a.sum, b.name+"\x00"+b.tag+b.sum)
+	slices.SortFunc(r.files, func(a, b entry) int {
+		return strings.Compare(a.name+"\x00"+a.tag+a.sum+a.note, b.name+"\x00"+b.tag+b.sum+b.note)
 	})
 	var b bytes.Buffer
 	b.WriteString(recordHead)
-	for _, e := range slices.Compact(entries) {
+	for _, n := range r.notes {
+		if n.id != noNote && slices.ContainsFunc(r.files, func(e entry) bool { return e.note == n.id }) {
+			fmt.Fprintf(&b, "note  %s  %s\n", n.id, n.text)
+		}
+	}
+	for _, e := range slices.Compact(r.files) {
 		if strings.ContainsAny(e.name, "\r\n") {
 			continue // not a line; such a file is not known again
 		}
-		fmt.Fprintf(&b, "%s  %s  %s\n", e.sum, e.tag, e.name)
+		fmt.Fprintf(&b, "%s  %s  %s  %s\n", e.sum, e.tag, e.note, e.name)
 	}
 	return Write(path, Policy{Replace: true}, func(w io.Writer) error {
 		_, err := b.WriteTo(w)

@@ -4,13 +4,14 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
 
 // all writes two files for a design and returns the error.
 func all(folder, design, text string, force bool) error {
-	return WriteAll(folder, design, force, []File{{"a.svg", []byte(text)}, {"b.png", []byte("b" + text)}}, func(string) {})
+	return WriteAll(folder, Mark{Tag: design}, force, []File{{"a.svg", []byte(text)}, {"b.png", []byte("b" + text)}}, func(string) {})
 }
 
 func TestWriteAll(t *testing.T) {
@@ -70,13 +71,72 @@ func TestWriteAllCutShort(t *testing.T) {
 	}
 	func() {
 		defer func() { recover() }()
-		WriteAll(folder, "1", false, []File{{"a.svg", []byte("half")}, {"b.png", []byte("half")}}, func(string) { panic("stopped") })
+		WriteAll(folder, Mark{Tag: "1"}, false, []File{{"a.svg", []byte("half")}, {"b.png", []byte("half")}}, func(string) { panic("stopped") })
 	}()
 	if got := contents(t, filepath.Join(folder, "a.svg")) + contents(t, filepath.Join(folder, "b.png")); got != "halfbold" {
 		t.Fatalf("files hold %q", got)
 	}
 	if err := all(folder, "1", "new", false); err != nil {
 		t.Error(err)
+	}
+}
+
+// The record says how files came about, by what wrote them last, and which of two runs
+// was the later one; a note that no file has any more is gone.
+func TestReadRecord(t *testing.T) {
+	folder := t.TempDir()
+	if got := ReadRecord(folder); len(got) != 0 {
+		t.Errorf("an empty folder has %v", got)
+	}
+	write := func(tag, note string, names ...string) {
+		t.Helper()
+		var files []File
+		for _, n := range names {
+			files = append(files, File{n, []byte(tag + note + n)})
+		}
+		if err := WriteAll(folder, Mark{tag, note}, true, files, func(string) {}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want := func(want ...Known) {
+		t.Helper()
+		if got := ReadRecord(folder); !slices.Equal(got, want) {
+			t.Errorf("record has %v, want %v", got, want)
+		}
+	}
+	write("1", `{"first":  [1]}`, "a.svg", "b.svg", "c.svg")
+	write("2", "second", "b.svg")
+	write("2", "", "c.svg")
+	write("2", "of two\nlines", "d.svg")
+	want(Known{"a.svg", Mark{"1", `{"first":  [1]}`}, 1}, Known{"b.svg", Mark{"2", "second"}, 2},
+		Known{"c.svg", Mark{"2", ""}, 0}, Known{"d.svg", Mark{"2", ""}, 0})
+	write("1", `{"first":  [1]}`, "b.svg") // is the later one now
+	want(Known{"a.svg", Mark{"1", `{"first":  [1]}`}, 1}, Known{"b.svg", Mark{"1", `{"first":  [1]}`}, 1},
+		Known{"c.svg", Mark{"2", ""}, 0}, Known{"d.svg", Mark{"2", ""}, 0})
+	if text := contents(t, filepath.Join(folder, RecordName)); strings.Contains(text, "second") {
+		t.Errorf("a note without a file is still there:\n%s", text)
+	}
+	long := strings.Repeat("x", 1<<20)
+	write("3", long, "a.svg")
+	if got := ReadRecord(folder)[0].Note; got != long {
+		t.Errorf("a note of %d bytes came back with %d", len(long), len(got))
+	}
+}
+
+// Of a run that was cut short the record tells what each file holds.
+func TestReadRecordCutShort(t *testing.T) {
+	folder := t.TempDir()
+	files := func(text string) []File { return []File{{"a.svg", []byte(text)}, {"b.svg", []byte(text)}} }
+	if err := WriteAll(folder, Mark{"1", "old"}, false, files("x"), func(string) {}); err != nil {
+		t.Fatal(err)
+	}
+	func() {
+		defer func() { recover() }()
+		WriteAll(folder, Mark{"1", "new"}, false, files("y"), func(string) { panic("stopped") })
+	}()
+	got := ReadRecord(folder)
+	if len(got) != 2 || got[0].Note != "new" || got[1].Note != "old" || got[0].Run < got[1].Run {
+		t.Errorf("record has %v", got)
 	}
 }
 

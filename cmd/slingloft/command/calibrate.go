@@ -13,6 +13,7 @@ import (
 	"slingloft/export"
 	"slingloft/export/calibrate"
 	"slingloft/export/setup"
+	"slingloft/export/whole"
 	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -89,7 +90,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	if err != nil {
 		return design.Faults{from.Fault("sheet.thickness", err.Error(), "a thicker board would do")}
 	}
-	out.folder, out.formats, out.digest, out.force = o.out, formats, []byte(digest), o.force
+	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
 	drawings := []export.Drawing{sheet, combSheet}
 	if !o.json {
 		if err := out.write(drawings, name(s)); err != nil {

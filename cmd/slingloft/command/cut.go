@@ -88,7 +88,10 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
-	out.folder, out.formats, out.digest, out.force = o.out, formats, []byte(p.Digest), o.force
+	out.folder, out.formats, out.force = o.out, formats, o.force
+	if out.mark, err = keptOf(o.out, args, o, p.Keep(l)).mark(p.Digest); err != nil {
+		return err
+	}
 	if o.json {
 		return out.tell(s, &p, l, drawings)
 	}

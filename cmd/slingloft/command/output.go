@@ -23,9 +23,9 @@ type output struct {
 	cloth   string // name of the cloth
 
 	folder  string
-	formats []string // names
-	digest  []byte   // of the design; files written for it may be replaced
-	force   bool     // replace any file
+	formats []string   // names
+	mark    whole.Mark // files written for its tag, the design's digest, may be replaced
+	force   bool       // replace any file
 }
 
 // outputOf returns how a design's sheets are written at a scale, as it is written
@@ -85,7 +85,7 @@ func (o output) write(drawings []export.Drawing, done func(path string, f docume
 		plain = append(plain, whole.File{Name: f.about.Name, Content: f.content})
 	}
 	next := 0
-	err = whole.WriteAll(o.folder, string(o.digest), o.force, plain, func(path string) {
+	err = whole.WriteAll(o.folder, o.mark, o.force, plain, func(path string) {
 		done(path, files[next].about)
 		next++
 	})

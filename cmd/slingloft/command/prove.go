@@ -38,9 +38,10 @@ func proveCommand() command {
 		line: "read written files back and say whether they agree with the design",
 		long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
 lines, and says file by file whether it still agrees with the design: a file that
-was rescaled, edited by hand, or left over from another run does not. Formats and
-scale are found from the files, if they are not named. Files of a lay that was
-searched for with --lay-time are not found again and do not agree.
+was rescaled, edited by hand, or left over from another run or design does not. The
+design, the scale, the machine and all else that is not named here are those that
+the files were cut with, and so is the lay: the folder's .slingloft keeps them. The
+places of the pieces are checked anew.
 
 The exit status is 5 where something does not agree, 1 where a file cannot be read.`,
 		example: "  slingloft prove slingloft-out\n  slingloft prove my.toml my-files\n  slingloft prove my.toml my-files --as dxf --scale 1:5\n",
@@ -64,50 +65,81 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 	} else if err != nil || !info.IsDir() {
 		return usagef("prove: %s is no folder; name the one that cut wrote into", folder)
 	}
-	with, err := o.setting()
+	runs, err := runsIn(folder, o.as)
 	if err != nil {
-		return err
+		return o.nothing(s, args, err)
 	}
-	p, err := loadFor(args, with)
-	if err != nil {
-		return err
-	}
-	out, err := outputOf(p.Design, o.shop, o.scale, "prove")
-	if err != nil {
-		return err
-	}
-	l, err := p.Lay(ctx, work.Budget{})
-	if err != nil {
-		return err
-	}
-	out.folder, out.digest = folder, []byte(p.Digest)
-	if out.formats, err = formatsIn(folder, o.as); err != nil {
-		if o.json && statusOf(err) == Disagree {
-			return errors.Join(err, document.Write(s.Out, proofDocument(&p, out.options.ScaleFactor(), nil, err)))
-		}
-		return err
-	}
-	if o.scale == "" {
-		if out.options.Scale, err = out.scaleOf(&p, l); err != nil {
+	var all []proof
+	for _, r := range runs {
+		one, err := r.prove(ctx, folder, args, o)
+		if err != nil {
 			return err
 		}
+		if one.said != "" && !o.json {
+			sayf(s.Err, "as it was cut: %s", one.said)
+		}
+		all = append(all, one)
 	}
-	drawings, err := p.Drawings(l, out.options.ScaleFactor())
-	if err != nil {
+	return o.tell(s, folder, all)
+}
+
+// nothing ends a proof for which there are no files.
+func (o proveOptions) nothing(s Streams, args []string, err error) error {
+	if !o.json || statusOf(err) != Disagree {
 		return err
 	}
-	files, err := out.prove(drawings)
-	if err != nil {
-		return err
+	p, out, bad := o.load(args)
+	if bad != nil {
+		return bad
 	}
-	err = judgedFiles(files)
+	return errors.Join(err, document.Write(s.Out, proofDocument(proof{plan: &p, output: out}, nil, err)))
+}
+
+// tell tells of all files and returns the status that they earn.
+func (o proveOptions) tell(s Streams, folder string, all []proof) error {
+	var files []proved
+	for _, p := range all {
+		files = append(files, p.files...)
+	}
+	err := judgedFiles(files)
 	if o.json {
-		return errors.Join(err, document.Write(s.Out, proofDocument(&p, out.options.ScaleFactor(), files, err)))
+		return errors.Join(err, document.Write(s.Out, proofDocument(all[0], files, err)))
 	}
 	for _, f := range files {
 		fmt.Fprintf(s.Out, "%s: %s\n", filepath.Join(folder, f.about.Name), f.text)
 	}
 	return err
+}
+
+// load reads the design and returns it with how its sheets are written.
+func (o proveOptions) load(args []string) (work.Plan, output, error) {
+	with, err := o.setting()
+	if err != nil {
+		return work.Plan{}, output{}, err
+	}
+	p, err := loadFor(args, with)
+	if err != nil {
+		return p, output{}, err
+	}
+	out, err := outputOf(p.Design, o.shop, o.scale, "prove")
+	return p, out, err
+}
+
+// stale says of all sheets that are there why they are not due.
+func (o output) stale(why string) ([]proved, error) {
+	files, err := sheetsIn(o.folder)
+	var out []proved
+	for _, f := range files {
+		if slices.Contains(o.formats, f.format) {
+			out = append(out, notDue(f, why))
+		}
+	}
+	return out, err
+}
+
+// notDue is a file that belongs to no sheet.
+func notDue(f sheetFile, why string) proved {
+	return proved{Disagree, why, document.Proved{Name: f.name, Format: f.format, Sheet: f.stem, Verdict: "not due", Faults: []string{why}}}
 }
 
 // formatsIn returns the formats to prove: those named, or those that any sheet in
@@ -141,18 +173,24 @@ func sheetsIn(folder string) ([]sheetFile, error) {
 	if err != nil {
 		return nil, err
 	}
-	endings := append([]format.Format{format.Pattern()}, format.All()...) // the longer one first
 	var out []sheetFile
 	for _, e := range entries {
-		for _, f := range endings {
-			stem, ok := strings.CutSuffix(e.Name(), f.Ending)
-			if ok && (stem == clothSheet || strings.HasPrefix(stem, "template-sheet-")) {
-				out = append(out, sheetFile{e.Name(), stem, f.Name})
-				break
-			}
+		if f, ok := sheetNamed(e.Name()); ok {
+			out = append(out, f)
 		}
 	}
 	return out, nil
+}
+
+// sheetNamed returns what the name of a file says of a sheet, if it is one's.
+func sheetNamed(name string) (sheetFile, bool) {
+	for _, f := range append([]format.Format{format.Pattern()}, format.All()...) { // the longer ending first
+		stem, ok := strings.CutSuffix(name, f.Ending)
+		if ok && (stem == clothSheet || strings.HasPrefix(stem, "template-sheet-")) {
+			return sheetFile{name, stem, f.Name}, true
+		}
+	}
+	return sheetFile{}, false
 }
 
 // scaleOf returns the scale at which the files were written, by the extent of
@@ -252,8 +290,7 @@ func (o output) prove(drawings []export.Drawing) ([]proved, error) {
 	files, err := sheetsIn(o.folder)
 	for _, f := range files {
 		if !due[f.name] && slices.Contains(o.formats, f.format) {
-			const text = "is not due: it belongs to another run or design"
-			out = append(out, proved{Disagree, text, document.Proved{Name: f.name, Format: f.format, Sheet: f.stem, Verdict: "not due", Faults: []string{text}}})
+			out = append(out, notDue(f, "is not due: it belongs to another run or design"))
 		}
 	}
 	return out, err
@@ -318,9 +355,9 @@ func proofSchema() map[string]any {
 		"What written files measure against what they should. Lengths mm. With exit status 2 there is a list of faults in its place where the design is at fault.")
 }
 
-func proofDocument(p *work.Plan, scale float64, files []proved, err error) document.Proof {
-	out := document.Proof{Version: document.ProveVersion, Name: p.Design.Name, Digest: p.Digest,
-		Status: statusOf(err), Agrees: err == nil, Scale: scale, Files: []document.Proved{}}
+func proofDocument(p proof, files []proved, err error) document.Proof {
+	out := document.Proof{Version: document.ProveVersion, Name: p.plan.Design.Name, Digest: p.plan.Digest,
+		Status: statusOf(err), Agrees: err == nil, Scale: p.output.options.ScaleFactor(), Files: []document.Proved{}}
 	for _, f := range files {
 		out.Files = append(out.Files, f.about)
 	}

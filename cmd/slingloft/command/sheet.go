@@ -99,7 +99,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		return err
 	}
 	folder, name := filepath.Split(o.out)
-	err = whole.WriteAll(folder, p.Digest, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) {
+	err = whole.WriteAll(folder, whole.Mark{Tag: p.Digest}, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) {
 		if !o.json {
 			fmt.Fprintln(s.Out, o.out)
 		}

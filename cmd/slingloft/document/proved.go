@@ -10,7 +10,7 @@ type Proof struct {
 	Digest  string   `json:"digest" doc:"of the design; changes with any of its values"`
 	Status  int      `json:"status" doc:"exit status"`
 	Agrees  bool     `json:"agrees" doc:"every file that is due is there and agrees, and no other"`
-	Scale   float64  `json:"scale" doc:"length in the files over true length"`
+	Scale   float64  `json:"scale" doc:"length in the files over true length; of the last run, where there are files of several"`
 	Files   []Proved `json:"files"`
 }
 

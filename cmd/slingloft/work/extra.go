@@ -60,6 +60,7 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 		sum := sha256.New()
 		io.WriteString(sum, p.Digest)
 		for _, f := range out {
+			f.File = "" // its name may be written in many ways
 			fmt.Fprintf(sum, "%v\n", f)
 		}
 		p.Digest = hex.EncodeToString(sum.Sum(nil)[:4])

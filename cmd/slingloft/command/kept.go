@@ -1,0 +1,106 @@
+package command
+
+import (
+	"encoding/json"
+	"fmt"
+	"path/filepath"
+	"strings"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export/whole"
+)
+
+// kept is what a folder's record keeps of a run of cut, so that its files can be
+// proved: what was asked for, and where the pieces lie. Paths are those from the
+// folder, with slashes.
+type kept struct {
+	Design   string    `json:"design,omitempty"` // empty for the built-in one
+	Scale    string    `json:"scale,omitempty"`
+	Machine  string    `json:"machine,omitempty"`
+	Paper    string    `json:"paper,omitempty"`
+	Measured string    `json:"measured,omitempty"`
+	Add      []string  `json:"add,omitempty"`
+	Lay      work.Kept `json:"lay"`
+}
+
+// keptOf returns what is kept of a run that writes into a folder.
+func keptOf(folder string, args []string, o cutOptions, lay work.Kept) kept {
+	k := kept{Scale: o.scale, Paper: o.paper, Measured: o.measured, Lay: lay}
+	if len(args) > 0 {
+		k.Design = from(folder, args[0])
+	}
+	if o.machine != "" {
+		k.Machine = from(folder, o.machine)
+	}
+	for _, file := range o.add {
+		k.Add = append(k.Add, from(folder, file))
+	}
+	return k
+}
+
+// mark is what the record keeps beside the files.
+func (k kept) mark(digest string) (whole.Mark, error) {
+	note, err := json.Marshal(k)
+	return whole.Mark{Tag: digest, Note: string(note)}, err
+}
+
+// from returns the path of a file as it is found from a folder, or the whole path
+// where none leads from one to the other.
+func from(folder, file string) string {
+	base, err1 := filepath.Abs(folder)
+	path, err2 := filepath.Abs(file)
+	if err1 != nil || err2 != nil {
+		return filepath.ToSlash(file)
+	}
+	if rel, err := filepath.Rel(base, path); err == nil {
+		path = rel
+	}
+	return filepath.ToSlash(path)
+}
+
+// to returns the path of a file that is kept as it is found from a folder.
+func to(folder, kept string) string {
+	path := filepath.FromSlash(kept)
+	if filepath.IsAbs(path) {
+		return path
+	}
+	return filepath.Join(folder, path)
+}
+
+// fill takes from what was kept whatever the command line of prove leaves open, and
+// says it in the words of a command line; args are those before the folder.
+func (k kept) fill(o *proveOptions, folder string, args []string) ([]string, string) {
+	var said []string
+	if len(args) == 0 && k.Design != "" {
+		args = []string{to(folder, k.Design)}
+		said = args
+	}
+	take := func(flag string, value *string, kept string) {
+		if *value == "" && kept != "" {
+			*value = kept
+			said = append(said, flag+" "+kept)
+		}
+	}
+	take("--scale", &o.scale, k.Scale)
+	take("--paper", &o.paper, k.Paper)
+	take("--measured", &o.measured, k.Measured)
+	if k.Machine != "" {
+		take("--machine", &o.machine, to(folder, k.Machine))
+	}
+	if len(o.add) == 0 {
+		for _, file := range k.Add {
+			o.add = append(o.add, to(folder, file))
+			said = append(said, "--add "+to(folder, file))
+		}
+	}
+	return args, strings.Join(said, " ")
+}
+
+// readKept reads what a record keeps of a run.
+func readKept(note string) (kept, error) {
+	var k kept
+	if err := json.Unmarshal([]byte(note), &k); err != nil {
+		return k, fmt.Errorf("what it keeps of a run of cut cannot be read: %w", err)
+	}
+	return k, nil
+}

@@ -1,0 +1,117 @@
+package work
+
+import (
+	"errors"
+	"fmt"
+
+	"slingloft/nest"
+	"slingloft/outline"
+	"slingloft/outline/geom"
+)
+
+// Kept is where the pieces of a plan lie, by names, so that a lay can be told again
+// without the search that found it.
+type Kept struct {
+	Cloth  []Spot  `json:"cloth"`
+	Length float64 `json:"length"` // of the roll, mm
+	Boards []Spot  `json:"boards,omitempty"`
+}
+
+// Spot is the place of one piece: mirrored if so, then turned, then moved.
+type Spot struct {
+	Piece  string     `json:"piece"`
+	Copy   int        `json:"copy,omitempty"` // from 0
+	Bed    int        `json:"bed,omitempty"`  // from 0
+	Mirror bool       `json:"mirror,omitempty"`
+	Turn   float64    `json:"turn,omitempty"` // rad
+	At     [2]float64 `json:"at"`             // mm
+}
+
+// Keep returns where the pieces of the plan lie.
+func (p *Plan) Keep(l Lays) Kept {
+	return Kept{Cloth: spots(p.cloth(), l.Cloth), Length: l.Cloth.Length, Boards: spots(p.boards(), l.Boards)}
+}
+
+func spots(pieces []outline.Piece, l nest.Lay) []Spot {
+	var out []Spot
+	for _, q := range l.Placements {
+		m := q.Motion
+		out = append(out, Spot{pieces[q.Item].ID, q.Copy, q.Bed, m.Mirror, m.Turn, [2]float64{m.Shift.X, m.Shift.Y}})
+	}
+	return out
+}
+
+// Restore returns the lays with all pieces where they were kept, after the exact check
+// of every lay: a place that is missing, unknown, off the stock or over another is an
+// error that names the pieces. The lays tell nothing of their densities.
+func (p *Plan) Restore(k Kept) (Lays, error) {
+	cloth, err := restored(p.cloth(), k.Cloth)
+	if err != nil {
+		return Lays{}, fmt.Errorf("cloth: %w", err)
+	}
+	boards, err := restored(p.boards(), k.Boards)
+	if err != nil {
+		return Lays{}, fmt.Errorf("templates: %w", err)
+	}
+	out := Lays{Cloth: cloth, Boards: boards}
+	out.Cloth.Length = k.Length
+	if out.Cloth.Beds > 1 {
+		return out, errors.New("cloth: there is one roll, no other bed")
+	}
+	onCloth, onBoards := p.Verify(out)
+	if onCloth != nil {
+		return out, fmt.Errorf("cloth: %w", named(onCloth, p.cloth()))
+	}
+	if len(p.boards()) > 0 && onBoards != nil {
+		return out, fmt.Errorf("templates: %w", named(onBoards, p.boards()))
+	}
+	return out, nil
+}
+
+// restored puts the pieces back in their places. Beds have to follow each other, with
+// something on each.
+func restored(pieces []outline.Piece, spots []Spot) (nest.Lay, error) {
+	item := map[string]int{}
+	for i, p := range pieces {
+		item[p.ID] = i
+	}
+	var out nest.Lay
+	used := map[int]bool{}
+	for _, s := range spots {
+		i, ok := item[s.Piece]
+		if !ok {
+			return out, fmt.Errorf("there is no piece %.40q", s.Piece)
+		}
+		m := geom.Motion{Mirror: s.Mirror, Turn: s.Turn, Shift: geom.Pt(s.At[0], s.At[1])}
+		out.Placements = append(out.Placements, nest.Placement{Item: i, Copy: s.Copy, Bed: s.Bed, Motion: m})
+		used[s.Bed] = true
+	}
+	for n := range len(used) {
+		if !used[n] {
+			return out, fmt.Errorf("nothing lies on bed %d, although there are %d", n+1, len(used))
+		}
+	}
+	out.Beds = len(used)
+	return out, nil
+}
+
+// named says of the pieces of a faulty lay what they are called.
+func named(err error, pieces []outline.Piece) error {
+	var at *nest.LayError
+	if !errors.As(err, &at) {
+		return err
+	}
+	name := func(item, copy int) string {
+		if item < 0 || item >= len(pieces) {
+			return "a piece"
+		}
+		if pieces[item].Count > 1 {
+			return fmt.Sprintf("%s, copy %d", pieces[item].ID, copy+1)
+		}
+		return pieces[item].ID
+	}
+	if at.OtherItem < 0 {
+		return fmt.Errorf("%s: %s", name(at.Item, at.Copy), at.Reason)
+	}
+	return fmt.Errorf("%s and %s: %s", name(at.Item, at.Copy), name(at.OtherItem, at.OtherCopy), at.Reason)
+}

@@ -1,0 +1,45 @@
+package work_test
+
+import (
+	"context"
+	"encoding/json"
+	"reflect"
+	"testing"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
+)
+
+// What is kept of a lay, written and read as text, gives every place again to the last
+// bit, and every piece has a name of its own.
+func TestKeep(t *testing.T) {
+	name, demo := design.Demo()
+	for name, data := range map[string][]byte{name: demo, "small.toml": small(t)} {
+		p, err := work.Read(name, data)
+		if err != nil {
+			t.Fatal(err)
+		}
+		lays, err := p.Lay(context.Background(), work.Budget{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		text, err := json.Marshal(p.Keep(lays))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var k work.Kept
+		if err := json.Unmarshal(text, &k); err != nil {
+			t.Fatal(err)
+		}
+		got, err := p.Restore(k)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !reflect.DeepEqual(got.Cloth.Placements, lays.Cloth.Placements) || got.Cloth.Length != lays.Cloth.Length {
+			t.Errorf("%s: cloth is laid %v, was %v", name, got.Cloth, lays.Cloth)
+		}
+		if !reflect.DeepEqual(got.Boards.Placements, lays.Boards.Placements) || got.Boards.Beds != lays.Boards.Beds {
+			t.Errorf("%s: templates are laid %v, were %v", name, got.Boards, lays.Boards)
+		}
+	}
+}
