@@ -38,4 +38,7 @@ func (t *tour) chooseCorners() {
 		t.steps[i] = choices[i][c]
 		c = before[i][c]
 	}
+	for i := range t.steps {
+		t.measure(i)
+	}
 }

@@ -88,7 +88,7 @@ func Idle(paths []Path, steps []Step, from geom.Point) float64 {
 	t := tour{paths: paths, from: from}
 	sum := 0.0
 	for i, s := range steps {
-		t.steps = append(t.steps, t.stop(s))
+		t.add(s)
 		sum += t.gap(i)
 	}
 	return sum
@@ -105,12 +105,26 @@ type tour struct {
 	queue  []int   // paths at which moves are to be tried
 	queued []bool  // by path: it is in the queue
 	change float64 // of the travel since it was last set to 0
+	since  span    // the steps that were changed since then
+	spare  []stop  // room for a stretch on its way
+}
+
+// span is the steps from low to before high.
+type span struct{ low, high int }
+
+// with returns the span that holds the steps from low to before high too.
+func (s span) with(low, high int) span {
+	if s.low == s.high {
+		return span{low, high}
+	}
+	return span{min(s.low, low), max(s.high, high)}
 }
 
 // stop is a step with the places at which the tool begins and ends it.
 type stop struct {
 	Step
 	in, out geom.Point
+	gap     float64 // travel to it, mm; see measure
 }
 
 // newTour begins with the nearest neighbour each time.
@@ -128,12 +142,18 @@ func newTour(paths []Path, from geom.Point) *tour {
 			}
 		}
 		taken[best.Path] = true
-		t.steps = append(t.steps, t.stop(best))
+		t.add(best)
 		here = t.exit(len(t.steps) - 1)
 	}
 	t.near = neighbours(paths)
 	t.renumber(0, len(paths))
 	return t
+}
+
+// add goes on with a step.
+func (t *tour) add(s Step) {
+	t.steps = append(t.steps, t.stop(s))
+	t.measure(len(t.steps) - 1)
 }
 
 // nearestEntry returns the way to begin path number i from here.
@@ -230,13 +250,14 @@ func (s shortlist) with(n neighbour, most int) shortlist {
 }
 
 func nearest(a, b geom.Polyline) float64 {
-	best := math.Inf(1)
+	best := math.Inf(1) // the square of the distance
 	for _, p := range a {
 		for _, q := range b {
-			best = math.Min(best, p.Dist(q))
+			way := p.Minus(q)
+			best = min(best, way.Dot(way))
 		}
 	}
-	return best
+	return math.Sqrt(best)
 }
 
 // entry and exit return where the tool begins and ends step i; the step before the
@@ -255,15 +276,29 @@ func (t *tour) stop(s Step) stop {
 	first, last := p.Points[0], p.Points[len(p.Points)-1]
 	switch {
 	case p.Closed:
-		return stop{s, p.Points[s.Start], p.Points[s.Start]}
+		return stop{Step: s, in: p.Points[s.Start], out: p.Points[s.Start]}
 	case s.Reversed:
-		return stop{s, last, first}
+		return stop{Step: s, in: last, out: first}
 	}
-	return stop{s, first, last}
+	return stop{Step: s, in: first, out: last}
 }
 
 // gap returns the travel to step i; none to the place behind the last.
-func (t *tour) gap(i int) float64 { return t.wayTo(i, t.exit(i-1)) }
+func (t *tour) gap(i int) float64 {
+	if i >= len(t.steps) {
+		return 0
+	}
+	return t.steps[i].gap
+}
+
+// measure finds the travel to step i anew, if there is such a step, after it or the
+// one before has changed.
+func (t *tour) measure(i int) {
+	if i < len(t.steps) {
+		t.steps[i].gap = t.wayTo(i, t.exit(i-1))
+		t.since = t.since.with(i, i+1)
+	}
+}
 
 // wayTo returns the way from a place to step i; none to the place behind the last.
 func (t *tour) wayTo(i int, from geom.Point) float64 {
@@ -278,4 +313,5 @@ func (t *tour) renumber(first, end int) {
 	for i := first; i < end; i++ {
 		t.at[t.steps[i].Path] = i
 	}
+	t.since = t.since.with(first, end)
 }
