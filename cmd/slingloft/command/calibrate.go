@@ -93,9 +93,11 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
 	drawings := []export.Drawing{sheet, combSheet}
 	if !o.json {
-		if err := out.write(drawings, name(s)); err != nil {
+		tell := named{Streams: s}
+		if err := out.write(drawings, tell.done); err != nil {
 			return err
 		}
+		tell.tell()
 		calibrationHints(s, bars)
 		return nil
 	}

@@ -95,9 +95,11 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if o.json {
 		return out.tell(s, &p, l, drawings)
 	}
-	if err := out.write(drawings, name(s)); err != nil {
+	tell := named{Streams: s}
+	if err := out.write(drawings, tell.done); err != nil {
 		return err
 	}
+	tell.tell()
 	summary(s.Err, &p, l)
 	return nil
 }

@@ -20,6 +20,7 @@ type kept struct {
 	Paper    string    `json:"paper,omitempty"`
 	Measured string    `json:"measured,omitempty"`
 	Add      []string  `json:"add,omitempty"`
+	AddBoard []string  `json:"add_board,omitempty"`
 	Lay      work.Kept `json:"lay"`
 }
 
@@ -34,6 +35,9 @@ func keptOf(folder string, args []string, o cutOptions, lay work.Kept) kept {
 	}
 	for _, file := range o.add {
 		k.Add = append(k.Add, from(folder, file))
+	}
+	for _, file := range o.addBoard {
+		k.AddBoard = append(k.AddBoard, from(folder, file))
 	}
 	return k
 }
@@ -87,12 +91,17 @@ func (k kept) fill(o *proveOptions, folder string, args []string) ([]string, str
 	if k.Machine != "" {
 		take("--machine", &o.machine, to(folder, k.Machine))
 	}
-	if len(o.add) == 0 {
-		for _, file := range k.Add {
-			o.add = append(o.add, to(folder, file))
-			said = append(said, "--add "+to(folder, file))
+	takeAll := func(flag string, values *[]string, kept []string) {
+		if len(*values) > 0 {
+			return
+		}
+		for _, file := range kept {
+			*values = append(*values, to(folder, file))
+			said = append(said, flag+" "+to(folder, file))
 		}
 	}
+	takeAll("--add", &o.add, k.Add)
+	takeAll("--add-board", &o.addBoard, k.AddBoard)
 	return args, strings.Join(said, " ")
 }
 

@@ -15,7 +15,8 @@ type shop struct {
 	machine  string
 	measured string
 	paper    string
-	add      []string
+	add      []string // outlines for the cloth
+	addBoard []string // outlines for the sheets
 }
 
 // flags defines the flags of a shop, those for extra outlines only where pieces
@@ -26,6 +27,7 @@ func (o *shop) flags(f *pflag.FlagSet, lays bool) {
 	if lays {
 		f.StringVar(&o.measured, "measured", "", "what the 100 mm bars measured on a plot, such as 99.6x100.2: every file is corrected")
 		f.StringArrayVar(&o.add, "add", nil, "SVG or DXF file with an outline of your own to lay on the cloth; may be given again")
+		f.StringArrayVar(&o.addBoard, "add-board", nil, "the same for the sheets of the templates")
 	}
 }
 
@@ -34,6 +36,9 @@ func (o shop) setting() (work.Setting, error) {
 	var with work.Setting
 	for _, file := range o.add {
 		with.Extras = append(with.Extras, design.Extra{File: file})
+	}
+	for _, file := range o.addBoard {
+		with.Extras = append(with.Extras, design.Extra{File: file, Stock: design.OnBoard})
 	}
 	if o.machine == "" {
 		return with, nil

@@ -5,6 +5,8 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"slices"
+	"strings"
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
@@ -13,6 +15,7 @@ import (
 	"slingloft/export/setup"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
+	"slingloft/outline/quantity"
 )
 
 // output is all that it takes to write the sheets of a plan.
@@ -20,7 +23,8 @@ type output struct {
 	machine design.Machine
 	options export.Options
 	sheet   design.Sheet
-	cloth   string // name of the cloth
+	cloth   string         // name of the cloth
+	style   quantity.Style // of lengths in notes
 
 	folder  string
 	formats []string   // names
@@ -31,7 +35,8 @@ type output struct {
 // outputOf returns how a design's sheets are written at a scale, as it is written
 // on drawings, or at the design's own.
 func outputOf(d design.Design, o shop, scale, name string) (output, error) {
-	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name}
+	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name,
+		style: quantity.Style{Inches: d.Output.Inches, Fraction: d.Output.Fraction, Decimals: 1}}
 	if err := o.apply(&out.machine, name); err != nil {
 		return out, err
 	}
@@ -67,12 +72,13 @@ func (o output) format(name, drawing string) (format.Format, error) {
 type file struct {
 	about   document.Sheet
 	content []byte
+	notes   []string // for the maker
 }
 
 // write writes every drawing in every format and calls done after each file with its
 // path. All are made before the first is written, so that settings that cannot be
 // followed leave no file.
-func (o output) write(drawings []export.Drawing, done func(path string, f document.Sheet)) error {
+func (o output) write(drawings []export.Drawing, done func(path string, f file)) error {
 	files, err := o.files(drawings)
 	if err != nil {
 		return err
@@ -86,25 +92,49 @@ func (o output) write(drawings []export.Drawing, done func(path string, f docume
 	}
 	next := 0
 	err = whole.WriteAll(o.folder, o.mark, o.force, plain, func(path string) {
-		done(path, files[next].about)
+		done(path, files[next])
 		next++
 	})
 	return orForce(err, "--out")
 }
 
-// name tells of a written file by its path.
-func name(s Streams) func(string, document.Sheet) {
-	return func(path string, f document.Sheet) {
-		fmt.Fprintln(s.Out, path)
-		if f.Note != "" {
-			sayf(s.Err, "note: %s %s", path, f.Note)
+// named tells of written files by their paths.
+type named struct {
+	Streams
+	notes []string // each once
+	first []string // by note: the first file that it is for
+	more  []int    // by note: how many more files it is for
+}
+
+// done tells of one file.
+func (n *named) done(path string, f file) {
+	fmt.Fprintln(n.Out, path)
+	for _, text := range f.notes {
+		if at := slices.Index(n.notes, text); at >= 0 {
+			n.more[at]++
+			continue
 		}
+		n.notes, n.first, n.more = append(n.notes, text), append(n.first, path), append(n.more, 0)
+	}
+}
+
+// tell says every note, with the file that it is for.
+func (n *named) tell() {
+	for i, text := range n.notes {
+		where := n.first[i]
+		if n.more[i] > 0 {
+			where += fmt.Sprintf(" and %d more", n.more[i])
+		}
+		sayf(n.Err, "note: %s: %s", where, text)
 	}
 }
 
 // collect gathers written files for a document.
-func collect(into *[]document.Sheet) func(string, document.Sheet) {
-	return func(_ string, f document.Sheet) { *into = append(*into, f) }
+func collect(into *[]document.Sheet) func(string, file) {
+	return func(_ string, f file) {
+		f.about.Note = strings.Join(f.notes, "; ")
+		*into = append(*into, f.about)
+	}
 }
 
 // orForce says what would do where files are in the way; other is the flag that names
@@ -141,12 +171,30 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 				Sheet: d.Name, Title: d.Title, Stock: stock, Number: count[stock], Of: total[stock], Size: [2]float64{w, h},
 			}}
 			if name == "hpgl" && hpgl.Beyond16Bits(d, o.options) {
-				one.about.Note = "reaches beyond 819 mm, where plotters that count in 16 bits stop"
+				one.notes = append(one.notes, "beyond 819 mm, where plotters that count in 16 bits stop")
+			}
+			if note := o.beyond(d); note != "" && (name == "hpgl" || name == "gcode") {
+				one.notes = append(one.notes, note)
 			}
 			out = append(out, one)
 		}
 	}
 	return out, nil
+}
+
+// beyond says how far a sheet reaches beyond the machine's bed, if it does. Templates
+// are laid on what the machine reaches; cloth and large scales may ask for more.
+func (o output) beyond(d export.Drawing) string {
+	const slack = 0.5 // mm
+	var out []string
+	side := func(name string, length, bed float64) {
+		if length *= o.options.ScaleFactor(); bed > 0 && length > bed+slack {
+			out = append(out, fmt.Sprintf("%s %s, the machine's bed %s", o.style.Length(length), name, o.style.Length(bed)))
+		}
+	}
+	side("wide", d.Width, o.machine.Width)
+	side("high", d.Height, o.machine.Height)
+	return strings.Join(out, "; ")
 }
 
 // stockOf names what a sheet is cut from, as the figures do.
