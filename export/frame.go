@@ -77,14 +77,24 @@ func Around(width, height, scale float64) Frame {
 	return f
 }
 
+// BedError says that a bed is too small for check bars and title block. Sizes in mm.
+type BedError struct {
+	Width, Height         float64
+	NeedWidth, NeedHeight float64
+}
+
+func (e *BedError) Error() string {
+	return fmt.Sprintf("bed of %g × %g mm: check bars and title block need at least %.1f × %.1f mm",
+		e.Width, e.Height, e.NeedWidth, e.NeedHeight)
+}
+
 // Within returns the frame for true size that fits into a machine's bed of the
-// given size in mm, the band taken off the bed.
+// given size in mm, the band taken off the bed. One that is too small is a [BedError].
 func Within(width, height float64) (Frame, error) {
 	f := Frame{Width: width, Height: height, Scale: 1}
 	minWidth, minHeight := f.minSize()
 	if !Inside(width, minWidth, MaxSize) || !Inside(height, minHeight, MaxSize) {
-		return Frame{}, fmt.Errorf("bed of %g × %g mm: check bars and title block need at least %.1f × %.1f mm",
-			width, height, minWidth, minHeight)
+		return Frame{}, &BedError{width, height, minWidth, minHeight}
 	}
 	f.Lay = geom.Box{Min: geom.Pt(bandLeft, bandBottom), Max: geom.Pt(width-bandRight, height-bandTop)}
 	return f, nil

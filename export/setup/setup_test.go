@@ -18,7 +18,7 @@ import (
 
 func machine(t testing.TB, text string) design.Machine {
 	t.Helper()
-	m, err := design.ReadMachine("m.toml", []byte("[machine]\n"+text))
+	m, _, err := design.ReadMachine("m.toml", []byte("[machine]\n"+text))
 	if err != nil {
 		t.Fatal(err)
 	}

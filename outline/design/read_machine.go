@@ -26,18 +26,18 @@ var machineKeys = sync.OnceValue(func() keys {
 })
 
 // ReadMachine reads a file that holds nothing but a machine's settings, under
-// [machine] as a design has them; name is what its faults call it. On any fault
-// the error is a [Faults], as that of [Read].
-func ReadMachine(name string, data []byte) (Machine, error) {
+// [machine] as a design has them; name is what its faults call it. The source says
+// where they stand. On any fault the error is a [Faults], as that of [Read].
+func ReadMachine(name string, data []byte) (Machine, Source, error) {
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
 	r := &reader{keys: machineKeys(), bad: map[string]bool{},
 		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
 	if p := unreadable(data); p != nil {
-		return Machine{}, Faults{Fault{File: name, Line: 1, Column: 1, Found: p.found, Hint: p.hint}}
+		return Machine{}, Source{}, Faults{Fault{File: name, Line: 1, Column: 1, Found: p.found, Hint: p.hint}}
 	}
 	if i := invalid(data); i >= 0 {
 		at := newLines(data[:i]).position(i)
-		return Machine{}, Faults{Fault{File: name, Line: at.Line, Column: at.Column, Found: "the file is not UTF-8 text from here on", Hint: "save it as UTF-8"}}
+		return Machine{}, Source{}, Faults{Fault{File: name, Line: at.Line, Column: at.Column, Found: "the file is not UTF-8 text from here on", Hint: "save it as UTF-8"}}
 	}
 	b := build(name, data, r.keys.example)
 	r.faults = b.faults
@@ -51,7 +51,7 @@ func ReadMachine(name string, data []byte) (Machine, error) {
 	}
 	r.checkMachine()
 	if len(r.faults) > 0 {
-		return Machine{}, r.faults.sorted()
+		return Machine{}, r.source, r.faults.sorted()
 	}
-	return r.design.Machine, nil
+	return r.design.Machine, r.source, nil
 }

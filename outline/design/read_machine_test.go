@@ -12,7 +12,7 @@ import (
 func TestReadMachine(t *testing.T) {
 	text := soundDesigns(t)["ordinary_machine"]
 	_, part, _ := strings.Cut(text, "[machine]")
-	got, err := ReadMachine("m.toml", []byte("[machine]"+part))
+	got, _, err := ReadMachine("m.toml", []byte("[machine]"+part))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -35,7 +35,7 @@ func TestReadMachineFaults(t *testing.T) {
 		{"[machine]\ncalibration_y = { measured = \"50 mm\" }\n", `m.toml:2:30: machine.calibration_y.measured: is more than a tenth off`},
 	}
 	for _, tc := range tests {
-		_, err := ReadMachine("m.toml", []byte(tc.text))
+		_, _, err := ReadMachine("m.toml", []byte(tc.text))
 		if err == nil || !strings.HasPrefix(err.Error(), tc.want) {
 			t.Errorf("%q:\n got %v\nwant %s", tc.text, err, tc.want)
 		}
@@ -51,7 +51,7 @@ func TestReadMachineAnything(t *testing.T) {
 		from := rapid.IntRange(0, len(whole)).Draw(rt, "from")
 		to := rapid.IntRange(from, len(whole)).Draw(rt, "to")
 		text := []byte(whole[:from] + rapid.StringN(0, 8, 20).Draw(rt, "text") + whole[to:])
-		if _, err := ReadMachine("m.toml", text); err != nil {
+		if _, _, err := ReadMachine("m.toml", text); err != nil {
 			checkFaults(t, text, err)
 		}
 	})

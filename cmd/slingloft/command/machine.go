@@ -47,8 +47,8 @@ func (o shop) setting() (work.Setting, error) {
 	if err != nil {
 		return with, err
 	}
-	m, err := design.ReadMachine(o.machine, data)
-	with.Machine = &m
+	m, from, err := design.ReadMachine(o.machine, data)
+	with.Machine, with.MachineSource = &m, from
 	return with, err
 }
 

@@ -97,7 +97,7 @@ func TestDigest(t *testing.T) {
 		}
 		return p.Digest
 	}
-	m, err := design.ReadMachine("m.toml", []byte("[machine]\nwidth = \"600 mm\"\nkerf = \"0.3 mm\"\n"))
+	m, _, err := design.ReadMachine("m.toml", []byte("[machine]\nwidth = \"600 mm\"\nkerf = \"0.3 mm\"\n"))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -52,7 +52,7 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	}
 	bed, err := p.bed()
 	if err != nil {
-		return out, design.Faults{p.source.Fault("sheet.width", err.Error(), "a larger sheet would do")}
+		return out, p.located(err)
 	}
 	out.Boards, err = b.search("sheets", func(o nest.Options) (nest.Lay, error) {
 		return nest.PackBeds(ctx, items(p.boards()), bed, o)
@@ -139,15 +139,10 @@ func (p *Plan) misfit(err error, key string, pieces []outline.Piece) error {
 	box := piece.Cut.Bounds()
 	long := func(v float64) string { return p.source.Length(key, v, quantity.Up) }
 	found := fmt.Sprintf("%s, %s by %s as cut, does not fit", piece.ID, long(box.Width()), long(box.Height()))
-	return design.Faults{p.source.Fault(key, found, p.wayOut(key, box))}
-}
-
-// wayOut says what would make a piece fit.
-func (p *Plan) wayOut(key string, box geom.Box) string {
-	c := p.Design.Cloth
-	need := box.Height() + 2*c.Margin
-	if key == "cloth.width" {
-		return fmt.Sprintf("cloth %s wide between the selvedges would do, or lower bed.head_drop or bed.head_bar", p.source.Length(key, need, quantity.Up))
+	if key != "cloth.width" {
+		return p.narrowBed(size, found)
 	}
-	return "a larger sheet would do"
+	need := box.Height() + 2*p.Design.Cloth.Margin
+	return design.Faults{p.source.Fault(key, found, fmt.Sprintf(
+		"cloth %s wide between the selvedges would do, or lower bed.head_drop or bed.head_bar", long(need)))}
 }

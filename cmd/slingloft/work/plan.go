@@ -12,6 +12,7 @@ import (
 	"strconv"
 	"strings"
 
+	"slingloft/export"
 	"slingloft/outline"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -43,6 +44,8 @@ type Plan struct {
 
 	keepOuts [2][]keepOut // the maker's own, by stock
 	source   design.Source
+	sheet    [2]float64    // width and height as the design has them, whatever the machine reaches
+	machine  design.Source // of the machine's settings, where they are not the design's own
 }
 
 // Read makes a plan from the text of a design file; name stands in messages.
@@ -51,8 +54,9 @@ func Read(name string, data []byte) (Plan, error) { return ReadFor(name, data, S
 
 // Setting is what a run brings along beside the design.
 type Setting struct {
-	Machine *design.Machine // in place of the design's own, if set
-	Extras  []design.Extra  // beside the design's own, their files named as they are
+	Machine       *design.Machine // in place of the design's own, if set
+	MachineSource design.Source   // where they were read
+	Extras        []design.Extra  // beside the design's own, their files named as they are
 }
 
 // ReadFor is [Read] for a machine and with outlines that the design does not know.
@@ -72,9 +76,9 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 	if err != nil {
 		return p, err
 	}
-	p.Digest = Digest(d)
+	p.Digest, p.sheet = Digest(d), [2]float64{d.Sheet.Width, d.Sheet.Height}
 	if with.Machine != nil {
-		d.Machine = *with.Machine
+		d.Machine, p.machine = *with.Machine, with.MachineSource
 	}
 	p.Design = d.OnMachine()
 	found, err := p.bringIn(name, with.Extras)
@@ -197,6 +201,10 @@ func (p *Plan) located(err error) error {
 	var wide *outline.TooWide
 	if errors.As(err, &wide) {
 		return p.tooWide(wide)
+	}
+	var bed *export.BedError
+	if errors.As(err, &bed) {
+		return p.smallBed(bed)
 	}
 	var b *blamed
 	if errors.As(err, &b) {
