@@ -1,7 +1,6 @@
 package command_test
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -20,8 +19,9 @@ type web struct {
 	places []place
 	ways   []way // that the cheapest tree is sought among
 	known  map[[2]int]bool
-	order  []priced  // room for the ways by cost
-	toll   []float64 // prices of the ends, then the fees
+	order  []priced      // room for the ways by cost
+	toll   []float64     // prices of the ends, then the fees
+	paid   [][][]float64 // by closed place and other place: see reach, once it was asked for
 }
 
 // place is an end or a closed track.
@@ -48,9 +48,9 @@ type way struct {
 	tollB int
 }
 
-// priced is a way with its tolls.
+// priced is a way, by number, with what it costs with its tolls.
 type priced struct {
-	way
+	way  int
 	cost float64
 }
 
@@ -66,7 +66,7 @@ func newWeb(tracks []track, from geom.Point) *web {
 			w.places = append(w.places, end(t.points[0], i+1), end(t.points[len(t.points)-1], i+1))
 		}
 	}
-	w.toll = make([]float64, len(w.places))
+	w.toll, w.paid = make([]float64, len(w.places)), make([][][]float64, len(w.places))
 	w.addNearest()
 	return w
 }
@@ -76,6 +76,16 @@ func newWeb(tracks []track, from geom.Point) *web {
 // it is no shorter than its part along the line of their middles, of which each pays as
 // far as the point halfway.
 func (w *web) reach(k, other int) []float64 {
+	if w.paid[k] == nil {
+		w.paid[k] = make([][]float64, len(w.places))
+	}
+	if w.paid[k][other] == nil {
+		w.paid[k][other] = w.reachOf(k, other)
+	}
+	return w.paid[k][other]
+}
+
+func (w *web) reachOf(k, other int) []float64 {
 	p, q := w.places[k], w.places[other]
 	out := make([]float64, len(p.points))
 	a, b := p.middle, q.middle
@@ -143,19 +153,19 @@ func pass(in, out []float64) float64 {
 func (w *web) addNearest() {
 	const toEnd, toClosed = 5, 12
 	for a, p := range w.places {
-		var all []way
+		var all []priced // by other place
 		for b, q := range w.places {
 			if p.track != q.track {
-				all = append(all, way{a: a, b: b, long: p.middle.Dist(q.middle)})
+				all = append(all, priced{b, p.middle.Dist(q.middle)})
 			}
 		}
-		slices.SortFunc(all, func(x, y way) int { return cmp.Compare(x.long, y.long) })
+		slices.SortFunc(all, dearer)
 		count := toEnd
 		if p.closed {
 			count = toClosed
 		}
 		for _, e := range all[:min(count, len(all))] {
-			w.add(e.a, e.b)
+			w.add(a, e.way)
 		}
 	}
 }
@@ -192,10 +202,10 @@ func (w *web) hop(k int) hop {
 // over if the tree is a travel. It is no bound, since a cheaper way may be unknown.
 func (w *web) cheapest() (float64, []float64) {
 	w.order = w.order[:0]
-	for _, e := range w.ways {
-		w.order = append(w.order, priced{e, e.long + w.toll[e.tollA] + w.toll[e.tollB]})
+	for i, e := range w.ways {
+		w.order = append(w.order, priced{i, e.long + w.toll[e.tollA] + w.toll[e.tollB]})
 	}
-	slices.SortFunc(w.order, func(x, y priced) int { return cmp.Compare(x.cost, y.cost) })
+	slices.SortFunc(w.order, dearer)
 	root := make([]int, len(w.places)) // by track
 	for i := range root {
 		root[i] = i
@@ -208,15 +218,26 @@ func (w *web) cheapest() (float64, []float64) {
 		return i
 	}
 	sum, often := 0.0, make([]float64, len(w.toll))
-	for _, e := range w.order {
+	for _, p := range w.order {
+		e := w.ways[p.way]
 		if a, b := find(w.places[e.a].track), find(w.places[e.b].track); a != b {
 			root[a] = b
-			sum += e.cost
+			sum += p.cost
 			often[e.tollA]++
 			often[e.tollB]++
 		}
 	}
 	return sum + w.settled(often, nil), often
+}
+
+func dearer(x, y priced) int {
+	switch {
+	case x.cost < y.cost:
+		return -1
+	case x.cost > y.cost:
+		return 1
+	}
+	return 0
 }
 
 // settled returns what is paid back to ends and by closed places. The travel ends
@@ -267,9 +288,17 @@ func (w *web) bound() float64 {
 	n := len(w.places)
 	less := make([]float64, n)
 	sum := w.settled(make([]float64, len(w.toll)), func(k int, h hop) { less[k] = w.unknown(k, h) })
-	fee := make([]map[int]float64, n)
+	fee := make([][]float64, n) // by closed place: what a way to another pays there
 	for k, p := range w.places {
-		fee[k] = map[int]float64{}
+		if !p.closed {
+			continue
+		}
+		fee[k] = make([]float64, n)
+		for b := range fee[k] {
+			if w.places[b].track != p.track {
+				fee[k][b] = slices.Min(w.reach(k, b)) - less[k]
+			}
+		}
 		for _, m := range p.near {
 			fee[k][m.place] = w.toll[m.fee]
 		}
@@ -278,10 +307,7 @@ func (w *web) bound() float64 {
 		if !w.places[a].closed {
 			return w.toll[a]
 		}
-		if f, ok := fee[a][b]; ok {
-			return f
-		}
-		return slices.Min(w.reach(a, b)) - less[a]
+		return fee[a][b]
 	}
 	key, parent, in := make([]float64, n), make([]int, n), make([]bool, n)
 	for i := range key {
