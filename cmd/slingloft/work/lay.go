@@ -91,11 +91,11 @@ func (p *Plan) Verify(l Lays) (cloth, boards error) {
 // time, from a new start: a time asked for never gives a worse lay than none.
 func (b Budget) search(stock string, pack func(nest.Options) (nest.Lay, error)) (nest.Lay, error) {
 	o := nest.Options{Seed: b.Seed, Steps: defaultSteps}
-	best := math.Inf(1)
+	best := taken{math.MaxInt, 0}
 	if b.Progress != nil {
 		o.Progress = func(p nest.Progress) {
-			if p.Length < best {
-				best = p.Length
+			if now := (taken{p.Beds, p.Length}); now.less(best) {
+				best = now
 				b.Progress(stock, p)
 			}
 		}
@@ -106,11 +106,24 @@ func (b Budget) search(stock string, pack func(nest.Options) (nest.Lay, error)) 
 	if err != nil || o.Time <= 0 {
 		return lay, err
 	}
-	best = min(best, lay.Length)
-	if longer, err := pack(o); err == nil && longer.Length < lay.Length {
+	if now := (taken{lay.Beds, lay.Length}); now.less(best) {
+		best = now
+	}
+	if longer, err := pack(o); err == nil && (taken{longer.Beds, longer.Length}).less(taken{lay.Beds, lay.Length}) {
 		return longer, nil
 	}
 	return lay, nil
+}
+
+// taken is what a lay takes of its stock: so many beds, and of the last, or of the
+// roll, this length in mm.
+type taken struct {
+	beds   int
+	length float64
+}
+
+func (t taken) less(o taken) bool {
+	return t.beds < o.beds || t.beds == o.beds && t.length < o.length
 }
 
 // items returns the pieces as the packer wants them.
