@@ -141,12 +141,8 @@ func (b *builder) cordChart() (chart.Chart, string, bool) {
 }
 
 func (b *builder) clothChart() (chart.Chart, string, bool) {
-	per := 1000.0 // per metre
-	unit := "N/m"
-	if b.Style.Inches {
-		per, unit = quantity.Inch, "lbf/in"
-	}
-	x, y := b.along(func(q hung.Station) float64 { return b.Style.Pull(q.Cloth) * per })
+	unit := b.Style.PerLengthUnit()
+	x, y := b.along(func(q hung.Station) float64 { return b.Style.PerLength(q.Cloth) })
 	return chart.Chart{
 		ID: "chart-cloth", Title: "Tension of the cloth across the bed",
 		Desc: fmt.Sprintf("Tension of the cloth across the bed per length along it; largest %s %s.", decimals(extreme(y), 1), unit),

@@ -1,10 +1,8 @@
 package sheet
 
 import (
-	"cmp"
 	"fmt"
 	"math"
-	"slices"
 
 	"slingloft/export"
 	"slingloft/export/sheet/picture"
@@ -123,22 +121,21 @@ func places(r geom.Ring, need float64) geom.Polyline {
 	for _, s := range all {
 		longest = math.Max(longest, s.long)
 	}
-	short := func(s stretch) int { return btoi(1.15*s.long < longest) } // nearly as long is as good
-	slices.SortStableFunc(all, func(a, b stretch) int { return cmp.Compare(short(a), short(b)) })
+	var first, rest []stretch
+	for _, s := range all {
+		if 1.15*s.long >= longest { // nearly as long is as good
+			first = append(first, s)
+		} else {
+			rest = append(rest, s)
+		}
+	}
 	var out geom.Polyline
 	for _, side := range []float64{0, -0.5, 0.5, -1, 1} {
-		for _, s := range all {
+		for _, s := range append(first, rest...) {
 			out = append(out, s.mid.Plus(geom.Pt(side*(s.long-need)/2, 0)))
 		}
 	}
 	return out
-}
-
-func btoi(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
 }
 
 // upended returns an outline with its axes changed for each other.

@@ -152,7 +152,7 @@ func (b *builder) summary() Table {
 	add("span between the bars", b.round(bed.Span))
 	add("bars, head and foot, between cord centres", b.round(bed.HeadBar)+" and "+b.round(bed.FootBar))
 	add("drop at the bars, head and foot", b.round(sh.Ends[hung.Head].Section.Height)+" and "+b.round(sh.Ends[hung.Foot].Section.Height))
-	add("side depth in the flat cloth", b.round(sh.Depth))
+	add("side depth, flat, at the cord line", b.round(sh.Depth))
 	add("tails past the bars, head and foot", b.round(bed.HeadTail)+" and "+b.round(bed.FootTail))
 	add("overall length, hook to hook", b.round(sh.Ends[hung.Foot].ApexX-sh.Ends[hung.Head].ApexX))
 	add("hang angles, head and foot", degrees(atan(sh.Ends[hung.Head].Slope))+" and "+degrees(atan(sh.Ends[hung.Foot].Slope)))

@@ -10,11 +10,8 @@ func (t *tour) chooseCorners() {
 	choices, before := make([][]stop, len(t.steps)), make([][]int, len(t.steps))
 	for i, s := range t.steps {
 		choices[i] = []stop{s}
-		if p := t.paths[s.Path]; p.Closed {
-			choices[i] = nil
-			for k := range p.Points {
-				choices[i] = append(choices[i], t.stop(Step{Path: s.Path, Start: k}))
-			}
+		if t.paths[s.Path].Closed {
+			choices[i] = t.doors(s.Path)
 		}
 		next := make([]float64, len(choices[i]))
 		before[i] = make([]int, len(choices[i]))

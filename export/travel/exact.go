@@ -2,6 +2,7 @@ package travel
 
 import (
 	"math"
+	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -46,17 +47,25 @@ func exactly(paths []Path, from geom.Point) (steps []stop, ok bool) {
 // doorsOf returns all doors, path by path, and where those of each begin.
 func doorsOf(paths []Path) (doors []stop, first []int) {
 	t := tour{paths: paths}
-	for i, p := range paths {
+	for i := range paths {
 		first = append(first, len(doors))
-		if !p.Closed {
-			doors = append(doors, t.stop(Step{Path: i}), t.stop(Step{Path: i, Reversed: true}))
-			continue
-		}
-		for k := range p.Points {
-			doors = append(doors, t.stop(Step{Path: i, Start: k}))
-		}
+		doors = append(doors, t.doors(i)...)
 	}
 	return doors, append(first, len(doors))
+}
+
+// doors returns all ways to follow a path: an open one from either end, a closed one
+// from any corner.
+func (t *tour) doors(path int) []stop {
+	p := t.paths[path]
+	if !p.Closed {
+		return []stop{t.stop(Step{Path: path}), t.stop(Step{Path: path, Reversed: true})}
+	}
+	out := make([]stop, len(p.Points))
+	for k := range out {
+		out[k] = t.stop(Step{Path: path, Start: k})
+	}
+	return out
 }
 
 // shortest returns the shortest way to a place over the paths of a set, and the door
@@ -90,8 +99,6 @@ func unwound(doors []stop, before [][]int32, last int) []stop {
 		set &^= 1 << doors[d].Path
 		d = next
 	}
-	for a, b := 0, len(out)-1; a < b; a, b = a+1, b-1 {
-		out[a], out[b] = out[b], out[a]
-	}
+	slices.Reverse(out)
 	return out
 }

@@ -7,7 +7,6 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/numeric"
-	"slingloft/outline/quantity"
 )
 
 // Defaults of a splice by the diameter of the cord that is buried.
@@ -128,7 +127,7 @@ func (s Splicing) Spread(diameter float64) (float64, error) {
 // notes says what the numbers rest on.
 func (s Splicing) notes(d design.Design) []string {
 	var n []string
-	style := quantity.Style{Inches: d.Output.Inches, Fraction: d.Output.Fraction}
+	style := d.Output.Style(0)
 	if s.bury == 0 {
 		n = append(n, fmt.Sprintf("bury %d cord diameters: common practice, no source", BuryDiameters))
 	}

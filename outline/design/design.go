@@ -6,7 +6,10 @@
 // cloth N/mm of width. A field that a file may leave out says what 0 means.
 package design
 
-import "slingloft/outline/geom"
+import (
+	"slingloft/outline/geom"
+	"slingloft/outline/quantity"
+)
 
 // Design is one bridge hammock and the stock it is made from.
 type Design struct {
@@ -351,4 +354,10 @@ type Output struct {
 	Inches   bool    // lengths for people in inches, else mm
 	Fraction int     // finest fraction of an inch: 8, 16, 32 …; 0: 16
 	Scale    float64 // drawing scale, 1 for 1:1, 0.2 for 1:5
+}
+
+// Style returns how lengths are written for people: in mm with so many decimals, or to
+// the finest fraction of an inch.
+func (o Output) Style(decimals int) quantity.Style {
+	return quantity.Style{Inches: o.Inches, Fraction: o.Fraction, Decimals: decimals}
 }

@@ -10,7 +10,7 @@ import (
 // where that cannot be done by changing one place: for a key of a list's table that
 // is not given, or of an inline table.
 func (s Source) With(data []byte, key, value string) ([]byte, bool) {
-	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
+	data = bytes.TrimPrefix(data, []byte(byteOrderMark))
 	l := newLines(data)
 	table, name := "", key
 	if i := strings.LastIndexByte(key, '.'); i >= 0 {

@@ -72,15 +72,9 @@ type reader struct {
 func Read(name string, data []byte) (Design, Source, error) {
 	r := &reader{keys: allKeys(), bad: map[string]bool{},
 		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
-	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf")) // some editors mark UTF-8 so
-	if p := unreadable(data); p != nil {
-		f := Fault{File: name, Line: 1, Column: 1, Found: p.found, Hint: p.hint}
-		return Design{}, r.source, Faults{f}
-	}
-	if i := invalid(data); i >= 0 {
-		at := newLines(data[:i]).position(i)
-		f := Fault{File: name, Line: at.Line, Column: at.Column, Found: "the file is not UTF-8 text from here on", Hint: "save it as UTF-8"}
-		return Design{}, r.source, Faults{f}
+	data, refused := plainText(name, data)
+	if refused != nil {
+		return Design{}, r.source, refused
 	}
 	b := build(name, data, r.keys.example)
 	r.faults = b.faults
@@ -104,12 +98,19 @@ func Read(name string, data []byte) (Design, Source, error) {
 	return r.design, r.source, nil
 }
 
-// unreadable refuses files that cannot be a design at all.
-func unreadable(data []byte) *problem {
+// byteOrderMark is what some editors put before UTF-8.
+const byteOrderMark = "\xef\xbb\xbf"
+
+// plainText returns the text of a file without a [byteOrderMark], and refuses what cannot be a design at all.
+func plainText(name string, data []byte) ([]byte, Faults) {
+	data = bytes.TrimPrefix(data, []byte(byteOrderMark))
 	if len(data) > MaxSize {
-		return &problem{fmt.Sprintf("the file has %d bytes", len(data)), fmt.Sprintf("a design has at most %d", MaxSize)}
+		return nil, Faults{Position{1, 1}.fault(name, "", fmt.Sprintf("the file has %d bytes", len(data)), fmt.Sprintf("a design has at most %d", MaxSize))}
 	}
-	return nil
+	if i := invalid(data); i >= 0 {
+		return nil, Faults{newLines(data[:i]).position(i).fault(name, "", "the file is not UTF-8 text from here on", "save it as UTF-8")}
+	}
+	return data, nil
 }
 
 // invalid returns the offset of the first byte that is not UTF-8, or −1.

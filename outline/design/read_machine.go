@@ -1,7 +1,6 @@
 package design
 
 import (
-	"bytes"
 	"slices"
 	"strings"
 	"sync"
@@ -29,15 +28,11 @@ var machineKeys = sync.OnceValue(func() keys {
 // [machine] as a design has them; name is what its faults call it. The source says
 // where they stand. On any fault the error is a [Faults], as that of [Read].
 func ReadMachine(name string, data []byte) (Machine, Source, error) {
-	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
 	r := &reader{keys: machineKeys(), bad: map[string]bool{},
 		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
-	if p := unreadable(data); p != nil {
-		return Machine{}, Source{}, Faults{Fault{File: name, Line: 1, Column: 1, Found: p.found, Hint: p.hint}}
-	}
-	if i := invalid(data); i >= 0 {
-		at := newLines(data[:i]).position(i)
-		return Machine{}, Source{}, Faults{Fault{File: name, Line: at.Line, Column: at.Column, Found: "the file is not UTF-8 text from here on", Hint: "save it as UTF-8"}}
+	data, refused := plainText(name, data)
+	if refused != nil {
+		return Machine{}, Source{}, refused
 	}
 	b := build(name, data, r.keys.example)
 	r.faults = b.faults

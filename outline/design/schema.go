@@ -126,6 +126,10 @@ func (r row) shown() row { r.active = true; return r }
 // or sets the value that holds where the key is left out.
 func (r row) or(usual string) row { r.usual = usual; return r }
 
+// Greatest returns the greatest value that a design may have for a key that is a
+// number, in the unit that it is kept in; 0 where there is no such key.
+func Greatest(key string) float64 { return allKeys().byKey[key].hi }
+
 // orIn sets the value that holds where the key is left out of a design in inches: a
 // round one near the metric one.
 func (r row) orIn(usual string) row { r.usualIn = usual; return r }

@@ -6,7 +6,6 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
-	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -73,7 +72,7 @@ func rolling(s *hung.Shape, d design.Design, flat Case) Case {
 	c.Name = Rolling
 	r := rig.Steadiness(s, d.Sleeper)
 	_, centre := rig.CentreHeight(d.Sleeper)
-	style := quantity.Style{Inches: d.Output.Inches, Fraction: d.Output.Fraction}
+	style := d.Output.Style(0)
 	if r.Side <= 0 {
 		return Case{Name: Rolling, Basis: "the bed turns over with a sleeper on the side",
 			Cannot: fmt.Sprintf("the line through the apexes lies %s below the centre of mass of a sleeper on the side", style.Length(-r.Side))}

@@ -46,8 +46,7 @@ func (b *book) barWays(end string, wanted float64, capacity func(column.Section)
 		return capacity(section(bar)) >= wanted
 	}
 	var out []Way
-	const thickest = 100 // mm, as far as a design goes
-	if lo, hi := bar.Outer, float64(thickest); enough(hi) {
+	if lo, hi := bar.Outer, design.Greatest("bar.outer_diameter"); enough(hi) {
 		for range 40 {
 			if mid := (lo + hi) / 2; enough(mid) {
 				hi = mid
@@ -83,8 +82,7 @@ func (b *book) steeper() Way {
 func (b *book) seamWays(has, wanted float64) []Way {
 	s := b.design.Seam
 	var out []Way
-	const most = 8 // rows, as far as a design goes
-	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= most {
+	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= design.Greatest("seam.rows") {
 		out = append(out, atLeast("seam.rows", rows))
 	}
 	return append(out, atLeast("seam.thread_strength", s.ThreadStrength*wanted/has))

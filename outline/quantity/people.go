@@ -39,10 +39,19 @@ func (s Style) PerWidth(nmm float64) string {
 // PerLengthFigure returns a load per length in N/mm as a figure for tables, in
 // [Style.PerLengthUnit].
 func (s Style) PerLengthFigure(nmm float64) string {
+	decimals := 0
 	if s.Inches {
-		return Decimal(nmm/poundForce*Inch, 2)
+		decimals = 2
 	}
-	return Decimal(1000*nmm, 0)
+	return Decimal(s.PerLength(nmm), decimals)
+}
+
+// PerLength returns a load per length in N/mm as a number in [Style.PerLengthUnit].
+func (s Style) PerLength(nmm float64) float64 {
+	if s.Inches {
+		return nmm / poundForce * Inch
+	}
+	return 1000 * nmm
 }
 
 // PerLengthUnit returns the unit of loads per length in tables.

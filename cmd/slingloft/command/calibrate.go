@@ -101,7 +101,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 		calibrationHints(s, bars)
 		return nil
 	}
-	doc := document.Calibration{Version: document.CalibrateVersion, Name: d.Name, Digest: digest,
+	doc := document.Calibration{Head: document.Head{Version: document.CalibrateVersion, Name: d.Name, Digest: digest},
 		Bars: [2]float64{bars.X, bars.Y}, Comb: combDocument(comb), Files: []document.Sheet{}}
 	err = out.write(drawings, collect(&doc.Files))
 	doc.Status = statusOf(err)

@@ -122,7 +122,7 @@ func cutSchema() map[string]any {
 // cutDocument returns what cut tells of a plan before anything is laid.
 func cutDocument(p *work.Plan, err error) document.Cut {
 	return document.Cut{
-		Version: document.CutVersion, Name: p.Design.Name, Digest: p.Digest, Status: statusOf(err),
+		Head:    headOf(p, document.CutVersion, err),
 		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
 	}
 }

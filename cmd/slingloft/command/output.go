@@ -35,8 +35,7 @@ type output struct {
 // outputOf returns how a design's sheets are written at a scale, as it is written
 // on drawings, or at the design's own.
 func outputOf(d design.Design, o shop, scale, name string) (output, error) {
-	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name,
-		style: quantity.Style{Inches: d.Output.Inches, Fraction: d.Output.Fraction, Decimals: 1}}
+	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name, style: d.Output.Style(1)}
 	if err := o.apply(&out.machine, name); err != nil {
 		return out, err
 	}

@@ -356,8 +356,7 @@ func proofSchema() map[string]any {
 }
 
 func proofDocument(p proof, files []proved, err error) document.Proof {
-	out := document.Proof{Version: document.ProveVersion, Name: p.plan.Design.Name, Digest: p.plan.Digest,
-		Status: statusOf(err), Agrees: err == nil, Scale: p.output.options.ScaleFactor(), Files: []document.Proved{}}
+	out := document.Proof{Head: headOf(p.plan, document.ProveVersion, err), Agrees: err == nil, Scale: p.output.options.ScaleFactor(), Files: []document.Proved{}}
 	for _, f := range files {
 		out.Files = append(out.Files, f.about)
 	}

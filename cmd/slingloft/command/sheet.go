@@ -109,7 +109,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	}
 	err = verdict(&p)
 	if o.json {
-		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, statusOf(err), document.FileOf(name, formatOf(name), b.Bytes()))))
+		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, err, document.FileOf(name, formatOf(name), b.Bytes()))))
 	}
 	return err
 }
@@ -128,9 +128,9 @@ func builtSchema() map[string]any {
 }
 
 // builtDocument tells of a build sheet.
-func builtDocument(p *work.Plan, s sheet.Sheet, status int, f document.File) document.Built {
+func builtDocument(p *work.Plan, s sheet.Sheet, err error, f document.File) document.Built {
 	out := document.Built{
-		Version: document.SheetVersion, Name: p.Design.Name, Digest: p.Digest, Status: status,
+		Head:    headOf(p, document.SheetVersion, err),
 		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Outcome: s.Verdict.Text, File: f,
 	}
 	for _, sec := range s.Sections {

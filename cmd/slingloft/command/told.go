@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"slingloft/cmd/slingloft/document"
+	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/design"
 )
 
@@ -33,6 +34,11 @@ func (t *told) flags(f *pflag.FlagSet, schema func() map[string]any, do runner) 
 		}
 		return err
 	}
+}
+
+// headOf is what the document of a plan begins with; err is what the command ends in.
+func headOf(p *work.Plan, version int, err error) document.Head {
+	return document.Head{Version: version, Name: p.Design.Name, Digest: p.Digest, Status: statusOf(err)}
 }
 
 // statusOf returns the exit status that an error earns.

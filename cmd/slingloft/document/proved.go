@@ -5,13 +5,10 @@ const ProveVersion = 1
 
 // Proof is what prove found.
 type Proof struct {
-	Version int      `json:"version"`
-	Name    string   `json:"name" doc:"of the design"`
-	Digest  string   `json:"digest" doc:"of the design; changes with any of its values"`
-	Status  int      `json:"status" doc:"exit status"`
-	Agrees  bool     `json:"agrees" doc:"every file that is due is there and agrees, and no other"`
-	Scale   float64  `json:"scale" doc:"length in the files over true length; of the last run, where there are files of several"`
-	Files   []Proved `json:"files"`
+	Head
+	Agrees bool     `json:"agrees" doc:"every file that is due is there and agrees, and no other"`
+	Scale  float64  `json:"scale" doc:"length in the files over true length; of the last run, where there are files of several"`
+	Files  []Proved `json:"files"`
 }
 
 // Proved is what was found of one file.

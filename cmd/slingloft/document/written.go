@@ -13,12 +13,17 @@ const (
 	StartVersion     = 1
 )
 
+// Head is what the document of a design begins with.
+type Head struct {
+	Version int    `json:"version"`
+	Name    string `json:"name" doc:"of the design"`
+	Digest  string `json:"digest" doc:"of the design; changes with any of its values"`
+	Status  int    `json:"status" doc:"exit status"`
+}
+
 // Cut is what cut wrote. Where a margin is not met it wrote nothing.
 type Cut struct {
-	Version  int      `json:"version"`
-	Name     string   `json:"name" doc:"of the design"`
-	Digest   string   `json:"digest" doc:"of the design; changes with any of its values"`
-	Status   int      `json:"status" doc:"exit status"`
+	Head
 	Verdict  []string `json:"verdict" doc:"what is not met, why no file is written"`
 	Warnings []string `json:"warnings" doc:"what a maker should know before cutting"`
 	Scale    float64  `json:"scale" doc:"length in the files over true length"`
@@ -66,10 +71,7 @@ type Lay struct {
 
 // Built is the build sheet that sheet wrote.
 type Built struct {
-	Version  int      `json:"version"`
-	Name     string   `json:"name" doc:"of the design"`
-	Digest   string   `json:"digest" doc:"of the design; changes with any of its values"`
-	Status   int      `json:"status" doc:"exit status"`
+	Head
 	Verdict  []string `json:"verdict" doc:"what is not met"`
 	Warnings []string `json:"warnings" doc:"what a maker should know before cutting"`
 	Outcome  string   `json:"outcome" doc:"of the checks, in one line, as the sheet has it"`
@@ -79,13 +81,10 @@ type Built struct {
 
 // Calibration is what calibrate wrote.
 type Calibration struct {
-	Version int        `json:"version"`
-	Name    string     `json:"name" doc:"of the design"`
-	Digest  string     `json:"digest" doc:"of the design; changes with any of its values"`
-	Status  int        `json:"status" doc:"exit status"`
-	Files   []Sheet    `json:"files" doc:"in the order in which they were written"`
-	Bars    [2]float64 `json:"bars" doc:"lengths of the long bars along x and y, mm: what they measure is machine.calibration_x and calibration_y"`
-	Comb    Comb       `json:"comb"`
+	Head
+	Files []Sheet    `json:"files" doc:"in the order in which they were written"`
+	Bars  [2]float64 `json:"bars" doc:"lengths of the long bars along x and y, mm: what they measure is machine.calibration_x and calibration_y"`
+	Comb  Comb       `json:"comb"`
 }
 
 // Comb is what the width of the cut is found with.

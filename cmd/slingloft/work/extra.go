@@ -123,8 +123,8 @@ func (p *Plan) blocked(stock outline.Stock, lay geom.Point, boxes []geom.Box) []
 	return out
 }
 
-// Kept returns the outlines of the maker's own keep-outs on a stock, from its corner.
-func (p *Plan) Kept(stock outline.Stock) []geom.Ring {
+// KeptClear returns the outlines of the maker's own keep-outs on a stock, from its corner.
+func (p *Plan) KeptClear(stock outline.Stock) []geom.Ring {
 	var out []geom.Ring
 	for _, k := range p.keepOuts[stock] {
 		out = append(out, k.shape.Outline.Moved(geom.Motion{Shift: k.at}))

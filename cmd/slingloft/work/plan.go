@@ -232,7 +232,7 @@ func (p *Plan) impossible(no *hung.Impossible, found string) design.Fault {
 
 // Style returns how the design wants lengths written for people.
 func (p *Plan) Style() quantity.Style {
-	return quantity.Style{Inches: p.Design.Output.Inches, Fraction: p.Design.Output.Fraction, Decimals: 1}
+	return p.Design.Output.Style(1)
 }
 
 // setPaths puts each cord's way along the flat pattern into the cord set: u, v
