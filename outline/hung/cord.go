@@ -107,7 +107,8 @@ func (p *Problem) pull(x, y, z float64) (w, cot float64, err error) {
 		return 0, 0, err
 	}
 	w = p.Load.At(x) + p.ClothWeight*s.Girth()
-	return w, 1 / math.Tan(s.Wall), nil
+	sin, cos := s.lean()
+	return w, cos / sin, nil
 }
 
 // section returns the section at x with the cord at (y, z); its error names x.

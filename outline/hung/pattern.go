@@ -1,8 +1,6 @@
 package hung
 
 import (
-	"math"
-
 	"slingloft/outline/numeric"
 )
 
@@ -68,7 +66,8 @@ func (g *girthRun) pull(x, y, _ float64) (w, cot float64, err error) {
 	if err != nil {
 		return 0, 0, err
 	}
-	return g.s.At(x).Load, 1 / math.Tan(sec.Wall), nil
+	sin, cos := sec.lean()
+	return g.s.At(x).Load, cos / sin, nil
 }
 
 // section returns the section at x with the half opening y that has the girth

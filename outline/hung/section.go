@@ -66,17 +66,27 @@ func leaningSection(half, height, radius float64) (Section, error) {
 	if !(height > 0) || !(half > 0) {
 		return fail(reasonBelow)
 	}
-	tt := float64(half*half) + float64((height-radius)*(height-radius)) - float64(radius*radius)
+	under := radius - height
+	tt := float64(half*half) + float64(under*under) - float64(radius*radius)
 	if !(tt > 0) {
 		return fail(reasonInside)
 	}
 	s.Length = math.Sqrt(tt)
-	// acos(R/d) = atan2(t, R) loses no digits where d is close to R.
-	s.Wall = math.Atan2(half, radius-height) - math.Atan2(s.Length, radius)
+	// acos(R/d) = atan2(t, R) loses no digits where d is close to R; the difference
+	// of the two angles is that of their sines and cosines times d².
+	s.Wall = math.Atan2(s.lean())
 	if !(s.Wall > 0) {
 		return fail(reasonBelow)
 	}
 	return s, nil
+}
+
+// lean returns sine and cosine of the wall's angle, both times d².
+func (s *Section) lean() (sin, cos float64) {
+	under := s.Radius - s.Height
+	sin = float64(s.Half*s.Radius) - float64(under*s.Length)
+	cos = float64(under*s.Radius) + float64(s.Half*s.Length)
+	return sin, cos
 }
 
 // Girth returns the length of cloth from cord centre to cord centre, mm.
