@@ -83,6 +83,23 @@ func TestRandomDesigns(t *testing.T) {
 	}
 }
 
+// TestEndOfTail takes a design whose walls lean past the vertical in the last two
+// millimetres of the foot tail, past the last point that the integration asks.
+func TestEndOfTail(t *testing.T) {
+	d := sample.Design(rand.New(rand.NewPCG(8, 6695)))
+	_, err := hung.Solve(hung.ProblemOf(d))
+	var no *hung.Impossible
+	if !errors.As(err, &no) || no.Key != "bed.foot_hang_angle" {
+		t.Fatalf("%v, want the foot's hang angle to be refused", err)
+	}
+	d.Bed.ControlValue = no.Limit
+	s, err := hung.Solve(hung.ProblemOf(d))
+	if err != nil {
+		t.Fatalf("with %g: %v", no.Limit, err)
+	}
+	checkShape(t, d, s)
+}
+
 // checkShape checks what every solved shape must meet.
 func checkShape(t *testing.T, d design.Design, s hung.Shape) {
 	t.Helper()
@@ -91,6 +108,12 @@ func checkShape(t *testing.T, d design.Design, s hung.Shape) {
 	near(t, "head leg", s.Ends[hung.Head].Leg, b.HeadLeg, 1e-9)
 	near(t, "foot leg", s.Ends[hung.Foot].Leg, b.FootLeg, 1e-9)
 	near(t, "foot bar", 2*s.At(b.Span/2).Y, b.FootBar, 1e-9)
+	head, foot := s.TailEnds()
+	for _, x := range []float64{head, -b.Span / 2, 0, b.Span / 2, foot} {
+		if _, err := s.SectionAt(x); err != nil {
+			t.Errorf("no section: %v", err)
+		}
+	}
 	switch b.Control {
 	case design.SideDepth:
 		near(t, "side depth", s.Depth, b.ControlValue, 1e-8)
@@ -101,14 +124,14 @@ func checkShape(t *testing.T, d design.Design, s hung.Shape) {
 	case design.Thrust:
 		near(t, "thrust", s.Thrust, b.ControlValue, 1e-9)
 	}
-	foot := s.Ends[hung.Foot].Section
+	last := s.Ends[hung.Foot].Section
 	switch b.Second {
 	case design.SameWall:
-		near(t, "wall angle", foot.Wall, s.Ends[hung.Head].Section.Wall, 1e-9)
+		near(t, "wall angle", last.Wall, s.Ends[hung.Head].Section.Wall, 1e-9)
 	case design.FootDrop:
-		near(t, "foot drop", foot.Height, b.SecondValue, 1e-9)
+		near(t, "foot drop", last.Height, b.SecondValue, 1e-9)
 	case design.FootGirth:
-		near(t, "foot girth", foot.Girth(), b.SecondValue, 1e-9)
+		near(t, "foot girth", last.Girth(), b.SecondValue, 1e-9)
 	case design.LevelHooks:
 		near(t, "hooks", s.Offset, 0, 1e-8)
 	}

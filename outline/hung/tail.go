@@ -107,6 +107,10 @@ func (r *runner) tailFrom(start state, marks []float64, sign float64) (tail, err
 	if t.path, t.end, err = r.path(start, marks); err != nil {
 		return t, err
 	}
+	// The path asks inside its stretches only; the section has to exist at the end too.
+	if _, _, err := r.pull(t.endX, t.end.y, t.end.z); err != nil {
+		return t, err
+	}
 	if t.end.dy >= 0 {
 		return t, errNeverMeets
 	}
