@@ -114,15 +114,16 @@ func (p *Problem) pull(x, y, z float64) (w, cot float64, err error) {
 // section returns the section at x with the cord at (y, z); its error names x.
 func (p *Problem) section(x, y, z float64) (Section, error) {
 	s, err := NewSection(y, z-p.Bottom(x), p.Radius(x))
-	if err == nil {
-		return s, nil
-	}
-	var bad SectionError
-	if errors.As(err, &bad) {
+	return s, at(x, err)
+}
+
+// at returns the error of a section with the station that it is at.
+func at(x float64, err error) error {
+	if bad, ok := err.(SectionError); ok {
 		bad.X = x
-		return s, bad
+		return bad
 	}
-	return s, err
+	return err
 }
 
 // measure fills in the running length of a stretch.

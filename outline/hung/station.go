@@ -69,7 +69,8 @@ func (s *Shape) SectionAt(x float64) (Section, error) {
 // SectionBeyond returns the section at x as [Shape.SectionAt] does up to the
 // tails' ends. Past them it is the smooth continuation that a flat pattern needs
 // for a few cells of its net: the sides close in ever more slowly, so that they
-// never meet, and may lean past the vertical.
+// never meet, and may lean past the vertical; the underbody gives way where the
+// cords would come inside it.
 func (s *Shape) SectionBeyond(x float64) (Section, error) {
 	first, last := s.cord[0].from, s.cord[len(s.cord)-1].to
 	end := min(max(x, first), last)
@@ -80,7 +81,10 @@ func (s *Shape) SectionBeyond(x float64) (Section, error) {
 	past := x - end
 	y := q.Y * math.Exp(q.DY*past/q.Y)
 	z := q.Z + q.DZ*past
-	return leaningSection(y, z-s.Problem.Bottom(x), s.Problem.Radius(x))
+	h := z - s.Problem.Bottom(x)
+	touching := (y*y + h*h) / (2 * h) // the radius of the circle that the cords lie on
+	sec, err := leaningSection(y, h, min(s.Problem.Radius(x), touching*(1-1e-6)))
+	return sec, at(x, err)
 }
 
 // inside reads the shape at a station within the tails' ends. At a bar it reads
