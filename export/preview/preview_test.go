@@ -109,3 +109,14 @@ func TestReadRefuses(t *testing.T) {
 		}
 	}
 }
+
+// FuzzRead reads anything: what is taken for a picture has a size.
+func FuzzRead(f *testing.F) {
+	f.Add(probe.Bytes(f, write, probe.Square(), export.Options{}))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		d, err := Read(bytes.NewReader(data))
+		if err == nil && !(d.Width > 0 && d.Height > 0 && d.Width < 1e13 && d.Height < 1e13) {
+			t.Errorf("size %g × %g mm", d.Width, d.Height)
+		}
+	})
+}

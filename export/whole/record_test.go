@@ -156,3 +156,53 @@ func snapshot(t *testing.T, folder string) string {
 	}
 	return b.String()
 }
+
+// FuzzRecord puts anything where a record is read. A stranger's file stays whatever it
+// says, and what is written beside is known from then on.
+func FuzzRecord(f *testing.F) {
+	folder := f.TempDir()
+	if err := all(folder, "1", "x", false); err != nil {
+		f.Fatal(err)
+	}
+	text, err := os.ReadFile(filepath.Join(folder, RecordName))
+	if err != nil {
+		f.Fatal(err)
+	}
+	f.Add(string(text))
+	f.Add(recordHead + "note  0123abcd  {}\n" + strings.Repeat("0", 64) + "  1  0123abcd  ../c\n")
+	f.Fuzz(func(t *testing.T, text string) {
+		folder := t.TempDir()
+		put(folder, RecordName, text)
+		put(folder, "a.svg", "theirs")
+		before := ReadRecord(folder)
+		if err := all(folder, "1", "new", false); !errors.Is(err, ErrExists) {
+			t.Fatalf("error %v, want ErrExists", err)
+		}
+		mark := Mark{Tag: "2", Note: "how"}
+		if err := WriteAll(folder, mark, false, []File{{"c.dxf", []byte("c")}}, func(string) {}); err != nil {
+			t.Fatal(err)
+		}
+		after := ReadRecord(folder)
+		if !slices.IsSortedFunc(after, func(a, b Known) int { return strings.Compare(a.Name, b.Name) }) {
+			t.Errorf("not in order: %v", after)
+		}
+		known := func(all []Known, name string) (Mark, bool) {
+			i := slices.IndexFunc(all, func(k Known) bool { return k.Name == name })
+			if i < 0 {
+				return Mark{}, false
+			}
+			return all[i].Mark, true
+		}
+		if got, ok := known(after, "c.dxf"); !ok || got != mark {
+			t.Errorf("c.dxf is known as %v, %t", got, ok)
+		}
+		for _, k := range before {
+			if _, ok := known(after, k.Name); !ok {
+				t.Errorf("%q is not known any more", k.Name)
+			}
+		}
+		if got, _ := os.ReadFile(filepath.Join(folder, "a.svg")); string(got) != "theirs" {
+			t.Errorf("a.svg holds %q", got)
+		}
+	})
+}

@@ -31,6 +31,26 @@ func FuzzRead(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) { checkRead(t, data) })
 }
 
+// FuzzMachine does the same with the file of a machine's settings.
+func FuzzMachine(f *testing.F) {
+	f.Add([]byte("[machine]\n"))
+	for _, text := range soundDesigns(f) {
+		if _, own, ok := strings.Cut(text, "[machine]"); ok {
+			f.Add([]byte("[machine]" + own))
+		}
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		m, _, err := ReadMachine("f.toml", data)
+		if err != nil {
+			checkFaults(t, data, err)
+			return
+		}
+		d := Defaults()
+		d.Machine = m
+		inRange(t, d)
+	})
+}
+
 // checkRead asserts what holds for every input.
 func checkRead(t testing.TB, data []byte) {
 	t.Helper()

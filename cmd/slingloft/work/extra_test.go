@@ -17,7 +17,7 @@ const stain = `<svg xmlns="http://www.w3.org/2000/svg" width="300mm" height="300
 <path d="M150 0A150 150 0 0 1 150 300A150 150 0 0 1 150 0Z"/></svg>`
 
 // small returns a design that is laid in little time.
-func small(t *testing.T) []byte {
+func small(t testing.TB) []byte {
 	t.Helper()
 	data, err := os.ReadFile("../../../testdata/design/small.toml")
 	if err != nil {

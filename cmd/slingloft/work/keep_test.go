@@ -43,3 +43,35 @@ func TestKeep(t *testing.T) {
 		}
 	}
 }
+
+// FuzzKept reads anything as what is kept of a lay. Where it is taken for one, every
+// sheet of it can be drawn.
+func FuzzKept(f *testing.F) {
+	p, err := work.Read("small.toml", small(f))
+	if err != nil {
+		f.Fatal(err)
+	}
+	lays, err := p.Lay(context.Background(), work.Budget{})
+	if err != nil {
+		f.Fatal(err)
+	}
+	text, err := json.Marshal(p.Keep(lays))
+	if err != nil {
+		f.Fatal(err)
+	}
+	f.Add(text)
+	f.Add([]byte(`{"cloth":[{"piece":"x","copy":-1,"bed":-1,"turn":1e308,"at":[1e308,-1e308]}],"length":-1}`))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var k work.Kept
+		if json.Unmarshal(data, &k) != nil {
+			return
+		}
+		got, err := p.Restore(k)
+		if err != nil {
+			return
+		}
+		if _, err := p.Drawings(got, 1); err != nil {
+			t.Errorf("no sheets: %v", err)
+		}
+	})
+}
