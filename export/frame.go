@@ -77,14 +77,14 @@ func Around(width, height, scale float64) Frame {
 	return f
 }
 
-// BedError says that a bed is too small for check bars and title block. Sizes in mm.
+// BedError says that a bed is too small for what has to be on every sheet. Sizes in mm.
 type BedError struct {
 	Width, Height         float64
 	NeedWidth, NeedHeight float64
 }
 
 func (e *BedError) Error() string {
-	return fmt.Sprintf("bed of %g × %g mm: check bars and title block need at least %.1f × %.1f mm",
+	return fmt.Sprintf("bed of %g × %g mm: a sheet needs at least %.1f × %.1f mm",
 		e.Width, e.Height, e.NeedWidth, e.NeedHeight)
 }
 

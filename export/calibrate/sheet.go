@@ -25,14 +25,15 @@ const step = 50.0
 // Sheet draws the calibration sheet in the frame: a rectangle of bars along both
 // axes, as long as fit in whole steps of 50 mm, and its diagonals by their ends.
 // Plot it without correction, measure, and give nominal and measured length of the
-// bars to [export.Correction].
+// bars to [export.Correction]. The error for a frame too small for it is an
+// *[export.BedError].
 func Sheet(f export.Frame, b export.Block) (export.Drawing, Bars, error) {
 	const room, tick, textHeight = 12.0, 4.0, 5.0
 	x := math.Floor((f.Lay.Width()-2*room)/step) * step
 	y := math.Floor((f.Lay.Height()-2*room)/step) * step
-	if !(x >= step && y >= step) {
-		return export.Drawing{}, Bars{}, fmt.Errorf("lay area of %.0f × %.0f mm: a calibration sheet wants at least %.0f mm each way",
-			f.Lay.Width(), f.Lay.Height(), step+2*room)
+	if least := step + 2*room; !(x >= step && y >= step) {
+		return export.Drawing{}, Bars{}, &export.BedError{Width: f.Width, Height: f.Height,
+			NeedWidth: f.Width - f.Lay.Width() + least, NeedHeight: f.Height - f.Lay.Height() + least}
 	}
 	bars := Bars{x, y, math.Hypot(x, y)}
 	s := export.Sheet{Name: "calibration", Title: "Calibration sheet", Frame: f, Block: b}

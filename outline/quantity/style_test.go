@@ -56,7 +56,8 @@ func TestStyleReadsBack(t *testing.T) {
 			if err != nil {
 				t.Fatalf("As(%q): %v", text, err)
 			}
-			if math.Abs(q.Value-mm) > c.step/2*(1+1e-9) {
+			ulp := math.Nextafter(math.Abs(mm), math.Inf(1)) - math.Abs(mm) // half way between two texts
+			if math.Abs(q.Value-mm) > c.step/2*(1+1e-9)+ulp {
 				t.Fatalf("%+v.Length(%v) = %q, off by %v", c.style, mm, text, q.Value-mm)
 			}
 			if again := c.style.Length(q.Value); again != text {

@@ -72,6 +72,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 		return err
 	}
 	digest := work.Digest(d)
+	asRead := d
 	if with.Machine != nil {
 		d.Machine = *with.Machine
 	}
@@ -82,8 +83,11 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 		return err
 	}
 	sheet, bars, err := calibrationSheet(d, digest)
-	if err != nil {
-		return design.Faults{from.Fault("sheet.width", err.Error(), "a larger sheet would do")}
+	var bed *export.BedError
+	if errors.As(err, &bed) {
+		return work.SmallSheet(asRead, from, with, bed, "there is no room for a calibration sheet")
+	} else if err != nil {
+		return err
 	}
 	comb := combFor(d)
 	combSheet, err := kerfComb(comb, d, digest)

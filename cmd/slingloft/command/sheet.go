@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"path/filepath"
 	"strings"
 
@@ -43,7 +44,7 @@ first.`,
 		example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n  slingloft sheet my.toml --out my.pdf\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o sheetOptions
-			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "file to write, ending in .html or .pdf")
+			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "file to write, ending in .html or .pdf; its folder is made if it is not there")
 			f.StringVar(&o.paper, "paper", "a4", "paper of a PDF file: a4 or letter")
 			f.BoolVar(&o.force, "force", false, "replace a file that is there already")
 			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
@@ -99,6 +100,9 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		return err
 	}
 	folder, name := filepath.Split(o.out)
+	if err := os.MkdirAll(filepath.Clean(folder), 0o755); err != nil {
+		return err
+	}
 	err = whole.WriteAll(folder, whole.Mark{Tag: p.Digest}, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) {
 		if !o.json {
 			fmt.Fprintln(s.Out, o.out)

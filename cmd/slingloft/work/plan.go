@@ -204,7 +204,7 @@ func (p *Plan) located(err error) error {
 	}
 	var bed *export.BedError
 	if errors.As(err, &bed) {
-		return p.smallBed(bed)
+		return p.smallBed(bed, "there is no room for check bars and title block")
 	}
 	var b *blamed
 	if errors.As(err, &b) {
