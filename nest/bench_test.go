@@ -19,7 +19,7 @@ func crowdOf(tb testing.TB, n int) *search {
 		items = append(items, Item{Outline: sample.Blob(rng.Float64, 12, 200), Demand: n / 10, Turns: quarters})
 	}
 	width := 150 * math.Sqrt(float64(n))
-	p, err := newProblem(items, Strip{Width: width}.ground())
+	p, err := newProblem(items, Strip{Width: width}.bed())
 	if err != nil {
 		tb.Fatal(err)
 	}
@@ -28,7 +28,7 @@ func crowdOf(tb testing.TB, n int) *search {
 	s := t.workers[0]
 	s.mover.c.length = length
 	for i := range s.best {
-		s.best[i] = s.mover.anywhere(i, 0)
+		s.best[i] = s.mover.anywhere(p.pieces[i].poses[0].form)
 	}
 	s.mover.c.load(s.best, length)
 	s.mover.c.calm()

@@ -41,17 +41,17 @@ func (e *SizeError) Error() string {
 }
 
 // check refuses what the packer cannot work with.
-func check(items []Item, g ground) error {
-	for _, v := range []float64{g.height, g.gap, g.margin} {
+func check(items []Item, b Bed) error {
+	for _, v := range []float64{b.Height, b.Gap, b.Margin} {
 		if math.IsNaN(v) || math.IsInf(v, 0) || v < 0 {
 			return &InputError{-1, "width, gap and margin must be finite and not negative"}
 		}
 	}
-	if !(g.width > 2*g.margin) || !(g.height > 2*g.margin) {
+	if !(b.Width > 2*b.Margin) || !(b.Height > 2*b.Margin) {
 		return &InputError{-1, "nothing is left between the margins"}
 	}
-	for i, b := range g.keepOut {
-		if !b.Min.Finite() || !b.Max.Finite() {
+	for i, k := range b.KeepOut {
+		if !k.Min.Finite() || !k.Max.Finite() {
 			return &InputError{-1, fmt.Sprintf("keep-out %d is not finite", i)}
 		}
 	}

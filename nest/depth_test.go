@@ -18,7 +18,7 @@ func TestDepthAgreesWithExactOverlap(t *testing.T) {
 		{Outline: sample.Blob(rng.Float64, 7, 300), Demand: 2, Free: true, Paired: true},
 		{Outline: sample.Blob(rng.Float64, 9, 150), Demand: 1, Turns: []float64{0.3, 0.3 + math.Pi, 2}},
 	}
-	p, err := newProblem(items, Strip{Width: 500}.ground())
+	p, err := newProblem(items, Strip{Width: 500}.bed())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -14,12 +14,6 @@ import (
 // those at which a piece touches one that lies already.
 const heights = 24
 
-// spot is the place of a piece: which pose, and where its form's corner lies.
-type spot struct {
-	pose int
-	at   geom.Point
-}
-
 // firstLay places the pieces one after another, the largest first, each as far
 // left as it goes (bottom-left filling; Burke, Hellier, Kendall & Whitwell 2006,
 // "A new bottom-left-fill heuristic algorithm for the two-dimensional irregular
@@ -28,72 +22,58 @@ type spot struct {
 // It stands up as many beds as it needs.
 func (p *problem) firstLay() []spot {
 	order := make([]int, len(p.pieces))
-	for i := range order {
-		order[i] = i
+	bulk := make([]float64, len(p.pieces))
+	for i, pc := range p.pieces {
+		size := p.atlas.forms[pc.poses[0].form].size
+		order[i], bulk[i] = i, size.X*size.Y
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(p.bulk(b), p.bulk(a)) })
-	f := filling{p: p, spots: make([]spot, len(p.pieces)), made: map[*atomic.Pointer[nofit.Field]][]nofit.Patch{}}
-	f.standBlocks()
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(bulk[b], bulk[a]) })
+	f := filling{p: p, laid: slices.Clone(p.blocks), made: map[*atomic.Pointer[nofit.Field]][]nofit.Patch{}}
+	spots := make([]spot, len(p.pieces))
 	for _, i := range order {
-		f.place(i)
+		spots[i] = f.place(p.pieces[i])
 	}
-	return f.spots
-}
-
-// bulk returns the measure by which large pieces come first.
-func (p *problem) bulk(i int) float64 {
-	f := p.atlas.forms[p.pieces[i].poses[0].form]
-	return f.w * f.h
+	return spots
 }
 
 // filling is a lay in the making.
 type filling struct {
 	p     *problem
-	spots []spot
-	laid  []block      // what lies already, pieces and obstacles
+	laid  []spot       // what lies already, pieces and obstacles
 	spans []nofit.Span // of x that are not free; scratch
 	made  map[*atomic.Pointer[nofit.Field]][]nofit.Patch
 }
 
-func (f *filling) standBlocks() { f.laid = append(f.laid, f.p.blocks...) }
-
-// place lays piece i in the pose and at the place where it reaches least far
-// right, opening beds until it fits.
-func (f *filling) place(i int) {
+// place returns the spot where a piece reaches least far right, opening beds until
+// it fits.
+func (f *filling) place(pc piece) spot {
 	for {
 		best, bestEnd := spot{}, math.Inf(1)
-		for k, q := range f.p.pieces[i].poses {
-			form := f.p.atlas.forms[q.form]
+		for _, q := range pc.poses {
 			for _, y := range f.tries(q.form) {
 				x := f.leftmost(q.form, y)
-				end := x + form.w
-				if x+form.w <= f.end()*(1+1e-12) && (end < bestEnd-1e-9 || (end < bestEnd+1e-9 && y < best.at.Y)) {
-					best, bestEnd = spot{k, geom.Pt(x, y)}, end
+				end := x + f.p.atlas.forms[q.form].size.X
+				if end <= f.end()*(1+1e-12) && (end < bestEnd-1e-9 || (end < bestEnd+1e-9 && y < best.at.Y)) {
+					best, bestEnd = spot{q.form, geom.Pt(x, y)}, end
 				}
 			}
 		}
 		if !math.IsInf(bestEnd, 1) {
-			f.spots[i] = best
-			f.laid = append(f.laid, block{f.p.pieces[i].poses[best.pose].form, best.at})
-			return
+			f.laid = append(f.laid, best)
+			return best
 		}
-		f.openBed()
+		had := len(f.p.blocks)
+		f.p.setBeds(f.p.beds + 1)
+		f.laid = append(f.laid, f.p.blocks[had:]...)
 	}
 }
 
 // end returns the x up to which pieces may reach.
 func (f *filling) end() float64 { return float64(float64(f.p.beds-1)*f.p.pitch) + f.p.length }
 
-// openBed adds a bed to the row.
-func (f *filling) openBed() {
-	had := len(f.p.blocks)
-	f.p.setBeds(f.p.beds + 1)
-	f.laid = append(f.laid, f.p.blocks[had:]...)
-}
-
 // tries returns the heights to try for a form, in rising order.
 func (f *filling) tries(id int) []float64 {
-	room := f.p.height - f.p.atlas.forms[id].h
+	room := f.p.height - f.p.atlas.forms[id].size.Y
 	var ys []float64
 	for k := range heights {
 		y := room * float64(k) / (heights - 1)
@@ -114,17 +94,17 @@ func (f *filling) tries(id int) []float64 {
 		}
 	}
 	slices.Sort(ys)
-	return thinned(slices.Compact(ys), max(min(3*heights, 3*heights*60/len(f.spots)), 16))
+	return thinned(slices.Compact(ys), max(min(3*heights, 3*heights*60/len(f.p.pieces)), 16))
 }
 
 // patches returns the rough no-fit patches of form id against form g, and how
 // displacements go into them.
 func (f *filling) patches(g, id int) (*link, []nofit.Patch) {
 	l := f.p.atlas.between(g, id)
-	ps, ok := f.made[l.at]
+	ps, ok := f.made[l.field]
 	if !ok {
-		ps = f.p.atlas.roughPatches(l)
-		f.made[l.at] = ps
+		ps = f.p.atlas.patches(l, f.p.atlas.shapes[l.a].rough, f.p.atlas.shapes[l.b].rough)
+		f.made[l.field] = ps
 	}
 	return l, ps
 }
@@ -156,9 +136,7 @@ func (f *filling) leftmost(id int, y float64) float64 {
 	for _, b := range f.laid {
 		l, ps := f.patches(b.form, id)
 		x0, y0 := l.into(0, y-b.at.Y)
-		x1, y1 := l.into(1, y-b.at.Y)
-		u := geom.Pt(x0, y0)
-		d := geom.Pt(math.Round(x1-x0), math.Round(y1-y0))
+		u, d := geom.Pt(x0, y0), geom.Pt(l.cos, l.sin)
 		for k := range ps {
 			if s := ps[k].Span(u, d, f.p.safety); s.Lo < s.Hi {
 				f.spans = append(f.spans, nofit.Span{Lo: b.at.X + s.Lo, Hi: b.at.X + s.Hi})

@@ -2,61 +2,53 @@ package nest
 
 import (
 	"math"
+	"slices"
 
 	"slingloft/outline/geom"
 )
 
-// lay turns spots into a Lay.
+// lay turns spots into a Lay. Beds that hold nothing are left out.
 func (p *problem) lay(spots []spot) Lay {
-	var lay Lay
-	rank := p.bedRanks(spots)
+	var beds []int
+	for _, s := range spots {
+		beds = append(beds, p.bedAt(s.at.X))
+	}
+	slices.Sort(beds)
+	beds = slices.Compact(beds)
+	lay := Lay{Beds: len(beds)}
 	for i, s := range spots {
-		pc := p.pieces[i]
 		at := p.bedAt(s.at.X)
-		bed := rank[at]
-		m := pc.poses[s.pose].motion
-		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.margin-float64(float64(at)*p.pitch), p.margin))
+		bed, _ := slices.BinarySearch(beds, at)
+		pc := p.pieces[i]
+		m := pc.motion(s.form)
+		m.Shift = m.Shift.Plus(s.at).Plus(geom.Pt(p.stock.Margin-float64(float64(at)*p.pitch), p.stock.Margin))
 		m, right := p.pulledIn(p.items[pc.item].Outline, m)
-		if bed+1 > lay.Beds {
-			lay.Beds, lay.Length = bed+1, 0
-		}
-		if bed+1 == lay.Beds {
-			lay.Length = max(lay.Length, right+p.margin)
+		if bed == len(beds)-1 {
+			lay.Length = max(lay.Length, right+p.stock.Margin)
 		}
 		lay.Placements = append(lay.Placements, Placement{pc.item, pc.copy, bed, m})
 	}
-	if used := p.used(lay); used > 0 {
-		lay.Density = p.area / used
+	along := lay.Length
+	if lay.Beds > 1 {
+		along += float64(lay.Beds-1) * p.stock.Width
+	}
+	if along > 0 {
+		lay.Density = p.area / (along * p.stock.Height)
 	}
 	return lay
 }
 
-// bedRanks returns, for every bed in the row, its number when empty ones are left out.
-func (p *problem) bedRanks(spots []spot) []int {
-	filled := make([]bool, p.beds+1)
-	for _, s := range spots {
-		filled[p.bedAt(s.at.X)] = true
-	}
-	rank := make([]int, len(filled))
-	for k := 1; k < len(rank); k++ {
-		rank[k] = rank[k-1] + btoi(filled[k-1])
-	}
-	return rank
-}
-
-// used returns the area of stock that lay takes, margins included.
-func (p *problem) used(lay Lay) float64 {
-	h := p.height + 2*p.margin
-	if p.pitch == 0 {
-		return lay.Length * h
-	}
-	return (float64(float64(lay.Beds-1)*(p.length+float64(2*p.margin))) + lay.Length) * h
+// motion returns the motion that takes the piece's outline to the form.
+func (pc piece) motion(form int) geom.Motion {
+	k := slices.IndexFunc(pc.poses, func(q pose) bool { return q.form == form })
+	return pc.poses[k].motion
 }
 
 // pulledIn returns m, moved by units in the last place where rounding has put a
 // vertex past an edge, and the right end of the outline.
 func (p *problem) pulledIn(r geom.Ring, m geom.Motion) (geom.Motion, float64) {
-	room := geom.Box{Min: geom.Pt(p.margin, p.margin), Max: geom.Pt(p.margin+p.length, p.margin+p.height)}
+	low := geom.Pt(p.stock.Margin, p.stock.Margin)
+	room := geom.Box{Min: low, Max: low.Plus(geom.Pt(p.length, p.height))}
 	for range 8 {
 		box := r.Moved(m).Bounds()
 		if room.ContainsBox(box) {
@@ -101,16 +93,7 @@ func (p *problem) wallWidth() float64 { return p.pitch - p.length }
 func (p *problem) narrowest() float64 {
 	least := math.Inf(1)
 	for _, pc := range p.pieces {
-		least = min(least, p.slimmest(pc))
-	}
-	return least
-}
-
-// slimmest returns the least extent along x of a piece.
-func (p *problem) slimmest(pc piece) float64 {
-	least := math.Inf(1)
-	for _, q := range pc.poses {
-		least = min(least, p.atlas.forms[q.form].w)
+		least = min(least, pc.slim)
 	}
 	return least
 }
@@ -120,7 +103,7 @@ func (p *problem) slimmest(pc piece) float64 {
 func (p *problem) bound() float64 {
 	area, longest := p.covered, 0.0
 	for _, pc := range p.pieces {
-		longest = max(longest, p.slimmest(pc))
+		longest = max(longest, pc.slim)
 	}
 	full := 0.0
 	if p.pitch > 0 {

@@ -1,7 +1,10 @@
 package nest
 
 import (
+	"cmp"
+	"math"
 	"math/rand/v2"
+	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -24,31 +27,32 @@ type try struct {
 
 // mover looks for better places for one piece at a time.
 type mover struct {
-	c    *crowd
-	rng  *rand.Rand
-	best [finalists]try
-	near vicinity
-	kept int
+	c     *crowd
+	rng   *rand.Rand
+	best  []try
+	near  []neighbor // of the piece, at any place in reach
+	reach geom.Box
 }
 
 // relocate moves piece i to the best place found, if that is better than where
 // it is by the weighted badness. It samples places at random and refines the
 // best of them by descent.
 func (m *mover) relocate(i int) {
-	m.c.moves++
-	here := m.c.costHere(i)
-	m.kept = 0
-	poses := len(m.c.p.pieces[i].poses)
+	c := m.c
+	c.moves++
+	here := c.costHere(i)
+	m.best = m.best[:0]
+	m.survey(i, c.spots[i], math.Inf(1))
+	poses := c.p.pieces[i].poses
 	for range farTries {
-		m.offer(i, m.anywhere(i, m.rng.IntN(poses)))
+		m.offer(m.anywhere(poses[m.rng.IntN(len(poses))].form))
 	}
 	for range closeTries {
-		m.offer(i, m.nearby(i))
+		m.offer(m.nearby(c.spots[i]))
 	}
 	winner := try{cost: here}
-	for k := range m.kept {
-		t := m.descend(i, m.best[k], firstStep, lastStep)
-		if t.cost < winner.cost {
+	for _, t := range m.best {
+		if t = m.descend(i, t, firstStep, lastStep); t.cost < winner.cost {
 			winner = t
 		}
 	}
@@ -58,119 +62,100 @@ func (m *mover) relocate(i int) {
 	if winner.cost > 0 {
 		winner = m.descend(i, winner, 2*lastStep, fineStep)
 	}
-	m.c.move(i, winner.spot)
+	c.move(i, winner.spot)
 }
 
-// room returns how far right and up the corner of a form may go.
-func (c *crowd) room(f int) (x, y float64) {
-	return max(c.length-c.w[f], 0), max(c.p.height+c.ease-c.h[f], 0)
+// anywhere returns a random place for a form.
+func (m *mover) anywhere(form int) spot {
+	room := m.c.room(form)
+	return spot{form, geom.Pt(m.rng.Float64()*room.X, m.rng.Float64()*room.Y)}
 }
 
-// anywhere returns a random place for piece i in the pose given.
-func (m *mover) anywhere(i, pose int) spot {
-	x, y := m.c.room(m.c.formOf(i, pose))
-	return spot{pose, geom.Pt(m.rng.Float64()*x, m.rng.Float64()*y)}
+// nearby returns a random place near s.
+func (m *mover) nearby(s spot) spot {
+	reach := closeReach * m.extent(s)
+	s.at.X += float64((float64(2*m.rng.Float64()) - 1) * reach)
+	s.at.Y += float64((float64(2*m.rng.Float64()) - 1) * reach)
+	return m.c.fit(s)
 }
 
-// nearby returns a random place near that of piece i, in the same pose.
-func (m *mover) nearby(i int) spot {
-	s := m.c.spots[i]
-	f := m.c.formOf(i, s.pose)
-	x, y := m.c.room(f)
-	reach := closeReach * (m.c.w[f] + m.c.h[f])
-	s.at.X = min(max(s.at.X+float64((float64(2*m.rng.Float64())-1)*reach), 0), x)
-	s.at.Y = min(max(s.at.Y+float64((float64(2*m.rng.Float64())-1)*reach), 0), y)
-	return s
+// extent returns the size by which steps of the form of s are measured, in mm.
+func (m *mover) extent(s spot) float64 {
+	size := m.c.p.atlas.forms[s.form].size
+	return size.X + size.Y
 }
 
 // offer keeps s if it is among the best so far and not close to a better one.
-func (m *mover) offer(i int, s spot) {
-	bound := 1e300
-	if m.kept == finalists {
+func (m *mover) offer(s spot) {
+	bound := math.Inf(1)
+	if len(m.best) == finalists {
 		bound = m.best[finalists-1].cost
 	}
-	f := m.c.formOf(i, s.pose)
-	cost := m.c.cost(i, f, s.at.X, s.at.Y, bound)
-	if cost >= bound {
+	t := try{s, m.c.p.atlas.cost(m.near, s, bound)}
+	if t.cost >= bound {
 		return
 	}
-	alike := 0.1 * (m.c.w[f] + m.c.h[f])
-	at := m.kept
-	for k := range m.kept {
-		o := m.best[k]
-		if o.pose == s.pose && abs(o.at.X-s.at.X)+abs(o.at.Y-s.at.Y) < alike {
-			if o.cost <= cost {
-				return
-			}
-			at = k
-			break
+	if k := slices.IndexFunc(m.best, func(o try) bool { return m.alike(o.spot, s) }); k >= 0 {
+		if m.best[k].cost <= t.cost {
+			return
 		}
+		m.best = slices.Delete(m.best, k, k+1)
 	}
-	if at == m.kept {
-		if m.kept < finalists {
-			m.kept++
-		} else {
-			at = finalists - 1
-		}
-	}
-	for ; at > 0 && m.best[at-1].cost > cost; at-- {
-		m.best[at] = m.best[at-1]
-	}
-	m.best[at] = try{s, cost}
+	m.best = append(m.best, t)
+	slices.SortStableFunc(m.best, func(a, b try) int { return cmp.Compare(a.cost, b.cost) })
+	m.best = m.best[:min(len(m.best), finalists)]
 }
 
-func abs(x float64) float64 { return max(x, -x) }
+// alike reports whether descent from s and t would lead to much the same place.
+func (m *mover) alike(s, t spot) bool {
+	d := s.at.Minus(t.at)
+	return s.form == t.form && math.Abs(d.X)+math.Abs(d.Y) < 0.1*m.extent(s)
+}
 
 // descend refines t by steps along x, y or a diagonal, longer after a gain,
 // halved after a failure, until they are below last sizes of the piece.
 func (m *mover) descend(i int, t try, first, last float64) try {
-	c := m.c
-	f := c.formOf(i, t.pose)
-	size := c.w[f] + c.h[f]
-	roomX, roomY := c.room(f)
-	stepX, stepY := first*size, first*size
-	m.near.survey(c, i, f, t.at, 3*first*size)
-	for least := last * size; t.cost > 0 && (stepX > least || stepY > least); {
-		dx, dy := stepX, stepY
+	c, size := m.c, m.extent(t.spot)
+	step := geom.Pt(first*size, first*size)
+	m.survey(i, t.spot, 3*first*size)
+	for least := last * size; t.cost > 0 && (step.X > least || step.Y > least); {
+		d := step
 		axis := m.rng.Uint32() & 3
 		switch axis {
 		case 0:
-			dy = 0
+			d.Y = 0
 		case 1:
-			dx = 0
+			d.X = 0
 		case 2:
-			dy = -dy
-		}
-		won := false
-		for range 2 {
-			x, y := min(max(t.at.X+dx, 0), roomX), min(max(t.at.Y+dy, 0), roomY)
-			if !m.near.reach.Contains(geom.Pt(x, y)) {
-				m.near.survey(c, i, f, t.at, 3*max(stepX, stepY))
-			}
-			if cost := m.near.cost(x, y, t.cost); cost < t.cost {
-				t.cost, t.at = cost, geom.Pt(x, y)
-				won = true
-				break
-			}
-			dx, dy = -dx, -dy
+			d.Y = -d.Y
 		}
 		by := 0.5
-		if won {
-			by = 1.1
+		if axis > 1 {
+			by = 0.7071 // a diagonal says half as much about each axis
 		}
-		switch axis {
-		case 0:
-			stepX *= by
-		case 1:
-			stepY *= by
-		default:
-			// A diagonal says half as much about each axis.
-			if !won {
-				by = 0.7071
+		for _, to := range [...]geom.Point{t.at.Plus(d), t.at.Minus(d)} {
+			s := c.fit(spot{t.form, to})
+			if !m.reach.Contains(s.at) {
+				m.survey(i, t.spot, 3*max(step.X, step.Y))
 			}
-			stepX *= by
-			stepY *= by
+			if cost := c.p.atlas.cost(m.near, s, t.cost); cost < t.cost {
+				t, by = try{s, cost}, 1.1
+				break
+			}
+		}
+		if axis != 1 {
+			step.X *= by
+		}
+		if axis != 0 {
+			step.Y *= by
 		}
 	}
 	return t
+}
+
+// survey gathers the neighbors that piece i can meet within reach mm of s.
+func (m *mover) survey(i int, s spot, reach float64) {
+	m.reach = geom.Box{Min: s.at, Max: s.at}.Expanded(reach)
+	box := m.c.p.atlas.box(s).Expanded(reach)
+	m.near = m.c.around(m.near[:0], i, box)
 }

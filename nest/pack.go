@@ -29,18 +29,14 @@ type Progress struct {
 // *InputError for what cannot be laid at all. When ctx is done it returns the
 // best lay so far and no error.
 func PackStrip(ctx context.Context, items []Item, s Strip, o Options) (Lay, error) {
-	return pack(ctx, items, s.ground(), o)
+	return PackBeds(ctx, items, s.bed(), o)
 }
 
 // PackBeds lays all copies of the items on as few beds as the budget allows, and
 // then uses as little as possible of the last one. Errors and ctx are as for
 // [PackStrip].
 func PackBeds(ctx context.Context, items []Item, b Bed, o Options) (Lay, error) {
-	return pack(ctx, items, b.ground(), o)
-}
-
-func pack(ctx context.Context, items []Item, g ground, o Options) (Lay, error) {
-	p, err := newProblem(items, g)
+	p, err := newProblem(items, b)
 	if err != nil {
 		return Lay{}, err
 	}
@@ -64,17 +60,17 @@ func pack(ctx context.Context, items []Item, g ground, o Options) (Lay, error) {
 // lengthOf returns the right end of spots in the row of beds or on the strip.
 func (p *problem) lengthOf(spots []spot) float64 {
 	end := 0.0
-	for i, s := range spots {
-		end = max(end, s.at.X+p.atlas.forms[p.pieces[i].poses[s.pose].form].w)
+	for _, s := range spots {
+		end = max(end, s.at.X+p.atlas.forms[s.form].size.X)
 	}
 	return end
 }
 
 // verified gives spots to the exact check.
 func (p *problem) verified(spots []spot) error {
-	g, lay := p.ground, p.lay(spots)
+	b, lay := p.stock, p.lay(spots)
 	if p.pitch == 0 {
-		g.width = lay.Length
+		b.Width = lay.Length
 	}
-	return verify(p.items, g, lay)
+	return VerifyBeds(p.items, b, lay)
 }

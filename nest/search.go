@@ -109,8 +109,7 @@ func (s *search) disturb(target float64) {
 	for !s.stop() && s.share() < searchShare {
 		s.remember()
 		from := s.pool[s.pick(len(s.pool))]
-		c := s.mover.c
-		c.load(from.spots, target)
+		s.mover.c.load(from.spots, target)
 		s.swap()
 		if s.separate(s.patience(2, 120)) && s.accept() || s.length <= target {
 			return
@@ -137,14 +136,15 @@ func (s *search) swap() {
 	c := s.mover.c
 	a, b := s.large(), s.large()
 	for range 20 {
-		if c.form[a] != c.form[b] {
+		if c.spots[a].form != c.spots[b].form {
 			break
 		}
 		b = s.large()
 	}
-	ca, cb := s.middle(a), s.middle(b)
-	s.center(a, cb)
-	s.center(b, ca)
+	atA, atB := c.spots[a], c.spots[b]
+	half := s.middle(b).Minus(s.middle(a))
+	c.move(a, c.fit(spot{atA.form, atB.at.Plus(half)}))
+	c.move(b, c.fit(spot{atB.form, atA.at.Minus(half)}))
 }
 
 // large returns a random piece, the largest of three.
@@ -152,26 +152,16 @@ func (s *search) large() int {
 	c := s.mover.c
 	best := s.rng.IntN(c.n)
 	for range 2 {
-		if k := s.rng.IntN(c.n); c.size[c.form[k]] > c.size[c.form[best]] {
+		if k := s.rng.IntN(c.n); c.area(k) > c.area(best) {
 			best = k
 		}
 	}
 	return best
 }
 
+// middle returns the middle of piece i, as seen from its corner.
 func (s *search) middle(i int) geom.Point {
-	c := s.mover.c
-	f := c.form[i]
-	return c.spots[i].at.Plus(geom.Pt(c.w[f]/2, c.h[f]/2))
-}
-
-// center moves piece i to have its middle at p, as far as it fits.
-func (s *search) center(i int, p geom.Point) {
-	c := s.mover.c
-	f := int(c.form[i])
-	x, y := c.room(f)
-	p = p.Minus(geom.Pt(c.w[f]/2, c.h[f]/2))
-	c.move(i, spot{c.spots[i].pose, geom.Pt(min(max(p.X, 0), x), min(max(p.Y, 0), y))})
+	return s.p.atlas.forms[s.mover.c.spots[i].form].size.Times(0.5)
 }
 
 // tighten asks for ever smaller gains from the best lay.
@@ -198,15 +188,13 @@ func (s *search) press(target float64) {
 	spots := slices.Clone(s.best)
 	for i := range spots {
 		at := &spots[i].at
-		x, _ := c.room(c.formOf(i, spots[i].pose))
 		switch {
 		case at.X >= start && start > target:
-			spots[i] = s.mover.anywhere(i, spots[i].pose)
+			spots[i] = s.mover.anywhere(spots[i].form)
 		case at.X > line:
-			at.X = min(max(at.X-s.length+target, start), x)
-		default:
-			at.X = min(at.X, x)
+			at.X = max(at.X-s.length+target, start)
 		}
+		spots[i] = c.fit(spots[i])
 	}
 	c.load(spots, target)
 }
@@ -217,15 +205,12 @@ func (s *search) accept() bool {
 	if !s.settle() {
 		return false
 	}
-	c := s.mover.c
-	end := 0.0
-	for i := range c.n {
-		end = max(end, c.x[i]+c.w[c.form[i]])
-	}
-	if end >= s.length || s.p.verified(c.spots) != nil {
+	spots := s.mover.c.spots[:s.mover.c.n]
+	end := s.p.lengthOf(spots)
+	if end >= s.length || s.p.verified(spots) != nil {
 		return false
 	}
-	copy(s.best, c.spots)
+	copy(s.best, spots)
 	s.length = end
 	s.team.report(end, s.best)
 	return true

@@ -22,7 +22,7 @@ func (s *search) separate(pt patience) bool {
 	c.moves++ // so that a lay that is free from the start spends budget too
 	c.calm()
 	best := c.total()
-	s.least = append(s.least[:0], c.spots...)
+	s.least = append(s.least[:0], c.spots[:c.n]...)
 	for idle := 0; best > 0 && idle < pt.rounds; idle++ {
 		from := best
 		for still := 0; still < pt.sweeps && best > 0; still++ {
@@ -35,7 +35,7 @@ func (s *search) separate(pt patience) bool {
 					still = 0
 				}
 				best = t
-				s.least = append(s.least[:0], c.spots...)
+				s.least = append(s.least[:0], c.spots[:c.n]...)
 			}
 			c.learn()
 		}

@@ -3,8 +3,6 @@ package nest
 import (
 	"math"
 	"slices"
-
-	"slingloft/outline/geom"
 )
 
 // This file deals with outlines whose coordinates are all multiples of one
@@ -25,12 +23,12 @@ const (
 // gridOf returns the largest of 1, 1/2 and 1/4 mm of which all sizes in the
 // problem are multiples, 0 where there is none.
 func (p *problem) gridOf() float64 {
-	all := []float64{p.height, p.atlas.gap, p.margin}
+	all := []float64{p.height, p.stock.Gap, p.stock.Margin}
 	for _, f := range p.atlas.forms {
 		for _, v := range f.ring {
 			all = append(all, v.X-f.ring[0].X, v.Y-f.ring[0].Y)
 		}
-		all = append(all, f.w, f.h, f.off.X, f.off.Y)
+		all = append(all, f.size.X, f.size.Y, f.off.X, f.off.Y)
 	}
 	for _, b := range p.flaws {
 		all = append(all, b.at.X, b.at.Y)
@@ -65,7 +63,7 @@ func (s *search) settle() bool {
 	if c.ease == 0 {
 		return true
 	}
-	found := slices.Clone(c.spots)
+	found := slices.Clone(c.spots[:c.n])
 	length := c.length
 	defer func() { c.ease = s.p.ease }()
 	c.ease = 0
@@ -82,7 +80,6 @@ func (s *search) settle() bool {
 // are close to it: across, and along as well if asked.
 func (s *search) onGrid(spots []spot, along bool) []spot {
 	c := s.mover.c
-	out := slices.Clone(spots)
 	near := 2 * s.p.ease
 	snap := func(v float64) float64 {
 		if g := float64(math.Round(v/s.p.grid) * s.p.grid); math.Abs(g-v) <= near {
@@ -90,13 +87,14 @@ func (s *search) onGrid(spots []spot, along bool) []spot {
 		}
 		return v
 	}
+	out := slices.Clone(spots)
 	for i := range out {
-		x, y := c.room(c.formOf(i, out[i].pose))
-		at := geom.Pt(out[i].at.X, snap(out[i].at.Y))
+		at := &out[i].at
+		at.Y = snap(at.Y)
 		if along {
 			at.X = snap(at.X)
 		}
-		out[i].at = geom.Pt(min(max(at.X, 0), x), min(max(at.Y, 0), y))
+		out[i] = c.fit(out[i])
 	}
 	return out
 }

@@ -2,7 +2,6 @@ package nest
 
 import (
 	"math"
-	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -89,23 +88,8 @@ func (it Item) rings() []geom.Ring {
 	return out
 }
 
-// ground is the stock as the packer and the verifier see it: a band of beds or
-// one open strip, the margins still outside.
-type ground struct {
-	width   float64 // along x; +Inf on a strip
-	height  float64 // across
-	gap     float64
-	margin  float64
-	keepOut []geom.Box
-}
-
-func (s Strip) ground() ground {
-	return ground{math.Inf(1), s.Width, s.Gap, s.Margin, slices.Clone(s.KeepOut)}
-}
-
-func (b Bed) ground() ground {
-	return ground{b.Width, b.Height, b.Gap, b.Margin, slices.Clone(b.KeepOut)}
-}
+// bed returns the strip as a bed without an end.
+func (s Strip) bed() Bed { return Bed{math.Inf(1), s.Width, s.Gap, s.Margin, s.KeepOut} }
 
 // totalArea returns the area of all copies of all outlines, holes not taken off.
 func totalArea(items []Item) float64 {

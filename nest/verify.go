@@ -33,22 +33,13 @@ func (e *LayError) Error() string {
 // nothing of the search: it works on the outlines as given, with the exact
 // predicates of package exact. The first fault found is returned as a *LayError.
 func Verify(items []Item, s Strip, lay Lay) error {
-	g := s.ground()
-	g.width = lay.Length
-	return verify(items, g, lay)
+	b := s.bed()
+	b.Width = lay.Length
+	return VerifyBeds(items, b, lay)
 }
 
 // VerifyBeds checks a lay on beds in the same way as [Verify] does.
-func VerifyBeds(items []Item, b Bed, lay Lay) error { return verify(items, b.ground(), lay) }
-
-// laid is a piece in its place.
-type laid struct {
-	Placement
-	rings []geom.Ring
-	box   geom.Box
-}
-
-func verify(items []Item, g ground, lay Lay) error {
+func VerifyBeds(items []Item, b Bed, lay Lay) error {
 	if err := complete(items, lay); err != nil {
 		return err
 	}
@@ -59,19 +50,26 @@ func verify(items []Item, g ground, lay Lay) error {
 			l.rings = append(l.rings, r.Moved(p.Motion))
 		}
 		l.box = l.rings[0].Bounds()
-		if err := alone(items[p.Item], g, l); err != nil {
+		if err := alone(items[p.Item], b, l); err != nil {
 			return err
 		}
 		all = append(all, l)
 	}
 	for i := range all {
 		for j := range i {
-			if err := apart(all[j], all[i], g); err != nil {
+			if err := apart(all[j], all[i], b); err != nil {
 				return err
 			}
 		}
 	}
 	return nil
+}
+
+// laid is a piece in its place.
+type laid struct {
+	Placement
+	rings []geom.Ring
+	box   geom.Box
 }
 
 // complete checks that every copy is placed just once.
@@ -96,7 +94,7 @@ func complete(items []Item, lay Lay) error {
 }
 
 // alone checks one piece against its allowed turns, the edges and the keep-outs.
-func alone(it Item, g ground, l laid) error {
+func alone(it Item, b Bed, l laid) error {
 	fault := func(reason string) error { return &LayError{l.Item, l.Copy, -1, 0, reason} }
 	if !l.box.Min.Finite() || !l.box.Max.Finite() {
 		return fault("not at a finite place")
@@ -107,11 +105,11 @@ func alone(it Item, g ground, l laid) error {
 	if !it.allows(l.Motion.Turn) {
 		return fault("turned by an angle that is not allowed")
 	}
-	stock := geom.Box{Max: geom.Pt(g.width, g.height)}
-	if !stock.ContainsBox(l.box) || !stock.Expanded(float64(slack*g.height)-g.margin).ContainsBox(l.box) {
+	stock := geom.Box{Max: geom.Pt(b.Width, b.Height)}
+	if !stock.ContainsBox(l.box) || !stock.Expanded(float64(slack*b.Height)-b.Margin).ContainsBox(l.box) {
 		return fault("reaches past the edge")
 	}
-	for _, k := range g.keepOut {
+	for _, k := range b.KeepOut {
 		if l.box.Overlaps(k) && exact.Overlap(l.rings, []geom.Ring{k.Ring()}) {
 			return fault("covers a keep-out area")
 		}
@@ -136,15 +134,15 @@ func (it Item) allows(turn float64) bool {
 }
 
 // apart checks that two pieces keep clear of each other.
-func apart(a, b laid, g ground) error {
-	if a.Bed != b.Bed || !a.box.Expanded(g.gap).Overlaps(b.box) {
+func apart(l, m laid, b Bed) error {
+	if l.Bed != m.Bed || !l.box.Expanded(b.Gap).Overlaps(m.box) {
 		return nil
 	}
-	fault := func(reason string) error { return &LayError{a.Item, a.Copy, b.Item, b.Copy, reason} }
-	if a.box.Overlaps(b.box) && exact.Overlap(a.rings, b.rings) {
+	fault := func(reason string) error { return &LayError{l.Item, l.Copy, m.Item, m.Copy, reason} }
+	if l.box.Overlaps(m.box) && exact.Overlap(l.rings, m.rings) {
 		return fault("overlap")
 	}
-	if g.gap > 0 && exact.Distance(a.rings, b.rings, g.gap) < g.gap-float64(slack*g.height) {
+	if b.Gap > 0 && exact.Distance(l.rings, m.rings, b.Gap) < b.Gap-float64(slack*b.Height) {
 		return fault("closer than the gap")
 	}
 	return nil

@@ -6,52 +6,39 @@ import (
 	"slingloft/outline/geom"
 )
 
-// vicinity is what stands near one place of a piece: while the piece is moved
-// by small steps, only that is asked for clashes. The numbers needed stand side
-// by side in memory.
-type vicinity struct {
-	atlas     *atlas
-	w, h      float64 // of the piece, the gap added
-	reach     geom.Box
-	neighbors []neighbor
-}
-
+// neighbor is a piece or an obstacle that stands near one piece. While that one
+// tries places, only its neighbors are asked for clashes; what is needed for it
+// stands side by side in memory.
 type neighbor struct {
-	x, y, right, top float64
-	link             *link
-	factor           float64 // weight times the link's
+	form   int
+	box    geom.Box // see atlas.box
+	weight float64
 }
 
-// survey gathers the bodies that piece i in form f can meet when its corner is
-// in the box around at that reaches reach mm to every side.
-func (v *vicinity) survey(c *crowd, i, f int, at geom.Point, reach float64) {
-	gap := c.p.atlas.gap
-	v.atlas, v.w, v.h = c.p.atlas, c.w[f]+gap, c.h[f]+gap
-	v.reach = geom.Box{Min: at, Max: at}.Expanded(reach)
-	v.neighbors = v.neighbors[:0]
-	x, y := v.reach.Min.X, v.reach.Min.Y
-	r, t := v.reach.Max.X+v.w, v.reach.Max.Y+v.h
+// around appends to out the neighbors of piece i that reach into box.
+func (c *crowd) around(out []neighbor, i int, box geom.Box) []neighbor {
 	weight := c.weight[i*c.all : (i+1)*c.all]
-	for j := range c.all {
-		if c.x[j] >= r || c.right[j] <= x || c.y[j] >= t || c.top[j] <= y || j == i {
-			continue
+	for j, b := range c.boxes {
+		if j != i && b.Overlaps(box) {
+			out = append(out, neighbor{c.spots[j].form, b, weight[j]})
 		}
-		l := c.p.atlas.between(f, int(c.form[j]))
-		v.neighbors = append(v.neighbors, neighbor{c.x[j], c.y[j], c.right[j], c.top[j], l, weight[j] * l.weigh})
 	}
+	return out
 }
 
-// cost is that of the crowd, for a corner within reach.
-func (v *vicinity) cost(x, y, bound float64) float64 {
-	r, t := x+v.w, y+v.h
+// cost returns the weighted badness of a piece at s among its neighbors, given up
+// once it reaches bound.
+func (a *atlas) cost(near []neighbor, s spot, bound float64) float64 {
+	box := a.box(s)
 	sum := 0.0
-	for k := range v.neighbors {
-		b := &v.neighbors[k]
-		if b.x >= r || b.right <= x || b.y >= t || b.top <= y {
+	for k := range near {
+		b := &near[k]
+		if !box.Overlaps(b.box) {
 			continue
 		}
-		if d := v.atlas.depth(b.link, b.x-x, b.y-y); d > 0 {
-			sum += float64(b.factor * math.Sqrt(d))
+		l := a.between(s.form, b.form)
+		if d := a.depth(l, b.box.Min.X-s.at.X, b.box.Min.Y-s.at.Y); d > 0 {
+			sum += float64(b.weight * l.weigh * math.Sqrt(d))
 			if sum >= bound {
 				return sum
 			}

@@ -64,12 +64,12 @@ func (f *file) readEntities(s *scanner, out []entity) ([]entity, error) {
 			err = readVertices(s, &r)
 		}
 		if err != nil {
-			return nil, fmt.Errorf("line %d: %s: %w", s.line, p.value, err)
+			return nil, fmt.Errorf("line %d: %.40q: %w", s.line, p.value, err)
 		}
 		r.tolerance = curveTolerance / f.unit()
 		e, err := r.entity()
 		if err != nil {
-			return nil, fmt.Errorf("line %d: %s %s: %w", s.line, p.value, r.handle, err)
+			return nil, fmt.Errorf("line %d: %.40q %.20q: %w", s.line, p.value, r.handle, err)
 		}
 		f.budget -= len(e.points)
 		if f.budget < 0 || len(out) >= export.MaxLines {

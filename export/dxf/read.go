@@ -224,7 +224,7 @@ func (f *file) place(d *export.Drawing, entities []entity, outer placement, dept
 		for _, p := range e.points {
 			q := through(p)
 			if !q.Finite() {
-				return fmt.Errorf("%s: a point is not finite", e.name)
+				return fmt.Errorf("%.60q: a point is not finite", e.name)
 			}
 			l.Points = append(l.Points, q)
 		}

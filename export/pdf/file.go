@@ -57,7 +57,7 @@ func (l *lexer) integer() (int, error) {
 	}
 	n, ok := v.(float64)
 	if !ok || n < 0 || n != float64(int(n)) {
-		return 0, fmt.Errorf("%v where a number is due", v)
+		return 0, fmt.Errorf("%.40q where a number is due", fmt.Sprint(v))
 	}
 	return int(n), nil
 }
