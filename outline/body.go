@@ -116,7 +116,7 @@ func (m *maker) drawstring(p *Piece) {
 		name := hung.End(e).String()
 		p.Lines = append(p.Lines,
 			Line{Name: name + " fold", Work: Score, Points: m.edges[i]},
-			Line{Name: name + " turn-under", Work: Score, Points: half[i]})
+			Line{Name: name + " turn-under", Work: Score, Points: half[i].Inside(p.Cut)})
 	}
 }
 

@@ -35,7 +35,8 @@ func (m *maker) cap(e hung.End) error {
 	m.out.CapSeams[e], m.out.CapTops[e] = round, top
 	// The hem is folded twice, so that it takes its own width two times.
 	p.Cut = geom.OffsetEdges(net, []float64{m.d.Seam.Cap, 2 * m.d.Cap.Hem})
-	hem := geom.MovedEdges(net, []float64{m.d.Seam.Cap, m.d.Cap.Hem})[1]
+	// At a sharp corner the cut is blunter than the fold, which ends there.
+	hem := geom.MovedEdges(net, []float64{m.d.Seam.Cap, m.d.Cap.Hem})[1].Inside(p.Cut)
 	p.Lines = []Line{
 		{Name: "net line", Work: Stitch, Points: geom.Polyline(p.Net), Closed: true},
 		{Name: "hem fold 1", Work: Score, Points: top},

@@ -103,12 +103,31 @@ func checkPiece(t *testing.T, i int, p outline.Piece) {
 	if err != nil || out.Area() > 1e-3 {
 		t.Errorf("design %d: %s: %.4f mm² of the net line's area lie outside the cut line (%v)", i, p.ID, out.Area(), err)
 	}
+	arc := geom.NewArc(p.Cut.Closed())
 	for _, l := range p.Lines {
 		for _, q := range l.Points {
 			if !q.Finite() {
 				t.Errorf("design %d: %s: %s is not finite", i, p.ID, l.Name)
 			}
+			if p.Cut.Contains(q) {
+				continue
+			}
+			if _, off := arc.Nearest(q); off > 0.01 {
+				t.Errorf("design %d: %s: %s lies %.2f mm outside the cut line at %v", i, p.ID, l.Name, off, q)
+			}
 		}
+	}
+}
+
+// The top corners of this design's head cap are so sharp that the cut is blunt there
+// while the fold inside it would run to its point.
+func TestFoldEndsAtSharpCorner(t *testing.T) {
+	set, err := sew(sample.Design(rand.New(rand.NewPCG(8, 367))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range set.Pieces {
+		checkPiece(t, 367, p)
 	}
 }
 

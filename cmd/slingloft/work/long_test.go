@@ -120,6 +120,11 @@ func carried(t *testing.T, n int) string {
 		return "unsound"
 	}
 	if n%10 == 0 {
+		for _, q := range p.Pieces() {
+			if err := onPiece(q); err != nil {
+				t.Errorf("design %d: %v", n, err)
+			}
+		}
 		again, err := Read("random.toml", random(n))
 		if err != nil || fmt.Sprint(again.Sewn, again.Templates) != fmt.Sprint(p.Sewn, p.Templates) {
 			t.Errorf("design %d: other pieces the second time, error %v", n, err)
@@ -206,6 +211,22 @@ func valid(p outline.Piece) error {
 		for _, q := range l.Points {
 			if !q.Finite() {
 				return fmt.Errorf("%s: %v", l.Name, q)
+			}
+		}
+	}
+	return nil
+}
+
+// onPiece checks that no line of a piece leaves it.
+func onPiece(p outline.Piece) error {
+	cut := geom.NewArc(p.Cut.Closed())
+	for _, l := range p.Lines {
+		for _, q := range l.Points {
+			if p.Cut.Contains(q) {
+				continue
+			}
+			if _, off := cut.Nearest(q); off > 0.01 {
+				return fmt.Errorf("%s: %s lies %.2f mm outside the cut line at %v", p.ID, l.Name, off, q)
 			}
 		}
 	}
