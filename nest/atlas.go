@@ -128,18 +128,17 @@ func (a *atlas) box(s spot) geom.Box {
 func (a *atlas) depth(l *link, x, y float64) float64 {
 	f := l.field.Load()
 	if f == nil {
-		f = nofit.New(a.patches(l, a.shapes[l.a].parts, a.shapes[l.b].parts), a.grow)
+		f = nofit.New(a.patches(l), a.grow)
 		l.field.Store(f)
 	}
 	return f.Depth(l.into(x, y))
 }
 
-// patches returns the no-fit patches of the two shapes of l, covered by the parts
-// given.
-func (a *atlas) patches(l *link, p, q []geom.Ring) []nofit.Patch {
-	gap := a.gap
-	if a.shapes[l.a].solid || a.shapes[l.b].solid {
+// patches returns the no-fit patches of the two shapes of l.
+func (a *atlas) patches(l *link) []nofit.Patch {
+	s, t, gap := a.shapes[l.a], a.shapes[l.b], a.gap
+	if s.solid || t.solid {
 		gap = 0
 	}
-	return nofit.Patches(p, moved(q, quarterTurn(l.quarter)), gap)
+	return nofit.Patches(s.parts, moved(t.parts, quarterTurn(l.quarter)), gap)
 }

@@ -97,13 +97,13 @@ func (f *filling) tries(id int) []float64 {
 	return thinned(slices.Compact(ys), max(min(3*heights, 3*heights*60/len(f.p.pieces)), 16))
 }
 
-// patches returns the rough no-fit patches of form id against form g, and how
+// patches returns the no-fit patches of form id against form g, and how
 // displacements go into them.
 func (f *filling) patches(g, id int) (*link, []nofit.Patch) {
 	l := f.p.atlas.between(g, id)
 	ps, ok := f.made[l.field]
 	if !ok {
-		ps = f.p.atlas.patches(l, f.p.atlas.shapes[l.a].rough, f.p.atlas.shapes[l.b].rough)
+		ps = f.p.atlas.patches(l)
 		f.made[l.field] = ps
 	}
 	return l, ps

@@ -10,8 +10,7 @@ import (
 // the origin.
 type shape struct {
 	ring  geom.Ring   // the true outline, to tell shapes apart
-	parts []geom.Ring // convex, together covering the outline closely
-	rough []geom.Ring // the same roughly, fewer
+	parts []geom.Ring // convex, together covering the outline
 	solid bool        // an obstacle: keeps no gap
 }
 
@@ -38,9 +37,9 @@ type pose struct {
 	motion geom.Motion // mirror and turn; the shift takes the form to the origin
 }
 
-// poseIn registers the form of an outline, covered by the parts of a shape, in the
-// turn given, and returns the pose.
-func (a *atlas) poseIn(outline geom.Ring, covered shape, mirror bool, turn float64) pose {
+// poseIn registers the form of an outline, covered by parts, in the turn given, and
+// returns the pose.
+func (a *atlas) poseIn(outline geom.Ring, parts []geom.Ring, mirror bool, turn float64) pose {
 	quarters := math.Floor(turn/(math.Pi/2) + 1e-9)
 	rest := turn - quarters*math.Pi/2
 	if math.Abs(rest) < 1e-9 {
@@ -48,7 +47,7 @@ func (a *atlas) poseIn(outline geom.Ring, covered shape, mirror bool, turn float
 	}
 	base, _ := cornered(outline, geom.Motion{Mirror: mirror, Turn: rest})
 	m, size := cornered(outline, geom.Motion{Mirror: mirror, Turn: turn})
-	s := shape{ring: outline.Moved(base), parts: moved(covered.parts, base), rough: moved(covered.rough, base)}
+	s := shape{ring: outline.Moved(base), parts: moved(parts, base)}
 	f := form{shape: a.addShape(s), quarter: int(math.Mod(quarters, 4)) & 3, size: size, area: math.Abs(outline.Area())}
 	f.off = s.ring.Moved(quarterTurn(f.quarter)).Bounds().Min
 	f.ring = outline.Moved(m).FromLowest()

@@ -69,16 +69,15 @@ func (p *problem) addPieces(i int) error {
 	for _, r := range it.rings() {
 		p.covered += float64(r.Area() * float64(it.Demand))
 	}
-	parts, ok := cover.Parts(it.rings(), cover.Closely())
-	rough, okToo := cover.Parts(it.rings(), cover.Roughly())
-	if !ok || !okToo {
+	parts, ok := cover.Parts(it.rings())
+	if !ok {
 		return &InputError{i, "the outline crosses itself"}
 	}
 	made := map[bool][]pose{} // mirrored or not
 	for c := range it.Demand {
 		mirror := it.mirrored(c)
 		if made[mirror] == nil {
-			poses, err := p.posesOf(i, shape{parts: parts, rough: rough}, mirror)
+			poses, err := p.posesOf(i, parts, mirror)
 			if err != nil {
 				return err
 			}
@@ -95,7 +94,7 @@ func (p *problem) addPieces(i int) error {
 
 // posesOf returns the poses of item i that fit the stock, each form once, a
 // SizeError if there is none.
-func (p *problem) posesOf(i int, covered shape, mirror bool) ([]pose, error) {
+func (p *problem) posesOf(i int, parts []geom.Ring, mirror bool) ([]pose, error) {
 	it := p.items[i]
 	closest := &SizeError{Item: i, RoomX: p.length, RoomY: p.height, Across: math.Inf(1)}
 	for _, turns := range [][]float64{it.turns(), it.askew()} {
@@ -103,7 +102,7 @@ func (p *problem) posesOf(i int, covered shape, mirror bool) ([]pose, error) {
 		for _, turn := range turns {
 			_, size := cornered(it.Outline, geom.Motion{Mirror: mirror, Turn: turn})
 			if size.X <= p.length && size.Y <= p.height {
-				q := p.atlas.poseIn(it.Outline.CounterClockwise(), covered, mirror, turn)
+				q := p.atlas.poseIn(it.Outline.CounterClockwise(), parts, mirror, turn)
 				if !slices.ContainsFunc(fit, func(o pose) bool { return o.form == q.form }) {
 					fit = append(fit, q)
 				}
@@ -136,8 +135,7 @@ func (p *problem) addObstacles() {
 // obstacle registers a solid rectangle and returns its form.
 func (p *problem) obstacle(w, h float64) int {
 	r := geom.Box{Max: geom.Pt(max(w, p.safety), max(h, p.safety))}.Ring()
-	parts := []geom.Ring{r}
-	s := p.atlas.addShape(shape{ring: r, parts: parts, rough: parts, solid: true})
+	s := p.atlas.addShape(shape{ring: r, parts: []geom.Ring{r}, solid: true})
 	return p.atlas.addForm(form{shape: s, size: r[2], area: r.Area(), ring: r, solid: true})
 }
 

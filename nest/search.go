@@ -59,7 +59,7 @@ func (s *search) run() {
 		s.press(target)
 		before := s.mover.c.moves
 		switch {
-		case s.separate(s.patience(2, 120)) && s.accept():
+		case s.separate(2, s.afford(120)) && s.accept():
 			if s.mover.c.moves-before < 40*s.mover.c.n {
 				cut = min(cut*1.4, firstCut)
 			} else {
@@ -85,7 +85,7 @@ func (s *search) dropBeds() {
 			return
 		}
 		s.press(target)
-		if s.separate(s.patience(3, 60)) {
+		if s.separate(3, s.afford(60)) {
 			s.accept()
 		}
 	}
@@ -111,7 +111,7 @@ func (s *search) disturb(target float64) {
 		from := s.pool[s.pick(len(s.pool))]
 		s.mover.c.load(from.spots, target)
 		s.swap()
-		if s.separate(s.patience(2, 120)) && s.accept() || s.length <= target {
+		if s.separate(2, s.afford(120)) && s.accept() || s.length <= target {
 			return
 		}
 	}
@@ -172,7 +172,7 @@ func (s *search) tighten() {
 		// Single precision: processors differ in the last bits of a power.
 		cut := float64(float32(tightFrom * math.Pow(tightTo/tightFrom, t)))
 		s.press(s.target(cut))
-		if s.separate(s.patience(3, 50)) {
+		if s.separate(3, s.afford(50)) {
 			s.accept()
 		}
 	}

@@ -1,31 +1,28 @@
 package nest
 
-// patience says when a separation gives up: after rounds rounds, each of sweeps
-// sweeps without gain, none of which has gained anything.
-type patience struct{ rounds, sweeps int }
-
-// patience returns the patience for a separation, with fewer sweeps where so many
-// would take a tenth of the steps that the search has.
-func (s *search) patience(rounds, sweeps int) patience {
+// afford returns sweeps, or fewer where so many would take a tenth of the steps that
+// the search has.
+func (s *search) afford(sweeps int) int {
 	if s.team.each > 0 {
-		sweeps = min(sweeps, max(s.team.each/(10*s.mover.c.n), 6))
+		return min(sweeps, max(s.team.each/(10*s.mover.c.n), 6))
 	}
-	return patience{rounds, sweeps}
+	return sweeps
 }
 
 // separate moves pieces until none overlap. It sweeps over the pieces that clash,
-// in random order, and learns from those that stay. Where that leads nowhere it
-// goes back to the best lay seen, weights kept, and in the end to the best
-// of all, unless stop says that time is up. It reports whether all are free.
-func (s *search) separate(pt patience) bool {
+// in random order, and learns from those that stay. After so many sweeps without gain
+// it goes back to the best lay seen, weights kept, and after so many rounds of that
+// without gain it gives up with the best of all, or at once when stop says that time
+// is up. It reports whether all are free.
+func (s *search) separate(rounds, sweeps int) bool {
 	c := s.mover.c
 	c.moves++ // so that a lay that is free from the start spends budget too
 	c.calm()
 	best := c.total()
 	s.least = append(s.least[:0], c.spots[:c.n]...)
-	for idle := 0; best > 0 && idle < pt.rounds; idle++ {
+	for idle := 0; best > 0 && idle < rounds; idle++ {
 		from := best
-		for still := 0; still < pt.sweeps && best > 0; still++ {
+		for still := 0; still < sweeps && best > 0; still++ {
 			if s.stop() || s.outrun() {
 				return false
 			}

@@ -73,7 +73,7 @@ func (s *search) settle() bool {
 			return true
 		}
 	}
-	return s.separate(patience{1, 20})
+	return s.separate(1, 20)
 }
 
 // onGrid returns spots moved into the true height, and onto the grid where they

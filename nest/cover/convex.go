@@ -2,6 +2,7 @@ package cover
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"slingloft/outline/geom"
@@ -25,32 +26,25 @@ func bridged(rings []geom.Ring) geom.Ring {
 		return cmp.Compare(b.Bounds().Max.X, a.Bounds().Max.X)
 	})
 	for k, h := range holes {
-		at, from := bridge(out, h, holes[k:])
-		joined := slices.Clone(out[:at+1])
-		for i := range h {
-			joined = append(joined, h[(from+i)%len(h)])
-		}
-		out = append(append(joined, h[from]), out[at:]...)
+		at, start := bridge(out, h, holes[k:])
+		out = slices.Concat(out[:at+1], from(h, start), geom.Ring{h[start]}, out[at:])
 	}
 	return out
 }
 
 // bridge returns the pair of vertices of out and hole, closest together, whose
 // link crosses neither out nor any hole.
-func bridge(out, hole geom.Ring, all []geom.Ring) (at, from int) {
-	best := -1.0
+func bridge(out, hole geom.Ring, all []geom.Ring) (at, start int) {
+	all = append([]geom.Ring{out}, all...)
+	best := math.Inf(1)
 	for i, p := range out {
 		for j, q := range hole {
-			d := p.Dist(q)
-			if best >= 0 && d >= best {
-				continue
-			}
-			if !blocked(p, q, append([]geom.Ring{out}, all...)) {
-				best, at, from = d, i, j
+			if d := p.Dist(q); d < best && !blocked(p, q, all) {
+				best, at, start = d, i, j
 			}
 		}
 	}
-	return at, from
+	return at, start
 }
 
 // blocked reports whether the open link from p to q crosses an edge of rings.
@@ -61,7 +55,7 @@ func blocked(p, q geom.Point, rings []geom.Ring) bool {
 			if a == p || a == q || b == p || b == q {
 				continue
 			}
-			if side(p, q, a)*side(p, q, b) <= 0 && side(a, b, p)*side(a, b, q) <= 0 {
+			if cross(p, q, a, b) {
 				return true
 			}
 		}
@@ -72,61 +66,48 @@ func blocked(p, q geom.Point, rings []geom.Ring) bool {
 // triangles clips ears off r. Where rounding leaves no proper ear, the flattest
 // corner is dropped, so that it always ends.
 func triangles(r geom.Ring) []geom.Ring {
-	idx := make([]int, len(r))
-	for i := range idx {
-		idx[i] = i
-	}
+	r = slices.Clone(r)
 	var out []geom.Ring
-	for len(idx) > 2 {
-		at := findEar(r, idx)
-		n := len(idx)
-		a, b, c := r[idx[(at+n-1)%n]], r[idx[at]], r[idx[(at+1)%n]]
-		if b.Minus(a).Cross(c.Minus(a)) > 0 {
+	for n := len(r); n > 2; n-- {
+		at := findEar(r)
+		if a, b, c := r[(at+n-1)%n], r[at], r[(at+1)%n]; side(a, b, c) > 0 {
 			out = append(out, geom.Ring{a, b, c})
 		}
-		idx = slices.Delete(idx, at, at+1)
+		r = slices.Delete(r, at, at+1)
 	}
 	return out
 }
 
-// findEar returns the position in idx of the corner to clip: flat ones first,
-// else the ear with the shortest diagonal, which keeps triangles fat.
-func findEar(r geom.Ring, idx []int) int {
-	n := len(idx)
-	best, bestLen, flattest, flat := -1, 0.0, 0, 0.0
-	for i := range idx {
-		a, b, c := r[idx[(i+n-1)%n]], r[idx[i]], r[idx[(i+1)%n]]
-		area := b.Minus(a).Cross(c.Minus(a))
+// findEar returns the index of the corner to clip: flat ones first, else the ear
+// with the shortest diagonal, which keeps triangles fat.
+func findEar(r geom.Ring) int {
+	n := len(r)
+	ear, flattest := -1, 0
+	shortest, flat := math.Inf(1), math.Inf(1)
+	for i, b := range r {
+		a, c := r[(i+n-1)%n], r[(i+1)%n]
+		area := side(a, b, c)
 		if area == 0 {
 			return i
 		}
-		if flat == 0 || max(area, -area) < flat {
-			flattest, flat = i, max(area, -area)
+		if math.Abs(area) < flat {
+			flattest, flat = i, math.Abs(area)
 		}
-		if area < 0 || (best >= 0 && a.Dist(c) >= bestLen) || !bare(r, idx, a, b, c) {
-			continue
+		if d := a.Dist(c); area > 0 && d < shortest && bare(r, a, b, c) {
+			ear, shortest = i, d
 		}
-		best, bestLen = i, a.Dist(c)
 	}
-	if best < 0 {
+	if ear < 0 {
 		return flattest
 	}
-	return best
+	return ear
 }
 
-// bare reports whether no other vertex of the remaining ring lies in the
-// triangle abc.
-func bare(r geom.Ring, idx []int, a, b, c geom.Point) bool {
-	for _, k := range idx {
-		p := r[k]
-		if p == a || p == b || p == c {
-			continue
-		}
-		if side(a, b, p) >= 0 && side(b, c, p) >= 0 && side(c, a, p) >= 0 {
-			return false
-		}
-	}
-	return true
+// bare reports whether no other vertex of r lies in the triangle abc.
+func bare(r geom.Ring, a, b, c geom.Point) bool {
+	return !slices.ContainsFunc(r, func(p geom.Point) bool {
+		return p != a && p != b && p != c && inTriangle(a, b, c, p)
+	})
 }
 
 // merged joins parts over shared edges while the union stays convex.
@@ -160,17 +141,25 @@ func union(p, q geom.Ring) (geom.Ring, bool) {
 			if side(before, a, qa) < 0 || side(qb, b, after) < 0 {
 				return nil, false
 			}
-			out := make(geom.Ring, 0, len(p)+len(q)-2)
-			for k := range p {
-				out = append(out, p[(i+1+k)%len(p)])
-			}
-			for k := 2; k < len(q); k++ {
-				out = append(out, q[(j+k)%len(q)])
-			}
-			return out, true
+			out := from(p, i+1)
+			return append(out, from(q, j+2)[:len(q)-2]...), true
 		}
 	}
 	return nil, false
+}
+
+// from returns r started at vertex i.
+func from(r geom.Ring, i int) geom.Ring { return slices.Concat(r[i%len(r):], r[:i%len(r)]) }
+
+// inTriangle reports whether p lies in the counter-clockwise triangle abc or on its
+// edge.
+func inTriangle(a, b, c, p geom.Point) bool {
+	return side(a, b, p) >= 0 && side(b, c, p) >= 0 && side(c, a, p) >= 0
+}
+
+// cross reports whether the segments ab and cd meet.
+func cross(a, b, c, d geom.Point) bool {
+	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0
 }
 
 // side is positive where p lies to the left of a→b.

@@ -5,11 +5,11 @@ package cover
 import "slingloft/outline/geom"
 
 // Parts returns convex counter-clockwise polygons that cover the region of rings, an
-// outline counter-clockwise and its holes clockwise, in mm, and as little beside it
-// as the finesse says. It reports false where they miss some of the region, as they
+// outline counter-clockwise and its holes clockwise, in mm, and little beside it.
+// It reports false where they miss some of the region, as they
 // do for an outline that crosses itself.
-func Parts(rings []geom.Ring, fine Finesse) ([]geom.Ring, bool) {
-	parts := convexParts(simplified(rings, fine))
+func Parts(rings []geom.Ring) ([]geom.Ring, bool) {
+	parts := convexParts(simplified(rings))
 	return parts, area(parts) >= area(rings)*(1-1e-9)
 }
 

@@ -7,37 +7,29 @@ import (
 	"slingloft/outline/geom"
 )
 
-// plainCorners is how many vertices an outline may have to be searched as it is.
-const plainCorners = 20
-
-// Finesse says how closely a simplified outline follows the true one: it may
-// gain growth of its area, or more of it as long as it has more than corners
-// vertices.
-type Finesse struct {
-	corners      int
-	growth, more float64
-}
-
-// Closely returns a finesse that loses next to no room.
-func Closely() Finesse { return Finesse{28, 0.001, 0.004} }
-
-// Roughly returns one that keeps few vertices.
-func Roughly() Finesse { return Finesse{10, 0.004, 0.03} }
+// A simplified outline may gain growth of its area, or more of it as long as the
+// region has more than corners vertices: next to no room is lost. A region with no
+// more than plainCorners is searched as it is.
+const (
+	plainCorners = 20
+	corners      = 28
+	growth, more = 0.001, 0.004
+)
 
 // simplified returns rings with fewer vertices that cover all of the region
 // and at most a little more. Two steps add area and never take any: cutting
 // across a reflex corner, and replacing an edge between two convex corners by
 // the meeting point of its neighbours. The step that adds least goes first, as
 // long as the budget lasts.
-func simplified(rings []geom.Ring, fine Finesse) []geom.Ring {
-	corners := 0
+func simplified(rings []geom.Ring) []geom.Ring {
+	have := 0
 	for _, r := range rings {
-		corners += len(r)
+		have += len(r)
 	}
-	if corners <= plainCorners {
+	if have <= plainCorners {
 		return rings
 	}
-	s := simplifier{Finesse: fine, rings: slices.Clone(rings), area: rings[0].Area(), have: corners}
+	s := simplifier{rings: slices.Clone(rings), area: rings[0].Area(), have: have}
 	for i := range s.rings {
 		s.rings[i] = slices.Clone(s.rings[i])
 	}
@@ -46,7 +38,6 @@ func simplified(rings []geom.Ring, fine Finesse) []geom.Ring {
 }
 
 type simplifier struct {
-	Finesse
 	rings []geom.Ring
 	area  float64 // of the outline
 	have  int     // vertices
@@ -95,10 +86,10 @@ func (s *simplifier) run() {
 
 // left returns the area that may still be added.
 func (s *simplifier) left() float64 {
-	if s.have > s.corners {
-		return float64(s.more*s.area) - s.grown
+	if s.have > corners {
+		return float64(more*s.area) - s.grown
 	}
-	return float64(s.growth*s.area) - s.grown
+	return float64(growth*s.area) - s.grown
 }
 
 // cheapest returns the step at vertex k of ring i that adds least area.
@@ -132,34 +123,25 @@ func (s *simplifier) free(st step) bool {
 	r := s.rings[st.ring]
 	n := len(r)
 	a, b, c := r[(st.at+n-1)%n], r[st.at], r[(st.at+1)%n]
-	tri := geom.Ring{a, c, b}
+	tri := []geom.Point{a, c, b} // counter-clockwise
 	if st.edge {
-		tri = geom.Ring{b, st.tip, c}
+		tri = []geom.Point{b, st.tip, c}
 	}
 	for _, q := range s.rings {
 		for i, p := range q {
 			if slices.Contains(tri, p) {
 				continue
 			}
-			if inTriangle(tri.CounterClockwise(), p) {
+			if inTriangle(tri[0], tri[1], tri[2], p) {
 				return false
 			}
 			next := q[(i+1)%len(q)]
-			if st.edge && !slices.Contains(tri, next) && (crosses(b, st.tip, p, next) || crosses(st.tip, c, p, next)) {
+			if st.edge && !slices.Contains(tri, next) && (cross(b, st.tip, p, next) || cross(st.tip, c, p, next)) {
 				return false
 			}
 		}
 	}
 	return true
-}
-
-func inTriangle(t geom.Ring, p geom.Point) bool {
-	return side(t[0], t[1], p) >= 0 && side(t[1], t[2], p) >= 0 && side(t[2], t[0], p) >= 0
-}
-
-// crosses reports whether the segments ab and cd meet.
-func crosses(a, b, c, d geom.Point) bool {
-	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0
 }
 
 // apply takes the step and returns the costs of the changed ring.

@@ -41,7 +41,6 @@ func newField(ps []Patch, grow float64) *Field {
 	f.perX, f.perY = 1/f.cell.X, 1/f.cell.Y
 	f.cells = make([]cell, n*n)
 	b := builder{Field: f, blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
-	b.fillSure()
 	b.cutCells()
 	b.outlineCells()
 	b.findNear()
@@ -65,76 +64,53 @@ func (f *Field) cellBox(i, j int) geom.Box {
 	return geom.Box{Min: low, Max: low.Plus(f.cell)}
 }
 
-// fillSure marks the cells that lie wholly in one patch: a patch is convex, so
-// between the lines at the bottom and the top of a row it holds what both hold.
-func (b *builder) fillSure() {
-	east := geom.Pt(1, 0)
-	for k := range b.patches {
-		p := &b.patches[k]
-		below := p.Span(b.box.Min, east, 0)
-		for j := range b.rows {
-			above := p.Span(geom.Pt(b.box.Min.X, b.box.Min.Y+float64(float64(j+1)*b.cell.Y)), east, 0)
-			lo, hi := max(below.Lo, above.Lo), min(below.Hi, above.Hi)
-			below = above
-			if lo >= hi {
-				continue
-			}
-			// A boundary that runs along the side of a cell makes it unsure.
-			from := max(int(math.Ceil(float64(lo*b.perX)+1e-6)), 0)
-			to := min(int(float64(hi*b.perX)-1e-6), b.cols)
-			for i := from; i < to; i++ {
-				b.cells[j*b.cols+i].sure = true
-			}
-		}
-	}
-}
-
-// cutCells finds, for the cells that are not sure, the patches that reach into
-// them and the half planes that cut them.
+// cutCells finds the cells that lie wholly in one patch, and for the others the
+// patches that reach into them and the half planes that cut them.
 func (b *builder) cutCells() {
 	for j := range b.rows {
 		for i := range b.cols {
 			c := &b.cells[j*b.cols+i]
-			if c.sure {
-				continue
+			groups, planes := len(b.groups), len(b.planes)
+			if c.sure = b.cutCell(b.cellBox(i, j)); c.sure {
+				b.groups, b.members = b.groups[:groups], b.members[:groups]
+				b.planes, b.edges = b.planes[:planes], b.edges[:planes]
 			}
-			c.groupLo = uint32(len(b.groups))
-			b.cutCell(c, i, j)
-			c.groupHi = uint32(len(b.groups))
+			c.groupLo, c.groupHi = uint32(groups), uint32(len(b.groups))
 		}
 	}
 }
 
-func (b *builder) cutCell(c *cell, i, j int) {
-	box := b.cellBox(i, j)
+// cutCell adds the groups of the cell with the box given. It reports whether one of
+// the patches holds all of it; then the groups need not be complete.
+func (b *builder) cutCell(box geom.Box) bool {
 	at := box.Center()
 	rx, ry := b.cell.X/2*(1+1e-9), b.cell.Y/2*(1+1e-9)
+next:
 	for k := range b.patches {
 		p := &b.patches[k]
 		if !p.box.Overlaps(box) {
 			continue
 		}
 		from := len(b.planes)
-		apart := false
 		for e, h := range p.planes {
 			h.c -= b.grow
 			d, r := h.depth(at.X, at.Y), float64(math.Abs(h.nx)*rx)+float64(math.Abs(h.ny)*ry)
 			if d <= -r {
-				apart = true
-				break
+				b.planes, b.edges = b.planes[:from], b.edges[:from]
+				continue next
 			}
 			if d < r {
 				b.planes = append(b.planes, h)
 				b.edges = append(b.edges, uint16(e))
 			}
 		}
-		if apart {
-			b.planes, b.edges = b.planes[:from], b.edges[:from]
-			continue
+		if from == len(b.planes) {
+			return true
 		}
 		b.members = append(b.members, uint16(k))
 		b.groups = append(b.groups, group{uint32(from), uint32(len(b.planes))})
 	}
+	return false
 }
 
 // stretch is a part of an edge of a patch, between two fractions of it.

@@ -61,11 +61,9 @@ func (p *Patch) Span(u, d geom.Point, grow float64) Span {
 
 // newPatch builds a patch from a convex counter-clockwise ring.
 func newPatch(ring geom.Ring) Patch {
-	p := Patch{Ring: ring, box: geom.Box{Min: ring[0], Max: ring[0]}, planes: make([]halfPlane, 0, len(ring))}
+	p := Patch{Ring: ring, box: ring.Bounds(), planes: make([]halfPlane, 0, len(ring))}
 	for i, a := range ring {
-		p.box.Min = geom.Pt(min(p.box.Min.X, a.X), min(p.box.Min.Y, a.Y))
-		p.box.Max = geom.Pt(max(p.box.Max.X, a.X), max(p.box.Max.Y, a.Y))
-		n := ring[(i+1)%len(ring)].Minus(a).Left().Unit()
+		n := edge(ring, i).Left().Unit()
 		p.planes = append(p.planes, halfPlane{n.X, n.Y, n.Dot(a)})
 	}
 	return p
@@ -104,13 +102,7 @@ func disc(r float64) geom.Ring {
 }
 
 // reflected returns r turned by half a turn about the origin.
-func reflected(r geom.Ring) geom.Ring {
-	out := make(geom.Ring, len(r))
-	for i, p := range r {
-		out[i] = geom.Pt(-p.X, -p.Y)
-	}
-	return out
-}
+func reflected(r geom.Ring) geom.Ring { return r.Moved(geom.Motion{Turn: math.Pi}) }
 
 // minkowski returns the sum of two convex counter-clockwise rings: their edges
 // merged by direction. Edges of equal direction become one.
