@@ -76,6 +76,16 @@ func (a Axes) Apply(p geom.Point, width, height float64) geom.Point {
 	return p
 }
 
+// Below reports whether any place on a sheet has a number below zero.
+func (a Axes) Below() bool {
+	for _, p := range [2]geom.Point{a.Apply(geom.Pt(0, 0), 1, 1), a.Apply(geom.Pt(1, 1), 1, 1)} {
+		if p.X < 0 || p.Y < 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // Mirrors reports whether a turn to the left is one to the right in the machine's
 // numbers.
 func (a Axes) Mirrors() bool { return a.XLeft != a.YDown != a.Swap }

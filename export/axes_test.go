@@ -26,6 +26,9 @@ func TestAxes(t *testing.T) {
 		if got := r.axes.Apply(geom.Pt(10, 20), 100, 60); got != r.want {
 			t.Errorf("%+v: (10 20) is %v, want %v", r.axes, got, r.want)
 		}
+		if below := r.want.X < 0 || r.want.Y < 0; below != r.axes.Below() {
+			t.Errorf("%+v: Below says %v", r.axes, r.axes.Below())
+		}
 		var moved geom.Ring
 		for _, p := range corner {
 			moved = append(moved, r.axes.Apply(p, 100, 60))

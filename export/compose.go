@@ -41,7 +41,7 @@ func Compose(s Sheet) (Drawing, error) {
 	if !Inside(f.Scale, minScale, maxScale) {
 		return Drawing{}, fmt.Errorf("sheet %.60q: scale %g: want %g to %g", s.Name, f.Scale, minScale, maxScale)
 	}
-	d := Drawing{Name: s.Name, Title: s.Title, Width: f.Width, Height: f.Height}
+	d := Drawing{Name: s.Name, Title: s.longTitle(), Width: f.Width, Height: f.Height}
 	d.addBand(s)
 	lay := geom.Motion{Shift: f.Lay.Min}
 	if s.Edge {
@@ -63,6 +63,15 @@ func Compose(s Sheet) (Drawing, error) {
 		d.Labels[i] = keptInside(l, geom.Box{Max: geom.Pt(d.Width, d.Height)})
 	}
 	return d, d.Validate()
+}
+
+// longTitle returns the sheet's title with what tells the file from all others.
+func (s Sheet) longTitle() string {
+	b := s.Block
+	if b.Design == "" {
+		return s.Title
+	}
+	return fmt.Sprintf("%s, sheet %d of %d: %s, design %s", s.Title, b.Sheet, b.Sheets, b.Design, b.Digest)
 }
 
 // addBand adds what stands in the band around the lay area.

@@ -11,7 +11,7 @@ import "slingloft/outline"
 // Drawing is one sheet of work, ready for any format.
 type Drawing struct {
 	Name  string // file stem that says what is inside: "cloth-lay", "template-sheet-1"
-	Title string // for people: "Cloth lay, 1 of 1"
+	Title string // for people: "Cloth lay, sheet 1 of 1: Porch, design 0123abcd"
 
 	Width, Height float64 // size of the sheet at true scale, mm
 

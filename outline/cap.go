@@ -131,10 +131,12 @@ func (m *maker) capMarks(p *Piece, e hung.End) {
 	topMid := b.Max.Y - m.d.Cap.Hollow
 	p.Lines = append(p.Lines, Line{Name: "centre line", Work: Mark, Points: geom.Polyline{{X: 0, Y: 0}, {X: 0, Y: topMid}}})
 	h := min(clothLetter, b.Width()/40, topMid/14)
-	p.Lines = append(p.Lines, arrow("grain", geom.Pt(-3*h, topMid*0.45), geom.Pt(-3*h, topMid*0.8))...)
+	// The warp runs along the roll, and the piece is laid as it is drawn here.
+	warp := geom.Polyline{{X: -b.Width() * 0.22, Y: topMid * 0.625}, {X: -2 * h, Y: topMid * 0.625}}
+	p.Lines = append(p.Lines, arrow("grain", warp[0], warp[1])...)
 	p.Labels = append(p.Labels, stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
 		"cap "+e.String()+" · cut 1", m.d.Cloth.Name, "design "+m.digest, "this face inside the bed")...)
-	p.Labels = append(p.Labels, Label{Text: "grain", At: geom.Pt(-3.9*h, topMid*0.625), Height: h / 2, Turn: math.Pi / 2, Anchor: Centre})
+	p.Labels = append(p.Labels, Label{Text: "grain (warp)", At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: Centre})
 	seam := m.out.EndNets[e].HungLength()
 	p.Checks = []Measure{
 		{"top edge, corner to corner", b.Width()},

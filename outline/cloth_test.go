@@ -103,6 +103,12 @@ func checkPiece(t *testing.T, i int, p outline.Piece) {
 	if err != nil || out.Area() > 1e-3 {
 		t.Errorf("design %d: %s: %.4f mm² of the net line's area lie outside the cut line (%v)", i, p.ID, out.Area(), err)
 	}
+	// Cloth is laid as it is drawn or turned half round, its warp along the roll.
+	for _, l := range p.Lines {
+		if a, b := l.Points[0], l.Points[len(l.Points)-1]; l.Name == "grain" && len(l.Points) == 2 && a.Y != b.Y {
+			t.Errorf("design %d: %s: the grain arrow runs from %v to %v", i, p.ID, a, b)
+		}
+	}
 	arc := geom.NewArc(p.Cut.Closed())
 	for _, l := range p.Lines {
 		for _, q := range l.Points {

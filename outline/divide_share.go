@@ -141,7 +141,7 @@ func letterPart(p *Piece, r *room, n int, height float64) error {
 	short = strings.Replace(short, "of", "/", 1)
 	middle := p.Cut.Bounds().Center()
 	for _, text := range []string{p.Title, short} {
-		if r.letterBlock([]string{text}, middle, height*1.4, &p.Labels) {
+		if r.letterBlock(rows(text), middle, height*1.4, smallestLetter, &p.Labels) {
 			return nil
 		}
 	}

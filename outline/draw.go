@@ -17,6 +17,18 @@ func readable(angle float64) float64 {
 	return a
 }
 
+// readableAlong returns the direction angle of a text along an edge or its opposite, so
+// that every text along the edge reads the same way: that of the whole edge, whose
+// direction is whole, is readable.
+func readableAlong(angle, whole float64) float64 {
+	base := readable(whole)
+	off := math.Remainder(angle-base, 2*math.Pi)
+	if math.Abs(off) > math.Pi/2 {
+		off = math.Remainder(off+math.Pi, 2*math.Pi)
+	}
+	return base + off
+}
+
 // arrow returns a double-headed grain arrow from a to b as marks.
 func arrow(name string, a, b geom.Point) []Line {
 	const barb, open = 14.0, 0.35 // mm, rad

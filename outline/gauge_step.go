@@ -71,7 +71,7 @@ func stepGauge(id, title string, marks []GaugeMark, least float64, opts Template
 		}
 	}
 	p.Labels = append(p.Labels, Label{title, geom.Pt(h, tall-2.3*h), 1.4 * h, 0, Start})
-	newRoom(&p).letterBlock(opts.Notes, geom.Pt(width/2, tall/2), h, &p.Labels)
+	newRoom(&p).letterBlock(rows(opts.Notes...), geom.Pt(width/2, tall/2), h, smallestLetter, &p.Labels)
 	return p, nil
 }
 

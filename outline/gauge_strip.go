@@ -65,7 +65,7 @@ func StripGauge(id, title string, marks []GaugeMark, opts TemplateOptions) (Piec
 		p.Labels = append(p.Labels, Label{l, geom.Pt(left+h, -deep+float64(up*h)), h, 0, Start})
 	}
 	r := newRoom(&p)
-	r.letterBlock(opts.Notes, p.Cut.Bounds().Center(), h, &p.Labels)
+	r.letterBlock(rows(opts.Notes...), p.Cut.Bounds().Center(), h, smallestLetter, &p.Labels)
 	return p, nil
 }
 

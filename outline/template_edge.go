@@ -100,8 +100,9 @@ func newTemplate(id, title string, edges []TemplateEdge, opts TemplateOptions) (
 	return t, nil
 }
 
-// finish letters notches, figures, edge names, the title near the given place and
-// the notes under it, in this order: what is tied to its place goes first.
+// finish letters notches, figures, edge names, and the title near the given place with
+// the notes under it, apart only where there is no room for all of it, in this order:
+// what is tied to its place goes first.
 func (t *template) finish(title geom.Point) (Piece, error) {
 	for i := range t.edges {
 		t.letterNotches(&t.edges[i])
@@ -112,13 +113,18 @@ func (t *template) finish(title geom.Point) (Piece, error) {
 	for i := range t.edges {
 		t.letterName(&t.edges[i])
 	}
-	if !t.room.letterBlock([]string{t.piece.Title}, title, t.letter*1.4, &t.piece.Labels) {
+	const size = 1.4 // of the title, in heights of the other lettering
+	notes := rows(t.opts.Notes...)
+	if t.room.letterBlock(append([]row{{t.piece.Title, size}}, notes...), title, t.letter, t.letter/2, &t.piece.Labels) {
+		return t.piece, nil
+	}
+	if !t.room.letterBlock(rows(t.piece.Title), title, t.letter*size, smallestLetter, &t.piece.Labels) {
 		return Piece{}, fmt.Errorf("%s: no room on it to letter %q", t.piece.ID, t.piece.Title)
 	}
-	if notes := t.opts.Notes; len(notes) > 0 {
+	if len(notes) > 0 {
 		last := t.piece.Labels[len(t.piece.Labels)-1]
 		under := geom.Pt(0, -3*t.letter).Turned(last.Turn)
-		t.room.letterBlock(notes, last.At.Plus(under), t.letter, &t.piece.Labels)
+		t.room.letterBlock(notes, last.At.Plus(under), t.letter, smallestLetter, &t.piece.Labels)
 	}
 	return t.piece, nil
 }

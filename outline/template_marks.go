@@ -20,12 +20,16 @@ const (
 )
 
 // station is a place on an edge: the point, the way along the edge and the way
-// into the material.
-type station struct{ at, along, in geom.Point }
+// into the material, and the turn of a text along the edge there.
+type station struct {
+	at, along, in geom.Point
+	turn          float64
+}
 
 func (e *edgeRun) station(s float64) station {
 	p, dir := e.arc.At(s)
-	return station{p, dir, dir.Left().Times(e.inner)}
+	whole := e.Line[len(e.Line)-1].Minus(e.Line[0]) // nothing for a ring, which reads from below
+	return station{p, dir, dir.Left().Times(e.inner), readableAlong(dir.Angle(), whole.Angle())}
 }
 
 // point returns the place a mm along the edge and b mm into the material.
@@ -158,7 +162,7 @@ func (t *template) letterAtMark(text string, st station, mark float64) bool {
 	h := t.letter
 	for _, deep := range []float64{0, 0.6, 1.2, 1.8} {
 		for _, side := range []float64{0, 0.8, -0.8, 1.6, -1.6} {
-			l := Label{Text: text, Height: h, Anchor: Centre, Turn: readable(st.along.Angle())}
+			l := Label{Text: text, Height: h, Anchor: Centre, Turn: st.turn}
 			l.At = st.point(side*h, (mark+figureGap+0.5+deep)*h)
 			if t.room.try(l, &t.piece.Labels) {
 				return true
@@ -182,7 +186,7 @@ func (t *template) letterName(e *edgeRun) {
 		for _, deep := range depths {
 			for _, part := range []float64{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8} {
 				st := e.station(part * e.arc.Length())
-				l := Label{Text: e.Name, Height: h, Anchor: Centre, Turn: readable(st.along.Angle())}
+				l := Label{Text: e.Name, Height: h, Anchor: Centre, Turn: st.turn}
 				l.At = st.point(0, deep*t.letter-(t.letter-h)/2)
 				if t.room.try(l, &t.piece.Labels) {
 					return

@@ -164,16 +164,24 @@ func (r *room) around(p geom.Point, pitch, far float64) iter.Seq[geom.Point] {
 	}
 }
 
-// letterBlock letters lines of text one under the other near the place, as large
-// as there is room, and reports whether there is any.
-func (r *room) letterBlock(lines []string, at geom.Point, height float64, labels *[]Label) bool {
-	const lead = 1.7 // from line to line, in heights
-	widest := ""
-	for _, l := range lines {
-		if textWidth(l, 1) > textWidth(widest, 1) {
-			widest = l
-		}
+// row is one line of a block of text, size times as high as the block's lettering.
+type row struct {
+	text string
+	size float64
+}
+
+// rows returns lines of a block that are all of its height.
+func rows(lines ...string) []row {
+	out := make([]row, len(lines))
+	for i, l := range lines {
+		out[i] = row{l, 1}
 	}
+	return out
+}
+
+// letterBlock letters lines of text one under the other near the place, as large
+// as there is room down to a least height, and reports whether there is any.
+func (r *room) letterBlock(lines []row, at geom.Point, height, least float64, labels *[]Label) bool {
 	box := r.ring.Bounds()
 	turns := [2]float64{0, math.Pi / 2}
 	if box.Height() > box.Width() {
@@ -181,7 +189,7 @@ func (r *room) letterBlock(lines []string, at geom.Point, height float64, labels
 	}
 	for _, h := range letterSizes(height) {
 		for _, turn := range turns {
-			if r.letterAt(lines, widest, Label{At: at, Height: h, Turn: turn}, lead, labels) {
+			if h >= least && r.letterAt(lines, Label{At: at, Height: h, Turn: turn, Anchor: Centre}, labels) {
 				return true
 			}
 		}
@@ -190,23 +198,33 @@ func (r *room) letterBlock(lines []string, at geom.Point, height float64, labels
 }
 
 // letterAt looks for room for a block of lines in one size and direction.
-func (r *room) letterAt(lines []string, widest string, l Label, lead float64, labels *[]Label) bool {
-	l.Anchor = Centre
-	tall := lead * l.Height * float64(len(lines)-1)
-	down := geom.Pt(0, -1).Turned(l.Turn)
+func (r *room) letterAt(lines []row, l Label, labels *[]Label) bool {
+	const lead = 1.7 // from line to line, in heights of the larger
+	block := make([]Label, len(lines))
+	tall, widest := 0.0, 0
+	for i, line := range lines {
+		block[i] = l
+		block[i].Text, block[i].Height = line.text, l.Height*line.size
+		if i > 0 {
+			tall += lead * max(block[i-1].Height, block[i].Height)
+		}
+		block[i].At = geom.Pt(0, -tall).Turned(l.Turn)
+		if textWidth(line.text, block[i].Height) > textWidth(lines[widest].text, block[widest].Height) {
+			widest = i
+		}
+	}
+	half := geom.Pt(0, tall/2).Turned(l.Turn)
 	for at := range r.around(l.At, 1.5*l.Height, math.Inf(1)) {
-		top := l
-		top.Text, top.At = widest, at.Minus(down.Times(tall/2))
+		top := block[widest]
+		top.At = at.Plus(half)
 		bottom := top
-		bottom.At = at.Plus(down.Times(tall / 2))
+		bottom.At = at.Minus(half)
 		a, b := labelQuad(bottom), labelQuad(top)
 		if !r.free(quad{a[0], a[1], b[2], b[3]}) {
 			continue
 		}
-		for i, text := range lines {
-			line := top
-			line.Text = text
-			line.At = top.At.Plus(down.Times(lead * l.Height * float64(i)))
+		for _, line := range block {
+			line.At = at.Plus(half).Plus(line.At)
 			r.put(line, labels)
 		}
 		return true

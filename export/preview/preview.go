@@ -87,19 +87,13 @@ func (p pen) take() {
 	p.ctx.SetStrokeWidth(p.width())
 }
 
-// draw draws a line in runs of few points, since canvas takes a time for the
-// outline of a stroke that grows with the square of its points. Round ends hide
-// the seams, and dashes go on from run to run.
+// draw draws a line in runs. Round ends hide the seams, and dashes go on from run to
+// run.
 func (p pen) draw(l outline.Line) {
-	const most = 40
 	pts := p.seen(l)
 	done := 0.0
 	for len(pts) > 1 {
-		run := pts[:min(most, len(pts))]
-		if n := len(run); n > 2 && run[0] == run[n-1] {
-			// Canvas fills a stroke that comes back to its start.
-			run = run[:n/2+1]
-		}
+		run := firstRun(pts)
 		path := &canvas.Path{}
 		path.MoveTo(run[0].X, run[0].Y)
 		for _, q := range run[1:] {
@@ -110,6 +104,22 @@ func (p pen) draw(l outline.Line) {
 		done += run.Length()
 		pts = pts[len(run)-1:]
 	}
+}
+
+// firstRun returns the start of a line, two points at least, that bends by a right
+// angle at most: canvas fills a stroke that comes back to itself, as small letters do.
+// It is also short, since the time that canvas takes for the outline of a stroke grows
+// with the square of its points.
+func firstRun(pts geom.Polyline) geom.Polyline {
+	const most = 40
+	bent := 0.0
+	for i := 2; i < min(most, len(pts)); i++ {
+		u, v := pts[i-1].Minus(pts[i-2]), pts[i].Minus(pts[i-1])
+		if bent += math.Abs(math.Atan2(u.Cross(v), u.Dot(v))); bent > math.Pi/2 {
+			return pts[:i]
+		}
+	}
+	return pts[:min(most, len(pts))]
 }
 
 // dash sets the dashes for a run that begins at the given length of the line, mm.

@@ -86,7 +86,10 @@ func WriteAll(folder string, m Mark, replace bool, files []File, done func(path 
 	notes := append(slices.DeleteFunc(slices.Clone(old.notes), func(o note) bool { return o.id == n.id }), n)
 	// The record names old and new files until all are there, so that a run that is
 	// cut short leaves nothing that the next would take for a stranger's.
-	if err := writeRecord(folder, record{notes, append(slices.Clone(old.files), sums...)}); err != nil {
+	err := writeRecord(folder, record{notes, append(slices.Clone(old.files), sums...)})
+	if errors.Is(err, fs.ErrPermission) {
+		return fmt.Errorf("%s: the folder cannot be written into: %w", folder, cause(err))
+	} else if err != nil {
 		return err
 	}
 	for i, f := range files {

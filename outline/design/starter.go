@@ -2,6 +2,7 @@ package design
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -57,8 +58,12 @@ func (s starter) text(head string) string {
 		if len(rows) == 0 {
 			continue
 		}
-		// A table whose keys are needed only together stays out as a whole.
-		out := t == "hang.line"
+		// A table within another stays out as a whole where none of its keys is given,
+		// so that it can be given in the other's one line as well.
+		out := strings.Contains(t, ".") && !slices.ContainsFunc(rows, func(r row) bool {
+			_, proposed := s.values[r.key]
+			return r.active || proposed
+		})
 		head := "[" + t + "]"
 		doc := docs[t]
 		if l, ok := k.list(t); ok {

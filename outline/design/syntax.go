@@ -25,6 +25,12 @@ var bareHeader = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*(?:#.*)?$`)
 // assignment takes a line apart into key and value.
 var assignment = regexp.MustCompile(`^\s*([A-Za-z0-9_.-]+)\s*([=:])\s*(.*)$`)
 
+// withComma is a number as many languages write it.
+var withComma = regexp.MustCompile(`^[+-]?\d+(,\d+)+$`)
+
+// straightened makes the keyboard's quotes of those that word processors set.
+var straightened = strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "«", `"`, "»", `"`, "‘", `"`, "’", `"`)
+
 // resume notes the fault that stopped the parser and lets it go on at the next
 // line that looks sound.
 func (b *builder) resume(err error) {
@@ -69,7 +75,13 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 	if value == "" {
 		return key, "has no value", "write one, or put # before the line to leave it out"
 	}
+	if straight := straightened.Replace(value); straight != value {
+		return key, "stands in typographic quotes", "write " + m[1] + " = " + straight
+	}
 	bare := strings.Trim(value, `"'`)
+	if withComma.MatchString(value) {
+		return key, quantity.Quoted(value) + " has a comma in its number", "write a decimal point, and nothing between thousands"
+	}
 	if m[2] == ":" {
 		return key, "has a colon before its value", "write = between key and value: " + m[1] + " = " + b.meant(key, value, bare)
 	}

@@ -397,11 +397,12 @@ func leastTravel(tracks []track, from geom.Point, travel float64) float64 {
 	return least
 }
 
-// least raises the tolls again and again, with what ways were found missing.
+// least raises the tolls again and again, with what ways were found missing, until the
+// bound is close to the travel.
 func (w *web) least(travel float64) float64 {
-	const rounds, ample = 50, 8 // for a thousand places; fewer can have more
-	best := w.bound()           // its ways tie all places together
-	for range ample + min(10_000/len(w.places), ample) {
+	const rounds, ample, close = 50, 32, 1.03
+	best := w.bound() // its ways tie all places together
+	for i := 0; i < ample && best*close < travel; i++ {
 		w.climb(travel, rounds)
 		best = max(best, w.bound())
 	}

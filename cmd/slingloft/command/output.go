@@ -172,6 +172,10 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 			if name == "hpgl" && hpgl.Beyond16Bits(d, o.options) {
 				one.notes = append(one.notes, "beyond 819 mm, where plotters that count in 16 bits stop")
 			}
+			if name == "hpgl" && o.options.Axes.Below() {
+				one.notes = append(one.notes, "counts below zero from the "+o.options.Axes.Origin.String()+
+					" corner, where plotters that stop at their zero draw nothing: origin = \"lower-left\" under [machine] counts above it")
+			}
 			if note := o.beyond(d); note != "" && (name == "hpgl" || name == "gcode") {
 				one.notes = append(one.notes, note)
 			}

@@ -116,7 +116,7 @@ func (c command) run(ctx context.Context, args []string, s Streams) error {
 		return usagef("%s: %s; slingloft %s --help lists the options", c.name, misused(flags, err), c.name)
 	}
 	if flags.NArg() > c.most {
-		return usagef("%s: %d arguments, at most %d make sense: %s", c.name, flags.NArg(), c.most, strings.Join(flags.Args(), " "))
+		return usagef("%s: takes%s at most, not %s", c.name, c.args, strings.Join(flags.Args(), " "))
 	}
 	return do(ctx, s, flags.Args())
 }
