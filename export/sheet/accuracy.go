@@ -13,14 +13,7 @@ func (b *builder) accuracyBlocks() []Block {
 	level := Table{ID: "accuracy-level", Caption: "What that does to the bed's level, in " + b.unitWord(),
 		Head: []string{"departure", "worst case", "root of squares", "accepted", ""}, Words: []bool{true, false, false, false, true}}
 	for _, m := range r.Measures {
-		word := "likely more than accepted"
-		switch {
-		case m.Sure:
-			word = "within, even at worst"
-		case m.Likely:
-			word = "likely within"
-		}
-		level.Rows = append(level.Rows, []string{m.Name, "± " + b.figure(m.Worst), "± " + b.figure(m.RSS), b.figure(m.Allowed), word})
+		level.Rows = append(level.Rows, []string{m.Name, "± " + b.figure(m.Worst), "± " + b.figure(m.RSS), b.figure(m.Allowed), m.Verdict()})
 		level.Strong = append(level.Strong, !m.Likely)
 	}
 	return []Block{lengths, level, sentences(r.Notes)}

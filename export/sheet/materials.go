@@ -17,12 +17,12 @@ func (b *builder) materials() (Section, error) {
 		return s, nil
 	}
 	t := Table{ID: "materials-list", Caption: "To buy; prices are those of the design, in its own currency",
-		Head: []string{"item", "amount", "note", "cost"}, Words: []bool{true, false, true, false}}
+		Head: []string{"item", "amount", "note", "price", "cost"}, Words: []bool{true, false, true, false, false}}
 	for _, r := range b.Bill.Rows {
-		t.Rows = append(t.Rows, []string{capital(r.Kind) + ": " + r.Name, b.amount(r), r.Note, price(r.Cost)})
+		t.Rows = append(t.Rows, []string{capital(r.Kind) + ": " + r.Name, b.amount(r), r.Note, b.each(r), price(r.Cost)})
 		t.Strong = append(t.Strong, false)
 	}
-	t.Rows = append(t.Rows, []string{"together, of what has a price", "", "", price(b.Bill.Cost)})
+	t.Rows = append(t.Rows, []string{"together, of what has a price", "", "", "", price(b.Bill.Cost)})
 	t.Strong = append(t.Strong, true)
 	mass := Table{ID: "materials-mass", Caption: "What the finished hammock weighs", Head: []string{"part", "mass"}, Words: []bool{true, false}}
 	for _, m := range b.Bill.Masses {
@@ -55,6 +55,17 @@ func (b *builder) amount(r stock.Row) string {
 		return fmt.Sprintf("%s × ", decimals(r.Quantity, 0)) + r.Unit
 	}
 	return b.Style.Metres(r.Quantity) + " " + b.Style.RunUnit()
+}
+
+// each writes the price of one unit of a row.
+func (b *builder) each(r stock.Row) string {
+	switch {
+	case r.Price <= 0:
+		return ""
+	case r.Unit != "m":
+		return price(r.Price) + " per " + r.Unit
+	}
+	return price(b.Style.PerRun(r.Price)) + " per " + b.Style.RunUnit()
 }
 
 // barsList says how the bars come out of their stock lengths.

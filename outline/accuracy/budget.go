@@ -21,6 +21,17 @@ type Measure struct {
 	Likely bool `json:"likely"`
 }
 
+// Verdict says in words how the measure stands to what is allowed.
+func (m Measure) Verdict() string {
+	switch {
+	case m.Sure:
+		return "within, even at worst"
+	case m.Likely:
+		return "likely within"
+	}
+	return "likely more than accepted"
+}
+
 // Report is the whole stack.
 type Report struct {
 	Lengths  []Length  `json:"lengths"`

@@ -24,7 +24,7 @@ func cordRows(table, what string, at func(*Design) *Cord) []row {
 		measure(table+".linear_density", quantity.LinearDensity, 0.05, 1000, func(d *Design) *float64 { return &at(d).LinearDensity }).
 			says("Mass per length.", "5 g/m", "0.16 oz/yd").known("mass", "weight", "density"),
 		number(table+".price", amount, 0, 1e6, func(d *Design) *float64 { return &at(d).Price }).
-			says("Price per metre, in your own currency.", "1.90", "1.90").known("cost"),
+			says("Price per metre, in your own currency; one per yard times 1.094.", "1.90", "1.90").known("cost"),
 	}
 }
 
@@ -157,7 +157,7 @@ func clothRows() []row {
 		count("cloth.joins", 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
 			says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"),
 		number("cloth.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Cloth.Price }).
-			says("Price per metre of roll.", "7.50", "7.50").known("cost"),
+			says("Price per metre of roll; one per yard times 1.094.", "7.50", "7.50").known("cost"),
 		flaw("from", "Start of a flaw along the roll, from its cut end.", "900 mm", "36 in", func(d *Design) *float64 { return &lastFlaw(d).Min.X }),
 		flaw("to", "End of the flaw along the roll.", "950 mm", "38 in", func(d *Design) *float64 { return &lastFlaw(d).Max.X }),
 		flaw("low", "Lower edge of the flaw across the roll, from the near selvedge.", "200 mm", "8 in", func(d *Design) *float64 { return &lastFlaw(d).Min.Y }),

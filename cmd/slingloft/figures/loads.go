@@ -134,9 +134,9 @@ func (b *report) accuracy(d Document) {
 		return
 	}
 	b.head("Working errors: how level the bed comes out")
-	b.row("measure", "worst case", "root sum square", "allowed")
+	b.row("measure", "worst case", "root sum square", "allowed", "")
 	for _, m := range d.Accuracy.Measures {
-		b.row(m.Name, b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed))
+		b.row(m.Name, b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed), m.Verdict())
 	}
 	for _, n := range d.Accuracy.Notes {
 		b.printf("note: %s\n", n)
@@ -146,13 +146,15 @@ func (b *report) accuracy(d Document) {
 func (b *report) materials(d Document) {
 	m := d.Materials.In(b.style)
 	b.head("Materials")
-	b.row("kind", "what", "quantity", "unit", "cost", "note")
-	for _, r := range m.Rows {
-		cost := "–"
-		if r.Cost > 0 {
-			cost = quantity.Decimal(r.Cost, 2)
+	b.row("kind", "what", "quantity", "unit", "price of one", "cost", "note")
+	price := func(v float64) string {
+		if v > 0 {
+			return quantity.Decimal(v, 2)
 		}
-		b.row(r.Kind, r.Name, quantity.Decimal(r.Quantity, 2), r.Unit, cost, r.Note)
+		return "–"
+	}
+	for _, r := range m.Rows {
+		b.row(r.Kind, r.Name, quantity.Decimal(r.Quantity, 2), r.Unit, price(r.Price), price(r.Cost), r.Note)
 	}
 	cost := "not given"
 	if m.Cost > 0 {
