@@ -108,8 +108,8 @@ func carried(t *testing.T, n int) string {
 	}
 	p, err := read("random.toml", random(n), Setting{})
 	if err != nil {
-		var f design.Faults
-		if !errors.As(err, &f) || len(f) == 0 || f[0].Key == "" {
+		f := faultsOf(err)
+		if len(f) == 0 || f[0].Key == "" {
 			t.Errorf("design %d: %v names no key", n, err)
 			return "refused without a name"
 		}
