@@ -30,10 +30,11 @@ func (c *crowd) around(out []neighbor, i int, box geom.Box) []neighbor {
 // once it reaches bound.
 func (a *atlas) cost(near []neighbor, s spot, bound float64) float64 {
 	box := a.box(s)
+	low, high := box.Min, box.Max
 	sum := 0.0
 	for k := range near {
-		b := &near[k]
-		if !box.Overlaps(b.box) {
+		b := &near[k] // most are told apart here, so that no box is copied
+		if b.box.Min.X >= high.X || b.box.Max.X <= low.X || b.box.Min.Y >= high.Y || b.box.Max.Y <= low.Y {
 			continue
 		}
 		l := a.between(s.form, b.form)
