@@ -111,11 +111,14 @@ func (p pen) draw(l outline.Line) {
 // It is also short, since the time that canvas takes for the outline of a stroke grows
 // with the square of its points.
 func firstRun(pts geom.Polyline) geom.Polyline {
-	const most = 40
+	const (
+		most = 40
+		bend = math.Pi/2 + 1e-6 // processors differ in the last bits of an angle
+	)
 	bent := 0.0
 	for i := 2; i < min(most, len(pts)); i++ {
 		u, v := pts[i-1].Minus(pts[i-2]), pts[i].Minus(pts[i-1])
-		if bent += math.Abs(math.Atan2(u.Cross(v), u.Dot(v))); bent > math.Pi/2 {
+		if bent += math.Abs(math.Atan2(u.Cross(v), u.Dot(v))); bent > bend {
 			return pts[:i]
 		}
 	}
