@@ -30,7 +30,7 @@ type mover struct {
 	c     *crowd
 	rng   *rand.Rand
 	best  []try
-	near  []neighbor // of the piece, at any place in reach
+	near  []neighbour // of the piece, at any place in reach
 	reach geom.Box
 }
 
@@ -153,7 +153,7 @@ func (m *mover) descend(i int, t try, first, last float64) try {
 	return t
 }
 
-// survey gathers the neighbors that piece i can meet within reach mm of s.
+// survey gathers the neighbours that piece i can meet within reach mm of s.
 func (m *mover) survey(i int, s spot, reach float64) {
 	m.reach = geom.Box{Min: s.at, Max: s.at}.Expanded(reach)
 	box := m.c.p.atlas.box(s).Expanded(reach)

@@ -6,29 +6,29 @@ import (
 	"slingloft/outline/geom"
 )
 
-// neighbor is a piece or an obstacle that stands near one piece. While that one
-// tries places, only its neighbors are asked for clashes; what is needed for it
+// neighbour is a piece or an obstacle that stands near one piece. While that one
+// tries places, only its neighbours are asked for clashes; what is needed for it
 // stands side by side in memory.
-type neighbor struct {
+type neighbour struct {
 	form   int
 	box    geom.Box // see atlas.box
 	weight float64
 }
 
-// around appends to out the neighbors of piece i that reach into box.
-func (c *crowd) around(out []neighbor, i int, box geom.Box) []neighbor {
+// around appends to out the neighbours of piece i that reach into box.
+func (c *crowd) around(out []neighbour, i int, box geom.Box) []neighbour {
 	weight := c.weight[i*c.all : (i+1)*c.all]
 	for j, b := range c.boxes {
 		if j != i && b.Overlaps(box) {
-			out = append(out, neighbor{c.spots[j].form, b, weight[j]})
+			out = append(out, neighbour{c.spots[j].form, b, weight[j]})
 		}
 	}
 	return out
 }
 
-// cost returns the weighted badness of a piece at s among its neighbors, given up
+// cost returns the weighted badness of a piece at s among its neighbours, given up
 // once it reaches bound.
-func (a *atlas) cost(near []neighbor, s spot, bound float64) float64 {
+func (a *atlas) cost(near []neighbour, s spot, bound float64) float64 {
 	box := a.box(s)
 	low, high := box.Min, box.Max
 	sum := 0.0

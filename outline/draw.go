@@ -22,11 +22,7 @@ func readable(angle float64) float64 {
 // direction is whole, is readable.
 func readableAlong(angle, whole float64) float64 {
 	base := readable(whole)
-	off := math.Remainder(angle-base, 2*math.Pi)
-	if math.Abs(off) > math.Pi/2 {
-		off = math.Remainder(off+math.Pi, 2*math.Pi)
-	}
-	return base + off
+	return base + readable(angle-base)
 }
 
 // arrow returns a double-headed grain arrow from a to b as marks.

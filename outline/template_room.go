@@ -188,8 +188,11 @@ func (r *room) letterBlock(lines []row, at geom.Point, height, least float64, la
 		turns = [2]float64{math.Pi / 2, 0}
 	}
 	for _, h := range letterSizes(height) {
+		if h < least {
+			break
+		}
 		for _, turn := range turns {
-			if h >= least && r.letterAt(lines, Label{At: at, Height: h, Turn: turn, Anchor: Centre}, labels) {
+			if r.letterAt(lines, Label{At: at, Height: h, Turn: turn, Anchor: Centre}, labels) {
 				return true
 			}
 		}

@@ -66,12 +66,15 @@ type record struct {
 	files []entry
 }
 
-// WriteAll writes files into a folder, which must exist, each whole or not at all,
-// and calls done after each with its path. A file that is there already is replaced
+// WriteAll writes files into a folder, made if it is not there, each whole or not at
+// all, and calls done after each with its path. A file that is there already is replaced
 // only if it holds the same already, or if WriteAll wrote it for the same tag and
 // nobody changed it since; replace lets any plain file be replaced. Where one may
 // not be, none is written.
 func WriteAll(folder string, m Mark, replace bool, files []File, done func(path string)) error {
+	if err := os.MkdirAll(filepath.Clean(folder), 0o755); err != nil {
+		return err
+	}
 	old := readRecord(folder)
 	n := m.note()
 	sums := make([]entry, len(files))

@@ -170,7 +170,7 @@ func (s *solver) controlled(t *trial) float64 {
 func (s *solver) guess(thrust float64) (dy, dz float64) {
 	b := &s.p.Bed
 	left, _ := s.beam()
-	cot := 1 / math.Tan(s.head.Wall)
+	cot := s.head.cot()
 	rise := (b.FootBar - b.HeadBar) / 2 / cot
 	switch b.Second {
 	case design.FootDrop:

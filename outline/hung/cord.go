@@ -107,18 +107,17 @@ func (p *Problem) pull(x, y, z float64) (w, cot float64, err error) {
 		return 0, 0, err
 	}
 	w = p.Load.At(x) + p.ClothWeight*s.Girth()
-	sin, cos := s.lean()
-	return w, cos / sin, nil
+	return w, s.cot(), nil
 }
 
 // section returns the section at x with the cord at (y, z); its error names x.
 func (p *Problem) section(x, y, z float64) (Section, error) {
 	s, err := NewSection(y, z-p.Bottom(x), p.Radius(x))
-	return s, at(x, err)
+	return s, errorAt(x, err)
 }
 
-// at returns the error of a section with the station that it is at.
-func at(x float64, err error) error {
+// errorAt returns the error of a section with the station that it is for.
+func errorAt(x float64, err error) error {
 	if bad, ok := err.(SectionError); ok {
 		bad.X = x
 		return bad

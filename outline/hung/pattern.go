@@ -1,8 +1,6 @@
 package hung
 
-import (
-	"slingloft/outline/numeric"
-)
+import "slingloft/outline/numeric"
 
 // Sunk is the bed at one station where its girth is not the one that hangs level.
 type Sunk struct {
@@ -66,8 +64,7 @@ func (g *girthRun) pull(x, y, _ float64) (w, cot float64, err error) {
 	if err != nil {
 		return 0, 0, err
 	}
-	sin, cos := sec.lean()
-	return g.s.At(x).Load, cos / sin, nil
+	return g.s.At(x).Load, sec.cot(), nil
 }
 
 // section returns the section at x with the half opening y that has the girth

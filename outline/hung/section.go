@@ -89,6 +89,12 @@ func (s *Section) lean() (sin, cos float64) {
 	return sin, cos
 }
 
+// cot returns the cotangent of the wall's angle.
+func (s *Section) cot() float64 {
+	sin, cos := s.lean()
+	return cos / sin
+}
+
 // Girth returns the length of cloth from cord centre to cord centre, mm.
 func (s Section) Girth() float64 { return 2 * (s.Length + float64(s.Radius*s.Wall)) }
 

@@ -82,9 +82,10 @@ func (s *Shape) SectionBeyond(x float64) (Section, error) {
 	y := q.Y * math.Exp(q.DY*past/q.Y)
 	z := q.Z + q.DZ*past
 	h := z - s.Problem.Bottom(x)
-	touching := (y*y + h*h) / (2 * h) // the radius of the circle that the cords lie on
-	sec, err := leaningSection(y, h, min(s.Problem.Radius(x), touching*(1-1e-6)))
-	return sec, at(x, err)
+	// The radius of the circle that the cords lie on, and a little less to lie outside.
+	touching := (float64(y*y) + float64(h*h)) / (2 * h) * (1 - 1e-6)
+	sec, err := leaningSection(y, h, min(s.Problem.Radius(x), touching))
+	return sec, errorAt(x, err)
 }
 
 // inside reads the shape at a station within the tails' ends. At a bar it reads

@@ -400,9 +400,9 @@ func leastTravel(tracks []track, from geom.Point, travel float64) float64 {
 // least raises the tolls again and again, with what ways were found missing, until the
 // bound is close to the travel.
 func (w *web) least(travel float64) float64 {
-	const rounds, ample, close = 50, 32, 1.03
+	const rounds, ample, near = 50, 32, 1.03
 	best := w.bound() // its ways tie all places together
-	for i := 0; i < ample && best*close < travel; i++ {
+	for i := 0; i < ample && best*near < travel; i++ {
 		w.climb(travel, rounds)
 		best = max(best, w.bound())
 	}

@@ -67,16 +67,11 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	if err != nil {
 		return err
 	}
-	d, from, err := design.Read(file, data)
+	p, err := work.Begin(file, data, with)
 	if err != nil {
 		return err
 	}
-	digest := work.Digest(d)
-	asRead := d
-	if with.Machine != nil {
-		d.Machine = *with.Machine
-	}
-	d = d.OnMachine()
+	d, digest := p.Design, p.Digest
 	d.Machine.Kerf, d.Machine.Measured, d.Machine.Thin, d.Sheet.Kerf, d.Output.Scale = 0, [2]float64{}, 0, 0, 1
 	out, err := outputOf(d, o.shop, "", "calibrate")
 	if err != nil {
@@ -85,14 +80,14 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	sheet, bars, err := calibrationSheet(d, digest)
 	var bed *export.BedError
 	if errors.As(err, &bed) {
-		return work.SmallSheet(asRead, from, with, bed, "there is no room for a calibration sheet")
+		return p.SmallSheet(bed, "there is no room for a calibration sheet")
 	} else if err != nil {
 		return err
 	}
 	comb := combFor(d)
 	combSheet, err := kerfComb(comb, d, digest)
 	if err != nil {
-		return design.Faults{from.Fault("sheet.thickness", err.Error(), "a thicker board would do")}
+		return p.Fault("sheet.thickness", err.Error(), "a thicker board would do")
 	}
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
 	drawings := []export.Drawing{sheet, combSheet}

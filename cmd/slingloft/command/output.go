@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"os"
 	"slices"
 	"strings"
 
@@ -80,9 +79,6 @@ type file struct {
 func (o output) write(drawings []export.Drawing, done func(path string, f file)) error {
 	files, err := o.files(drawings)
 	if err != nil {
-		return err
-	}
-	if err := os.MkdirAll(o.folder, 0o755); err != nil {
 		return err
 	}
 	var plain []whole.File

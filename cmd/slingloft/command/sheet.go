@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -100,9 +99,6 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		return err
 	}
 	folder, name := filepath.Split(o.out)
-	if err := os.MkdirAll(filepath.Clean(folder), 0o755); err != nil {
-		return err
-	}
 	err = whole.WriteAll(folder, whole.Mark{Tag: p.Digest}, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) {
 		if !o.json {
 			fmt.Fprintln(s.Out, o.out)

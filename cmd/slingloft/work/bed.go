@@ -7,19 +7,8 @@ import (
 	"slingloft/outline/quantity"
 )
 
-// SmallSheet are the faults of a design's sheet that does not hold what it should,
-// which found says; from is where the design's values stand.
-func SmallSheet(d design.Design, from design.Source, with Setting, e *export.BedError, found string) design.Faults {
-	p := Plan{source: from, sheet: [2]float64{d.Sheet.Width, d.Sheet.Height}, machine: with.MachineSource}
-	if with.Machine != nil {
-		d.Machine = *with.Machine
-	}
-	p.Design = d.OnMachine()
-	return p.smallBed(e, found)
-}
-
-// smallBed are the faults of sheets that do not hold what found says.
-func (p *Plan) smallBed(e *export.BedError, found string) design.Faults {
+// SmallSheet are the faults of sheets that do not hold what found says.
+func (p *Plan) SmallSheet(e *export.BedError, found string) design.Faults {
 	return p.tooSmall(found, e.NeedWidth-e.Width, e.NeedHeight-e.Height)
 }
 

@@ -10,23 +10,31 @@ import (
 	"slingloft/outline/design"
 )
 
+// kept lays a design's pieces and returns the plan, the lays, and what is kept of them
+// as text.
+func kept(t testing.TB, name string, data []byte) (work.Plan, work.Lays, []byte) {
+	t.Helper()
+	p, err := work.Read(name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	lays, err := p.Lay(context.Background(), work.Budget{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	text, err := json.Marshal(p.Keep(lays))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p, lays, text
+}
+
 // What is kept of a lay, written and read as text, gives every place again to the last
 // bit, and every piece has a name of its own.
 func TestKeep(t *testing.T) {
 	name, demo := design.Demo()
 	for name, data := range map[string][]byte{name: demo, "small.toml": small(t)} {
-		p, err := work.Read(name, data)
-		if err != nil {
-			t.Fatal(err)
-		}
-		lays, err := p.Lay(context.Background(), work.Budget{})
-		if err != nil {
-			t.Fatal(err)
-		}
-		text, err := json.Marshal(p.Keep(lays))
-		if err != nil {
-			t.Fatal(err)
-		}
+		p, lays, text := kept(t, name, data)
 		var k work.Kept
 		if err := json.Unmarshal(text, &k); err != nil {
 			t.Fatal(err)
@@ -47,18 +55,7 @@ func TestKeep(t *testing.T) {
 // FuzzKept reads anything as what is kept of a lay. Where it is taken for one, every
 // sheet of it can be drawn.
 func FuzzKept(f *testing.F) {
-	p, err := work.Read("small.toml", small(f))
-	if err != nil {
-		f.Fatal(err)
-	}
-	lays, err := p.Lay(context.Background(), work.Budget{})
-	if err != nil {
-		f.Fatal(err)
-	}
-	text, err := json.Marshal(p.Keep(lays))
-	if err != nil {
-		f.Fatal(err)
-	}
+	p, _, text := kept(f, "small.toml", small(f))
 	f.Add(text)
 	f.Add([]byte(`{"cloth":[{"piece":"x","copy":-1,"bed":-1,"turn":1e308,"at":[1e308,-1e308]}],"length":-1}`))
 	f.Fuzz(func(t *testing.T, data []byte) {

@@ -123,6 +123,7 @@ func carried(t *testing.T, n int) string {
 		for _, q := range p.Pieces() {
 			if err := onPiece(q); err != nil {
 				t.Errorf("design %d: %v", n, err)
+				return "unsound"
 			}
 		}
 		again, err := Read("random.toml", random(n))

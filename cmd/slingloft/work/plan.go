@@ -69,8 +69,9 @@ func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 	return p, nil
 }
 
-// readFor is [ReadFor] with values as the stages name them.
-func readFor(name string, data []byte, with Setting) (Plan, error) {
+// Begin reads a design for a machine and makes nothing of it yet: the plan has the
+// design and its digest alone. Errors are as for [Read].
+func Begin(name string, data []byte, with Setting) (Plan, error) {
 	d, src, err := design.Read(name, data)
 	p := Plan{source: src}
 	if err != nil {
@@ -81,6 +82,15 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 		d.Machine, p.machine = *with.Machine, with.MachineSource
 	}
 	p.Design = d.OnMachine()
+	return p, nil
+}
+
+// readFor is [ReadFor] with values as the stages name them.
+func readFor(name string, data []byte, with Setting) (Plan, error) {
+	p, err := Begin(name, data, with)
+	if err != nil {
+		return p, err
+	}
 	found, err := p.bringIn(name, with.Extras)
 	if err != nil {
 		return p, p.located(err)
@@ -204,7 +214,7 @@ func (p *Plan) located(err error) error {
 	}
 	var bed *export.BedError
 	if errors.As(err, &bed) {
-		return p.smallBed(bed, "there is no room for check bars and title block")
+		return p.SmallSheet(bed, "there is no room for check bars and title block")
 	}
 	var b *blamed
 	if errors.As(err, &b) {
@@ -213,7 +223,7 @@ func (p *Plan) located(err error) error {
 		if !ok {
 			hint = "this value, or one that it is measured against, has to change"
 		}
-		return design.Faults{p.source.Fault(b.key, found, hint)}
+		return p.Fault(b.key, found, hint)
 	}
 	return err
 }
@@ -228,6 +238,11 @@ func (p *Plan) impossible(no *hung.Impossible, found string) design.Fault {
 		return p.source.Bounded(found, p.source.Most(no.Key, no.Limit), "")
 	}
 	return p.source.Fault(no.Key, found, "change this value or the bars, the drop or the control with it")
+}
+
+// Fault is a fault of the design's value of a key.
+func (p *Plan) Fault(key, found, hint string) design.Faults {
+	return design.Faults{p.source.Fault(key, found, hint)}
 }
 
 // Style returns how the design wants lengths written for people.
