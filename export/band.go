@@ -5,8 +5,8 @@ import (
 	"math"
 
 	"slingloft/export/lettering"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Block is what the title block of a sheet says beside the sheet's own title and
@@ -30,13 +30,13 @@ func (b Block) scale(f Frame) float64 {
 }
 
 // registerLine returns a line of work Register.
-func registerLine(name string, pts ...geom.Point) outline.Line {
-	return outline.Line{Name: name, Work: outline.Register, Points: pts}
+func registerLine(name string, pts ...geom.Point) piece.Line {
+	return piece.Line{Name: name, Work: piece.Register, Points: pts}
 }
 
 // crosses returns the registration crosses: 6 mm on paper, 5 mm in from each
 // corner.
-func crosses(f Frame) []outline.Line {
+func crosses(f Frame) []piece.Line {
 	in, arm := float64(5*f.unit()), float64(3*f.unit())
 	corners := []struct {
 		name string
@@ -47,7 +47,7 @@ func crosses(f Frame) []outline.Line {
 		{"upper right", geom.Pt(f.Width-in, f.Height-in)},
 		{"upper left", geom.Pt(in, f.Height-in)},
 	}
-	var out []outline.Line
+	var out []piece.Line
 	for _, c := range corners {
 		out = append(out,
 			registerLine("cross "+c.name+"/x", c.at.Minus(geom.Pt(arm, 0)), c.at.Plus(geom.Pt(arm, 0))),
@@ -77,11 +77,11 @@ func barPlaces(f Frame) []barPlace {
 
 // checkBars returns the check bars with a tick across each end and their
 // lettering beside them. The bar itself is a line of exactly its length.
-func checkBars(f Frame) ([]outline.Line, []outline.Label) {
+func checkBars(f Frame) ([]piece.Line, []piece.Label) {
 	const tick, textHeight, textAside = 1.5, 2.5, 3.5 // mm on paper
 	u := f.unit()
-	var lines []outline.Line
-	var labels []outline.Label
+	var lines []piece.Line
+	var labels []piece.Label
 	places := barPlaces(f)
 	for i, bar := range Bars() {
 		p := places[i]
@@ -91,8 +91,8 @@ func checkBars(f Frame) ([]outline.Line, []outline.Label) {
 			registerLine(bar.Name+"/start", p.start.Minus(across), p.start.Plus(across)),
 			registerLine(bar.Name+"/end", end.Minus(across), end.Plus(across)))
 		middle := p.start.Towards(end, 0.5).Plus(p.along.Left().Times(textAside * u))
-		labels = append(labels, outline.Label{
-			Text: p.text, At: middle, Height: textHeight * u, Turn: p.along.Angle(), Anchor: outline.Centre,
+		labels = append(labels, piece.Label{
+			Text: p.text, At: middle, Height: textHeight * u, Turn: p.along.Angle(), Anchor: piece.Centre,
 		})
 	}
 	return lines, labels
@@ -100,7 +100,7 @@ func checkBars(f Frame) ([]outline.Line, []outline.Label) {
 
 // titleBlock returns the frame of the title block and its lettering: four rows
 // that are shortened where the sheet is too narrow for them.
-func titleBlock(f Frame, title string, b Block) (outline.Line, []outline.Label) {
+func titleBlock(f Frame, title string, b Block) (piece.Line, []piece.Label) {
 	const height, rowStep, textHeight, inset = 26.0, 6.0, 2.5, 2.0 // mm on paper
 	u := f.unit()
 	left := longestBar() + float64((beforeBarX+afterBarX)*u)
@@ -113,14 +113,14 @@ func titleBlock(f Frame, title string, b Block) (outline.Line, []outline.Label) 
 		fmt.Sprintf("scale %s   %s", ScaleText(b.scale(f)), b.Material),
 		b.Digest,
 	}
-	var labels []outline.Label
+	var labels []piece.Label
 	for i, row := range rows {
 		text := lettering.Fit(row, textHeight*u, width-float64(2*inset*u))
 		if text == "" {
 			continue
 		}
 		at := geom.Pt(left+float64(inset*u), low+float64(height*u)-float64((float64(float64(i+1)*rowStep)-0.5)*u))
-		labels = append(labels, outline.Label{Text: text, At: at, Height: textHeight * u})
+		labels = append(labels, piece.Label{Text: text, At: at, Height: textHeight * u})
 	}
 	line := registerLine("title block", edge.Ring()...)
 	line.Closed = true

@@ -5,13 +5,13 @@ import (
 	"math"
 
 	"slingloft/export/lettering"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Item is one copy of a piece where the lay put it.
 type Item struct {
-	Piece  outline.Piece
+	Piece  piece.Piece
 	Copy   int         // number of the copy, from 1
 	Motion geom.Motion // from the piece's coordinates to those of the lay area
 }
@@ -24,9 +24,9 @@ type Sheet struct {
 	Frame Frame  // from [Around] or [Within]
 	Items []Item
 
-	Lines  []outline.Line  // further lines, such as flaws of the cloth
-	Labels []outline.Label // further labels
-	Edge   bool            // draw the edge of the lay area
+	Lines  []piece.Line  // further lines, such as flaws of the cloth
+	Labels []piece.Label // further labels
+	Edge   bool          // draw the edge of the lay area
 
 	Block Block
 }
@@ -94,21 +94,21 @@ func (d *Drawing) addItem(it Item, origin geom.Point) {
 		d.Lines = append(d.Lines, l)
 	}
 	for i, hole := range it.Piece.Holes {
-		d.Lines = append(d.Lines, ringLine(fmt.Sprintf("%shole %d", prefix, i+1), outline.CutInside, hole.Moved(m)))
+		d.Lines = append(d.Lines, ringLine(fmt.Sprintf("%shole %d", prefix, i+1), piece.CutInside, hole.Moved(m)))
 	}
-	d.Lines = append(d.Lines, ringLine(prefix+"cut line", outline.CutOut, it.Piece.Cut.Moved(m)))
+	d.Lines = append(d.Lines, ringLine(prefix+"cut line", piece.CutOut, it.Piece.Cut.Moved(m)))
 	for _, l := range it.Piece.Labels {
 		d.Labels = append(d.Labels, l.Moved(m))
 	}
 }
 
-func ringLine(name string, w outline.Work, r geom.Ring) outline.Line {
-	return outline.Line{Name: name, Work: w, Points: geom.Polyline(r), Closed: true}
+func ringLine(name string, w piece.Work, r geom.Ring) piece.Line {
+	return piece.Line{Name: name, Work: w, Points: geom.Polyline(r), Closed: true}
 }
 
 // renamed returns the lines with a number behind every name that is already
 // taken, so that each can be found again in any file.
-func renamed(lines []outline.Line) []outline.Line {
+func renamed(lines []piece.Line) []piece.Line {
 	taken := make(map[string]bool, len(lines))
 	last := map[string]int{} // number given last, by the name before numbering
 	for i, l := range lines {
@@ -125,7 +125,7 @@ func renamed(lines []outline.Line) []outline.Line {
 
 // keptInside returns the label moved, and shortened if need be, so that its ink
 // lies in the box.
-func keptInside(l outline.Label, in geom.Box) outline.Label {
+func keptInside(l piece.Label, in geom.Box) piece.Label {
 	ink := inkOf(l)
 	if ink.Empty() || in.ContainsBox(ink) {
 		return l
@@ -143,7 +143,7 @@ func keptInside(l outline.Label, in geom.Box) outline.Label {
 }
 
 // inkOf returns the box around a label's strokes.
-func inkOf(l outline.Label) geom.Box {
+func inkOf(l piece.Label) geom.Box {
 	box := geom.EmptyBox()
 	for _, s := range lettering.Strokes(l) {
 		box = box.Union(s.Bounds())

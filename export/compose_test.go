@@ -8,29 +8,29 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
 	"slingloft/export/lettering"
-	"slingloft/outline"
+	"slingloft/export/readertest"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Whatever the scale, the bars are true and straight, and on paper the crosses
 // and the lettering of the band have one size.
 func TestBandAtEveryScale(t *testing.T) {
 	for _, scale := range []float64{2, 1, 0.5, 0.2, 0.1, 0.01} {
-		d := probe.Drawing(t, scale)
+		d := readertest.Drawing(t, scale)
 		for _, b := range export.Bars() {
-			l := probe.Find(t, d, b.Name)
+			l := readertest.Find(t, d, b.Name)
 			way := l.Points[len(l.Points)-1].Minus(l.Points[0])
 			along, across := way.X, way.Y
 			if strings.HasSuffix(b.Name, "-y") {
 				along, across = way.Y, way.X
 			}
-			if len(l.Points) != 2 || along != b.Length && math.Abs(along-b.Length) > 1e-9 || across != 0 || l.Work != outline.Register {
+			if len(l.Points) != 2 || along != b.Length && math.Abs(along-b.Length) > 1e-9 || across != 0 || l.Work != piece.Register {
 				t.Errorf("scale %g: %s runs along %v as %s, want %g mm", scale, b.Name, way, l.Work, b.Length)
 			}
 		}
-		cross := probe.Find(t, d, "cross upper right/x")
+		cross := readertest.Find(t, d, "cross upper right/x")
 		if got := cross.Points.Length() * scale; math.Abs(got-6) > 1e-9 {
 			t.Errorf("scale %g: cross of %g mm on paper, want 6", scale, got)
 		}
@@ -125,7 +125,7 @@ func TestWithin(t *testing.T) {
 
 // Pieces come to lie where the lay put them, under names that are their own.
 func TestItems(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	seen := map[string]bool{}
 	for _, l := range d.Lines {
 		if seen[l.Name] {
@@ -139,25 +139,25 @@ func TestItems(t *testing.T) {
 		}
 	}
 	lay := export.Around(860, 420, 1).Lay.Min
-	first := probe.Find(t, d, "sling-1/cut line")
+	first := readertest.Find(t, d, "sling-1/cut line")
 	if got, want := first.Points[0], lay.Plus(geom.Pt(5, 5)); got.Dist(want) > 1e-9 {
 		t.Errorf("first piece begins at %v, want %v", got, want)
 	}
-	second := probe.Find(t, d, "sling-2/cut line")
+	second := readertest.Find(t, d, "sling-2/cut line")
 	if got, want := second.Points.Bounds(), first.Points.Bounds(); math.Abs(got.Width()-want.Height()) > 1e-9 {
 		t.Errorf("turned piece is %g wide, the first %g high", got.Width(), want.Height())
 	}
 	if a := geom.Ring(second.Points).Area(); a <= 0 || math.Abs(a-geom.Ring(first.Points).Area()) > 1e-6 {
 		t.Errorf("mirrored outline has area %g, the first %g", a, geom.Ring(first.Points).Area())
 	}
-	if w := probe.Find(t, d, "sling-2/hole 1").Work; w != outline.CutInside {
+	if w := readertest.Find(t, d, "sling-2/hole 1").Work; w != piece.CutInside {
 		t.Errorf("hole is %s", w)
 	}
 }
 
 func TestComposeRefuses(t *testing.T) {
-	piece := func(edit func(p *outline.Piece)) []export.Item {
-		p := probe.Sling()
+	edited := func(edit func(p *piece.Piece)) []export.Item {
+		p := readertest.Sling()
 		edit(&p)
 		return []export.Item{{Piece: p, Copy: 1}}
 	}
@@ -166,10 +166,10 @@ func TestComposeRefuses(t *testing.T) {
 		items       []export.Item
 		frame       export.Frame
 	}{
-		{"piece off the sheet", "sling-1/", piece(func(p *outline.Piece) {}), export.Around(300, 300, 1)},
-		{"NaN in an outline", "sling-1/cut line", piece(func(p *outline.Piece) { p.Cut[3].X = math.NaN() }), export.Around(600, 300, 1)},
-		{"empty outline", "sling-1/cut line", piece(func(p *outline.Piece) { p.Cut = nil }), export.Around(600, 300, 1)},
-		{"infinite label", "label", piece(func(p *outline.Piece) { p.Labels[0].At.X = math.Inf(1) }), export.Around(600, 300, 1)},
+		{"piece off the sheet", "sling-1/", edited(func(p *piece.Piece) {}), export.Around(300, 300, 1)},
+		{"NaN in an outline", "sling-1/cut line", edited(func(p *piece.Piece) { p.Cut[3].X = math.NaN() }), export.Around(600, 300, 1)},
+		{"empty outline", "sling-1/cut line", edited(func(p *piece.Piece) { p.Cut = nil }), export.Around(600, 300, 1)},
+		{"infinite label", "label", edited(func(p *piece.Piece) { p.Labels[0].At.X = math.Inf(1) }), export.Around(600, 300, 1)},
 		{"no frame", "sheet", nil, export.Frame{}},
 	}
 	for _, r := range rows {
@@ -185,9 +185,9 @@ func TestComposeRefuses(t *testing.T) {
 func TestLabelsStayInside(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 4))
 	for range 200 {
-		s := export.Sheet{Name: "s", Frame: export.Around(300, 300, 1), Labels: []outline.Label{{
+		s := export.Sheet{Name: "s", Frame: export.Around(300, 300, 1), Labels: []piece.Label{{
 			Text: strings.Repeat("side ", rng.IntN(200)), At: geom.Pt(rng.Float64()*300, rng.Float64()*300), Height: 2 + rng.Float64()*10,
-			Turn: rng.Float64() * 7, Anchor: outline.Anchor(rng.IntN(3)),
+			Turn: rng.Float64() * 7, Anchor: piece.Anchor(rng.IntN(3)),
 		}}}
 		if _, err := export.Compose(s); err != nil {
 			t.Errorf("label %+v: %v", s.Labels[0], err)

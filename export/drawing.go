@@ -6,7 +6,7 @@
 // io.Writer, and read such a file back.
 package export
 
-import "slingloft/outline"
+import "slingloft/outline/piece"
 
 // Drawing is one sheet of work, ready for any format.
 type Drawing struct {
@@ -15,8 +15,8 @@ type Drawing struct {
 
 	Width, Height float64 // size of the sheet at true scale, mm
 
-	Lines  []outline.Line
-	Labels []outline.Label
+	Lines  []piece.Line
+	Labels []piece.Label
 }
 
 // Bar is a check bar: a line of known length by which a plot is proved.

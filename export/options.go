@@ -8,8 +8,8 @@ import (
 
 	"slingloft/export/fit"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Options says how a drawing goes into a file, whatever the format.
@@ -124,7 +124,7 @@ func (o Options) Size(d Drawing) (width, height float64) {
 
 // Line returns the line as it is drawn in the file, in mm. Its points are the
 // caller's own.
-func (o Options) Line(l outline.Line) outline.Line {
+func (o Options) Line(l piece.Line) piece.Line {
 	pts := make(geom.Polyline, len(l.Points))
 	for i, p := range l.Points {
 		pts[i] = o.Point(p)

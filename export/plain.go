@@ -4,8 +4,8 @@ import (
 	"fmt"
 
 	"slingloft/export/lettering"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // What a drawing may be at most: longer than any roll, more than any design
@@ -47,11 +47,11 @@ func (d Drawing) Plain(o Options) (Drawing, error) {
 
 // LabelLines returns the strokes of label number i (from 0) of a drawing as
 // lines, at the drawing's own scale.
-func LabelLines(i int, l outline.Label) []outline.Line {
-	var out []outline.Line
+func LabelLines(i int, l piece.Label) []piece.Line {
+	var out []piece.Line
 	for k, s := range lettering.Strokes(l) {
-		out = append(out, outline.Line{
-			Name: fmt.Sprintf("%s/stroke %d", LabelName(i), k+1), Work: outline.Lettering, Points: s,
+		out = append(out, piece.Line{
+			Name: fmt.Sprintf("%s/stroke %d", LabelName(i), k+1), Work: piece.Lettering, Points: s,
 		})
 	}
 	return out
@@ -88,8 +88,8 @@ func (d Drawing) Validate() error {
 	return nil
 }
 
-func checkLine(l outline.Line, sheet geom.Box) error {
-	if l.Work < 0 || int(l.Work) >= len(outline.Works()) {
+func checkLine(l piece.Line, sheet geom.Box) error {
+	if l.Work < 0 || int(l.Work) >= len(piece.Works()) {
 		return fmt.Errorf("kind of work %d is not known", l.Work)
 	}
 	if len(l.Points) < 2 || (l.Closed && len(l.Points) < 3) {
@@ -98,7 +98,7 @@ func checkLine(l outline.Line, sheet geom.Box) error {
 	return checkPoints(l.Points, sheet)
 }
 
-func checkLabel(l outline.Label, sheet geom.Box) error {
+func checkLabel(l piece.Label, sheet geom.Box) error {
 	if !Inside(l.Height, 0.1, 1000) || !Inside(l.Turn, -1e6, 1e6) || !l.At.Finite() {
 		return fmt.Errorf("height %g mm, turn %g at %v cannot be lettered", l.Height, l.Turn, l.At)
 	}

@@ -7,7 +7,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"slingloft/nest/internal/sample"
+	"slingloft/nest/nesttest"
 )
 
 // crowdOf returns a searcher over n random pieces of 12 vertices each, thrown on
@@ -16,7 +16,7 @@ func crowdOf(tb testing.TB, n int) *search {
 	rng := rand.New(rand.NewPCG(uint64(n), 2))
 	var items []Item
 	for range 10 {
-		items = append(items, Item{Outline: sample.Blob(rng.Float64, 12, 200), Demand: n / 10, Turns: quarters})
+		items = append(items, Item{Outline: nesttest.Blob(rng.Float64, 12, 200), Demand: n / 10, Turns: quarters})
 	}
 	width := 150 * math.Sqrt(float64(n))
 	p, err := newProblem(items, Strip{Width: width}.bed())

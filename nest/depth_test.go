@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"slingloft/nest/exact"
-	"slingloft/nest/internal/sample"
+	"slingloft/nest/nesttest"
 	"slingloft/outline/geom"
 )
 
@@ -14,9 +14,9 @@ import (
 func TestDepthAgreesWithExactOverlap(t *testing.T) {
 	rng := rand.New(rand.NewPCG(2, 6))
 	items := []Item{
-		{Outline: sample.Blob(rng.Float64, 12, 200), Demand: 1, Free: true},
-		{Outline: sample.Blob(rng.Float64, 7, 300), Demand: 2, Free: true, Paired: true},
-		{Outline: sample.Blob(rng.Float64, 9, 150), Demand: 1, Turns: []float64{0.3, 0.3 + math.Pi, 2}},
+		{Outline: nesttest.Blob(rng.Float64, 12, 200), Demand: 1, Free: true},
+		{Outline: nesttest.Blob(rng.Float64, 7, 300), Demand: 2, Free: true, Paired: true},
+		{Outline: nesttest.Blob(rng.Float64, 9, 150), Demand: 1, Turns: []float64{0.3, 0.3 + math.Pi, 2}},
 	}
 	p, err := newProblem(items, Strip{Width: 500}.bed())
 	if err != nil {

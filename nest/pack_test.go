@@ -13,7 +13,7 @@ import (
 
 	sf "github.com/peterstace/simplefeatures/geom"
 
-	"slingloft/nest/internal/sample"
+	"slingloft/nest/nesttest"
 	"slingloft/outline/geom"
 )
 
@@ -115,7 +115,7 @@ func TestPromiseOnRandomPieces(t *testing.T) {
 		var items []Item
 		for range 2 + rng.IntN(4) {
 			items = append(items, Item{
-				Outline: sample.Blob(rng.Float64, 3+rng.IntN(30), 60+200*rng.Float64()),
+				Outline: nesttest.Blob(rng.Float64, 3+rng.IntN(30), 60+200*rng.Float64()),
 				Demand:  1 + rng.IntN(4), Paired: rng.IntN(2) == 0, Free: rng.IntN(3) == 0, Turns: quarters[:1+rng.IntN(4)],
 			})
 		}
@@ -147,10 +147,10 @@ func TestPackBedsFillsBedsExactly(t *testing.T) {
 		beds   int
 		length float64
 	}{
-		{[]Item{{Outline: sample.Box(100, 50), Demand: 8}}, Bed{Width: 200, Height: 100}, 2, 200},
-		{[]Item{{Outline: sample.Box(100, 50), Demand: 5}}, Bed{Width: 200, Height: 100}, 2, 100},
-		{[]Item{{Outline: sample.Box(50, 100), Demand: 4, Turns: quarters}}, Bed{Width: 200, Height: 100}, 1, 200},
-		{[]Item{{Outline: sample.Box(94, 94), Demand: 2}}, Bed{Width: 200, Height: 100, Gap: 6, Margin: 3}, 1, 200},
+		{[]Item{{Outline: nesttest.Box(100, 50), Demand: 8}}, Bed{Width: 200, Height: 100}, 2, 200},
+		{[]Item{{Outline: nesttest.Box(100, 50), Demand: 5}}, Bed{Width: 200, Height: 100}, 2, 100},
+		{[]Item{{Outline: nesttest.Box(50, 100), Demand: 4, Turns: quarters}}, Bed{Width: 200, Height: 100}, 1, 200},
+		{[]Item{{Outline: nesttest.Box(94, 94), Demand: 2}}, Bed{Width: 200, Height: 100, Gap: 6, Margin: 3}, 1, 200},
 		{nil, Bed{Width: 200, Height: 100}, 0, 0},
 	} {
 		lay, err := PackBeds(context.Background(), c.items, c.bed, Options{Seed: 1, Steps: 2000})
@@ -164,8 +164,8 @@ func TestPackBedsFillsBedsExactly(t *testing.T) {
 }
 
 func TestHolesAreFilledOnlyWhenAsked(t *testing.T) {
-	frame := Item{Outline: sample.Box(300, 300), Holes: []geom.Ring{geom.Box{Min: geom.Pt(50, 50), Max: geom.Pt(250, 250)}.Ring()}, Demand: 1}
-	inner := Item{Outline: sample.Box(150, 190), Demand: 1}
+	frame := Item{Outline: nesttest.Box(300, 300), Holes: []geom.Ring{geom.Box{Min: geom.Pt(50, 50), Max: geom.Pt(250, 250)}.Ring()}, Demand: 1}
+	inner := Item{Outline: nesttest.Box(150, 190), Demand: 1}
 	s := Strip{Width: 310}
 	shut, err := PackStrip(context.Background(), []Item{frame, inner}, s, Options{Seed: 1, Steps: 1000})
 	if err != nil || shut.Length < 450 {
@@ -185,13 +185,13 @@ func TestPackRefusesBadInput(t *testing.T) {
 		s     Strip
 		want  string
 	}{
-		{[]Item{{Outline: sample.Box(10, 10), Demand: 1}, {Outline: sample.Box(40, 300), Demand: 1}}, Strip{Width: 250, Margin: 10},
+		{[]Item{{Outline: nesttest.Box(10, 10), Demand: 1}, {Outline: nesttest.Box(40, 300), Demand: 1}}, Strip{Width: 250, Margin: 10},
 			"item 1: needs 300.0 mm across, the strip leaves 230.0 mm"},
-		{[]Item{{Outline: sample.Box(10, nan), Demand: 1}}, Strip{Width: 100}, "item 0: a vertex is not finite"},
-		{[]Item{{Outline: sample.Box(10, 10), Demand: -1}}, Strip{Width: 100}, "item 0: negative demand"},
-		{[]Item{{Outline: sample.Box(10, 10), Demand: 1 << 40}}, Strip{Width: 100}, "item 0: more than 5000 pieces in one lay"},
-		{[]Item{{Outline: sample.Box(10, 0), Demand: 1}}, Strip{Width: 100}, "item 0: the outline has no area"},
-		{[]Item{{Outline: sample.Box(10, 10), Demand: 1, Turns: []float64{math.Inf(1)}}}, Strip{Width: 100}, "item 0: a turn is not finite"},
+		{[]Item{{Outline: nesttest.Box(10, nan), Demand: 1}}, Strip{Width: 100}, "item 0: a vertex is not finite"},
+		{[]Item{{Outline: nesttest.Box(10, 10), Demand: -1}}, Strip{Width: 100}, "item 0: negative demand"},
+		{[]Item{{Outline: nesttest.Box(10, 10), Demand: 1 << 40}}, Strip{Width: 100}, "item 0: more than 5000 pieces in one lay"},
+		{[]Item{{Outline: nesttest.Box(10, 0), Demand: 1}}, Strip{Width: 100}, "item 0: the outline has no area"},
+		{[]Item{{Outline: nesttest.Box(10, 10), Demand: 1, Turns: []float64{math.Inf(1)}}}, Strip{Width: 100}, "item 0: a turn is not finite"},
 		{[]Item{{Outline: geom.Ring{{X: 0, Y: 0}, {X: 10, Y: 10}, {X: 10, Y: 0}, {X: 0, Y: 30}}, Demand: 1}}, Strip{Width: 100},
 			"item 0: the outline crosses itself"},
 		{nil, Strip{Width: nan}, "stock: width, gap and margin must be finite and not negative"},
@@ -203,7 +203,7 @@ func TestPackRefusesBadInput(t *testing.T) {
 		}
 	}
 	var size *SizeError
-	_, err := PackBeds(context.Background(), []Item{{Outline: sample.Box(700, 20), Demand: 1}}, Bed{Width: 600, Height: 400}, Options{})
+	_, err := PackBeds(context.Background(), []Item{{Outline: nesttest.Box(700, 20), Demand: 1}}, Bed{Width: 600, Height: 400}, Options{})
 	if !errors.As(err, &size) || size.Item != 0 || size.Along != 700 || size.RoomX != 600 {
 		t.Errorf("a piece too long for a bed: %v", err)
 	}
@@ -217,7 +217,7 @@ func ExamplePackStrip() {
 }
 
 func TestFreePieceLiesAskewWhereItMust(t *testing.T) {
-	items := []Item{{Outline: sample.Box(640, 15), Demand: 1, Free: true}}
+	items := []Item{{Outline: nesttest.Box(640, 15), Demand: 1, Free: true}}
 	bed := Bed{Width: 600, Height: 400}
 	lay, err := PackBeds(context.Background(), items, bed, Options{})
 	if err != nil || VerifyBeds(items, bed, lay) != nil {

@@ -9,13 +9,13 @@ import (
 
 	sf "github.com/peterstace/simplefeatures/geom"
 
-	"slingloft/nest/internal/sample"
+	"slingloft/nest/nesttest"
 	"slingloft/outline/geom"
 )
 
 func TestVerifyFindsEveryFault(t *testing.T) {
 	items := []Item{
-		{Outline: sample.Box(100, 50), Demand: 2, Turns: []float64{0, math.Pi}},
+		{Outline: nesttest.Box(100, 50), Demand: 2, Turns: []float64{0, math.Pi}},
 		{Outline: geom.Ring{{X: 0, Y: 0}, {X: 60, Y: 0}, {X: 0, Y: 60}}, Demand: 2, Paired: true},
 	}
 	s := Strip{Width: 120, Gap: 2, Margin: 5, KeepOut: []geom.Box{{Min: geom.Pt(0, 0), Max: geom.Pt(10, 4)}}}
@@ -69,8 +69,8 @@ func TestVerifyAgreesWithSimplefeatures(t *testing.T) {
 	hits := 0
 	for range 400 {
 		items := []Item{
-			{Outline: sample.Blob(rng.Float64, 5+rng.IntN(20), 300), Demand: 1, Free: true},
-			{Outline: sample.Blob(rng.Float64, 5+rng.IntN(20), 300), Demand: 1, Free: true},
+			{Outline: nesttest.Blob(rng.Float64, 5+rng.IntN(20), 300), Demand: 1, Free: true},
+			{Outline: nesttest.Blob(rng.Float64, 5+rng.IntN(20), 300), Demand: 1, Free: true},
 		}
 		var lay Lay
 		lay.Length = 1000

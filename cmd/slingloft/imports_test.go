@@ -15,11 +15,15 @@ const module = "slingloft"
 
 // The import rule: cmd may import all; export and nest import outline and what is
 // below themselves, never each other; outline imports only what is below itself,
-// and nothing below outline imports outline.
+// and nothing below outline imports outline. Below it the rooms of pieces stand in
+// this order: the words, the room for lettering, the builders.
 //
 //	cmd ──> export ──┐
-//	 │ └──> nest ────┴──> outline ──> outline/...
-//	 └──────────────────────^
+//	 │ └──> nest ────┴──> outline ──> outline/panel ─────┐
+//	 └──────────────────────^    ├──> outline/template ──┼──> outline/label ──> outline/piece ──> mechanics, curves
+//	                             └──> outline/divide ────┘
+//
+// A folder whose name ends in test holds code for tests: tests alone import it.
 func TestImportRule(t *testing.T) {
 	const root = "../.."
 	found := map[string]bool{}
@@ -34,6 +38,9 @@ func TestImportRule(t *testing.T) {
 			}
 			from := filepath.ToSlash(rel)
 			found[top] = true
+			if forTests(from) {
+				return nil
+			}
 			imports, err := importsOf(path)
 			for _, to := range imports {
 				if !allowed(from, to) {
@@ -73,14 +80,44 @@ func importsOf(path string) ([]string, error) {
 // allowed reports whether a package in the folder from may import the one in to.
 func allowed(from, to string) bool {
 	below := func(folder string) bool { return to == folder || strings.HasPrefix(to, folder+"/") }
+	if forTests(to) {
+		return false
+	}
 	switch top, _, _ := strings.Cut(from, "/"); top {
 	case "cmd":
 		return true
 	case "export", "nest":
 		return below(top) || below("outline")
 	}
-	return below("outline") && to != "outline"
+	return below("outline") && (order(to) > order(from) || order(from) == ground && order(to) == ground)
 }
+
+// The rooms of pieces, from the builders down to what they stand on.
+const (
+	entry = iota
+	builders
+	lettering
+	words
+	ground
+)
+
+// order returns where a folder stands among the rooms of pieces.
+func order(folder string) int {
+	switch folder {
+	case "outline":
+		return entry
+	case "outline/panel", "outline/template", "outline/divide":
+		return builders
+	case "outline/label":
+		return lettering
+	case "outline/piece":
+		return words
+	}
+	return ground
+}
+
+// forTests reports whether a folder holds code for tests alone.
+func forTests(folder string) bool { return strings.HasSuffix(folder, "test") }
 
 func TestAllowed(t *testing.T) {
 	for _, row := range []struct {
@@ -101,6 +138,13 @@ func TestAllowed(t *testing.T) {
 		{"outline/hung", "outline", false},
 		{"outline", "nest", false},
 		{"outline", "outlines", false},
+		{"outline", "outline/panel", true},
+		{"outline/panel", "outline/piece", true},
+		{"outline/panel", "outline/template", false},
+		{"outline/label", "outline/panel", false},
+		{"outline/hung", "outline/piece", false},
+		{"outline/piece", "outline/geom", true},
+		{"cmd/slingloft/work", "outline/designtest", false},
 	} {
 		if got := allowed(row.from, row.to); got != row.want {
 			t.Errorf("allowed(%s, %s) = %v, want %v", row.from, row.to, got, row.want)

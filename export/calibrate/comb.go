@@ -4,8 +4,8 @@ import (
 	"fmt"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Comb is a test piece of the board itself. Its slots are narrower than the board
@@ -27,26 +27,26 @@ const (
 )
 
 // Piece returns the comb as a piece to be cut once, slots upwards.
-func (c Comb) Piece() (outline.Piece, error) {
+func (c Comb) Piece() (piece.Piece, error) {
 	last := c.First + c.Step*float64(c.Slots-1)
 	switch {
 	case c.Slots < 1 || c.Slots > 100:
-		return outline.Piece{}, fmt.Errorf("comb of %d slots: want 1 to 100", c.Slots)
+		return piece.Piece{}, fmt.Errorf("comb of %d slots: want 1 to 100", c.Slots)
 	case !export.Inside(c.Thickness, 0.2, 50):
-		return outline.Piece{}, fmt.Errorf("comb of a board %g mm thick: want 0.2 to 50 mm", c.Thickness)
+		return piece.Piece{}, fmt.Errorf("comb of a board %g mm thick: want 0.2 to 50 mm", c.Thickness)
 	case !export.Inside(c.First, 0, 20) || !export.Inside(c.Step, 0.01, 5) || !(last < c.Thickness-0.05):
-		return outline.Piece{}, fmt.Errorf("comb for kerfs of %g to %g mm: want less than the board's thickness of %g mm", c.First, last, c.Thickness)
+		return piece.Piece{}, fmt.Errorf("comb for kerfs of %g to %g mm: want less than the board's thickness of %g mm", c.First, last, c.Thickness)
 	}
 	const height = backbone + slotDepth
-	p := outline.Piece{ID: "kerf-comb", Title: "Kerf comb", Stock: outline.Board, Count: 1}
+	p := piece.Piece{ID: "kerf-comb", Title: "Kerf comb", Stock: piece.Board, Count: 1}
 	x := tooth
 	var top geom.Ring // from left to right
 	for i := range c.Slots {
 		kerf := c.First + c.Step*float64(i)
 		width := c.Thickness - kerf
 		top = append(top, geom.Pt(x, height), geom.Pt(x, backbone), geom.Pt(x+width, backbone), geom.Pt(x+width, height))
-		p.Labels = append(p.Labels, outline.Label{
-			Text: export.Fixed(kerf, 2), At: geom.Pt(x+width/2, backbone/2), Height: 2.5, Anchor: outline.Centre,
+		p.Labels = append(p.Labels, piece.Label{
+			Text: export.Fixed(kerf, 2), At: geom.Pt(x+width/2, backbone/2), Height: 2.5, Anchor: piece.Centre,
 		})
 		x += width + tooth
 	}

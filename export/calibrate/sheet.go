@@ -8,8 +8,8 @@ import (
 	"math"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Bars are the lengths of the long bars of a sheet, in mm.
@@ -47,9 +47,9 @@ func Sheet(f export.Frame, b export.Block) (export.Drawing, Bars, error) {
 			mark(names[i], from, to),
 			mark(names[i]+"/start", from.Minus(along.Left().Times(tick)), from.Plus(along.Left().Times(tick))),
 			mark(names[i]+"/end", to.Minus(along.Left().Times(tick)), to.Plus(along.Left().Times(tick))))
-		s.Labels = append(s.Labels, outline.Label{
+		s.Labels = append(s.Labels, piece.Label{
 			Text: fmt.Sprintf("%.0f mm", from.Dist(to)), At: from.Towards(to, 0.5).Plus(along.Left().Times(textHeight * 1.5)),
-			Height: textHeight, Turn: upright(along.Angle()), Anchor: outline.Centre,
+			Height: textHeight, Turn: upright(along.Angle()), Anchor: piece.Centre,
 		})
 	}
 	for i, text := range []string{
@@ -58,14 +58,14 @@ func Sheet(f export.Frame, b export.Block) (export.Drawing, Bars, error) {
 	} {
 		at := low.Plus(geom.Pt(x/2, y/2-float64(i)*10))
 		height := math.Min(textHeight, x/70) // 65 letters of about a height each
-		s.Labels = append(s.Labels, outline.Label{Text: text, At: at, Height: height, Anchor: outline.Centre})
+		s.Labels = append(s.Labels, piece.Label{Text: text, At: at, Height: height, Anchor: piece.Centre})
 	}
 	d, err := export.Compose(s)
 	return d, bars, err
 }
 
-func mark(name string, pts ...geom.Point) outline.Line {
-	return outline.Line{Name: name, Work: outline.Mark, Points: pts}
+func mark(name string, pts ...geom.Point) piece.Line {
+	return piece.Line{Name: name, Work: piece.Mark, Points: pts}
 }
 
 // upright turns a writing direction that would stand on its head.

@@ -9,7 +9,7 @@ import (
 	"strings"
 	"testing"
 
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/outline/geom"
 )
 
@@ -98,7 +98,7 @@ json.dump(out, sys.stdout)
 `
 	path := filepath.Join(t.TempDir(), "curves.dxf")
 	var want [][][2]float64
-	if err := json.Unmarshal([]byte(probe.Script(t, "ezdxf", script, path)), &want); err != nil {
+	if err := json.Unmarshal([]byte(readertest.Script(t, "ezdxf", script, path)), &want); err != nil {
 		t.Fatal(err)
 	}
 	f, err := os.Open(path)

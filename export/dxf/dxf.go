@@ -19,8 +19,8 @@ import (
 	"slingloft/export"
 	"slingloft/export/fit"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // application names the extended data that carries the names of lines.
@@ -122,7 +122,7 @@ func (w *writer) point(p geom.Point) {
 }
 
 // polyline writes one line. Bit 128 lets dashes run on through the vertices.
-func (w *writer) polyline(l outline.Line) {
+func (w *writer) polyline(l piece.Line) {
 	flags := 128
 	if l.Closed {
 		flags |= 1
@@ -154,9 +154,9 @@ func (w *writer) polyline(l outline.Line) {
 const bulgeDecimals = 12
 
 // vertices returns the vertices of a line, with arcs where they are asked for.
-func (w *writer) vertices(l outline.Line) []vertex {
+func (w *writer) vertices(l piece.Line) []vertex {
 	var out []vertex
-	if w.tolerance == 0 || l.Work == outline.Lettering {
+	if w.tolerance == 0 || l.Work == piece.Lettering {
 		for _, p := range l.Points {
 			out = append(out, vertex{at: p})
 		}
@@ -231,7 +231,7 @@ func lineWeight(mm float64) int {
 }
 
 // typeName returns the name of the line type of a kind of work.
-func typeName(s style.Stroke, w outline.Work) string {
+func typeName(s style.Stroke, w piece.Work) string {
 	if len(s.Dash) == 0 {
 		return "Continuous"
 	}

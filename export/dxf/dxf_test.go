@@ -11,10 +11,10 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
@@ -22,7 +22,7 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 // scales are what every file is tried at.
 var scales = []float64{1, 0.2}
 
-func TestReadBack(t *testing.T) { probe.ReadBack(t, write, Read, 0.0001) }
+func TestReadBack(t *testing.T) { readertest.ReadBack(t, write, Read, 0.0001) }
 
 // ezdxf audits the file and measures every named line.
 func TestAuditAndLengthsByEzdxf(t *testing.T) {
@@ -47,9 +47,9 @@ for e in d.modelspace():
     out["lines"][name] = [n, e.dxf.layer, bool(e.closed), e.dxftype()]
 print(json.dumps(out))`
 	for _, scale := range scales {
-		d := probe.Drawing(t, scale, probe.Hostile()[:len(probe.Hostile())-1]...)
+		d := readertest.Drawing(t, scale, readertest.Hostile()[:len(readertest.Hostile())-1]...)
 		o := export.Options{Scale: scale}
-		file := probe.File(t, "a.dxf", probe.Bytes(t, write, d, o))
+		file := readertest.File(t, "a.dxf", readertest.Bytes(t, write, d, o))
 		var got struct {
 			Errors, Fixes           []string
 			Version                 string
@@ -59,7 +59,7 @@ print(json.dumps(out))`
 			Types                   map[string][]float64
 			Lines                   map[string][]any
 		}
-		if err := json.Unmarshal([]byte(probe.Script(t, "ezdxf", script, file)), &got); err != nil {
+		if err := json.Unmarshal([]byte(readertest.Script(t, "ezdxf", script, file)), &got); err != nil {
 			t.Fatal(err)
 		}
 		if len(got.Errors)+len(got.Fixes) > 0 {
@@ -88,8 +88,8 @@ print(json.dumps(out))`
 			row := got.Lines[l.Name]
 			if row == nil {
 				t.Errorf("line %q not found", l.Name)
-			} else if math.Abs(row[0].(float64)-probe.Length(l)) > 0.01 || row[1] != l.Work.String() || row[2] != l.Closed {
-				t.Errorf("line %q read as %v, want %g mm, %s, closed %v", l.Name, row, probe.Length(l), l.Work, l.Closed)
+			} else if math.Abs(row[0].(float64)-readertest.Length(l)) > 0.01 || row[1] != l.Work.String() || row[2] != l.Closed {
+				t.Errorf("line %q read as %v, want %g mm, %s, closed %v", l.Name, row, readertest.Length(l), l.Work, l.Closed)
 			}
 		}
 		for _, bar := range export.Bars() {
@@ -103,7 +103,7 @@ print(json.dumps(out))`
 
 func checkLayers(t *testing.T, layers map[string][]any, types map[string][]float64) {
 	t.Helper()
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		s := style.Default().Of(w)
 		rgb := float64(int(s.Colour.R)<<16 | int(s.Colour.G)<<8 | int(s.Colour.B))
 		row := layers[w.String()]
@@ -125,19 +125,19 @@ func checkLayers(t *testing.T, layers map[string][]any, types map[string][]float
 
 // GDAL, a second reader, adds up the lines of each layer.
 func TestLengthsByGDAL(t *testing.T) {
-	d := probe.Drawing(t, 1)
-	file := probe.File(t, "a.dxf", probe.Bytes(t, write, d, export.Options{}))
-	out := probe.Run(t, "ogrinfo", "-dialect", "SQLite",
+	d := readertest.Drawing(t, 1)
+	file := readertest.File(t, "a.dxf", readertest.Bytes(t, write, d, export.Options{}))
+	out := readertest.Run(t, "ogrinfo", "-dialect", "SQLite",
 		"-sql", "select Layer, sum(st_length(geometry)) as total from entities group by Layer", file)
 	plain, err := d.Plain(export.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		want := 0.0
 		for _, l := range plain.Lines {
 			if l.Work == w {
-				want += probe.Length(l)
+				want += readertest.Length(l)
 			}
 		}
 		_, rest, ok := strings.Cut(out, "Layer (String) = "+w.String()+"\n")
@@ -154,14 +154,14 @@ func TestLengthsByGDAL(t *testing.T) {
 func TestLibreCADOpensIt(t *testing.T) {
 	folder := t.TempDir()
 	file := filepath.Join(folder, "a.dxf")
-	data := probe.Bytes(t, write, probe.Drawing(t, 1, probe.Hostile()...), export.Options{})
+	data := readertest.Bytes(t, write, readertest.Drawing(t, 1, readertest.Hostile()...), export.Options{})
 	if err := os.WriteFile(file, data, 0o644); err != nil {
 		t.Fatal(err)
 	}
 	t.Chdir(folder)
 	t.Setenv("QT_QPA_PLATFORM", "offscreen")
 	t.Setenv("HOME", folder)
-	probe.Run(t, "librecad", "dxf2pdf", "-a", file)
+	readertest.Run(t, "librecad", "dxf2pdf", "-a", file)
 	pdf, err := os.ReadFile(filepath.Join(folder, "a.pdf"))
 	if err != nil || len(pdf) < 5000 {
 		t.Errorf("LibreCAD drew %d bytes: %v", len(pdf), err)
@@ -172,9 +172,9 @@ func TestLibreCADOpensIt(t *testing.T) {
 // lines, read back as chords, lie within the tolerance.
 func TestArcs(t *testing.T) {
 	const tolerance = 0.02
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	arcs := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return WriteArcs(b, d, o, tolerance) }
-	data := probe.Bytes(t, arcs, d, export.Options{})
+	data := readertest.Bytes(t, arcs, d, export.Options{})
 	const script = `
 import sys, ezdxf
 d = ezdxf.readfile(sys.argv[1])
@@ -183,7 +183,7 @@ n = [len(e) for e in d.modelspace() if e.dxf.layer == "cut-outline"]
 b = sum(1 for e in d.modelspace() for p in e.get_points("b") if p[0] != 0)
 print(len(a.errors), len(a.fixes), max(n), b)`
 	var errors, fixes, vertices, bulges int
-	if n, _ := fmt.Sscan(probe.Script(t, "ezdxf", script, probe.File(t, "a.dxf", data)), &errors, &fixes, &vertices, &bulges); n != 4 {
+	if n, _ := fmt.Sscan(readertest.Script(t, "ezdxf", script, readertest.File(t, "a.dxf", data)), &errors, &fixes, &vertices, &bulges); n != 4 {
 		t.Fatal("ezdxf says nothing")
 	}
 	if errors+fixes > 0 || vertices > 30 || bulges < 20 {
@@ -204,8 +204,8 @@ print(len(a.errors), len(a.fixes), max(n), b)`
 				t.Fatalf("line %q: point %v is %g mm from the arcs", l.Name, p, dist)
 			}
 		}
-		if math.Abs(probe.Length(l)-probe.Length(read.Lines[i])) > 0.1 {
-			t.Errorf("line %q: %g mm, want %g", l.Name, probe.Length(read.Lines[i]), probe.Length(l))
+		if math.Abs(readertest.Length(l)-readertest.Length(read.Lines[i])) > 0.1 {
+			t.Errorf("line %q: %g mm, want %g", l.Name, readertest.Length(read.Lines[i]), readertest.Length(l))
 		}
 	}
 	if err := WriteArcs(&bytes.Buffer{}, d, export.Options{}, math.NaN()); err == nil {
@@ -214,7 +214,7 @@ print(len(a.errors), len(a.fixes), max(n), b)`
 }
 
 func TestEscapes(t *testing.T) {
-	for _, text := range append(probe.Hostile(), `\U+0041`, `\`, "^", "plain", "é", "\\U+", "\\U+00") {
+	for _, text := range append(readertest.Hostile(), `\U+0041`, `\`, "^", "plain", "é", "\\U+", "\\U+00") {
 		e := escaped(text)
 		for _, c := range e {
 			if c < ' ' || c > '~' {
@@ -266,7 +266,7 @@ func TestReadForeign(t *testing.T) {
 		}
 		sum := 0.0
 		for _, l := range d.Lines {
-			sum += probe.Length(l)
+			sum += readertest.Length(l)
 		}
 		if math.Abs(sum-r.length) > 0.03 { // chords within 0.005 mm at these radii
 			t.Errorf("%s: lines of %g mm, want %g", r.what, sum, r.length)
@@ -309,7 +309,7 @@ func TestReadRefuses(t *testing.T) {
 
 func FuzzRead(f *testing.F) {
 	var b bytes.Buffer
-	if err := Write(&b, probe.Square(), export.Options{}); err != nil {
+	if err := Write(&b, readertest.Square(), export.Options{}); err != nil {
 		f.Fatal(err)
 	}
 	f.Add(b.Bytes())
@@ -320,11 +320,11 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		probe.CheckRead(t, d)
+		readertest.CheckRead(t, d)
 	})
 }
 
 // The golden file is small enough to read beside the drawing.
 func TestGolden(t *testing.T) {
-	probe.Golden(t, "square.dxf", probe.Bytes(t, write, probe.Square(), export.Options{}))
+	readertest.Golden(t, "square.dxf", readertest.Bytes(t, write, readertest.Square(), export.Options{}))
 }

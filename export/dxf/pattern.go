@@ -11,8 +11,8 @@ import (
 	"golang.org/x/text/unicode/norm"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Layers of ASTM D6673-10, formerly ANSI/AAMA-292, by number (public summary of
@@ -83,9 +83,9 @@ func WritePattern(out io.Writer, d export.Drawing, o export.Options) error {
 type patternPiece struct {
 	name     string
 	copies   int
-	boundary outline.Line
-	lines    []outline.Line // all others
-	labels   []outline.Label
+	boundary piece.Line
+	lines    []piece.Line // all others
+	labels   []piece.Label
 }
 
 // block returns the name of the piece's block.
@@ -100,7 +100,7 @@ func piecesOf(d export.Drawing) []patternPiece {
 	for _, l := range d.Lines {
 		stem, rest, ok := strings.Cut(l.Name, "/")
 		dash := strings.LastIndexByte(stem, '-')
-		if !ok || dash <= 0 || l.Work == outline.Register || l.Work == outline.Lettering {
+		if !ok || dash <= 0 || l.Work == piece.Register || l.Work == piece.Lettering {
 			continue
 		}
 		name, copyNumber := stem[:dash], stem[dash+1:]
@@ -113,7 +113,7 @@ func piecesOf(d export.Drawing) []patternPiece {
 			index[name], first[name] = k, copyNumber
 			out = append(out, patternPiece{name: name})
 		}
-		isBoundary := l.Work == outline.CutOut && rest == "cut line"
+		isBoundary := l.Work == piece.CutOut && rest == "cut line"
 		if isBoundary {
 			out[k].copies++
 		}
@@ -130,15 +130,15 @@ func piecesOf(d export.Drawing) []patternPiece {
 }
 
 // patternLayer returns the layer of a line that is not the boundary.
-func patternLayer(l outline.Line) int {
+func patternLayer(l piece.Line) int {
 	switch {
-	case l.Work == outline.CutInside || l.Work == outline.CutOut:
+	case l.Work == piece.CutInside || l.Work == piece.CutOut:
 		return layerCutout
-	case l.Work == outline.Stitch:
+	case l.Work == piece.Stitch:
 		return layerSew
-	case l.Work == outline.Mark && strings.Contains(l.Name, "notch"):
+	case l.Work == piece.Mark && strings.Contains(l.Name, "notch"):
 		return layerNotch
-	case l.Work == outline.Mark && strings.Contains(l.Name, "grain"):
+	case l.Work == piece.Mark && strings.Contains(l.Name, "grain"):
 		return layerGrain
 	}
 	return layerInternal
@@ -176,7 +176,7 @@ func (w *writer) pieceBlock(p patternPiece) {
 
 // boundaryPoints writes a point at each vertex of the boundary, sorted into corners
 // and curves.
-func (w *writer) boundaryPoints(l outline.Line) {
+func (w *writer) boundaryPoints(l piece.Line) {
 	n := len(l.Points)
 	for i, p := range l.Points {
 		before, after := p.Minus(l.Points[(i+n-1)%n]), l.Points[(i+1)%n].Minus(p)
@@ -191,7 +191,7 @@ func (w *writer) boundaryPoints(l outline.Line) {
 }
 
 // oldPolyline writes a line as Release 12 has polylines.
-func (w *writer) oldPolyline(layer int, l outline.Line) {
+func (w *writer) oldPolyline(layer int, l piece.Line) {
 	closed := 0
 	if l.Closed {
 		closed = 1

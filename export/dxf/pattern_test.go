@@ -8,8 +8,8 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
-	"slingloft/outline"
+	"slingloft/export/readertest"
+	"slingloft/outline/piece"
 )
 
 func writePattern(b *bytes.Buffer, d export.Drawing, o export.Options) error {
@@ -36,8 +36,8 @@ for name in out["inserts"]:
             out["text"].append(e.dxf.text)
         out["layers"][e.dxf.layer] = [n, k + 1]
 print(json.dumps(out))`
-	d := probe.Drawing(t, 1)
-	data := probe.Bytes(t, writePattern, d, export.Options{})
+	d := readertest.Drawing(t, 1)
+	data := readertest.Bytes(t, writePattern, d, export.Options{})
 	for i, c := range data {
 		if c > '~' || (c < ' ' && c != '\n') {
 			t.Fatalf("byte %d is %#x, not plain ASCII", i, c)
@@ -47,13 +47,13 @@ print(json.dumps(out))`
 		Errors, Inserts, Text []string
 		Layers                map[string][2]float64
 	}
-	if err := json.Unmarshal([]byte(probe.Script(t, "ezdxf", script, probe.File(t, "a.dxf", data))), &got); err != nil {
+	if err := json.Unmarshal([]byte(readertest.Script(t, "ezdxf", script, readertest.File(t, "a.dxf", data))), &got); err != nil {
 		t.Fatal(err)
 	}
 	if len(got.Errors) > 0 || len(got.Inserts) != 1 || got.Inserts[0] != "SLING" {
 		t.Fatalf("errors %v, blocks %v", got.Errors, got.Inserts)
 	}
-	sling := probe.Sling()
+	sling := readertest.Sling()
 	want := map[string][2]float64{
 		"1":  {sling.Cut.Perimeter(), 3}, // with two texts
 		"2":  {0, 4},                     // the corners
@@ -80,16 +80,16 @@ print(json.dumps(out))`
 }
 
 func TestPatternReadsBack(t *testing.T) {
-	d := probe.Drawing(t, 1, probe.Hostile()...)
-	read, err := Read(bytes.NewReader(probe.Bytes(t, writePattern, d, export.Options{})))
+	d := readertest.Drawing(t, 1, readertest.Hostile()...)
+	read, err := Read(bytes.NewReader(readertest.Bytes(t, writePattern, d, export.Options{})))
 	if err != nil {
 		t.Fatal(err)
 	}
-	sling := probe.Sling()
-	for w, want := range map[outline.Work]float64{
-		outline.CutOut: sling.Cut.Perimeter(), outline.CutInside: sling.Holes[0].Perimeter(), outline.Stitch: 320, outline.Score: 320, outline.Mark: 12,
+	sling := readertest.Sling()
+	for w, want := range map[piece.Work]float64{
+		piece.CutOut: sling.Cut.Perimeter(), piece.CutInside: sling.Holes[0].Perimeter(), piece.Stitch: 320, piece.Score: 320, piece.Mark: 12,
 	} {
-		if got := probe.Total(read.Lines, w); math.Abs(got-want) > 0.01 {
+		if got := readertest.Total(read.Lines, w); math.Abs(got-want) > 0.01 {
 			t.Errorf("%s read as %g mm, want %g", w, got, want)
 		}
 	}

@@ -6,8 +6,8 @@ import (
 	"io"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // ErrNoUnit is in the chain of errors where a file does not say in which unit its
@@ -219,7 +219,7 @@ func (f *file) place(d *export.Drawing, entities []entity, outer placement, dept
 			}
 			continue
 		}
-		l := outline.Line{Name: e.name, Work: workOf(e.layer), Closed: e.closed}
+		l := piece.Line{Name: e.name, Work: workOf(e.layer), Closed: e.closed}
 		f.budget -= len(e.points)
 		for _, p := range e.points {
 			q := through(p)
@@ -235,21 +235,21 @@ func (f *file) place(d *export.Drawing, entities []entity, outer placement, dept
 
 // workOf returns the kind of work that a layer's name or its number in pattern
 // exchange is, CutOut if none.
-func workOf(layer string) outline.Work {
+func workOf(layer string) piece.Work {
 	switch layer {
 	case "4", "7":
-		return outline.Mark
+		return piece.Mark
 	case "8":
-		return outline.Score
+		return piece.Score
 	case "11":
-		return outline.CutInside
+		return piece.CutInside
 	case "14":
-		return outline.Stitch
+		return piece.Stitch
 	}
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		if w.String() == layer {
 			return w
 		}
 	}
-	return outline.CutOut
+	return piece.CutOut
 }

@@ -3,8 +3,8 @@ package dxf
 import (
 	"slingloft/export"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // table opens a table that will hold n records.
@@ -73,12 +73,12 @@ func (w *writer) viewport(d export.Drawing) {
 // work with dashes.
 func (w *writer) lineTypes(s style.Scheme) {
 	const fixed = 3
-	w.table("LTYPE", handleTypes, fixed+len(outline.Works()))
+	w.table("LTYPE", handleTypes, fixed+len(piece.Works()))
 	for _, name := range []string{"ByBlock", "ByLayer", "Continuous"} {
 		w.record("LTYPE", handleTypes, "AcDbLinetypeTableRecord", name)
 		w.all("70", "0", "3", "", "72", "65", "73", "0", "40", "0.0")
 	}
-	for _, work := range outline.Works() {
+	for _, work := range piece.Works() {
 		stroke := s.Of(work)
 		if len(stroke.Dash) == 0 {
 			continue
@@ -104,7 +104,7 @@ func (w *writer) lineTypes(s style.Scheme) {
 
 // layers writes the layer 0, which every file has, and one for each kind of work.
 func (w *writer) layers(s style.Scheme) {
-	works := outline.Works()
+	works := piece.Works()
 	w.table("LAYER", handleLayers, 1+len(works))
 	w.record("LAYER", handleLayers, "AcDbLayerTableRecord", "0")
 	w.all("70", "0", "62", "7", "6", "Continuous", "370", "25")

@@ -10,16 +10,16 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/gcode"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/tile"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Every format writes hostile labels and reads back what it says it keeps.
 func TestEveryFormatReadsBack(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
-		d := probe.Drawing(t, scale, probe.Hostile()...)
+		d := readertest.Drawing(t, scale, readertest.Hostile()...)
 		o := export.Options{Scale: scale}
 		plain, err := d.Plain(o)
 		if err != nil {
@@ -27,7 +27,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 		}
 		for _, f := range All() {
 			write := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return f.Write(b, d, o) }
-			read, err := f.Read(bytes.NewReader(probe.Bytes(t, write, d, o)))
+			read, err := f.Read(bytes.NewReader(readertest.Bytes(t, write, d, o)))
 			if err != nil {
 				t.Errorf("%s: %v", f.Name, err)
 				continue
@@ -38,7 +38,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 			if f.Keeps == Size {
 				continue
 			}
-			for _, w := range outline.Works() {
+			for _, w := range piece.Works() {
 				got, want := lengthOf(read, w), lengthOf(plain, w)
 				// Every segment may be off by the tolerance at both ends; by plotter
 				// units letters half a millimetre high gain a hundredth.
@@ -47,7 +47,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 				}
 			}
 			if f.Keeps == Names {
-				probe.Same(t, read, plain, f.Tolerance)
+				readertest.Same(t, read, plain, f.Tolerance)
 			}
 		}
 	}
@@ -57,7 +57,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 // differ from those of another scale.
 func TestOwnSettingsReadBack(t *testing.T) {
 	knife := gcode.Defaults(gcode.Knife)
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	for _, f := range []Format{Machine(knife), Tiled(tile.Papers()[0]), Pattern(), Arcs(0.05)} {
 		read := func(o export.Options) export.Drawing {
 			var b bytes.Buffer
@@ -71,17 +71,17 @@ func TestOwnSettingsReadBack(t *testing.T) {
 			return got
 		}
 		first, again, other := read(export.Options{}), read(export.Options{}), read(export.Options{Scale: 0.99})
-		cuts := lengthOf(first, outline.CutOut)
-		if len(first.Lines) < 5 || cuts < 1260 || lengthOf(again, outline.CutOut) != cuts {
-			t.Errorf("%s: %d lines, %g mm of outlines, then %g", f.Name, len(first.Lines), cuts, lengthOf(again, outline.CutOut))
+		cuts := lengthOf(first, piece.CutOut)
+		if len(first.Lines) < 5 || cuts < 1260 || lengthOf(again, piece.CutOut) != cuts {
+			t.Errorf("%s: %d lines, %g mm of outlines, then %g", f.Name, len(first.Lines), cuts, lengthOf(again, piece.CutOut))
 		}
-		if got := lengthOf(other, outline.CutOut); math.Abs(got-cuts) < 1 {
+		if got := lengthOf(other, piece.CutOut); math.Abs(got-cuts) < 1 {
 			t.Errorf("%s: %g mm of outlines at 1:1, %g at 0.99", f.Name, cuts, got)
 		}
 	}
 }
 
-func lengthOf(d export.Drawing, w outline.Work) float64 {
+func lengthOf(d export.Drawing, w piece.Work) float64 {
 	sum := 0.0
 	for _, l := range d.Lines {
 		if l.Work == w && l.Closed {
@@ -103,8 +103,8 @@ func points(d export.Drawing) int {
 
 // Whatever cannot be drawn is refused by every format before it writes anything.
 func TestEveryFormatRefuses(t *testing.T) {
-	line := func(pts ...geom.Point) outline.Line {
-		return outline.Line{Name: "x", Work: outline.Mark, Points: pts}
+	line := func(pts ...geom.Point) piece.Line {
+		return piece.Line{Name: "x", Work: piece.Mark, Points: pts}
 	}
 	nan := math.NaN()
 	rows := []struct {
@@ -132,7 +132,7 @@ func TestEveryFormatRefuses(t *testing.T) {
 	}
 	for _, f := range All() {
 		for _, r := range rows {
-			d, o := probe.Square(), export.Options{}
+			d, o := readertest.Square(), export.Options{}
 			r.edit(&d, &o)
 			var b bytes.Buffer
 			if err := f.Write(&b, d, o); err == nil || b.Len() > 0 {
@@ -150,7 +150,7 @@ func TestEveryFormatReportsAFullDisk(t *testing.T) {
 	}
 	defer f.Close()
 	for _, format := range All() {
-		if err := format.Write(f, probe.Square(), export.Options{}); err == nil {
+		if err := format.Write(f, readertest.Square(), export.Options{}); err == nil {
 			t.Errorf("%s: no error from a full disk", format.Name)
 		}
 	}
@@ -159,7 +159,7 @@ func TestEveryFormatReportsAFullDisk(t *testing.T) {
 // Lines thinned to 0.05 mm make smaller files that read back as what was to be
 // written.
 func TestThinned(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	for _, f := range All() {
 		var full, thin bytes.Buffer
 		o := export.Options{Thin: 0.05}
@@ -183,7 +183,7 @@ func TestThinned(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		probe.Same(t, read, plain, f.Tolerance)
+		readertest.Same(t, read, plain, f.Tolerance)
 	}
 }
 

@@ -6,14 +6,14 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
-	"slingloft/outline"
+	"slingloft/export/readertest"
+	"slingloft/outline/piece"
 )
 
 // Whatever stands in a label, a line's name or a title, no format lets it break out
 // of its field: what is read back has the sheet's size and every line where it was.
 func FuzzLabels(f *testing.F) {
-	for _, text := range probe.Hostile() {
+	for _, text := range readertest.Hostile() {
 		f.Add(text, "x", 5.0)
 		f.Add("x", text, 0.5)
 	}
@@ -22,9 +22,9 @@ func FuzzLabels(f *testing.F) {
 		if len(text)+len(name) > 2000 {
 			t.Skip("longer than any name in a design")
 		}
-		d := probe.Square()
+		d := readertest.Square()
 		d.Title = text
-		d.Labels = append(d.Labels, outline.Label{Text: text, At: d.Labels[0].At, Height: height})
+		d.Labels = append(d.Labels, piece.Label{Text: text, At: d.Labels[0].At, Height: height})
 		d.Lines[0].Name = name
 		plain, err := d.Plain(export.Options{})
 		if err != nil {
@@ -45,7 +45,7 @@ func FuzzLabels(f *testing.F) {
 			if math.Abs(read.Width-plain.Width) > format.Tolerance || math.Abs(read.Height-plain.Height) > format.Tolerance {
 				t.Errorf("%s: sheet read as %g × %g", format.Name, read.Width, read.Height)
 			}
-			for _, w := range outline.Works() {
+			for _, w := range piece.Works() {
 				got, want := lengthOf(read, w), lengthOf(plain, w)
 				if math.Abs(got-want) > 2*format.Tolerance*float64(points(plain))+0.02*want {
 					t.Errorf("%s: %s read as %g mm, want %g", format.Name, w, got, want)

@@ -8,9 +8,9 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
-	"slingloft/outline"
+	"slingloft/export/readertest"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
@@ -19,7 +19,7 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 func programFor(t testing.TB, d export.Drawing, s Settings) string {
 	t.Helper()
 	w := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return WriteFor(b, d, o, s) }
-	return string(probe.Bytes(t, w, d, export.Options{}))
+	return string(readertest.Bytes(t, w, d, export.Options{}))
 }
 
 // settings for each tool with all that it can do.
@@ -40,21 +40,21 @@ func settings(tool Tool) Settings {
 // Without kerf and lead-in the beam follows the lines as they are.
 func TestReadBack(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
-		d := probe.Drawing(t, scale, probe.Hostile()...)
+		d := readertest.Drawing(t, scale, readertest.Hostile()...)
 		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		read, plain := probe.Read(t, write, Read, d, o)
+		read, plain := readertest.Read(t, write, Read, d, o)
 		if len(read.Lines) != len(plain.Lines) || math.Abs(read.Width-plain.Width) > 1e-4 {
 			t.Fatalf("%d lines on %g mm, want %d on %g", len(read.Lines), read.Width, len(plain.Lines), plain.Width)
 		}
 		for _, l := range plain.Lines {
-			if l.Work == outline.Lettering {
+			if l.Work == piece.Lettering {
 				continue
 			}
-			got := probe.Find(t, read, l.Name)
-			if got.Work != l.Work || got.Closed != l.Closed || math.Abs(probe.Length(got)-probe.Length(l)) > 0.005 ||
+			got := readertest.Find(t, read, l.Name)
+			if got.Work != l.Work || got.Closed != l.Closed || math.Abs(readertest.Length(got)-readertest.Length(l)) > 0.005 ||
 				got.Points.Bounds().Min.Dist(l.Points.Bounds().Min) > 2e-4 {
 				t.Errorf("%q read as %s, closed %v, %g mm; want %s, %v, %g", l.Name,
-					got.Work, got.Closed, probe.Length(got), l.Work, l.Closed, probe.Length(l))
+					got.Work, got.Closed, readertest.Length(got), l.Work, l.Closed, readertest.Length(l))
 			}
 		}
 	}
@@ -63,7 +63,7 @@ func TestReadBack(t *testing.T) {
 // The kinds of work come in their order, so nothing is cut loose before all else.
 func TestOrderOfWork(t *testing.T) {
 	for tool := Laser; tool <= Knife; tool++ {
-		read, err := Read(strings.NewReader(programFor(t, probe.Drawing(t, 1), settings(tool))))
+		read, err := Read(strings.NewReader(programFor(t, readertest.Drawing(t, 1), settings(tool))))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -72,7 +72,7 @@ func TestOrderOfWork(t *testing.T) {
 				t.Fatalf("%s: %s after %s", tool, read.Lines[i].Work, read.Lines[i-1].Work)
 			}
 		}
-		if n := len(read.Lines); n == 0 || read.Lines[n-1].Work != outline.CutOut {
+		if n := len(read.Lines); n == 0 || read.Lines[n-1].Work != piece.CutOut {
 			t.Errorf("%s: the outlines do not come last", tool)
 		}
 	}
@@ -84,28 +84,28 @@ func TestKerfToTheSideOfTheWaste(t *testing.T) {
 	s.Lead, s.Tabs = 0, 0
 	for _, kerf := range []float64{0.1, 0.5, 3, 6} {
 		s.Kerf = kerf
-		d := probe.Drawing(t, 1)
+		d := readertest.Drawing(t, 1)
 		read, err := Read(strings.NewReader(programFor(t, d, s)))
 		if err != nil {
 			t.Fatal(err)
 		}
 		for _, l := range d.Lines {
-			if l.Work != outline.CutOut && l.Work != outline.CutInside {
+			if l.Work != piece.CutOut && l.Work != piece.CutInside {
 				continue
 			}
 			part := geom.NewArc(geom.Ring(l.Points).Closed())
-			cut := probe.Find(t, read, l.Name)
+			cut := readertest.Find(t, read, l.Name)
 			path := geom.NewArc(geom.Ring(cut.Points).Closed())
 			inside := geom.Ring(l.Points).Contains
 			for _, p := range cut.Points {
-				if _, dist := part.Nearest(p); math.Abs(dist-kerf/2) > 0.01 || inside(p) != (l.Work == outline.CutInside) {
+				if _, dist := part.Nearest(p); math.Abs(dist-kerf/2) > 0.01 || inside(p) != (l.Work == piece.CutInside) {
 					t.Fatalf("kerf %g, %q: cut at %v is %g mm from the line, inside %v", kerf, l.Name, p, dist, inside(p))
 				}
 			}
 			for _, p := range l.Points { // and no part of the line is cut off or left standing
 				_, dist := path.Nearest(p)
 				most := kerf/2 + 0.01
-				if l.Work == outline.CutInside {
+				if l.Work == piece.CutInside {
 					most = kerf // a corner of the hole cannot be reached into
 				}
 				if dist < kerf/2-0.01 || dist > most {
@@ -115,7 +115,7 @@ func TestKerfToTheSideOfTheWaste(t *testing.T) {
 		}
 	}
 	s.Kerf = 17 // wider than the hole of 16 mm
-	if err := WriteFor(&bytes.Buffer{}, probe.Drawing(t, 1), export.Options{}, s); err == nil || !strings.Contains(err.Error(), "hole 1") {
+	if err := WriteFor(&bytes.Buffer{}, readertest.Drawing(t, 1), export.Options{}, s); err == nil || !strings.Contains(err.Error(), "hole 1") {
 		t.Errorf("a hole was cut with a tool wider than it: %v", err)
 	}
 }
@@ -124,22 +124,22 @@ func TestKerfToTheSideOfTheWaste(t *testing.T) {
 func TestHoleOfTheToolsSize(t *testing.T) {
 	s := settings(Router)
 	s.Kerf = 16
-	program := programFor(t, probe.Drawing(t, 1), s)
+	program := programFor(t, readertest.Drawing(t, 1), s)
 	_, after, ok := strings.Cut(program, "( path sling-1/hole 1 )\n")
-	middle := probe.Find(t, probe.Drawing(t, 1), "sling-1/hole 1").Points.Bounds().Center()
+	middle := readertest.Find(t, readertest.Drawing(t, 1), "sling-1/hole 1").Points.Bounds().Center()
 	want := "G0 " + xy(middle) + "\nG1 Z-1.5000 F300.0000\nG0 Z5.0000\n"
 	if !ok || !strings.HasPrefix(after, want) {
 		t.Errorf("hole of the tool's size:\n%.200s\nwant\n%s", after, want)
 	}
 	s.Tool, s.Tabs = Laser, 0
-	if err := WriteFor(&bytes.Buffer{}, probe.Drawing(t, 1), export.Options{}, s); err == nil {
+	if err := WriteFor(&bytes.Buffer{}, readertest.Drawing(t, 1), export.Options{}, s); err == nil {
 		t.Error("a laser beam of 16 mm cut a hole of 16 mm")
 	}
 }
 
 // Every closed cut begins in the waste and touches no part on its way in.
 func TestLeadIns(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	for tool := Laser; tool <= Router; tool++ {
 		s := settings(tool)
 		s.Tabs = 0
@@ -149,7 +149,7 @@ func TestLeadIns(t *testing.T) {
 		}
 		seen := 0
 		for _, c := range cuts {
-			if c.work != outline.CutOut && c.work != outline.CutInside {
+			if c.work != piece.CutOut && c.work != piece.CutInside {
 				continue
 			}
 			seen++
@@ -161,17 +161,17 @@ func TestLeadIns(t *testing.T) {
 				p := c.start.Towards(c.moves[0].to, float64(k)/20)
 				for _, l := range d.Lines {
 					ring := geom.Ring(l.Points)
-					if !l.Closed || (l.Work != outline.CutOut && l.Work != outline.CutInside) {
+					if !l.Closed || (l.Work != piece.CutOut && l.Work != piece.CutInside) {
 						continue
 					}
 					_, dist := geom.NewArc(ring.Closed()).Nearest(p)
 					if dist < s.Kerf/2-0.01 {
 						t.Fatalf("%s: lead-in to %q passes %q at %g mm", tool, c.name, l.Name, dist)
 					}
-					if l.Work == outline.CutOut && c.work == outline.CutOut && ring.Contains(p) {
+					if l.Work == piece.CutOut && c.work == piece.CutOut && ring.Contains(p) {
 						t.Fatalf("%s: lead-in to %q runs in the part %q", tool, c.name, l.Name)
 					}
-					if l.Name == c.name && c.work == outline.CutInside && !ring.Contains(p) {
+					if l.Name == c.name && c.work == piece.CutInside && !ring.Contains(p) {
 						t.Fatalf("%s: lead-in to %q runs in the part around it", tool, c.name)
 					}
 				}
@@ -185,7 +185,7 @@ func TestLeadIns(t *testing.T) {
 
 // What is left of the outlines are tabs, as many and as wide as asked for.
 func TestTabs(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	s := settings(Laser)
 	s.Lead = 0
 	cuts, err := s.plan(d)
@@ -204,7 +204,7 @@ func TestTabs(t *testing.T) {
 			before, at = m.lifted, m.to
 		}
 		want := 0
-		if c.work == outline.CutOut {
+		if c.work == piece.CutOut {
 			want = s.Tabs
 		}
 		if gaps != want || math.Abs(left-float64(want)*(s.TabWidth+s.Kerf)) > 1e-6 {
@@ -217,7 +217,7 @@ func TestTabs(t *testing.T) {
 // is left above them, and to no other.
 func TestRouterDepths(t *testing.T) {
 	s := settings(Router)
-	program := programFor(t, probe.Drawing(t, 1), s)
+	program := programFor(t, readertest.Drawing(t, 1), s)
 	depths := map[string]bool{}
 	for _, line := range strings.Split(program, "\n") {
 		var z float64
@@ -237,16 +237,16 @@ func TestRouterDepths(t *testing.T) {
 func TestKnifeTipFollowsTheLines(t *testing.T) {
 	s := settings(Knife)
 	s.Lead = 0
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	cuts, err := s.plan(d)
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, c := range cuts {
-		if c.work == outline.Lettering || len(c.moves) == 0 {
+		if c.work == piece.Lettering || len(c.moves) == 0 {
 			continue
 		}
-		l := probe.Find(t, d, c.name)
+		l := readertest.Find(t, d, c.name)
 		pts := l.Points
 		if l.Closed {
 			pts = geom.Ring(pts).Closed()
@@ -294,7 +294,7 @@ func densely(c cut) geom.Polyline {
 // A machine that counts otherwise makes the same cuts, arcs included, of other
 // numbers.
 func TestAxes(t *testing.T) {
-	d := probe.Square()
+	d := readertest.Square()
 	s := settings(Knife)
 	straight, err := Read(strings.NewReader(programFor(t, d, s)))
 	if err != nil {
@@ -320,11 +320,11 @@ func TestAxes(t *testing.T) {
 
 // Nothing but words and clean comments, on lines that the interpreter takes.
 func TestNothingBreaksOut(t *testing.T) {
-	d := probe.Drawing(t, 1, probe.Hostile()...)
-	for i, text := range probe.Hostile() {
+	d := readertest.Drawing(t, 1, readertest.Hostile()...)
+	for i, text := range readertest.Hostile() {
 		d.Lines[i].Name = text
 	}
-	d.Title = probe.Hostile()[4]
+	d.Title = readertest.Hostile()[4]
 	for _, line := range strings.Split(strings.TrimSpace(programFor(t, d, settings(Laser))), "\n") {
 		inner, isComment := strings.CutPrefix(line, "( ")
 		if isComment {
@@ -373,7 +373,7 @@ func TestSettingsRefused(t *testing.T) {
 		s := Defaults(Laser)
 		r.edit(&s)
 		var b bytes.Buffer
-		if err := WriteFor(&b, probe.Square(), export.Options{}, s); err == nil || b.Len() > 0 {
+		if err := WriteFor(&b, readertest.Square(), export.Options{}, s); err == nil || b.Len() > 0 {
 			t.Errorf("%s: %d bytes, error %v", r.what, b.Len(), err)
 		}
 	}
@@ -394,20 +394,20 @@ func TestReadRefuses(t *testing.T) {
 }
 
 func FuzzRead(f *testing.F) {
-	f.Add(programFor(f, probe.Square(), settings(Laser)))
-	f.Add(programFor(f, probe.Square(), settings(Knife)))
+	f.Add(programFor(f, readertest.Square(), settings(Laser)))
+	f.Add(programFor(f, readertest.Square(), settings(Knife)))
 	f.Fuzz(func(t *testing.T, text string) {
 		d, err := Read(strings.NewReader(text))
 		if err != nil {
 			return
 		}
-		probe.CheckRead(t, d)
+		readertest.CheckRead(t, d)
 	})
 }
 
 // The golden programs are short enough to follow on the drawing.
 func TestGolden(t *testing.T) {
 	for tool := Laser; tool <= Knife; tool++ {
-		probe.Golden(t, "square-"+tool.String()+".ngc", []byte(programFor(t, probe.Square(), settings(tool))))
+		readertest.Golden(t, "square-"+tool.String()+".ngc", []byte(programFor(t, readertest.Square(), settings(tool))))
 	}
 }

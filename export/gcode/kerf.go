@@ -6,20 +6,20 @@ import (
 
 	"github.com/tdewolff/canvas"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // cutPaths returns the paths to follow for a line: for a closed cut the ring half
 // a kerf to the side of the waste, which can fall into several where the line is
 // narrow; for all else the line itself. Rings come counter-clockwise.
-func (s Settings) cutPaths(l outline.Line) ([]geom.Ring, error) {
+func (s Settings) cutPaths(l piece.Line) ([]geom.Ring, error) {
 	ring := geom.Ring(l.Points).CounterClockwise()
-	if s.Kerf == 0 || (l.Work != outline.CutInside && l.Work != outline.CutOut) {
+	if s.Kerf == 0 || (l.Work != piece.CutInside && l.Work != piece.CutOut) {
 		return []geom.Ring{ring}, nil
 	}
 	aside := s.Kerf / 2
-	if l.Work == outline.CutInside {
+	if l.Work == piece.CutInside {
 		aside = -aside
 	}
 	out := offset(ring, aside)
@@ -31,11 +31,11 @@ func (s Settings) cutPaths(l outline.Line) ([]geom.Ring, error) {
 
 // drilled returns where a router can make a hole by going straight down: the middle
 // of a hole inside that is as wide and as high as the tool, to a tenth.
-func (s Settings) drilled(l outline.Line) (geom.Point, bool) {
+func (s Settings) drilled(l piece.Line) (geom.Point, bool) {
 	const most = 0.1
 	box := l.Points.Bounds()
 	fits := math.Abs(box.Width()-s.Kerf) <= most*s.Kerf && math.Abs(box.Height()-s.Kerf) <= most*s.Kerf
-	return box.Center(), fits && s.Tool == Router && l.Work == outline.CutInside
+	return box.Center(), fits && s.Tool == Router && l.Work == piece.CutInside
 }
 
 // minRing is the area in mm² below which a ring is a leftover of the arithmetic.

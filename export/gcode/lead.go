@@ -3,8 +3,8 @@ package gcode
 import (
 	"math"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // leads finds lead-ins that stay in the waste.
@@ -22,7 +22,7 @@ const clear = 0.2
 type ringCut struct {
 	path geom.Ring
 	box  geom.Box
-	work outline.Work
+	work piece.Work
 }
 
 // A lead-in comes in at 45° to the cut that follows, flat enough for a knife to
@@ -63,7 +63,7 @@ func (l leads) wayOut(k, i int) geom.Point {
 	if left < 0 {
 		left += 2 * math.Pi
 	}
-	if l.rings[k].work == outline.CutInside {
+	if l.rings[k].work == piece.CutInside {
 		return ahead.Turned(math.Min(widest, left*share))
 	}
 	return ahead.Turned(-math.Min(widest, (2*math.Pi-left)*share))
@@ -75,12 +75,12 @@ func (l leads) free(k int, corner, from geom.Point) bool {
 	if !l.sheet.Contains(from) {
 		return false
 	}
-	if l.rings[k].path.Contains(from) != (l.rings[k].work == outline.CutInside) {
+	if l.rings[k].path.Contains(from) != (l.rings[k].work == piece.CutInside) {
 		return false
 	}
 	near := geom.BoxOf(corner, from).Expanded(clear)
 	for i, r := range l.rings {
-		if i != k && r.work == outline.CutOut && l.rings[k].work == outline.CutOut && r.path.Contains(from) {
+		if i != k && r.work == piece.CutOut && l.rings[k].work == piece.CutOut && r.path.Contains(from) {
 			return false
 		}
 		if !near.Overlaps(r.box.Expanded(1e-9)) {

@@ -3,14 +3,14 @@ package gcode
 import (
 	"slingloft/export"
 	"slingloft/export/travel"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // cut is one path of a program.
 type cut struct {
 	name   string
-	work   outline.Work
+	work   piece.Work
 	start  geom.Point
 	moves  []move
 	noRoom bool // a lead-in was asked for but there is no room
@@ -25,7 +25,7 @@ type source struct {
 
 // plan returns the cuts of a plain drawing in the order of work.
 func (s Settings) plan(d export.Drawing) ([]cut, error) {
-	sources := make([][]source, len(outline.Works()))
+	sources := make([][]source, len(piece.Works()))
 	finder := leads{length: s.Lead, sheet: geom.Box{Max: geom.Pt(d.Width, d.Height)}}
 	for _, l := range d.Lines {
 		if s.job(l.Work).Skip {
@@ -45,7 +45,7 @@ func (s Settings) plan(d export.Drawing) ([]cut, error) {
 		}
 		for _, r := range rings {
 			src := source{l.Name, travel.Path{Points: geom.Polyline(r), Closed: true}, -1}
-			if l.Work == outline.CutInside || l.Work == outline.CutOut {
+			if l.Work == piece.CutInside || l.Work == piece.CutOut {
 				src.ring = len(finder.rings)
 				finder.rings = append(finder.rings, ringCut{r, r.Bounds(), l.Work})
 			}
@@ -54,7 +54,7 @@ func (s Settings) plan(d export.Drawing) ([]cut, error) {
 	}
 	var out []cut
 	at := geom.Point{}
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		paths := make([]travel.Path, len(sources[w]))
 		for i, src := range sources[w] {
 			paths[i] = src.path
@@ -71,7 +71,7 @@ func (s Settings) plan(d export.Drawing) ([]cut, error) {
 }
 
 // cut turns one ordered path into moves.
-func (s Settings) cut(src source, step travel.Step, w outline.Work, finder leads) cut {
+func (s Settings) cut(src source, step travel.Step, w piece.Work, finder leads) cut {
 	c := cut{name: src.name, work: w}
 	var lead *geom.Point
 	if src.ring >= 0 && s.Lead > 0 {
@@ -90,7 +90,7 @@ func (s Settings) cut(src source, step travel.Step, w outline.Work, finder leads
 		}
 		c.start, c.moves = s.trailed(pts)
 		return c
-	case w == outline.CutOut && src.path.Closed && s.Tabs > 0:
+	case w == piece.CutOut && src.path.Closed && s.Tabs > 0:
 		c.start, c.moves = pts[0], s.tabbed(pts)
 	default:
 		c.start, c.moves = pts[0], lines(pts)

@@ -11,8 +11,8 @@ import (
 	"strings"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // What is read at most.
@@ -28,7 +28,7 @@ const (
 // returns to its start is closed; arcs become chords. A program with words that we
 // do not write is an error.
 func Read(r io.Reader) (export.Drawing, error) {
-	m := machine{work: outline.CutOut, scale: 1}
+	m := machine{work: piece.CutOut, scale: 1}
 	lines := bufio.NewScanner(r)
 	lines.Buffer(make([]byte, 0, 1<<12), maxLineSize)
 	n := 0
@@ -57,7 +57,7 @@ type machine struct {
 	points  int
 
 	tool Tool
-	work outline.Work
+	work piece.Work
 	name string
 	pass string
 
@@ -248,7 +248,7 @@ func (m *machine) move(to geom.Point, height float64, centre geom.Point) error {
 
 // end ends the line that is being cut.
 func (m *machine) end() {
-	l := outline.Line{Name: export.OneLine(m.name) + m.pass, Work: m.work, Points: m.path}
+	l := piece.Line{Name: export.OneLine(m.name) + m.pass, Work: m.work, Points: m.path}
 	m.path = nil
 	n := len(l.Points)
 	if n < 2 {

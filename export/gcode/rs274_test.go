@@ -6,23 +6,23 @@ import (
 	"strings"
 	"testing"
 
-	"slingloft/export/internal/probe"
-	"slingloft/outline"
+	"slingloft/export/readertest"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // LinuxCNC's interpreter, run on its own, takes every program and makes the same
 // moves of it as our reader.
 func TestMovesByRS274(t *testing.T) {
-	d := probe.Drawing(t, 1, probe.Hostile()[:6]...)
+	d := readertest.Drawing(t, 1, readertest.Hostile()[:6]...)
 	for tool := Laser; tool <= Knife; tool++ {
 		program := programFor(t, d, settings(tool))
 		read, err := Read(strings.NewReader(program))
 		if err != nil {
 			t.Fatal(err)
 		}
-		file := probe.File(t, "a.ngc", []byte(program))
-		got := canonical(t, tool, probe.Run(t, "rs274", "-g", file))
+		file := readertest.File(t, "a.ngc", []byte(program))
+		got := canonical(t, tool, readertest.Run(t, "rs274", "-g", file))
 		if len(got) != len(read.Lines) {
 			t.Fatalf("%s: the interpreter cuts %d lines, we read %d", tool, len(got), len(read.Lines))
 		}
@@ -46,16 +46,16 @@ func TestMovesByRS274(t *testing.T) {
 
 // The named outlines are as long for the interpreter as they are in the drawing.
 func TestLengthsByRS274(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	s := Defaults(Laser)
-	file := probe.File(t, "a.ngc", []byte(programFor(t, d, s)))
+	file := readertest.File(t, "a.ngc", []byte(programFor(t, d, s)))
 	total := map[string]float64{}
-	for _, r := range canonical(t, Laser, probe.Run(t, "rs274", "-g", file)) {
+	for _, r := range canonical(t, Laser, readertest.Run(t, "rs274", "-g", file)) {
 		total[r.name] += r.length
 	}
 	for _, l := range d.Lines {
-		if math.Abs(total[l.Name]-probe.Length(l)) > 0.01 {
-			t.Errorf("%q: the interpreter cuts %g mm, want %g", l.Name, total[l.Name], probe.Length(l))
+		if math.Abs(total[l.Name]-readertest.Length(l)) > 0.01 {
+			t.Errorf("%q: the interpreter cuts %g mm, want %g", l.Name, total[l.Name], readertest.Length(l))
 		}
 	}
 }
@@ -63,7 +63,7 @@ func TestLengthsByRS274(t *testing.T) {
 // run is one stretch that the interpreter cuts without a break.
 type run struct {
 	name     string
-	work     outline.Work
+	work     piece.Work
 	from, to geom.Point
 	length   float64
 }
@@ -72,7 +72,7 @@ type run struct {
 func canonical(t *testing.T, tool Tool, text string) []run {
 	t.Helper()
 	var out []run
-	var work outline.Work
+	var work piece.Work
 	var at geom.Point
 	name, spindle, open := "", false, false
 	cut := func(to geom.Point, length float64) {

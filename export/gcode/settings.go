@@ -17,7 +17,7 @@ import (
 	"math"
 
 	"slingloft/export"
-	"slingloft/outline"
+	"slingloft/outline/piece"
 )
 
 // Tool is the kind of machine that a program is for.
@@ -96,8 +96,8 @@ func Defaults(t Tool) Settings {
 	if t == Knife {
 		light.Depth, cut.Depth, cut.Feed, s.Trail = 0.1, 0.6, 1200, 0.25
 	}
-	for _, w := range outline.Works() {
-		if w == outline.CutInside || w == outline.CutOut {
+	for _, w := range piece.Works() {
+		if w == piece.CutInside || w == piece.CutOut {
 			s.Jobs = append(s.Jobs, cut)
 		} else {
 			s.Jobs = append(s.Jobs, light)
@@ -107,17 +107,17 @@ func Defaults(t Tool) Settings {
 }
 
 // job returns how a kind of work is done.
-func (s Settings) job(w outline.Work) Job { return s.Jobs[w] }
+func (s Settings) job(w piece.Work) Job { return s.Jobs[w] }
 
 // Validate reports the first setting that no machine could work with.
 func (s Settings) Validate() error {
 	if s.Tool < Laser || s.Tool > Knife {
 		return fmt.Errorf("tool %d is not known", s.Tool)
 	}
-	if len(s.Jobs) != len(outline.Works()) {
-		return fmt.Errorf("jobs for %d kinds of work, want %d", len(s.Jobs), len(outline.Works()))
+	if len(s.Jobs) != len(piece.Works()) {
+		return fmt.Errorf("jobs for %d kinds of work, want %d", len(s.Jobs), len(piece.Works()))
 	}
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		j := s.job(w)
 		if err := firstOutside(
 			bound{"feed", j.Feed, 1, 100_000, "mm/min"}, bound{"power", j.Power, 0, 100_000, ""},

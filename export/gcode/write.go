@@ -8,8 +8,8 @@ import (
 	"strings"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // decimals of a coordinate: the interpreter compares the radii at both ends of an
@@ -236,8 +236,8 @@ func rounded(p geom.Point) geom.Point {
 }
 
 // workNamed returns the kind of work of a name, as comments give it.
-func workNamed(name string) (outline.Work, bool) {
-	for _, w := range outline.Works() {
+func workNamed(name string) (piece.Work, bool) {
+	for _, w := range piece.Works() {
 		if w.String() == name {
 			return w, true
 		}

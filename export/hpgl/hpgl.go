@@ -20,8 +20,8 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/travel"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // unitsPerMM is the number of plotter units in a millimetre.
@@ -38,7 +38,7 @@ func Write(out io.Writer, d export.Drawing, o export.Options) error { return Wri
 type Pens []int
 
 // of returns the pen for a kind of work.
-func (p Pens) of(w outline.Work) int {
+func (p Pens) of(w piece.Work) int {
 	if int(w) < len(p) && p[w] > 0 {
 		return p[w]
 	}
@@ -59,7 +59,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, pens Pens) erro
 	fmt.Fprintf(w, "IN;\nPS%d,%d;\nPA;\n", size.x, size.y)
 	counted(plain, o.Axes)
 	at := geom.Point{}
-	for _, work := range outline.Works() {
+	for _, work := range piece.Works() {
 		paths := pathsOf(plain, work)
 		if len(paths) == 0 {
 			continue
@@ -86,7 +86,7 @@ func counted(d export.Drawing, a export.Axes) {
 }
 
 // Pen returns the pen that usually draws a kind of work, from 1.
-func Pen(w outline.Work) int { return int(w) + 1 }
+func Pen(w piece.Work) int { return int(w) + 1 }
 
 // Beyond16Bits reports whether the drawing reaches where devices that count in 16
 // bits do not.
@@ -95,7 +95,7 @@ func Beyond16Bits(d export.Drawing, o export.Options) bool {
 	return math.Max(w, h)*unitsPerMM > math.MaxInt16
 }
 
-func pathsOf(d export.Drawing, w outline.Work) []travel.Path {
+func pathsOf(d export.Drawing, w piece.Work) []travel.Path {
 	var out []travel.Path
 	for _, l := range d.Lines {
 		if l.Work == w {

@@ -10,9 +10,9 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
-	"slingloft/outline"
+	"slingloft/export/readertest"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
@@ -24,9 +24,9 @@ const tolerance = 0.0125 * math.Sqrt2
 // the kinds come in their order.
 func TestReadBack(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
-		d := probe.Drawing(t, scale, probe.Hostile()...)
+		d := readertest.Drawing(t, scale, readertest.Hostile()...)
 		o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-		read, plain := probe.Read(t, write, Read, d, o)
+		read, plain := readertest.Read(t, write, Read, d, o)
 		if geom.Pt(read.Width, read.Height).Dist(geom.Pt(plain.Width, plain.Height)) > tolerance {
 			t.Errorf("sheet of %g × %g mm, want %g × %g", read.Width, read.Height, plain.Width, plain.Height)
 		}
@@ -45,13 +45,13 @@ func TestReadBack(t *testing.T) {
 
 // checkCovered fails where a point of the lines is not on any of the others of
 // the same work.
-func checkCovered(t *testing.T, lines, others []outline.Line) {
+func checkCovered(t *testing.T, lines, others []piece.Line) {
 	t.Helper()
 	type curve struct {
 		arc geom.Arc
 		box geom.Box
 	}
-	curves := map[outline.Work][]curve{}
+	curves := map[piece.Work][]curve{}
 	for _, l := range others {
 		pts := l.Points
 		if l.Closed {
@@ -79,14 +79,14 @@ func checkCovered(t *testing.T, lines, others []outline.Line) {
 // outlines where they belong.
 func TestOutlinesByHP2XX(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
-		d := probe.Drawing(t, scale, probe.Hostile()[:4]...)
+		d := readertest.Drawing(t, scale, readertest.Hostile()[:4]...)
 		o := export.Options{Scale: scale}
 		plain, err := d.Plain(o)
 		if err != nil {
 			t.Fatal(err)
 		}
-		file := probe.File(t, "a.plt", probe.Bytes(t, write, d, o))
-		out := probe.RunBoth(t, "hp2xx", "-t", "-m", "svg", "-f", file+".svg", file)
+		file := readertest.File(t, "a.plt", readertest.Bytes(t, write, d, o))
+		out := readertest.RunBoth(t, "hp2xx", "-t", "-m", "svg", "-f", file+".svg", file)
 		_, rest, _ := strings.Cut(out, "height:")
 		var w, h float64
 		fmt.Sscanf(strings.TrimSpace(rest), "%f x %f mm", &w, &h)
@@ -95,11 +95,11 @@ func TestOutlinesByHP2XX(t *testing.T) {
 		}
 		drawn := drawnBy(t, file+".svg", plain.Height)
 		for _, l := range plain.Lines {
-			if l.Work != outline.CutOut && l.Work != outline.CutInside && !strings.HasPrefix(l.Name, "bar-") {
+			if l.Work != piece.CutOut && l.Work != piece.CutInside && !strings.HasPrefix(l.Name, "bar-") {
 				continue
 			}
 			if !found(drawn, l) {
-				t.Errorf("hp2xx does not draw %q of %g mm at %v", l.Name, probe.Length(l), l.Points.Bounds())
+				t.Errorf("hp2xx does not draw %q of %g mm at %v", l.Name, readertest.Length(l), l.Points.Bounds())
 			}
 		}
 	}
@@ -137,11 +137,11 @@ func drawnBy(t *testing.T, file string, height float64) []geom.Polyline {
 }
 
 // found reports whether one of the drawn lines has the extent and the length of l.
-func found(drawn []geom.Polyline, l outline.Line) bool {
+func found(drawn []geom.Polyline, l piece.Line) bool {
 	box := l.Points.Bounds()
 	for _, p := range drawn {
 		b := p.Bounds()
-		if b.Min.Dist(box.Min) < 0.025 && b.Max.Dist(box.Max) < 0.025 && math.Abs(p.Length()-probe.Length(l)) < 0.05 {
+		if b.Min.Dist(box.Min) < 0.025 && b.Max.Dist(box.Max) < 0.025 && math.Abs(p.Length()-readertest.Length(l)) < 0.05 {
 			return true
 		}
 	}
@@ -150,7 +150,7 @@ func found(drawn []geom.Polyline, l outline.Line) bool {
 
 // Nothing of a label's text gets into the file.
 func TestOnlyOurInstructions(t *testing.T) {
-	data := string(probe.Bytes(t, write, probe.Drawing(t, 1, probe.Hostile()...), export.Options{}))
+	data := string(readertest.Bytes(t, write, readertest.Drawing(t, 1, readertest.Hostile()...), export.Options{}))
 	for _, line := range strings.Split(strings.TrimSpace(data), "\n") {
 		bare := strings.TrimRight(line, ";")
 		if len(bare) < 2 || !strings.Contains("IN PS PA SP PU PD", bare[:2]) || strings.Trim(bare[2:], "0123456789,") != "" {
@@ -162,9 +162,9 @@ func TestOnlyOurInstructions(t *testing.T) {
 // A plotter that counts from the upper right corner, with its axes called the other
 // way round, gets other numbers for the same picture.
 func TestAxes(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	o := export.Options{Axes: export.Axes{Origin: export.UpperRight, XLeft: true, Swap: true}}
-	read, plain := probe.Read(t, write, Read, d, o)
+	read, plain := readertest.Read(t, write, Read, d, o)
 	if math.Abs(read.Width-d.Height) > 0.025 || math.Abs(read.Height-d.Width) > 0.025 {
 		t.Errorf("plot of %g × %g mm, want %g × %g", read.Width, read.Height, d.Height, d.Width)
 	}
@@ -177,7 +177,7 @@ func TestAxes(t *testing.T) {
 }
 
 func TestBeyond16Bits(t *testing.T) {
-	d := probe.Square()
+	d := readertest.Square()
 	for _, r := range []struct {
 		width, scale float64
 		want         bool
@@ -197,7 +197,7 @@ func TestReadRefuses(t *testing.T) {
 		}
 	}
 	d, err := Read(strings.NewReader("IN;PS400,400;SP3;LBPD1,1;\x03PU0,0;PD40,0,40,40,0,0;PU;"))
-	if err != nil || len(d.Lines) != 1 || !d.Lines[0].Closed || d.Lines[0].Work != outline.Mark || d.Width != 10 {
+	if err != nil || len(d.Lines) != 1 || !d.Lines[0].Closed || d.Lines[0].Work != piece.Mark || d.Width != 10 {
 		t.Errorf("file with a label read as %+v, %v", d, err)
 	}
 }
@@ -209,10 +209,10 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		probe.CheckRead(t, d)
+		readertest.CheckRead(t, d)
 	})
 }
 
 func TestGolden(t *testing.T) {
-	probe.Golden(t, "square.plt", probe.Bytes(t, write, probe.Square(), export.Options{}))
+	readertest.Golden(t, "square.plt", readertest.Bytes(t, write, readertest.Square(), export.Options{}))
 }

@@ -9,8 +9,8 @@ import (
 	"strings"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // maxBytes is what is read at most.
@@ -28,7 +28,7 @@ func Read(r io.Reader) (export.Drawing, error) {
 	if len(data) > maxBytes {
 		return export.Drawing{}, fmt.Errorf("HP-GL: larger than %d MB", maxBytes>>20)
 	}
-	p := plotter{work: outline.CutOut}
+	p := plotter{work: piece.CutOut}
 	if err := p.run(string(data)); err != nil {
 		return export.Drawing{}, fmt.Errorf("HP-GL: %w", err)
 	}
@@ -41,7 +41,7 @@ func Read(r io.Reader) (export.Drawing, error) {
 // plotter follows the instructions.
 type plotter struct {
 	drawing export.Drawing
-	work    outline.Work
+	work    piece.Work
 	at      geom.Point
 	down    bool
 	line    geom.Polyline // what the pen draws while it is down
@@ -93,8 +93,8 @@ func (p *plotter) instruction(name, args string) error {
 		if err := p.lift(); err != nil {
 			return err
 		}
-		p.down, p.work = false, outline.CutOut
-		for _, w := range outline.Works() {
+		p.down, p.work = false, piece.CutOut
+		for _, w := range piece.Works() {
 			if len(values) == 1 && values[0]*unitsPerMM == float64(Pen(w)) {
 				p.work = w
 			}
@@ -138,7 +138,7 @@ func (p *plotter) move(name string, values []float64) error {
 
 // lift ends the line that is being drawn.
 func (p *plotter) lift() error {
-	l := outline.Line{Name: fmt.Sprintf("path %d", len(p.drawing.Lines)+1), Work: p.work, Points: p.line}
+	l := piece.Line{Name: fmt.Sprintf("path %d", len(p.drawing.Lines)+1), Work: p.work, Points: p.line}
 	p.line = nil
 	if len(l.Points) < 2 {
 		return nil

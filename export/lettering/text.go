@@ -6,8 +6,8 @@ import (
 
 	"golang.org/x/text/unicode/norm"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Distances in drawing units, see the package comment for their source. A space
@@ -50,14 +50,14 @@ func Width(text string, height float64) float64 {
 }
 
 // Strokes returns the label's text as strokes in the label's place.
-func Strokes(l outline.Label) []geom.Polyline {
+func Strokes(l piece.Label) []geom.Polyline {
 	strokes := Polylines(l.Text, l.Height)
 	width := Width(l.Text, l.Height)
 	var shift geom.Point
 	switch l.Anchor {
-	case outline.Centre:
+	case piece.Centre:
 		shift = geom.Pt(-width/2, -l.Height/2)
-	case outline.End:
+	case piece.End:
 		shift = geom.Pt(-width, 0)
 	}
 	place := geom.Motion{Turn: l.Turn, Shift: l.At}

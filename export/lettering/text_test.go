@@ -5,8 +5,8 @@ import (
 	"strings"
 	"testing"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // The tables of ISO 3098 type B give the proportions with h the capital height.
@@ -103,15 +103,15 @@ func TestOddTexts(t *testing.T) {
 }
 
 func TestAnchors(t *testing.T) {
-	l := outline.Label{Text: "HIH", At: geom.Pt(100, 50), Height: 5, Turn: math.Pi / 2}
+	l := piece.Label{Text: "HIH", At: geom.Pt(100, 50), Height: 5, Turn: math.Pi / 2}
 	rows := []struct {
-		anchor   outline.Anchor
+		anchor   piece.Anchor
 		min, max geom.Point
 	}{
 		// Turned a quarter to the left, capitals reach from the base line to the left.
-		{outline.Start, geom.Pt(95, 50), geom.Pt(100, 50+Width("HIH", 5))},
-		{outline.End, geom.Pt(95, 50-Width("HIH", 5)), geom.Pt(100, 50)},
-		{outline.Centre, geom.Pt(97.5, 50-Width("HIH", 5)/2), geom.Pt(102.5, 50+Width("HIH", 5)/2)},
+		{piece.Start, geom.Pt(95, 50), geom.Pt(100, 50+Width("HIH", 5))},
+		{piece.End, geom.Pt(95, 50-Width("HIH", 5)), geom.Pt(100, 50)},
+		{piece.Centre, geom.Pt(97.5, 50-Width("HIH", 5)/2), geom.Pt(102.5, 50+Width("HIH", 5)/2)},
 	}
 	for _, r := range rows {
 		l.Anchor = r.anchor

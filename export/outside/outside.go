@@ -20,8 +20,8 @@ import (
 	"slingloft/export/dxf"
 	"slingloft/export/fit"
 	"slingloft/export/svg"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Bounds of what is brought in: far more than anybody draws for a hammock, and
@@ -45,7 +45,7 @@ type Shape struct {
 	Name    string // of the path, as far as the drawing names it
 	Outline geom.Ring
 	Holes   []geom.Ring
-	Lines   []outline.Line // marks, folds and stitches in it
+	Lines   []piece.Line // marks, folds and stitches in it
 }
 
 // Read reads a drawing of outlines; name is the file's, whose ending tells the
@@ -89,18 +89,18 @@ func (p path) String() string {
 }
 
 // shapes turns lines into outlines.
-func shapes(lines []outline.Line) ([]Shape, error) {
+func shapes(lines []piece.Line) ([]Shape, error) {
 	var paths []path
-	var marks []outline.Line
+	var marks []piece.Line
 	for _, l := range lines {
 		switch l.Work {
-		case outline.CutOut, outline.CutInside:
+		case piece.CutOut, piece.CutInside:
 			p := path{len(paths) + 1, l.Name, l.Points, l.Closed}
 			if box := l.Points.Bounds(); !export.Inside(box.Width(), 0, maxSize) || !export.Inside(box.Height(), 0, maxSize) {
 				return nil, fmt.Errorf("%s is %.0f × %.0f mm large: is the unit right?", p, box.Width(), box.Height())
 			}
 			paths = append(paths, p)
-		case outline.Register:
+		case piece.Register:
 		default:
 			marks = append(marks, l)
 		}
@@ -146,7 +146,7 @@ func newRing(p path) (ring, error) {
 }
 
 // nested makes outlines of the rings that lie in no other, or in a hole.
-func nested(rings []ring, marks []outline.Line) ([]Shape, error) {
+func nested(rings []ring, marks []piece.Line) ([]Shape, error) {
 	depth := make([]int, len(rings))
 	around := make([]int, len(rings)) // the smallest ring around, −1 for none
 	for i, inner := range rings {
@@ -182,7 +182,7 @@ func nested(rings []ring, marks []outline.Line) ([]Shape, error) {
 }
 
 // keep gives every mark to the smallest outline around it.
-func keep(shapes []Shape, marks []outline.Line) error {
+func keep(shapes []Shape, marks []piece.Line) error {
 	order := make([]int, len(shapes))
 	for i := range order {
 		order[i] = i

@@ -11,10 +11,10 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/dxf"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/svg"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func drawn(attributes, body string) string {
@@ -127,7 +127,7 @@ func TestFaultsAreNamed(t *testing.T) {
 // What we write ourselves is brought in as it was: two slings with their holes and
 // their marks.
 func TestOwnSheets(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	d.Labels = nil
 	for _, f := range []struct {
 		name  string
@@ -145,7 +145,7 @@ func TestOwnSheets(t *testing.T) {
 			t.Fatalf("%s: %d outlines, %v", f.name, len(got), err)
 		}
 		for _, s := range got {
-			if len(s.Holes) != 1 || len(s.Lines) != 4 || math.Abs(s.Outline.Area()-probe.Sling().Cut.Area()) > Thin*s.Outline.Perimeter() {
+			if len(s.Holes) != 1 || len(s.Lines) != 4 || math.Abs(s.Outline.Area()-readertest.Sling().Cut.Area()) > Thin*s.Outline.Perimeter() {
 				t.Errorf("%s: %s with %d holes, %d lines and %.1f mm²", f.name, s.Name, len(s.Holes), len(s.Lines), s.Outline.Area())
 			}
 		}
@@ -176,7 +176,7 @@ func TestPiece(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p := got[0].Piece("extra-1", "A pocket with a rather long name", outline.Cloth, 3)
+	p := got[0].Piece("extra-1", "A pocket with a rather long name", piece.Cloth, 3)
 	if p.Count != 3 || len(p.Labels) != 1 || !p.Cut.Contains(p.Labels[0].At) {
 		t.Errorf("piece %+v", p)
 	}
@@ -243,7 +243,7 @@ func FuzzRead(f *testing.F) {
 					t.Error("a point is not finite")
 				}
 			}
-			s.Piece("x", "x", outline.Cloth, 1)
+			s.Piece("x", "x", piece.Cloth, 1)
 			if len(s.KeepOut(geom.Point{})) == 0 {
 				t.Error("no keep-out")
 			}

@@ -5,14 +5,14 @@ import (
 	"slices"
 
 	"slingloft/export/lettering"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Piece returns the shape as a piece to cut so many times, with its title lettered
 // where it is widest.
-func (s Shape) Piece(id, title string, stock outline.Stock, count int) outline.Piece {
-	p := outline.Piece{ID: id, Title: title, Stock: stock, Count: count, Cut: s.Outline, Holes: s.Holes, Lines: slices.Clone(s.Lines)}
+func (s Shape) Piece(id, title string, stock piece.Stock, count int) piece.Piece {
+	p := piece.Piece{ID: id, Title: title, Stock: stock, Count: count, Cut: s.Outline, Holes: s.Holes, Lines: slices.Clone(s.Lines)}
 	const (
 		letter = 6.0 // mm
 		least  = 2.0 // mm, below which nobody reads it
@@ -26,7 +26,7 @@ func (s Shape) Piece(id, title string, stock outline.Stock, count int) outline.P
 		text = lettering.Fit(text, height, room*width)
 	}
 	if text != "" {
-		p.Labels = []outline.Label{{Text: text, At: at, Height: height, Anchor: outline.Centre}}
+		p.Labels = []piece.Label{{Text: text, At: at, Height: height, Anchor: piece.Centre}}
 	}
 	return p
 }

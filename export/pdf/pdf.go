@@ -25,7 +25,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/style"
-	"slingloft/outline"
+	"slingloft/outline/piece"
 )
 
 const (
@@ -52,7 +52,7 @@ func WritePages(w io.Writer, ds []export.Drawing, o export.Options) error {
 	f.SetCatalogSort(true)
 	f.SetProducer("Slingloft", false)
 	f.SetTitle(export.OneLine(ds[0].Title), true)
-	for _, work := range outline.Works() {
+	for _, work := range piece.Works() {
 		f.AddLayer(work.String(), true)
 	}
 	var units []float64
@@ -65,7 +65,7 @@ func WritePages(w io.Writer, ds []export.Drawing, o export.Options) error {
 		units = append(units, p.unit)
 		f.AddPageFormat("P", fpdf.SizeType{Wd: p.width, Ht: p.height})
 		f.SetPageBox("art", 0, 0, p.width, p.height)
-		for _, work := range outline.Works() {
+		for _, work := range piece.Works() {
 			f.BeginLayer(int(work))
 			f.RawWriteStr(p.layer(plain, work, o.Scheme.Of(work)))
 			f.EndLayer()
@@ -123,7 +123,7 @@ func newPage(d export.Drawing) page {
 func (p page) num(mm float64) string { return export.Fixed(mm*pointsPerMM/p.unit, decimals) }
 
 // layer returns the content for the lines of one kind of work.
-func (p page) layer(d export.Drawing, work outline.Work, s style.Stroke) string {
+func (p page) layer(d export.Drawing, work piece.Work, s style.Stroke) string {
 	var b strings.Builder
 	colour := func(v uint8) string { return export.Fixed(float64(v)/255, 4) }
 	fmt.Fprintf(&b, "1 J 1 j %s %s %s RG %s w [", colour(s.Colour.R), colour(s.Colour.G), colour(s.Colour.B), p.num(s.Width))

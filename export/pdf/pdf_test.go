@@ -10,11 +10,11 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/style"
 	"slingloft/export/tile"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
@@ -22,23 +22,23 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 // tolerance of half a hundredth of a point for the page, far less for lines.
 const tolerance = 0.002
 
-func TestReadBack(t *testing.T) { probe.ReadBack(t, write, Read, tolerance) }
+func TestReadBack(t *testing.T) { readertest.ReadBack(t, write, Read, tolerance) }
 
 // MuPDF, a reader that is not ours, draws every line where it belongs, on the
 // layer of its work; qpdf finds nothing amiss.
 func TestLinesByMuPDF(t *testing.T) {
 	for _, width := range []float64{0, 12_000} { // the second needs a user unit
-		d := probe.Drawing(t, 1, probe.Hostile()...)
+		d := readertest.Drawing(t, 1, readertest.Hostile()...)
 		d.Width = max(d.Width, width)
 		plain, err := d.Plain(export.Options{})
 		if err != nil {
 			t.Fatal(err)
 		}
-		file := probe.File(t, "a.pdf", probe.Bytes(t, write, d, export.Options{}))
-		if out := probe.Run(t, "qpdf", "--check", file); strings.Contains(out, "WARNING") {
+		file := readertest.File(t, "a.pdf", readertest.Bytes(t, write, d, export.Options{}))
+		if out := readertest.Run(t, "qpdf", "--check", file); strings.Contains(out, "WARNING") {
 			t.Errorf("qpdf: %s", out)
 		}
-		pages := probe.Trace(t, file)
+		pages := readertest.Trace(t, file)
 		if len(pages) != 1 {
 			t.Fatalf("%d pages", len(pages))
 		}
@@ -51,10 +51,10 @@ func TestLinesByMuPDF(t *testing.T) {
 }
 
 // checkOrdered compares lines without names, which are drawn work by work.
-func checkOrdered(t *testing.T, got []outline.Line, plain export.Drawing) {
+func checkOrdered(t *testing.T, got []piece.Line, plain export.Drawing) {
 	t.Helper()
-	var want []outline.Line
-	for _, w := range outline.Works() {
+	var want []piece.Line
+	for _, w := range piece.Works() {
 		for _, l := range plain.Lines {
 			if l.Work == w {
 				want = append(want, l)
@@ -78,13 +78,13 @@ func checkOrdered(t *testing.T, got []outline.Line, plain export.Drawing) {
 
 // Poppler agrees on page sizes, one page for each sheet.
 func TestPagesByPoppler(t *testing.T) {
-	ds := []export.Drawing{probe.Drawing(t, 1), probe.Square(), probe.Drawing(t, 1)}
+	ds := []export.Drawing{readertest.Drawing(t, 1), readertest.Square(), readertest.Drawing(t, 1)}
 	ds[2].Width = 4000
 	var b bytes.Buffer
 	if err := WritePages(&b, ds, export.Options{}); err != nil {
 		t.Fatal(err)
 	}
-	info := probe.Run(t, "pdfinfo", "-l", "9", probe.File(t, "a.pdf", b.Bytes()))
+	info := readertest.Run(t, "pdfinfo", "-l", "9", readertest.File(t, "a.pdf", b.Bytes()))
 	for i, d := range ds {
 		var w, h float64
 		for _, row := range strings.Split(info, "\n") {
@@ -100,9 +100,9 @@ func TestPagesByPoppler(t *testing.T) {
 // Poppler draws the outline in its colour: at 254 dots an inch, ten to the
 // millimetre, the square's left edge stands 100 dots from the left.
 func TestPictureByPoppler(t *testing.T) {
-	file := probe.File(t, "a.pdf", probe.Bytes(t, write, probe.Square(), export.Options{}))
+	file := readertest.File(t, "a.pdf", readertest.Bytes(t, write, readertest.Square(), export.Options{}))
 	stem := strings.TrimSuffix(file, ".pdf")
-	probe.Run(t, "pdftocairo", "-png", "-r", "254", "-singlefile", file, stem)
+	readertest.Run(t, "pdftocairo", "-png", "-r", "254", "-singlefile", file, stem)
 	f, err := os.Open(stem + ".png")
 	if err != nil {
 		t.Fatal(err)
@@ -115,7 +115,7 @@ func TestPictureByPoppler(t *testing.T) {
 	if b := img.Bounds(); b.Dx()-400 > 1 || b.Dx() < 400 || b.Dy()-300 > 1 || b.Dy() < 300 { // a dot more by rounding
 		t.Errorf("picture of %v dots, want 400 × 300", b.Size())
 	}
-	want := style.Default().Of(outline.CutOut).Colour
+	want := style.Default().Of(piece.CutOut).Colour
 	r, g, b, _ := img.At(100, 200).RGBA()
 	if got := (style.Colour{R: uint8(r >> 8), G: uint8(g >> 8), B: uint8(b >> 8)}); got != want {
 		t.Errorf("edge is %v, want %v", got, want)
@@ -123,7 +123,7 @@ func TestPictureByPoppler(t *testing.T) {
 }
 
 func TestTiledReadsBack(t *testing.T) {
-	ds := []export.Drawing{probe.Drawing(t, 1), probe.Drawing(t, 1)}
+	ds := []export.Drawing{readertest.Drawing(t, 1), readertest.Drawing(t, 1)}
 	paper := tile.Papers()[1]
 	var b bytes.Buffer
 	if err := WriteTiled(&b, ds, export.Options{}, paper); err != nil {
@@ -145,12 +145,12 @@ func TestTiledReadsBack(t *testing.T) {
 		t.Fatalf("%d pages read, want %d", len(read), len(want))
 	}
 	for i := range want {
-		probe.Same(t, read[i], want[i], tolerance)
+		readertest.Same(t, read[i], want[i], tolerance)
 	}
 }
 
 func TestReadRefuses(t *testing.T) {
-	good := string(probe.Bytes(t, write, probe.Square(), export.Options{}))
+	good := string(readertest.Bytes(t, write, readertest.Square(), export.Options{}))
 	rows := []struct{ what, text string }{
 		{"nothing", ""},
 		{"no PDF", "slingloft"},
@@ -193,7 +193,7 @@ func TestReadFollowsTransforms(t *testing.T) {
 
 func FuzzRead(f *testing.F) {
 	var b bytes.Buffer
-	if err := Write(&b, probe.Square(), export.Options{}); err != nil {
+	if err := Write(&b, readertest.Square(), export.Options{}); err != nil {
 		f.Fatal(err)
 	}
 	f.Add(b.Bytes())
@@ -213,6 +213,6 @@ func FuzzContent(f *testing.F) {
 		if c.run(data) != nil {
 			return
 		}
-		probe.CheckRead(t, d)
+		readertest.CheckRead(t, d)
 	})
 }

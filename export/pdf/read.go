@@ -6,8 +6,8 @@ import (
 	"io"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Read reads a PDF of one page that we wrote as the drawing that stands on paper,
@@ -129,12 +129,12 @@ type follower struct {
 	args  []any
 	maps  []affine // the last is in force
 	marks []mark   // marked content that is open
-	path  []outline.Line
+	path  []piece.Line
 }
 
 // mark is what a marked-content operator said: a kind of work, a name or neither.
 type mark struct {
-	work  outline.Work
+	work  piece.Work
 	layer bool
 	name  string
 }
@@ -239,7 +239,7 @@ func (c *follower) point(starts bool) error {
 		return errors.New("a point is not finite")
 	}
 	if starts {
-		c.path = append(c.path, outline.Line{})
+		c.path = append(c.path, piece.Line{})
 	}
 	if len(c.path) == 0 {
 		return errors.New("line without a start")
@@ -258,7 +258,7 @@ func (c *follower) close() {
 // paint adds the path to the drawing as lines of the work and the name that the
 // open marked content gives.
 func (c *follower) paint() error {
-	lineName, work := "", outline.CutOut
+	lineName, work := "", piece.CutOut
 	for _, m := range c.marks {
 		if m.layer {
 			work = m.work
@@ -290,7 +290,7 @@ func (c *follower) open(op keyword) error {
 	if op == "BDC" && len(c.args) == 2 {
 		switch v := c.args[1].(type) {
 		case name:
-			for _, w := range outline.Works() {
+			for _, w := range piece.Works() {
 				if c.layers[v] == w.String() {
 					m.work, m.layer = w, true
 				}

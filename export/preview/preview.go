@@ -20,8 +20,8 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Bounds of the picture: the longer side has at most maxPixels, and a millimetre
@@ -47,7 +47,7 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 	ctx.SetFillColor(canvas.Transparent)
 	ctx.SetStrokeCapper(canvas.RoundCap)
 	ctx.SetStrokeJoiner(canvas.RoundJoin)
-	for _, work := range outline.Works() {
+	for _, work := range piece.Works() {
 		p := pen{ctx, o.Scheme.Of(work), 1 / perMM}
 		p.take()
 		for _, l := range plain.Lines {
@@ -89,7 +89,7 @@ func (p pen) take() {
 
 // draw draws a line in runs. Round ends hide the seams, and dashes go on from run to
 // run.
-func (p pen) draw(l outline.Line) {
+func (p pen) draw(l piece.Line) {
 	pts := p.seen(l)
 	done := 0.0
 	for len(pts) > 1 {
@@ -137,7 +137,7 @@ func (p pen) dash(at float64) {
 
 // seen returns the points of a line that can be told apart in the picture, the
 // start once more at the end of a closed one.
-func (p pen) seen(l outline.Line) geom.Polyline {
+func (p pen) seen(l piece.Line) geom.Polyline {
 	out := geom.Polyline{l.Points[0]}
 	for _, q := range l.Points[1:] {
 		if q.Dist(out[len(out)-1]) > p.pixel/4 {

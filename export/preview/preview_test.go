@@ -11,18 +11,18 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
 
 func TestSizeAndResolution(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
-		d := probe.Drawing(t, scale)
-		data := probe.Bytes(t, write, d, export.Options{Scale: scale})
+		d := readertest.Drawing(t, scale)
+		data := readertest.Bytes(t, write, d, export.Options{Scale: scale})
 		img, err := png.Decode(bytes.NewReader(data))
 		if err != nil {
 			t.Fatal(err)
@@ -43,8 +43,8 @@ func TestSizeAndResolution(t *testing.T) {
 
 // The lines are where they belong, in the colour of their work.
 func TestLinesInPlace(t *testing.T) {
-	d := probe.Square()
-	img, err := png.Decode(bytes.NewReader(probe.Bytes(t, write, d, export.Options{})))
+	d := readertest.Square()
+	img, err := png.Decode(bytes.NewReader(readertest.Bytes(t, write, d, export.Options{})))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -55,14 +55,14 @@ func TestLinesInPlace(t *testing.T) {
 	rows := []struct {
 		what string
 		at   geom.Point
-		work outline.Work
+		work piece.Work
 	}{
-		{"outline", geom.Pt(20, 5), outline.CutOut},
-		{"outline", geom.Pt(30, 12), outline.CutOut},
-		{"closing edge of the outline", geom.Pt(10, 12), outline.CutOut},
-		{"hole", geom.Pt(14, 7), outline.CutInside},
-		{"fold", geom.Pt(11, 15), outline.Score},
-		{"lettering", geom.Pt(20, 20), outline.Lettering},
+		{"outline", geom.Pt(20, 5), piece.CutOut},
+		{"outline", geom.Pt(30, 12), piece.CutOut},
+		{"closing edge of the outline", geom.Pt(10, 12), piece.CutOut},
+		{"hole", geom.Pt(14, 7), piece.CutInside},
+		{"fold", geom.Pt(11, 15), piece.Score},
+		{"lettering", geom.Pt(20, 20), piece.Lettering},
 	}
 	for _, r := range rows {
 		c := style.Default().Of(r.work).Colour
@@ -84,14 +84,14 @@ func near(a, b color.Color) bool {
 
 // ring returns a drawing of a ring of n points.
 func ring(n int) export.Drawing {
-	return export.Drawing{Name: "ring", Width: 1000, Height: 1000, Lines: []outline.Line{{
-		Name: "ring", Work: outline.CutOut, Closed: true,
-		Points: geom.Polyline(probe.Circle(geom.Pt(500, 500), 480, n)),
+	return export.Drawing{Name: "ring", Width: 1000, Height: 1000, Lines: []piece.Line{{
+		Name: "ring", Work: piece.CutOut, Closed: true,
+		Points: geom.Polyline(readertest.Circle(geom.Pt(500, 500), 480, n)),
 	}}}
 }
 
 func TestManyPoints(t *testing.T) {
-	img, _, err := image.Decode(bytes.NewReader(probe.Bytes(t, write, ring(20000), export.Options{})))
+	img, _, err := image.Decode(bytes.NewReader(readertest.Bytes(t, write, ring(20000), export.Options{})))
 	if err != nil || img.Bounds().Dx() != maxPixels {
 		t.Errorf("picture %v, %v", img.Bounds(), err)
 	}
@@ -102,7 +102,7 @@ func BenchmarkManyPoints(b *testing.B) {
 	for _, n := range []int{200, 20000} {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			for b.Loop() {
-				probe.Bytes(b, write, ring(n), export.Options{})
+				readertest.Bytes(b, write, ring(n), export.Options{})
 			}
 		})
 	}
@@ -122,7 +122,7 @@ func TestReadRefuses(t *testing.T) {
 
 // FuzzRead reads anything: what is taken for a picture has a size.
 func FuzzRead(f *testing.F) {
-	f.Add(probe.Bytes(f, write, probe.Square(), export.Options{}))
+	f.Add(readertest.Bytes(f, write, readertest.Square(), export.Options{}))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		d, err := Read(bytes.NewReader(data))
 		if err == nil && !(d.Width > 0 && d.Height > 0 && d.Width < 1e13 && d.Height < 1e13) {

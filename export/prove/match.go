@@ -4,13 +4,13 @@ import (
 	"fmt"
 	"math"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // pair is a line that is due with the one that was found for it.
 type pair struct {
-	want, got outline.Line
+	want, got piece.Line
 	off       float64 // greatest distance of a vertex of either from the other, mm
 }
 
@@ -20,7 +20,7 @@ type match struct {
 	missing, extra []string
 }
 
-func named(l outline.Line) string {
+func named(l piece.Line) string {
 	if l.Name == "" {
 		return fmt.Sprintf("a line at %.1f, %.1f", l.Points[0].X, l.Points[0].Y)
 	}
@@ -28,7 +28,7 @@ func named(l outline.Line) string {
 }
 
 // byName pairs lines of the same name.
-func byName(want, got []outline.Line, limit float64) match {
+func byName(want, got []piece.Line, limit float64) match {
 	var m match
 	place := map[string]int{}
 	for i, l := range got {
@@ -57,7 +57,7 @@ func byName(want, got []outline.Line, limit float64) match {
 
 // byPlace pairs lines that lie at the same place, then those left over by the
 // nearest corners of the boxes around them, the same kind of work first.
-func byPlace(want, got []outline.Line, limit float64) match {
+func byPlace(want, got []piece.Line, limit float64) match {
 	var m match
 	boxes := make([]geom.Box, len(got))
 	used := make([]bool, len(got))
@@ -65,7 +65,7 @@ func byPlace(want, got []outline.Line, limit float64) match {
 		boxes[i] = l.Points.Bounds()
 	}
 	// left holds what is not found at its place.
-	var left []outline.Line
+	var left []piece.Line
 	for _, w := range want {
 		box, found := w.Points.Bounds(), -1
 		for i := range got {
@@ -114,7 +114,7 @@ func byPlace(want, got []outline.Line, limit float64) match {
 	return m
 }
 
-func same(a, b outline.Line) bool { return a.Work == b.Work && a.Closed == b.Closed }
+func same(a, b piece.Line) bool { return a.Work == b.Work && a.Closed == b.Closed }
 
 // apart returns how far the corners of two boxes lie apart.
 func apart(a, b geom.Box) float64 { return math.Max(a.Min.Dist(b.Min), a.Max.Dist(b.Max)) }
@@ -125,7 +125,7 @@ const most = 30_000_000
 // deviation returns the greatest distance of a vertex of either line from the
 // other line, wherever each begins and whichever way it runs. Lines that agree
 // vertex by vertex within the limit are seen at once.
-func deviation(want, got outline.Line, limit float64) float64 {
+func deviation(want, got piece.Line, limit float64) float64 {
 	a, b := want.Points, got.Points
 	if len(a) == len(b) {
 		off := 0.0
@@ -142,7 +142,7 @@ func deviation(want, got outline.Line, limit float64) float64 {
 	return math.Max(outside(closedUp(want), closedUp(got)), outside(closedUp(got), closedUp(want)))
 }
 
-func closedUp(l outline.Line) geom.Polyline {
+func closedUp(l piece.Line) geom.Polyline {
 	if l.Closed {
 		return geom.Ring(l.Points).Closed()
 	}

@@ -12,10 +12,10 @@ import (
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/export/gcode"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/tile"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // formats are all formats, and those with settings of their own.
@@ -29,7 +29,7 @@ func formats() []format.Format {
 // sample is the common sheet without its lettering, which is slow to order for
 // short travel.
 func sample(t *testing.T, scale float64) export.Drawing {
-	d := probe.Drawing(t, scale)
+	d := readertest.Drawing(t, scale)
 	d.Labels = d.Labels[:1]
 	return d
 }
@@ -60,7 +60,7 @@ func TestUntouchedFilesAgree(t *testing.T) {
 		for _, f := range formats() {
 			d := sample(t, scale)
 			if f.Keeps == format.Names {
-				d = probe.Drawing(t, scale, probe.Hostile()...)
+				d = readertest.Drawing(t, scale, readertest.Hostile()...)
 			}
 			o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
 			r := proved(t, written(t, f, d, o), Sheet{d, o, f})
@@ -75,7 +75,7 @@ func TestUntouchedFilesAgree(t *testing.T) {
 // file that was changed is what is written of a changed drawing.
 func TestChangedFilesDoNot(t *testing.T) {
 	d := sample(t, 1)
-	cut := func(d export.Drawing) *outline.Line {
+	cut := func(d export.Drawing) *piece.Line {
 		for i, l := range d.Lines {
 			if l.Name == "sling-1/cut line" {
 				return &d.Lines[i]
@@ -106,12 +106,12 @@ func TestChangedFilesDoNot(t *testing.T) {
 			t.Fatal("no notch")
 		}, "missing"},
 		{"a line added", format.Lines, false, func(d *export.Drawing, _ *export.Options) {
-			d.Lines = append(d.Lines, outline.Line{Name: "doodle", Work: outline.Mark, Points: geom.Polyline{{X: 300, Y: 300}, {X: 310, Y: 300}}})
+			d.Lines = append(d.Lines, piece.Line{Name: "doodle", Work: piece.Mark, Points: geom.Polyline{{X: 300, Y: 300}, {X: 310, Y: 300}}})
 		}, "not due"},
 		{"a fold made a cut", format.Lines, true, func(d *export.Drawing, _ *export.Options) {
 			for i, l := range d.Lines {
 				if l.Name == "sling-1/fold" {
-					d.Lines[i].Work = outline.CutInside
+					d.Lines[i].Work = piece.CutInside
 				}
 			}
 		}, ""},
@@ -209,7 +209,7 @@ func TestSavedAgain(t *testing.T) {
 
 // What cannot be read is an error, whatever the bytes.
 func TestUnreadable(t *testing.T) {
-	d := probe.Square()
+	d := readertest.Square()
 	for _, f := range formats() {
 		whole := written(t, f, d, export.Options{})
 		for _, data := range [][]byte{nil, []byte("not a drawing"), []byte("\x00\xff\x00")} {
@@ -246,15 +246,15 @@ for e in doc.modelspace():
     if k != 1: e.scale(k, k, k)
 doc.saveas(sys.argv[2])
 `
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	f, err := format.Named("dxf")
 	if err != nil {
 		t.Fatal(err)
 	}
-	in := probe.File(t, "a.dxf", written(t, f, d, export.Options{}))
+	in := readertest.File(t, "a.dxf", written(t, f, d, export.Options{}))
 	for _, row := range []struct{ factor, want string }{{"1", "agrees: "}, {"1.005", "rescaled to 100.500 % along x and 100.500 % along y"}} {
 		out := filepath.Join(t.TempDir(), "b.dxf")
-		probe.Script(t, "ezdxf", script, in, out, row.factor)
+		readertest.Script(t, "ezdxf", script, in, out, row.factor)
 		data, err := os.ReadFile(out)
 		if err != nil {
 			t.Fatal(err)

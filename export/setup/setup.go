@@ -15,8 +15,8 @@ import (
 	"slingloft/export/hpgl"
 	"slingloft/export/style"
 	"slingloft/export/tile"
-	"slingloft/outline"
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 )
 
 // Options returns the writers' options for a machine, at scale 1.
@@ -52,7 +52,7 @@ func axes(m design.Machine) export.Axes {
 func scheme(strokes []design.Stroke) (style.Scheme, error) {
 	s := style.Default()
 	for _, set := range strokes {
-		w := outline.Work(set.Work)
+		w := piece.Work(set.Work)
 		stroke := s.Of(w)
 		if set.Colour != "" {
 			c, err := style.ParseColour(set.Colour)
@@ -143,7 +143,7 @@ func jobs(m design.Machine, material string) []design.Job {
 
 // Pens returns the pens of a plotter for a material.
 func Pens(m design.Machine, material string) hpgl.Pens {
-	pens := make(hpgl.Pens, len(outline.Works()))
+	pens := make(hpgl.Pens, len(piece.Works()))
 	for _, j := range jobs(m, material) {
 		if j.Pen > 0 {
 			pens[j.Work] = j.Pen

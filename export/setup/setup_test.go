@@ -8,12 +8,12 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/gcode"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/style"
 	"slingloft/export/svg"
 	"slingloft/export/tile"
-	"slingloft/outline"
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 )
 
 func machine(t testing.TB, text string) design.Machine {
@@ -28,8 +28,8 @@ func machine(t testing.TB, text string) design.Machine {
 // The design names kinds of work, tools, papers and corners as the writers do.
 func TestNamesAgree(t *testing.T) {
 	for i, name := range design.Works() {
-		if outline.Work(i).String() != name {
-			t.Errorf("work %d is %s in a design, %s in a file", i, name, outline.Work(i))
+		if piece.Work(i).String() != name {
+			t.Errorf("work %d is %s in a design, %s in a file", i, name, piece.Work(i))
 		}
 	}
 	for i, name := range design.Tools() {
@@ -47,8 +47,8 @@ func TestNamesAgree(t *testing.T) {
 			t.Errorf("corner %d is %s in a design, %s on a machine", i, name, export.Corner(i))
 		}
 	}
-	if len(design.Works()) != len(outline.Works()) {
-		t.Errorf("%d kinds of work in a design, %d in files", len(design.Works()), len(outline.Works()))
+	if len(design.Works()) != len(piece.Works()) {
+		t.Errorf("%d kinds of work in a design, %d in files", len(design.Works()), len(piece.Works()))
 	}
 }
 
@@ -65,14 +65,14 @@ func TestNothingSet(t *testing.T) {
 			t.Fatal(err)
 		}
 		var set, own bytes.Buffer
-		if err := f.Write(&set, probe.Square(), o); err != nil {
+		if err := f.Write(&set, readertest.Square(), o); err != nil {
 			t.Fatal(err)
 		}
 		plain, err := Format(name, design.Machine{}, "")
 		if err != nil {
 			t.Fatal(err)
 		}
-		if err := plain.Write(&own, probe.Square(), export.Options{}); err != nil || !bytes.Equal(set.Bytes(), own.Bytes()) {
+		if err := plain.Write(&own, readertest.Square(), export.Options{}); err != nil || !bytes.Equal(set.Bytes(), own.Bytes()) {
 			t.Errorf("%s: %d bytes, %d by the default settings, %v", name, set.Len(), own.Len(), err)
 		}
 	}
@@ -93,7 +93,7 @@ calibration_y = { drawn = "500 mm", measured = "501 mm" }`)
 			t.Fatal(err)
 		}
 		var b bytes.Buffer
-		if err := f.Write(&b, probe.Square(), o); err != nil {
+		if err := f.Write(&b, readertest.Square(), o); err != nil {
 			t.Fatal(err)
 		}
 		read, err := f.Read(&b)
@@ -102,7 +102,7 @@ calibration_y = { drawn = "500 mm", measured = "501 mm" }`)
 		}
 		found := false
 		for _, l := range read.Lines {
-			if l.Work != outline.CutOut {
+			if l.Work != piece.CutOut {
 				continue
 			}
 			found = true
@@ -128,12 +128,12 @@ func TestStrokes(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	cut, score, mark := o.Scheme.Of(outline.CutOut), o.Scheme.Of(outline.Score), o.Scheme.Of(outline.Mark)
-	if (cut.Colour != style.Colour{R: 255}) || cut.Width != 0.01 || len(score.Dash) != 0 || len(mark.Dash) != 2 || mark.Colour != style.Default().Of(outline.Mark).Colour {
+	cut, score, mark := o.Scheme.Of(piece.CutOut), o.Scheme.Of(piece.Score), o.Scheme.Of(piece.Mark)
+	if (cut.Colour != style.Colour{R: 255}) || cut.Width != 0.01 || len(score.Dash) != 0 || len(mark.Dash) != 2 || mark.Colour != style.Default().Of(piece.Mark).Colour {
 		t.Errorf("strokes %+v, %+v, %+v", cut, score, mark)
 	}
 	var b bytes.Buffer
-	if err := svg.Write(&b, probe.Square(), o); err != nil || !strings.Contains(b.String(), `stroke="#ff0000" stroke-width="0.0100"`) {
+	if err := svg.Write(&b, readertest.Square(), o); err != nil || !strings.Contains(b.String(), `stroke="#ff0000" stroke-width="0.0100"`) {
 		t.Errorf("%v in %.900s", err, b.String())
 	}
 }
@@ -162,17 +162,17 @@ pen = 2
 work = "lettering"
 skip = true`)
 	s := Program(m, "plywood")
-	cut := s.Jobs[outline.CutOut]
+	cut := s.Jobs[piece.CutOut]
 	if s.Tool != gcode.Router || s.Kerf != 3 || s.Lead != 2 || s.Tabs != 2 || s.TabWidth != 6 || s.TabHeight != tabHeight || s.Plunge != 240 || s.Frame {
 		t.Errorf("settings %+v", s)
 	}
-	if cut.Feed != 900 || cut.Depth != 6 || cut.Passes != 4 || !s.Jobs[outline.Lettering].Skip || s.Jobs[outline.Mark].Skip {
+	if cut.Feed != 900 || cut.Depth != 6 || cut.Passes != 4 || !s.Jobs[piece.Lettering].Skip || s.Jobs[piece.Mark].Skip {
 		t.Errorf("jobs %+v", s.Jobs)
 	}
-	if other := Program(m, "card").Jobs[outline.CutOut]; other.Feed != 508 || other.Depth != 3 || other.Passes != 4 {
+	if other := Program(m, "card").Jobs[piece.CutOut]; other.Feed != 508 || other.Depth != 3 || other.Passes != 4 {
 		t.Errorf("in another material %+v", other)
 	}
-	if a, b := Pens(m, "plywood")[outline.CutOut], Pens(m, "card")[outline.CutOut]; a != 3 || b != 2 {
+	if a, b := Pens(m, "plywood")[piece.CutOut], Pens(m, "card")[piece.CutOut]; a != 3 || b != 2 {
 		t.Errorf("pens %d and %d", a, b)
 	}
 	f, err := Format("hpgl", m, "card")
@@ -180,7 +180,7 @@ skip = true`)
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := f.Write(&b, probe.Square(), export.Options{}); err != nil || !strings.Contains(b.String(), "SP2;") || strings.Contains(b.String(), "SP7;") {
+	if err := f.Write(&b, readertest.Square(), export.Options{}); err != nil || !strings.Contains(b.String(), "SP2;") || strings.Contains(b.String(), "SP7;") {
 		t.Errorf("%v, plot %s", err, b.String())
 	}
 }
@@ -192,7 +192,7 @@ func TestPaper(t *testing.T) {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := f.Write(&b, probe.Drawing(t, 1), export.Options{}); err != nil {
+	if err := f.Write(&b, readertest.Drawing(t, 1), export.Options{}); err != nil {
 		t.Fatal(err)
 	}
 	d, err := f.Read(&b)
@@ -213,7 +213,7 @@ func TestAxes(t *testing.T) {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := f.Write(&b, probe.Square(), o); err != nil {
+	if err := f.Write(&b, readertest.Square(), o); err != nil {
 		t.Fatal(err)
 	}
 	// The square lies from (10 5) to (30 25) on a sheet 30 mm high: 5 mm to 25 mm

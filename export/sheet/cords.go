@@ -5,9 +5,9 @@ import (
 	"math"
 
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/cord"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // cords shows every cord with its marks and the sum that makes its length.
@@ -58,7 +58,7 @@ func (b *builder) cordPicture(c cord.Cord) picture.Picture {
 		m := c.Marks[i]
 		p.Line(picture.Main, picture.Thin, geom.Pt(want[i], y-1.8), geom.Pt(want[i], y+1.8), geom.Pt(at, y+stem))
 		p.Write(picture.Text{Text: label(m), Size: picture.Small, Turn: math.Pi / 2, Ink: picture.Main,
-			At: geom.Pt(at+0.36*picture.Small, y+stem+1), Anchor: outline.Start})
+			At: geom.Pt(at+0.36*picture.Small, y+stem+1), Anchor: piece.Start})
 	}
 	p.Level(geom.Pt(x(0), y), geom.Pt(x(c.Cut), y), 4, b.long(c.Cut))
 	p.Desc = fmt.Sprintf("The cord lies straight from its start at the left; marks at the distances that the table gives. Cut length %s.", b.long(c.Cut))

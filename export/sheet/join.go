@@ -4,12 +4,13 @@ import (
 	"math"
 	"strings"
 
-	"slingloft/outline"
+	"slingloft/outline/panel"
+	"slingloft/outline/piece"
 )
 
 // bodies returns the panels of the body: one, unless it is joined.
-func (b *builder) bodies() []outline.Piece {
-	var out []outline.Piece
+func (b *builder) bodies() []piece.Piece {
+	var out []piece.Piece
 	for _, p := range b.Sewn.Pieces {
 		if p.ID == "body" || strings.HasPrefix(p.ID, "body-") {
 			out = append(out, p)
@@ -23,7 +24,7 @@ const touch = 1e-6
 
 // joinsOf returns the joins along a panel's edges and how many of its two long edges
 // are sides of the bed.
-func (b *builder) joinsOf(q outline.Piece) (joins []outline.Join, sides int) {
+func (b *builder) joinsOf(q piece.Piece) (joins []panel.Join, sides int) {
 	net := q.Net.Bounds()
 	for _, j := range b.Sewn.Joins {
 		if math.Abs(j.V-net.Min.Y) < touch || math.Abs(j.V-net.Max.Y) < touch {
@@ -50,7 +51,7 @@ func (b *builder) stepJoin() Step {
 
 // fellFacts tells where a join's fold, trim line and second row lie, as the panels
 // have them.
-func (b *builder) fellFacts(j outline.Join) []Fact {
+func (b *builder) fellFacts(j panel.Join) []Fact {
 	out := []Fact{{j.Name + ", allowance on both panels", b.long(b.Design.Seam.Join)}}
 	done := map[string]bool{}
 	for _, q := range b.bodies() {

@@ -6,8 +6,8 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // lay shows every roll and sheet with the pieces on it.
@@ -85,7 +85,7 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 // the only way, or else its number alone.
 func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 	cut := it.Piece.Cut.Moved(it.Motion)
-	t := picture.Text{Text: fmt.Sprintf("%d %s", n, it.Piece.ID), Size: picture.Small, Anchor: outline.Centre, Ink: picture.Main}
+	t := picture.Text{Text: fmt.Sprintf("%d %s", n, it.Piece.ID), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
 	if p.WriteFree(t, v.Line(places(cut, need))...) {
 		return

@@ -3,7 +3,7 @@ package sheet
 import (
 	"fmt"
 
-	"slingloft/outline"
+	"slingloft/outline/template"
 )
 
 // offsets tables the curves that are marked by hand.
@@ -15,7 +15,7 @@ func (b *builder) offsets() (Section, error) {
 	s.Blocks = append(s.Blocks, Para("To mark a curve of the finished line by hand: strike a straight line between its two ends, set off the distances along it, "+
 		"and from each the offset square to it; a batten through the points gives the curve. The last column is the way along the curve, to prove it with a tape."))
 	for _, c := range b.Curves {
-		rows, err := outline.Offsets(c.Line, b.Design.Template.Tick)
+		rows, err := template.Offsets(c.Line, b.Design.Template.Tick)
 		if err != nil {
 			return s, fmt.Errorf("%s: %w", c.Name, err)
 		}

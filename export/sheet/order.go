@@ -5,10 +5,10 @@ import (
 	"math"
 	"strings"
 
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 )
 
 // order is the work step by step with this design's figures.
@@ -34,13 +34,13 @@ func (b *builder) order() (Section, error) {
 }
 
 // piece returns a cloth piece by the start of its name.
-func (b *builder) piece(start string) (outline.Piece, bool) {
+func (b *builder) piece(start string) (piece.Piece, bool) {
 	for _, p := range b.Sewn.Pieces {
 		if strings.HasPrefix(p.ID, start) {
 			return p, true
 		}
 	}
-	return outline.Piece{}, false
+	return piece.Piece{}, false
 }
 
 func (b *builder) stepMark() Step {
@@ -107,7 +107,7 @@ func (b *builder) stepOpenings() Step {
 	s := Step{Title: "Work the openings", Text: "Each strip has an opening in its fold for either bar's tip: bind or buttonhole its edges before the slit is cut. Measured along the fold from the strip's folded head end:"}
 	if p, ok := b.piece("channel"); ok {
 		for _, l := range p.Lines {
-			if l.Work == outline.CutInside && len(l.Points) == 2 {
+			if l.Work == piece.CutInside && len(l.Points) == 2 {
 				s.Facts = append(s.Facts, Fact{l.Name, b.long(l.Points[0].X) + " to " + b.long(l.Points[1].X)})
 			}
 		}

@@ -7,9 +7,9 @@ import (
 	"strings"
 
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // pieces shows every cloth piece and, smaller, every template.
@@ -44,7 +44,7 @@ func acrossFactor(box geom.Box) int {
 }
 
 // piecePicture draws a piece with its overall measures and notch names.
-func (b *builder) piecePicture(q outline.Piece) picture.Picture {
+func (b *builder) piecePicture(q piece.Piece) picture.Picture {
 	box := q.Cut.Bounds()
 	factor := float64(acrossFactor(box))
 	width, room := wide, 100.0
@@ -78,25 +78,25 @@ func (b *builder) piecePicture(q outline.Piece) picture.Picture {
 	p.Upright(at(box.Min), at(geom.Pt(box.Min.X, box.Max.Y)), shift.X-6, b.long(box.Height()))
 	notchNames(&p, q, at)
 	lineNames(&p, q, at)
-	title := picture.Text{Text: capital(q.Title), Size: 3.4, Anchor: outline.Centre, Ink: picture.Main, Bold: true}
+	title := picture.Text{Text: capital(q.Title), Size: 3.4, Anchor: piece.Centre, Ink: picture.Main, Bold: true}
 	p.WriteFree(title, append(line(places(q.Cut, (picture.Width(title.Text, title.Size, true)+2)/k)), at(box.Center()))...)
 	p.Desc = b.pieceWords(q)
 	return p
 }
 
 // workPath returns a line in the stroke of its kind of work.
-func workPath(l outline.Line, pts geom.Polyline) picture.Path {
+func workPath(l piece.Line, pts geom.Polyline) picture.Path {
 	p := picture.Path{Lines: []geom.Polyline{pts}, Closed: l.Closed, Width: picture.Thin}
 	switch l.Work {
-	case outline.Stitch:
+	case piece.Stitch:
 		p.Stroke, p.Dash = picture.Stitch, []float64{3, 0.8, 0.3, 0.8}
-	case outline.Score:
+	case piece.Score:
 		p.Stroke, p.Dash = picture.Fold, []float64{1.8, 0.8}
-	case outline.CutInside:
+	case piece.CutInside:
 		p.Stroke, p.Width = picture.Inside, picture.Bold
-	case outline.CutOut:
+	case piece.CutOut:
 		p.Stroke = picture.Cut
-	case outline.Mark:
+	case piece.Mark:
 		p.Stroke = picture.Mark
 	default:
 		p.Stroke = picture.Quiet
@@ -105,7 +105,7 @@ func workPath(l outline.Line, pts geom.Polyline) picture.Path {
 }
 
 // notchNames letters the notches outside the cut line, each once.
-func notchNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Point) {
+func notchNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
 	var done []string
 	for _, l := range q.Lines {
 		name, ok := strings.CutPrefix(l.Name, "notch ")
@@ -115,13 +115,13 @@ func notchNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Po
 		done = append(done, name)
 		a, in := at(l.Points[0]), at(l.Points[1])
 		out := a.Minus(in).Unit()
-		t := picture.Text{Text: name, Size: picture.Small, Anchor: outline.Centre, Ink: picture.Mark}
+		t := picture.Text{Text: name, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Mark}
 		p.WriteFree(t, a.Plus(out.Times(2.6)), a.Plus(out.Times(3.6)), a.Plus(out.Times(-5)), in.Plus(out.Times(-4)).Plus(out.Left().Times(3)))
 	}
 }
 
 // lineNames letters bar lines and the grain arrow.
-func lineNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Point) {
+func lineNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
 	var done []string
 	for _, l := range q.Lines {
 		bar := strings.HasSuffix(l.Name, "bar line")
@@ -135,7 +135,7 @@ func lineNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Poi
 		if turn > math.Pi/2+1e-9 || turn <= -math.Pi/2+1e-9 {
 			turn = math.Remainder(turn+math.Pi, 2*math.Pi)
 		}
-		t := picture.Text{Text: l.Name, Size: picture.Small, Turn: turn, Anchor: outline.Centre, Ink: picture.Mark}
+		t := picture.Text{Text: l.Name, Size: picture.Small, Turn: turn, Anchor: piece.Centre, Ink: picture.Mark}
 		off := dir.Left().Times(2.2)
 		parts := []float64{0.5}
 		if bar { // the centre line crosses it somewhere
@@ -151,13 +151,13 @@ func lineNames(p *picture.Picture, q outline.Piece, at func(geom.Point) geom.Poi
 }
 
 // pieceWords tells a piece in words.
-func (b *builder) pieceWords(q outline.Piece) string {
+func (b *builder) pieceWords(q piece.Piece) string {
 	box := q.Cut.Bounds()
 	return fmt.Sprintf("Outline of the %s as cut: %s along and %s across. Its figures stand in the table below.", q.Title, b.long(box.Width()), b.long(box.Height()))
 }
 
 // pieceTable tables what is needed to mark and cut a piece.
-func (b *builder) pieceTable(q outline.Piece) Table {
+func (b *builder) pieceTable(q piece.Piece) Table {
 	t := Table{ID: "piece-" + safe(q.ID) + "-figures", Caption: capital(q.Title), Head: []string{"", "figure"}, Words: []bool{true, true}}
 	add := func(name, value string) { t.Rows = append(t.Rows, []string{name, value}) }
 	box := q.Cut.Bounds()
@@ -182,7 +182,7 @@ func (b *builder) pieceTable(q outline.Piece) Table {
 }
 
 // grain says how a piece lies on the roll.
-func (b *builder) grain(q outline.Piece) string {
+func (b *builder) grain(q piece.Piece) string {
 	switch {
 	case q.FreeGrain:
 		return "any way"
@@ -193,7 +193,7 @@ func (b *builder) grain(q outline.Piece) string {
 }
 
 // notchList lists the names of a piece's notches, each once.
-func notchList(q outline.Piece) string {
+func notchList(q piece.Piece) string {
 	var names []string
 	for _, l := range q.Lines {
 		if n, ok := strings.CutPrefix(l.Name, "notch "); ok && !slices.Contains(names, n) {
@@ -204,7 +204,7 @@ func notchList(q outline.Piece) string {
 }
 
 // allowances are what lies outside a piece's finished line.
-func (b *builder) allowances(q outline.Piece) []Fact {
+func (b *builder) allowances(q piece.Piece) []Fact {
 	d := b.Design
 	switch {
 	case strings.HasPrefix(q.ID, "body"):
@@ -236,7 +236,7 @@ func (b *builder) allowances(q outline.Piece) []Fact {
 }
 
 // bodyAllowances are those of the body, or of one of its panels.
-func (b *builder) bodyAllowances(q outline.Piece) []Fact {
+func (b *builder) bodyAllowances(q piece.Piece) []Fact {
 	var out []Fact
 	joins, sides := b.joinsOf(q)
 	if sides > 0 {
@@ -257,7 +257,7 @@ func (b *builder) endAllowance() Fact {
 }
 
 // squareTable tables the distances that prove a piece true on the cloth.
-func (b *builder) squareTable(q outline.Piece) Table {
+func (b *builder) squareTable(q piece.Piece) Table {
 	t := Table{ID: "piece-" + safe(q.ID) + "-checks", Caption: capital(q.Title) + ": measure these on the marked finished line before cutting",
 		Head: []string{"from and to", b.unit()}, Words: []bool{true, false}}
 	for _, c := range q.Checks {

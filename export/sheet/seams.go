@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"math"
 
-	"slingloft/outline"
+	"slingloft/outline/piece"
 )
 
 // seams tables the seam walk.
@@ -37,7 +37,7 @@ func signedDecimal(v float64, n int) string {
 }
 
 // partsTable walks one seam from notch to notch.
-func (b *builder) partsTable(i int, q outline.Seam) Table {
+func (b *builder) partsTable(i int, q piece.Seam) Table {
 	t := Table{ID: fmt.Sprintf("seam-%d-parts", i+1), Caption: capital(q.Name) + ", notch to notch, in " + b.unitWord(),
 		Head: []string{"from", "to", q.IDs[0], q.IDs[1], "ease"}, Words: []bool{true, true, false, false, false}}
 	folds := false

@@ -9,7 +9,6 @@ package sheet
 import (
 	"slingloft/export"
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -17,6 +16,8 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/panel"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
@@ -31,8 +32,8 @@ type Data struct {
 
 	Shape     *hung.Shape
 	Body      *flat.Body
-	Sewn      outline.Sewn
-	Templates []outline.Piece
+	Sewn      panel.Sewn
+	Templates []piece.Piece
 	Cords     cord.Set
 	Lays      []Lay
 	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay

@@ -5,9 +5,9 @@ import (
 	"math"
 
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 )
 
 // wide and half are the widths of pictures, mm: the printed page and half of it.
@@ -102,9 +102,9 @@ func (b *builder) sideDimensions(p *picture.Picture, at func(x, z float64) geom.
 		apex := at(end.ApexX, end.ApexZ)
 		floor := geom.Pt(apex.X, point(end.TailX).Y)
 		p.Upright(floor, apex, apex.X+e.Sign()*7, b.round(end.ApexZ-sh.Problem.Bottom(end.TailX)))
-		angle := picture.Text{Text: degrees(atan(end.Slope)), Size: picture.Letter, Anchor: outline.Centre, Ink: picture.Main}
+		angle := picture.Text{Text: degrees(atan(end.Slope)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}
 		p.WriteFree(angle, apex.Plus(geom.Pt(-e.Sign()*6, 4)), apex.Plus(geom.Pt(-e.Sign()*9, 2.5)), apex.Plus(geom.Pt(0, -4)))
-		name := picture.Text{Text: e.String() + " bar", Size: picture.Letter, Anchor: outline.Centre, Ink: picture.Bar}
+		name := picture.Text{Text: e.String() + " bar", Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Bar}
 		p.WriteFree(name, tip.Plus(geom.Pt(0, 4)), tip.Plus(geom.Pt(-e.Sign()*8, 4)), tip.Plus(geom.Pt(-e.Sign()*10, 0)))
 	}
 	mid := at(0, sh.At(0).Z)
@@ -226,7 +226,7 @@ func (b *builder) endView() picture.Picture {
 	m := v.At(geom.Pt(mid.Half, mid.Height))
 	p.Upright(geom.Pt(m.X, v.At(geom.Pt(0, 0)).Y), m, min(m.X+9, half-7), b.round(mid.Height))
 	low := v.At(geom.Pt(0, 0))
-	p.WriteFree(picture.Text{Text: "R " + b.round(mid.Radius), Size: picture.Letter, Anchor: outline.Centre, Ink: picture.Main}, low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
+	p.WriteFree(picture.Text{Text: "R " + b.round(mid.Radius), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}, low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
 	p.Desc = fmt.Sprintf("Three sections across the bed over one bottom line: tangent walls on a round underbody. Head bar %s wide and %s deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
 		b.round(h.Bar), b.round(h.Section.Height), b.round(2*mid.Half), b.round(mid.Height), b.round(f.Bar), b.round(f.Section.Height), degrees(h.Section.Wall))
 	return p

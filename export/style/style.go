@@ -8,7 +8,7 @@ import (
 	"math"
 	"strconv"
 
-	"slingloft/outline"
+	"slingloft/outline/piece"
 )
 
 // Colour is a colour of the sRGB space.
@@ -63,19 +63,19 @@ func longDashDot(d float64) []float64 { return []float64{24 * d, 3 * d, 0.5 * d,
 
 // Default returns the scheme that is used unless another is asked for.
 func Default() Scheme {
-	strokes := make([]Stroke, len(outline.Works()))
-	strokes[outline.Register] = Stroke{purple, thin, nil}
-	strokes[outline.Lettering] = Stroke{black, thin, nil}
-	strokes[outline.Mark] = Stroke{blue, thin, nil}
-	strokes[outline.Stitch] = Stroke{green, thin, longDashDot(thin)}
-	strokes[outline.Score] = Stroke{skyBlue, thin, dashed(thin)}
-	strokes[outline.CutInside] = Stroke{orange, medium, nil}
-	strokes[outline.CutOut] = Stroke{vermilion, medium, nil}
+	strokes := make([]Stroke, len(piece.Works()))
+	strokes[piece.Register] = Stroke{purple, thin, nil}
+	strokes[piece.Lettering] = Stroke{black, thin, nil}
+	strokes[piece.Mark] = Stroke{blue, thin, nil}
+	strokes[piece.Stitch] = Stroke{green, thin, longDashDot(thin)}
+	strokes[piece.Score] = Stroke{skyBlue, thin, dashed(thin)}
+	strokes[piece.CutInside] = Stroke{orange, medium, nil}
+	strokes[piece.CutOut] = Stroke{vermilion, medium, nil}
 	return Scheme{strokes}
 }
 
 // Of returns the stroke for work w.
-func (s Scheme) Of(w outline.Work) Stroke {
+func (s Scheme) Of(w piece.Work) Stroke {
 	if s.strokes == nil {
 		s = Default()
 	}
@@ -86,7 +86,7 @@ func (s Scheme) Of(w outline.Work) Stroke {
 }
 
 // With returns the scheme with the stroke of work w replaced.
-func (s Scheme) With(w outline.Work, stroke Stroke) Scheme {
+func (s Scheme) With(w piece.Work, stroke Stroke) Scheme {
 	if s.strokes == nil {
 		s = Default()
 	}
@@ -108,7 +108,7 @@ const (
 
 // Validate reports the first stroke that cannot be drawn.
 func (s Scheme) Validate() error {
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		if err := s.Of(w).validate(); err != nil {
 			return fmt.Errorf("stroke for %s: %w", w, err)
 		}

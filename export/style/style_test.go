@@ -4,15 +4,15 @@ import (
 	"math"
 	"testing"
 
-	"slingloft/outline"
+	"slingloft/outline/piece"
 )
 
 // The palette as published: jfly.uni-koeln.de/color, Okabe and Ito.
 func TestPaletteIsOkabeIto(t *testing.T) {
 	published := map[Colour]string{black: "#000000", orange: "#e69f00", skyBlue: "#56b4e9",
 		green: "#009e73", blue: "#0072b2", vermilion: "#d55e00", purple: "#cc79a7"}
-	seen := map[Colour]outline.Work{}
-	for _, w := range outline.Works() {
+	seen := map[Colour]piece.Work{}
+	for _, w := range piece.Works() {
 		c := Default().Of(w).Colour
 		if published[c] != c.String() {
 			t.Errorf("%s is drawn in %s, not of the palette", w, c)
@@ -40,14 +40,14 @@ func TestParseColour(t *testing.T) {
 func TestWithLeavesTheOriginal(t *testing.T) {
 	base := Default()
 	own := Stroke{Colour{1, 2, 3}, 0.5, []float64{4, 1}}
-	changed := base.With(outline.Score, own)
-	if got := changed.Of(outline.Score).Colour; got != own.Colour {
+	changed := base.With(piece.Score, own)
+	if got := changed.Of(piece.Score).Colour; got != own.Colour {
 		t.Errorf("changed scheme scores in %v, want %v", got, own.Colour)
 	}
-	if base.Of(outline.Score).Colour == own.Colour {
+	if base.Of(piece.Score).Colour == own.Colour {
 		t.Error("With changed the scheme it was called on")
 	}
-	if (Scheme{}).Of(outline.CutOut).Colour != Default().Of(outline.CutOut).Colour {
+	if (Scheme{}).Of(piece.CutOut).Colour != Default().Of(piece.CutOut).Colour {
 		t.Error("the zero scheme is not the default")
 	}
 }
@@ -70,7 +70,7 @@ func TestValidate(t *testing.T) {
 		t.Errorf("the default scheme: %v", err)
 	}
 	for _, r := range rows {
-		if err := Default().With(outline.Mark, r.stroke).Validate(); (err == nil) != r.ok {
+		if err := Default().With(piece.Mark, r.stroke).Validate(); (err == nil) != r.ok {
 			t.Errorf("%s: Validate says %v", r.what, err)
 		}
 	}

@@ -11,8 +11,8 @@ import (
 	"github.com/beevik/etree"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // What is read at most: far more than any drawing of ours, and little enough to
@@ -51,7 +51,7 @@ func Read(r io.Reader) (export.Drawing, error) {
 		return export.Drawing{}, fmt.Errorf("SVG: %w", err)
 	}
 	w := walker{drawing: &d, budget: export.MaxPoints}
-	if err := w.children(root, toPaper, outline.CutOut, 0); err != nil {
+	if err := w.children(root, toPaper, piece.CutOut, 0); err != nil {
 		return export.Drawing{}, fmt.Errorf("SVG: %w", err)
 	}
 	return d, nil
@@ -129,7 +129,7 @@ type walker struct {
 	budget  int
 }
 
-func (w *walker) children(e *etree.Element, m matrix, work outline.Work, depth int) error {
+func (w *walker) children(e *etree.Element, m matrix, work piece.Work, depth int) error {
 	if depth > maxDepth {
 		return fmt.Errorf("groups nested deeper than %d", maxDepth)
 	}
@@ -141,7 +141,7 @@ func (w *walker) children(e *etree.Element, m matrix, work outline.Work, depth i
 	return nil
 }
 
-func (w *walker) element(e *etree.Element, m matrix, work outline.Work, depth int) error {
+func (w *walker) element(e *etree.Element, m matrix, work piece.Work, depth int) error {
 	if e.SelectAttrValue("display", "") == "none" || strings.Contains(e.SelectAttrValue("style", ""), "display:none") {
 		return nil
 	}
@@ -171,9 +171,9 @@ func (w *walker) element(e *etree.Element, m matrix, work outline.Work, depth in
 }
 
 // workOf returns the work that a group's id names, else that around it.
-func workOf(e *etree.Element, around outline.Work) outline.Work {
+func workOf(e *etree.Element, around piece.Work) piece.Work {
 	id := e.SelectAttrValue("id", "")
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		if w.String() == id {
 			return w
 		}
@@ -182,7 +182,7 @@ func workOf(e *etree.Element, around outline.Work) outline.Work {
 }
 
 // add adds the subpaths of one element to the drawing.
-func (w *walker) add(e *etree.Element, subs []subpath, m matrix, work outline.Work) error {
+func (w *walker) add(e *etree.Element, subs []subpath, m matrix, work piece.Work) error {
 	name := childText(e, "title")
 	if name == "" {
 		name = export.OneLine(e.SelectAttrValue("id", ""))
@@ -192,8 +192,8 @@ func (w *walker) add(e *etree.Element, subs []subpath, m matrix, work outline.Wo
 		if w.budget < 0 || len(w.drawing.Lines) >= export.MaxLines {
 			return errors.New("too many lines and points")
 		}
-		l := outline.Line{Name: name, Work: work, Closed: s.closed, Points: make(geom.Polyline, len(s.points))}
-		if len(subs) > 1 || work == outline.Lettering {
+		l := piece.Line{Name: name, Work: work, Closed: s.closed, Points: make(geom.Polyline, len(s.points))}
+		if len(subs) > 1 || work == piece.Lettering {
 			l.Name = fmt.Sprintf("%s/stroke %d", name, i+1)
 		}
 		for k, p := range s.points {

@@ -18,7 +18,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/style"
-	"slingloft/outline"
+	"slingloft/outline/piece"
 )
 
 // decimals of a coordinate: a tenth of a micrometre.
@@ -48,7 +48,7 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 	for _, l := range plain.Lines[:len(d.Lines)] {
 		addPath(groups[l.Work], ids.unique(l.Name), l.Name, pathData(at, l))
 	}
-	addLabels(groups[outline.Lettering], ids, d, plain)
+	addLabels(groups[piece.Lettering], ids, d, plain)
 	doc.Indent(1)
 	_, err = doc.WriteTo(w)
 	return err
@@ -57,7 +57,7 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 // addGroups adds one group for each kind of work and returns them in that order.
 func addGroups(root *etree.Element, s style.Scheme) []*etree.Element {
 	var out []*etree.Element
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		g := root.CreateElement("g")
 		stroke := s.Of(w)
 		g.CreateAttr("id", w.String())
@@ -111,7 +111,7 @@ func addLabels(group *etree.Element, ids ids, d, plain export.Drawing) {
 }
 
 // pathData returns the lines as subpaths, y turned downwards from height.
-func pathData(height float64, lines ...outline.Line) string {
+func pathData(height float64, lines ...piece.Line) string {
 	var b strings.Builder
 	for _, l := range lines {
 		for i, p := range l.Points {
@@ -144,7 +144,7 @@ type ids struct {
 
 func newIDs() ids {
 	out := ids{map[string]bool{}, map[string]int{}}
-	for _, w := range outline.Works() {
+	for _, w := range piece.Works() {
 		out.taken[w.String()] = true
 	}
 	return out

@@ -12,10 +12,10 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/style"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
@@ -23,7 +23,7 @@ func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return W
 // scales are what every file is tried at.
 var scales = []float64{1, 0.2}
 
-func TestReadBack(t *testing.T) { probe.ReadBack(t, write, Read, 0.0001) }
+func TestReadBack(t *testing.T) { readertest.ReadBack(t, write, Read, 0.0001) }
 
 // svg.path, a reader of path data that is not ours, measures every named line;
 // the XML is read by Python's own parser.
@@ -39,15 +39,15 @@ for g in r.findall(n+"g"):
         out["lines"][p.findtext(n+"title")] = [parse_path(p.get("d")).length(), g.get("id"), p.get("d").rstrip().endswith("Z")]
 print(json.dumps(out))`
 	for _, scale := range scales {
-		d := probe.Drawing(t, scale)
+		d := readertest.Drawing(t, scale)
 		o := export.Options{Scale: scale}
-		file := probe.File(t, "a.svg", probe.Bytes(t, write, d, o))
+		file := readertest.File(t, "a.svg", readertest.Bytes(t, write, d, o))
 		var got struct {
 			Size   []string
 			Groups []string
 			Lines  map[string][]any
 		}
-		if err := json.Unmarshal([]byte(probe.Script(t, "svg", script, file)), &got); err != nil {
+		if err := json.Unmarshal([]byte(readertest.Script(t, "svg", script, file)), &got); err != nil {
 			t.Fatal(err)
 		}
 		w, h := d.Width*scale, d.Height*scale
@@ -55,9 +55,9 @@ print(json.dumps(out))`
 		if fmt.Sprint(got.Size) != fmt.Sprint(want) {
 			t.Errorf("size %q, want %q", got.Size, want)
 		}
-		for i, work := range outline.Works() {
+		for i, work := range piece.Works() {
 			if i >= len(got.Groups) || got.Groups[i] != work.String() {
-				t.Fatalf("groups %v, want %v", got.Groups, outline.Works())
+				t.Fatalf("groups %v, want %v", got.Groups, piece.Works())
 			}
 		}
 		for _, l := range d.Lines {
@@ -85,11 +85,11 @@ print(json.dumps(out))`
 // librsvg draws the page at its size, Inkscape finds the cut line where it is.
 func TestSizeByRenderers(t *testing.T) {
 	for _, scale := range scales {
-		d := probe.Drawing(t, scale)
-		file := probe.File(t, "a.svg", probe.Bytes(t, write, d, export.Options{Scale: scale}))
-		pdf := probe.File(t, "a.pdf", nil)
-		probe.Run(t, "rsvg-convert", "-f", "pdf", "-o", pdf, file)
-		info := probe.Run(t, "pdfinfo", pdf)
+		d := readertest.Drawing(t, scale)
+		file := readertest.File(t, "a.svg", readertest.Bytes(t, write, d, export.Options{Scale: scale}))
+		pdf := readertest.File(t, "a.pdf", nil)
+		readertest.Run(t, "rsvg-convert", "-f", "pdf", "-o", pdf, file)
+		info := readertest.Run(t, "pdfinfo", pdf)
 		var w, h float64
 		for _, row := range strings.Split(info, "\n") {
 			fmt.Sscanf(row, "Page size: %f x %f pts", &w, &h)
@@ -105,7 +105,7 @@ func TestSizeByRenderers(t *testing.T) {
 func checkInkscape(t *testing.T, d export.Drawing, scale float64, file string) {
 	t.Helper()
 	const px = 25.4 / 96
-	out := probe.Run(t, "inkscape", "--query-all", file)
+	out := readertest.Run(t, "inkscape", "--query-all", file)
 	for _, row := range strings.Split(out, "\n") {
 		rest, ok := strings.CutPrefix(row, "sling-1-cut-line,")
 		if !ok {
@@ -121,7 +121,7 @@ func checkInkscape(t *testing.T, d export.Drawing, scale float64, file string) {
 				want = l.Points.Bounds()
 			}
 		}
-		stroke := export.Options{}.Scheme.Of(outline.CutOut).Width // Inkscape's box includes it
+		stroke := export.Options{}.Scheme.Of(piece.CutOut).Width // Inkscape's box includes it
 		got := [4]float64{x * px, y * px, w * px, h * px}
 		exp := [4]float64{
 			want.Min.X*scale - stroke/2, (d.Height-want.Max.Y)*scale - stroke/2,
@@ -141,11 +141,11 @@ func checkInkscape(t *testing.T, d export.Drawing, scale float64, file string) {
 func TestPictureByChromium(t *testing.T) {
 	folder := t.TempDir()
 	file := filepath.Join(folder, "a.svg")
-	if err := os.WriteFile(file, probe.Bytes(t, write, probe.Square(), export.Options{}), 0o644); err != nil {
+	if err := os.WriteFile(file, readertest.Bytes(t, write, readertest.Square(), export.Options{}), 0o644); err != nil {
 		t.Fatal(err)
 	}
 	shot := filepath.Join(folder, "a.png")
-	probe.Run(t, "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking",
+	readertest.Run(t, "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking",
 		"--force-device-scale-factor=4", "--user-data-dir="+folder, "--window-size=200,150", "--screenshot="+shot, "file://"+file)
 	f, err := os.Open(shot)
 	if err != nil {
@@ -158,7 +158,7 @@ func TestPictureByChromium(t *testing.T) {
 	}
 	const perMM = 4 * 96 / 25.4
 	x, y := 10*perMM, 15*perMM // on the left edge of the square
-	want := style.Default().Of(outline.CutOut).Colour
+	want := style.Default().Of(piece.CutOut).Colour
 	r, g, b, _ := img.At(int(x), int(y)).RGBA()
 	if got := (style.Colour{R: uint8(r >> 8), G: uint8(g >> 8), B: uint8(b >> 8)}); got != want {
 		t.Errorf("edge is %v, want %v", got, want)
@@ -166,9 +166,9 @@ func TestPictureByChromium(t *testing.T) {
 }
 
 func TestNumbersAreFixed(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	d.Lines[0].Points[0] = geom.Pt(-1e-9, 1e-9)
-	data := string(probe.Bytes(t, write, d, export.Options{}))
+	data := string(readertest.Bytes(t, write, d, export.Options{}))
 	for _, line := range strings.Split(data, " d=\"")[1:] {
 		path, _, _ := strings.Cut(line, `"`)
 		if strings.ContainsAny(path, "eE+") || strings.Contains(path, "-0.0000") {
@@ -258,7 +258,7 @@ func TestReadRefuses(t *testing.T) {
 
 func FuzzRead(f *testing.F) {
 	var b bytes.Buffer
-	if err := Write(&b, probe.Drawing(f, 1), export.Options{}); err != nil {
+	if err := Write(&b, readertest.Drawing(f, 1), export.Options{}); err != nil {
 		f.Fatal(err)
 	}
 	f.Add(b.Bytes()[:4000])
@@ -272,11 +272,11 @@ func FuzzRead(f *testing.F) {
 		if err != nil {
 			return
 		}
-		probe.CheckRead(t, d)
+		readertest.CheckRead(t, d)
 	})
 }
 
 // The golden file is small enough to read and check in the head.
 func TestGolden(t *testing.T) {
-	probe.Golden(t, "square.svg", probe.Bytes(t, write, probe.Square(), export.Options{}))
+	readertest.Golden(t, "square.svg", readertest.Bytes(t, write, readertest.Square(), export.Options{}))
 }

@@ -3,16 +3,16 @@ package tile
 import (
 	"fmt"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // clipped returns the parts of a line that lie in the box. A closed line that
 // lies wholly inside stays closed; any other becomes open parts, numbered in
 // their names where there are several.
-func clipped(l outline.Line, box geom.Box) []outline.Line {
+func clipped(l piece.Line, box geom.Box) []piece.Line {
 	if box.ContainsBox(l.Points.Bounds()) {
-		return []outline.Line{l}
+		return []piece.Line{l}
 	}
 	pts := l.Points
 	if l.Closed {
@@ -23,9 +23,9 @@ func clipped(l outline.Line, box geom.Box) []outline.Line {
 		runs[0] = append(runs[n-1], runs[0][1:]...) // one part that passes the start
 		runs = runs[:n-1]
 	}
-	var out []outline.Line
+	var out []piece.Line
 	for i, r := range runs {
-		part := outline.Line{Name: l.Name, Work: l.Work, Points: r}
+		part := piece.Line{Name: l.Name, Work: l.Work, Points: r}
 		if len(runs) > 1 {
 			part.Name = fmt.Sprintf("%s/part %d", l.Name, i+1)
 		}

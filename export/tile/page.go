@@ -6,8 +6,8 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/lettering"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // furniture draws what stands on the pages beside the sheet.
@@ -40,9 +40,9 @@ func (f furniture) page(c cell, kept map[cell]bool, n int) export.Drawing {
 
 // joints returns the joints of a cell with its neighbours that have a page too,
 // in the sheet's coordinates, so that the same marks come out on both.
-func (f furniture) joints(c cell, kept map[cell]bool) []outline.Line {
+func (f furniture) joints(c cell, kept map[cell]bool) []piece.Line {
 	shown, core := f.shown(c), f.core(c)
-	var out []outline.Line
+	var out []piece.Line
 	add := func(other cell, at, along geom.Point, length float64) {
 		if kept[other] {
 			first, second := c, other
@@ -63,10 +63,10 @@ func (f furniture) joints(c cell, kept map[cell]bool) []outline.Line {
 
 // joint returns the line of a joint and two match marks on it, each a cross
 // through a diamond with the names of both pages beside it.
-func joint(name string, at, along geom.Point, length float64) []outline.Line {
+func joint(name string, at, along geom.Point, length float64) []piece.Line {
 	const arm, half, textHeight = 4.0, 2.5, 2.0
 	across := along.Left()
-	out := []outline.Line{register("joint "+name, at, at.Plus(along.Times(length)))}
+	out := []piece.Line{register("joint "+name, at, at.Plus(along.Times(length)))}
 	for i, share := range []float64{0.25, 0.75} {
 		m := at.Plus(along.Times(length * share))
 		mark := fmt.Sprintf("match %s/%d", name, i+1)
@@ -76,22 +76,22 @@ func joint(name string, at, along geom.Point, length float64) []outline.Line {
 		out = append(out, diamond,
 			register(mark+"/along", m.Minus(along.Times(arm)), m.Plus(along.Times(arm))),
 			register(mark+"/across", m.Minus(across.Times(arm)), m.Plus(across.Times(arm))))
-		out = append(out, text(mark+"/names", outline.Label{
+		out = append(out, text(mark+"/names", piece.Label{
 			Text: name, At: m.Plus(along.Times(arm + 1)).Plus(across.Times(0.8)), Height: textHeight, Turn: along.Angle(),
 		})...)
 	}
 	return out
 }
 
-func register(name string, pts ...geom.Point) outline.Line {
-	return outline.Line{Name: name, Work: outline.Register, Points: pts}
+func register(name string, pts ...geom.Point) piece.Line {
+	return piece.Line{Name: name, Work: piece.Register, Points: pts}
 }
 
 // text returns a label as lines.
-func text(name string, l outline.Label) []outline.Line {
-	var out []outline.Line
+func text(name string, l piece.Label) []piece.Line {
+	var out []piece.Line
 	for i, s := range lettering.Strokes(l) {
-		out = append(out, outline.Line{Name: fmt.Sprintf("%s/stroke %d", name, i+1), Work: outline.Lettering, Points: s})
+		out = append(out, piece.Line{Name: fmt.Sprintf("%s/stroke %d", name, i+1), Work: piece.Lettering, Points: s})
 	}
 	return out
 }
@@ -118,9 +118,9 @@ func (f furniture) addBars(d *export.Drawing) {
 		d.Lines = append(d.Lines, register(name, p.at, end),
 			register(name+"/start", p.at.Minus(across), p.at.Plus(across)),
 			register(name+"/end", end.Minus(across), end.Plus(across)))
-		d.Lines = append(d.Lines, text(name+"/text", outline.Label{
+		d.Lines = append(d.Lines, text(name+"/text", piece.Label{
 			Text: p.text, At: p.at.Towards(end, 0.5).Plus(p.along.Left().Times(2.6)), Height: textHeight,
-			Turn: p.along.Angle(), Anchor: outline.Centre,
+			Turn: p.along.Angle(), Anchor: piece.Centre,
 		})...)
 	}
 }
@@ -141,7 +141,7 @@ func (f furniture) addText(d *export.Drawing, name string, n int) {
 	for i, r := range rows {
 		room := f.paper.Width - border - left
 		height := math.Min(r.height, r.height*room/math.Max(lettering.Width(r.text, r.height), 1))
-		label := outline.Label{Text: lettering.Fit(r.text, height, room*1.001), At: geom.Pt(left, border+r.y), Height: height}
+		label := piece.Label{Text: lettering.Fit(r.text, height, room*1.001), At: geom.Pt(left, border+r.y), Height: height}
 		d.Lines = append(d.Lines, text(fmt.Sprintf("page text %d", i+1), label)...)
 	}
 }
@@ -165,7 +165,7 @@ func (f furniture) mapPage(cells []cell) export.Drawing {
 	y := f.window.Max.Y - 4
 	for i, note := range notes {
 		const height, step = 3.0, 5.5
-		label := outline.Label{Text: lettering.Fit(note, height, f.window.Width()), At: geom.Pt(f.window.Min.X, y), Height: height}
+		label := piece.Label{Text: lettering.Fit(note, height, f.window.Width()), At: geom.Pt(f.window.Min.X, y), Height: height}
 		d.Lines = append(d.Lines, text(fmt.Sprintf("note %d", i+1), label)...)
 		y -= step
 	}
@@ -180,7 +180,7 @@ func (f furniture) addMap(d *export.Drawing, cells []cell, room geom.Box) {
 	whole := geom.Box{Max: geom.Pt(f.sheet.Width, f.sheet.Height)}
 	k := math.Min(room.Width()/whole.Width(), room.Height()/whole.Height())
 	small := func(p geom.Point) geom.Point { return room.Min.Plus(p.Times(k)) }
-	add := func(l outline.Line) {
+	add := func(l piece.Line) {
 		pts := make(geom.Polyline, len(l.Points))
 		for i, p := range l.Points {
 			pts[i] = small(p)
@@ -189,7 +189,7 @@ func (f furniture) addMap(d *export.Drawing, cells []cell, room geom.Box) {
 		d.Lines = append(d.Lines, l)
 	}
 	for _, l := range f.sheet.Lines {
-		if l.Work == outline.CutOut || l.Work == outline.CutInside || l.Work == outline.Stitch {
+		if l.Work == piece.CutOut || l.Work == piece.CutInside || l.Work == piece.Stitch {
 			add(l)
 		}
 	}
@@ -203,8 +203,8 @@ func (f furniture) addMap(d *export.Drawing, cells []cell, room geom.Box) {
 		frame.Closed = true
 		add(frame)
 		height := math.Min(8, 0.3*k*math.Min(box.Width(), box.Height()))
-		d.Lines = append(d.Lines, text("map/name "+c.name(), outline.Label{
-			Text: c.name(), At: small(box.Center()), Height: height, Anchor: outline.Centre,
+		d.Lines = append(d.Lines, text("map/name "+c.name(), piece.Label{
+			Text: c.name(), At: small(box.Center()), Height: height, Anchor: piece.Centre,
 		})...)
 	}
 }

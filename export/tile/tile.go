@@ -15,8 +15,8 @@ import (
 	"strconv"
 
 	"slingloft/export"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Overlap is the width that neighbouring pages have in common where the paper says
@@ -121,7 +121,7 @@ func (g grid) inked() []cell {
 	return out
 }
 
-func hasInk(lines []outline.Line, box geom.Box) bool {
+func hasInk(lines []piece.Line, box geom.Box) bool {
 	for _, l := range lines {
 		if !l.Points.Bounds().Expanded(1e-9).Overlaps(box) {
 			continue

@@ -8,17 +8,17 @@ import (
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/internal/probe"
 	"slingloft/export/pdf"
+	"slingloft/export/readertest"
 	"slingloft/export/tile"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // The parts of all lines between the joints make up the whole sheet again, on
 // every paper: the same length of every kind of work, and every corner.
 func TestPagesReassembled(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	for _, paper := range tile.Papers() {
 		pages, err := tile.Split(d, export.Options{}, paper)
 		if err != nil {
@@ -28,7 +28,7 @@ func TestPagesReassembled(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		lines := make([][]outline.Line, len(pages))
+		lines := make([][]piece.Line, len(pages))
 		for i, p := range pages {
 			lines[i] = p.Lines
 		}
@@ -38,7 +38,7 @@ func TestPagesReassembled(t *testing.T) {
 
 // The same by way of the PDF file as MuPDF draws it.
 func TestPrintedPagesReassembled(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	paper, err := tile.PaperNamed("a4")
 	if err != nil {
 		t.Fatal(err)
@@ -47,8 +47,8 @@ func TestPrintedPagesReassembled(t *testing.T) {
 	if err := pdf.WriteTiled(&b, []export.Drawing{d}, export.Options{}, paper); err != nil {
 		t.Fatal(err)
 	}
-	traced := probe.Trace(t, probe.File(t, "a.pdf", b.Bytes()))
-	lines := make([][]outline.Line, len(traced))
+	traced := readertest.Trace(t, readertest.File(t, "a.pdf", b.Bytes()))
+	lines := make([][]piece.Line, len(traced))
 	for i, p := range traced {
 		lines[i] = p.Lines
 		if w, h := min(p.Width, p.Height), max(p.Width, p.Height); math.Abs(w-210) > 0.01 || math.Abs(h-297) > 0.01 {
@@ -67,10 +67,10 @@ func TestPrintedPagesReassembled(t *testing.T) {
 	checkReassembled(t, sheet, tile.Places(sheet, paper), lines[1:], 0.002)
 }
 
-func barsOf(lines []outline.Line, length float64) int {
+func barsOf(lines []piece.Line, length float64) int {
 	n := 0
 	for _, l := range lines {
-		if l.Work == outline.Register && len(l.Points) == 2 && math.Abs(l.Points.Length()-length) < 0.01 {
+		if l.Work == piece.Register && len(l.Points) == 2 && math.Abs(l.Points.Length()-length) < 0.01 {
 			n++
 		}
 	}
@@ -79,26 +79,26 @@ func barsOf(lines []outline.Line, length float64) int {
 
 // checkReassembled moves the pages' lines back to the sheet and cuts them at the
 // joints. Register and lettering are left aside: pages have their own.
-func checkReassembled(t *testing.T, sheet export.Drawing, places []tile.Place, pages [][]outline.Line, tol float64) {
+func checkReassembled(t *testing.T, sheet export.Drawing, places []tile.Place, pages [][]piece.Line, tol float64) {
 	t.Helper()
 	if len(places) != len(pages) {
 		t.Fatalf("%d pages, want %d", len(pages), len(places))
 	}
-	var parts []outline.Line
+	var parts []piece.Line
 	for i, lines := range pages {
 		for _, l := range lines {
-			if l.Work != outline.Register && l.Work != outline.Lettering {
+			if l.Work != piece.Register && l.Work != piece.Lettering {
 				parts = append(parts, tile.Clipped(l.Moved(places[i].ToSheet), places[i].Core)...)
 			}
 		}
 	}
-	for _, w := range outline.Works()[outline.Mark:] {
-		if got, want := probe.Total(parts, w), probe.Total(sheet.Lines, w); math.Abs(got-want) > 100*tol {
+	for _, w := range piece.Works()[piece.Mark:] {
+		if got, want := readertest.Total(parts, w), readertest.Total(sheet.Lines, w); math.Abs(got-want) > 100*tol {
 			t.Errorf("%s: pages put together have %g mm, the sheet %g", w, got, want)
 		}
 	}
 	for _, l := range sheet.Lines {
-		if l.Work != outline.CutOut {
+		if l.Work != piece.CutOut {
 			continue
 		}
 		for _, p := range l.Points {
@@ -109,10 +109,10 @@ func checkReassembled(t *testing.T, sheet export.Drawing, places []tile.Place, p
 	}
 }
 
-func nearest(parts []outline.Line, p geom.Point) float64 {
+func nearest(parts []piece.Line, p geom.Point) float64 {
 	best := math.Inf(1)
 	for _, l := range parts {
-		if l.Work == outline.CutOut {
+		if l.Work == piece.CutOut {
 			_, d := geom.NewArc(l.Points).Nearest(p)
 			best = math.Min(best, d)
 		}
@@ -123,7 +123,7 @@ func nearest(parts []outline.Line, p geom.Point) float64 {
 // Both pages at a joint show it and its marks at the same places of the sheet,
 // and every page has a joint with each neighbour that is printed.
 func TestMarksMeet(t *testing.T) {
-	d := probe.Drawing(t, 1)
+	d := readertest.Drawing(t, 1)
 	paper := tile.Papers()[0]
 	pages, err := tile.Split(d, export.Options{}, paper)
 	if err != nil {
@@ -134,7 +134,7 @@ func TestMarksMeet(t *testing.T) {
 	met := map[string]int{}
 	for i, p := range pages[1:] {
 		for _, l := range p.Lines {
-			if l.Work != outline.Register || !(strings.HasPrefix(l.Name, "match ") || strings.HasPrefix(l.Name, "joint ")) {
+			if l.Work != piece.Register || !(strings.HasPrefix(l.Name, "match ") || strings.HasPrefix(l.Name, "joint ")) {
 				continue
 			}
 			back := l.Moved(places[i].ToSheet).Points
@@ -161,10 +161,10 @@ func TestMarksMeet(t *testing.T) {
 
 // A sheet with work only in two far corners is printed on two pages, not on all.
 func TestBlankPagesLeftOut(t *testing.T) {
-	dash := func(x, y float64) outline.Line {
-		return outline.Line{Name: "dash", Work: outline.CutOut, Points: geom.Polyline{geom.Pt(x, y), geom.Pt(x+20, y+20)}}
+	dash := func(x, y float64) piece.Line {
+		return piece.Line{Name: "dash", Work: piece.CutOut, Points: geom.Polyline{geom.Pt(x, y), geom.Pt(x+20, y+20)}}
 	}
-	d := export.Drawing{Name: "corners", Width: 1500, Height: 1500, Lines: []outline.Line{dash(5, 5), dash(1470, 1470)}}
+	d := export.Drawing{Name: "corners", Width: 1500, Height: 1500, Lines: []piece.Line{dash(5, 5), dash(1470, 1470)}}
 	pages, err := tile.Split(d, export.Options{}, tile.Papers()[0])
 	if err != nil {
 		t.Fatal(err)
@@ -180,7 +180,7 @@ func TestBlankPagesLeftOut(t *testing.T) {
 }
 
 func TestSplitRefuses(t *testing.T) {
-	d := probe.Square()
+	d := readertest.Square()
 	if _, err := tile.Split(d, export.Options{}, tile.Paper{Name: "stamp", Width: 30, Height: 40}); err == nil {
 		t.Error("a sheet was divided onto stamps")
 	}
@@ -196,7 +196,7 @@ func TestSplitRefuses(t *testing.T) {
 // A printer's error is corrected on the page's own bars as well.
 func TestBarsAreCorrected(t *testing.T) {
 	o := export.Options{Correct: [2]float64{1.01, 0.99}, Scale: 0.5}
-	pages, err := tile.Split(probe.Drawing(t, 0.5), o, tile.Papers()[0])
+	pages, err := tile.Split(readertest.Drawing(t, 0.5), o, tile.Papers()[0])
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -238,10 +238,10 @@ func TestClipped(t *testing.T) {
 		{"along an edge", pts(-5, 10, 15, 10), false, 1, 10},
 	}
 	for _, r := range rows {
-		parts := tile.Clipped(outline.Line{Name: "l", Points: r.points, Closed: r.closed}, box)
+		parts := tile.Clipped(piece.Line{Name: "l", Points: r.points, Closed: r.closed}, box)
 		sum := 0.0
 		for _, p := range parts {
-			sum += probe.Length(p)
+			sum += readertest.Length(p)
 		}
 		if len(parts) != r.parts || math.Abs(sum-r.length) > 1e-9 {
 			t.Errorf("%s: %d parts of %g mm, want %d of %g", r.what, len(parts), sum, r.parts, r.length)

@@ -5,16 +5,16 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"slingloft/nest/internal/sample"
+	"slingloft/nest/nesttest"
 	"slingloft/outline/geom"
 )
 
 func TestConvexPartsCoverOutline(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 9))
 	for n := range 300 {
-		rings := []geom.Ring{sample.Blob(rng.Float64, 3+n%40, 100)}
+		rings := []geom.Ring{nesttest.Blob(rng.Float64, 3+n%40, 100)}
 		if n%3 == 0 && n > 9 {
-			hole := sample.Blob(rng.Float64, 5, 20).CounterClockwise().Reversed()
+			hole := nesttest.Blob(rng.Float64, 5, 20).CounterClockwise().Reversed()
 			rings = append(rings, hole)
 		}
 		want, got := 0.0, 0.0
@@ -38,7 +38,7 @@ func TestConvexPartsCoverOutline(t *testing.T) {
 func TestSimplifiedCoversAndGrowsLittle(t *testing.T) {
 	rng := rand.New(rand.NewPCG(4, 4))
 	for n := range 40 {
-		r := sample.Wavy(rng.Float64, 60+10*n)
+		r := nesttest.Wavy(rng.Float64, 60+10*n)
 		s := simplified([]geom.Ring{r})[0]
 		if len(s) >= len(r) || s.Area() > r.Area()*(1+more) {
 			t.Errorf("%d vertices became %d, area %v became %v", len(r), len(s), r.Area(), s.Area())

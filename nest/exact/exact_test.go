@@ -5,14 +5,14 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"slingloft/nest/internal/sample"
+	"slingloft/nest/nesttest"
 	"slingloft/outline/geom"
 )
 
 func TestOverlap(t *testing.T) {
 	notched := geom.Ring{{X: 0, Y: 0}, {X: 30, Y: 0}, {X: 30, Y: 30}, {X: 20, Y: 30}, {X: 20, Y: 10}, {X: 10, Y: 10}, {X: 10, Y: 30}, {X: 0, Y: 30}}
 	diamond := geom.Ring{{X: 0, Y: -5}, {X: 5, Y: 0}, {X: 0, Y: 5}, {X: -5, Y: 0}}
-	frame := []geom.Ring{sample.Box(30, 30), geom.Box{Min: geom.Pt(10, 10), Max: geom.Pt(20, 20)}.Ring().Reversed()}
+	frame := []geom.Ring{nesttest.Box(30, 30), geom.Box{Min: geom.Pt(10, 10), Max: geom.Pt(20, 20)}.Ring().Reversed()}
 	one := func(r geom.Ring) []geom.Ring { return []geom.Ring{r} }
 	for _, c := range []struct {
 		name string
@@ -20,24 +20,24 @@ func TestOverlap(t *testing.T) {
 		at   geom.Point // of b
 		want bool
 	}{
-		{"apart", one(sample.Box(10, 10)), one(sample.Box(10, 10)), geom.Pt(20, 0), false},
-		{"side by side", one(sample.Box(10, 10)), one(sample.Box(10, 10)), geom.Pt(10, 3), false},
-		{"corner to corner", one(sample.Box(10, 10)), one(sample.Box(10, 10)), geom.Pt(10, 10), false},
-		{"one in the last place too near", one(sample.Box(10, 10)), one(sample.Box(10, 10)), geom.Pt(math.Nextafter(10, 0), 3), true},
-		{"crossing", one(sample.Box(10, 10)), one(sample.Box(10, 10)), geom.Pt(5, 5), true},
-		{"a cross without a vertex inside", one(sample.Box(10, 2)), one(sample.Box(2, 10)), geom.Pt(4, -4), true},
-		{"the same", one(sample.Box(10, 10)), one(sample.Box(10, 10)), geom.Point{}, true},
-		{"the same height, aligned", one(sample.Box(10, 10)), one(sample.Box(6, 10)), geom.Pt(2, 0), true},
-		{"inside", one(sample.Box(10, 10)), one(sample.Box(2, 2)), geom.Pt(4, 4), true},
-		{"inside, touching all sides", one(sample.Box(10, 10)), one(diamond), geom.Pt(5, 5), true},
-		{"in a notch that just fits", one(notched), one(sample.Box(10, 20)), geom.Pt(10, 10), false},
-		{"in a notch too deep", one(notched), one(sample.Box(10, 20)), geom.Pt(10, 9), true},
+		{"apart", one(nesttest.Box(10, 10)), one(nesttest.Box(10, 10)), geom.Pt(20, 0), false},
+		{"side by side", one(nesttest.Box(10, 10)), one(nesttest.Box(10, 10)), geom.Pt(10, 3), false},
+		{"corner to corner", one(nesttest.Box(10, 10)), one(nesttest.Box(10, 10)), geom.Pt(10, 10), false},
+		{"one in the last place too near", one(nesttest.Box(10, 10)), one(nesttest.Box(10, 10)), geom.Pt(math.Nextafter(10, 0), 3), true},
+		{"crossing", one(nesttest.Box(10, 10)), one(nesttest.Box(10, 10)), geom.Pt(5, 5), true},
+		{"a cross without a vertex inside", one(nesttest.Box(10, 2)), one(nesttest.Box(2, 10)), geom.Pt(4, -4), true},
+		{"the same", one(nesttest.Box(10, 10)), one(nesttest.Box(10, 10)), geom.Point{}, true},
+		{"the same height, aligned", one(nesttest.Box(10, 10)), one(nesttest.Box(6, 10)), geom.Pt(2, 0), true},
+		{"inside", one(nesttest.Box(10, 10)), one(nesttest.Box(2, 2)), geom.Pt(4, 4), true},
+		{"inside, touching all sides", one(nesttest.Box(10, 10)), one(diamond), geom.Pt(5, 5), true},
+		{"in a notch that just fits", one(notched), one(nesttest.Box(10, 20)), geom.Pt(10, 10), false},
+		{"in a notch too deep", one(notched), one(nesttest.Box(10, 20)), geom.Pt(10, 9), true},
 		{"diamond in a notch, touching both walls", one(notched), one(diamond), geom.Pt(15, 20), false},
-		{"diamond tip on an edge", one(sample.Box(10, 10)), one(diamond), geom.Pt(15, 5), false},
-		{"in the hole of a frame, fitting", frame, one(sample.Box(10, 10)), geom.Pt(10, 10), false},
-		{"in the hole of a frame, free", frame, one(sample.Box(4, 4)), geom.Pt(12, 12), false},
-		{"over the hole of a frame", frame, one(sample.Box(12, 4)), geom.Pt(9, 12), true},
-		{"over the whole frame", frame, one(sample.Box(30, 30)), geom.Point{}, true},
+		{"diamond tip on an edge", one(nesttest.Box(10, 10)), one(diamond), geom.Pt(15, 5), false},
+		{"in the hole of a frame, fitting", frame, one(nesttest.Box(10, 10)), geom.Pt(10, 10), false},
+		{"in the hole of a frame, free", frame, one(nesttest.Box(4, 4)), geom.Pt(12, 12), false},
+		{"over the hole of a frame", frame, one(nesttest.Box(12, 4)), geom.Pt(9, 12), true},
+		{"over the whole frame", frame, one(nesttest.Box(30, 30)), geom.Point{}, true},
 	} {
 		b := moved(c.b, c.at)
 		if got := Overlap(c.a, b); got != c.want {

@@ -8,9 +8,9 @@ import (
 	"testing"
 
 	"slingloft/outline/design"
+	"slingloft/outline/designtest"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
-	"slingloft/outline/sample"
 )
 
 // bed returns the shape of an even bed under an even load on the bay.
@@ -92,7 +92,7 @@ func TestNetConverges(t *testing.T) {
 // the foot tail, where the net still needs a few cells of the surface.
 func TestNetPastTightTail(t *testing.T) {
 	for _, n := range []uint64{1445, 2641, 2803} {
-		s, err := hung.Solve(hung.ProblemOf(sample.Design(rand.New(rand.NewPCG(8, n)))))
+		s, err := hung.Solve(hung.ProblemOf(designtest.Design(rand.New(rand.NewPCG(8, n)))))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -230,7 +230,7 @@ func TestRandomBodies(t *testing.T) {
 	r := rand.New(rand.NewPCG(21, 4))
 	laid := 0
 	for i := range 30 {
-		d := sample.Design(r)
+		d := designtest.Design(r)
 		s, err := hung.Solve(hung.ProblemOf(d))
 		if err != nil {
 			continue

@@ -8,9 +8,9 @@ import (
 	"testing"
 
 	"slingloft/outline/design"
+	"slingloft/outline/designtest"
 	"slingloft/outline/hung"
 	"slingloft/outline/numeric"
-	"slingloft/outline/sample"
 )
 
 // balance checks the whole hammock as a free body, with nothing but the finished
@@ -61,7 +61,7 @@ func TestRandomDesigns(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 11))
 	solved, refused := 0, map[string]int{}
 	for i := range n {
-		d := sample.Design(r)
+		d := designtest.Design(r)
 		s, err := hung.Solve(hung.ProblemOf(d))
 		var no *hung.Impossible
 		switch {
@@ -86,7 +86,7 @@ func TestRandomDesigns(t *testing.T) {
 // TestEndOfTail takes a design whose walls lean past the vertical in the last two
 // millimetres of the foot tail, past the last point that the integration asks.
 func TestEndOfTail(t *testing.T) {
-	d := sample.Design(rand.New(rand.NewPCG(8, 6695)))
+	d := designtest.Design(rand.New(rand.NewPCG(8, 6695)))
 	_, err := hung.Solve(hung.ProblemOf(d))
 	var no *hung.Impossible
 	if !errors.As(err, &no) || no.Key != "bed.foot_hang_angle" {

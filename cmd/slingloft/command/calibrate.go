@@ -14,9 +14,9 @@ import (
 	"slingloft/export/calibrate"
 	"slingloft/export/setup"
 	"slingloft/export/whole"
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // calibrateOptions are the flags of calibrate.
@@ -159,13 +159,13 @@ func kerfComb(c calibrate.Comb, d design.Design, digest string) (export.Drawing,
 	}
 	box := p.Cut.Bounds()
 	const room = 10.0
-	var labels []outline.Label
+	var labels []piece.Label
 	for i, text := range []string{
 		"Cut on the lines, with no regard to the kerf.",
 		"Push the board's own edge into the slots.",
 		"The number at the slot that it fits is the kerf in mm.",
 	} {
-		labels = append(labels, outline.Label{Text: text, At: geom.Pt(room, box.Height()+4*room-7*float64(i)), Height: 4})
+		labels = append(labels, piece.Label{Text: text, At: geom.Pt(room, box.Height()+4*room-7*float64(i)), Height: 4})
 	}
 	return export.Compose(export.Sheet{
 		Labels: labels,

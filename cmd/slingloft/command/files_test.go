@@ -14,8 +14,8 @@ import (
 
 	"slingloft/cmd/slingloft/command"
 	"slingloft/cmd/slingloft/figures"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // tolerance in mm within which a file agrees with the figures, whatever the
@@ -138,7 +138,7 @@ func (w wanted) agrees(t *testing.T, got reading, factor float64) {
 	near("100 mm bar upright", got.lines["bar-100mm-y"].box.Height(), 100)
 	near("4 in bar", got.lines["bar-4in-x"].box.Width(), 101.6)
 	near("4 in bar upright", got.lines["bar-4in-y"].box.Height(), 101.6)
-	for _, work := range outline.Works() {
+	for _, work := range piece.Works() {
 		if got.layers != nil && !slices.Contains(got.layers, work.String()) {
 			t.Errorf("no layer %s among %v", work, got.layers)
 		}

@@ -5,13 +5,14 @@ import (
 
 	"slingloft/cmd/slingloft/work"
 	"slingloft/nest"
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/template"
 )
 
 // stationsShown is how many even stations the shape is given at, its marks apart.
@@ -155,7 +156,7 @@ func bodyOf(p *work.Plan) Body {
 	return out
 }
 
-func seamOf(s outline.Seam) Seam {
+func seamOf(s piece.Seam) Seam {
 	out := Seam{
 		Name: s.Name, Pieces: s.IDs, Flat: s.Flat, Hung: s.Hung, Difference: s.Difference,
 		Ease: s.Ease, EasePer100: s.EasePer100, Remains: s.Remains, Tolerance: s.Tolerance, Within: s.Within(),
@@ -170,7 +171,7 @@ func seamOf(s outline.Seam) Seam {
 func offsetsOf(p *work.Plan) ([]Offsets, error) {
 	var out []Offsets
 	for _, c := range p.Curves() {
-		rows, err := outline.Offsets(c.Line, p.Design.Template.Tick)
+		rows, err := template.Offsets(c.Line, p.Design.Template.Tick)
 		if err != nil {
 			return nil, err
 		}
@@ -183,13 +184,13 @@ func offsetsOf(p *work.Plan) ([]Offsets, error) {
 	return out, nil
 }
 
-func pieceOf(q outline.Piece) Piece {
+func pieceOf(q piece.Piece) Piece {
 	box := q.Cut.Bounds()
 	out := Piece{
 		ID: q.ID, Stock: "cloth", Count: q.Count, Size: Pair{box.Width(), box.Height()},
 		Area: q.Cut.Area(), CutLength: q.Cut.Perimeter(), NetLength: q.Net.Perimeter(), CutLine: pairs(q.Cut),
 	}
-	if q.Stock == outline.Board {
+	if q.Stock == piece.Board {
 		out.Stock = "board"
 	}
 	for _, c := range q.Checks {
@@ -206,7 +207,7 @@ func layOf(p *work.Plan, l work.Lays) Lay {
 	return Lay{cloth, boards}
 }
 
-func placesOf(pieces []outline.Piece, l nest.Lay) []Place {
+func placesOf(pieces []piece.Piece, l nest.Lay) []Place {
 	var out []Place
 	for _, q := range l.Placements {
 		out = append(out, Place{pieces[q.Item].ID, q.Copy + 1, q.Bed + 1, q.Motion.Turn, q.Motion.Mirror, Pair{q.Motion.Shift.X, q.Motion.Shift.Y}})

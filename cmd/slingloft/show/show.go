@@ -8,8 +8,8 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet"
-	"slingloft/outline"
 	"slingloft/outline/margin"
+	"slingloft/outline/piece"
 )
 
 // Of sets out the build sheet of a laid plan.
@@ -58,7 +58,7 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 	c, s := p.Design.Cloth, p.Design.Sheet
 	out := []sheet.Lay{{
 		Name: "Cloth lay", Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
-		Items: work.Placed(p.Sewn.Pieces, l.Cloth, 0), Kept: keptClear(p, outline.Cloth), Roll: true,
+		Items: work.Placed(p.Sewn.Pieces, l.Cloth, 0), Kept: keptClear(p, piece.Cloth), Roll: true,
 	}}
 	if len(l.Boards.Placements) == 0 {
 		return out
@@ -67,7 +67,7 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 	if err != nil {
 		return out
 	}
-	kept := keptClear(p, outline.Board)
+	kept := keptClear(p, piece.Board)
 	for n := range l.Boards.Beds {
 		items := work.Placed(p.Templates, l.Boards, n)
 		area := 0.0
@@ -85,9 +85,9 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 
 // keptClear returns what of a stock no piece may touch: flaws of the cloth, and the
 // maker's own keep-outs.
-func keptClear(p *work.Plan, stock outline.Stock) []sheet.Kept {
+func keptClear(p *work.Plan, stock piece.Stock) []sheet.Kept {
 	var out []sheet.Kept
-	if stock == outline.Cloth {
+	if stock == piece.Cloth {
 		for _, f := range p.Design.Cloth.Flaws {
 			out = append(out, sheet.Kept{Flaw: true, Outline: f.Ring()})
 		}

@@ -14,7 +14,7 @@ import (
 	"github.com/chromedp/chromedp"
 	"golang.org/x/net/html"
 
-	"slingloft/cmd/slingloft/internal/browser"
+	"slingloft/cmd/slingloft/browsertest"
 	"slingloft/cmd/slingloft/show"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
@@ -333,7 +333,7 @@ type view struct {
 // TestInBrowser opens the page in Chromium: light and dark, wide and as on a
 // phone, in mm and in inches, and prints it on two papers.
 func TestInBrowser(t *testing.T) {
-	all, one := designs(t), browser.New(t)
+	all, one := designs(t), browsertest.New(t)
 	for _, row := range []struct {
 		name  string
 		views []view
@@ -360,7 +360,7 @@ func TestInBrowser(t *testing.T) {
 }
 
 // look opens the page and checks what there is to see.
-func look(t *testing.T, p *browser.Page, url string, v view) {
+func look(t *testing.T, p *browsertest.Page, url string, v view) {
 	t.Helper()
 	p.Resize(v.width, v.height)
 	p.Dark(v.dark)
@@ -368,7 +368,7 @@ func look(t *testing.T, p *browser.Page, url string, v view) {
 	for _, w := range p.Letters() {
 		t.Errorf("%s: %s", v.name, w)
 	}
-	if over := browser.Eval[float64](p, "document.documentElement.scrollWidth - window.innerWidth"); over > 0 {
+	if over := browsertest.Eval[float64](p, "document.documentElement.scrollWidth - window.innerWidth"); over > 0 {
 		t.Errorf("%s: the page is %g px wider than the screen", v.name, over)
 	}
 	if v.axe {
@@ -384,7 +384,7 @@ func look(t *testing.T, p *browser.Page, url string, v view) {
 
 // checkPrint prints the page and checks that every printed page counts itself, has
 // something on it, and that the paper is not wasted.
-func checkPrint(t *testing.T, p *browser.Page, name string, size chromedp.PaperSize) {
+func checkPrint(t *testing.T, p *browsertest.Page, name string, size chromedp.PaperSize) {
 	t.Helper()
 	const least, most = 14, 32
 	pages := p.Paper(size)
@@ -392,7 +392,7 @@ func checkPrint(t *testing.T, p *browser.Page, name string, size chromedp.PaperS
 		t.Errorf("%s: %d pages, want %d to %d", name, len(pages), least, most)
 	}
 	for i, text := range pages {
-		n, of := browser.Foot(text)
+		n, of := browsertest.Foot(text)
 		if n != i+1 || of != len(pages) {
 			t.Errorf("%s: page %d of %d says %d of %d", name, i+1, len(pages), n, of)
 		}

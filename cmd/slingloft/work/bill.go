@@ -1,11 +1,11 @@
 package work
 
 import (
-	"slingloft/outline"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
 )
@@ -44,7 +44,7 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 }
 
 // hemOf returns the length of a piece's hem, 0 where it has none.
-func hemOf(q outline.Piece) float64 {
+func hemOf(q piece.Piece) float64 {
 	for _, l := range q.Lines {
 		if l.Name == "hem fold 1" {
 			return l.Points.Length()

@@ -1,9 +1,9 @@
 package work
 
 import (
-	"slingloft/outline"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 )
 
 // Curve is a curve that is marked by hand or cut as a template.
@@ -13,8 +13,8 @@ type Curve struct {
 }
 
 // Pieces returns every piece of the plan, cloth first.
-func (p *Plan) Pieces() []outline.Piece {
-	return append(append([]outline.Piece(nil), p.Sewn.Pieces...), p.Templates...)
+func (p *Plan) Pieces() []piece.Piece {
+	return append(append([]piece.Piece(nil), p.Sewn.Pieces...), p.Templates...)
 }
 
 // Curves returns the seam curves by which the body can be marked: its side in
@@ -23,7 +23,7 @@ func (p *Plan) Pieces() []outline.Piece {
 func (p *Plan) Curves() []Curve {
 	side := p.Sewn.SideNet.Flat
 	arc := geom.NewArc(side)
-	head, foot := p.tipRuns()
+	head, foot := p.Sewn.BarRuns()
 	out := []Curve{
 		{"side of the bay", arc.Between(head, foot)},
 		{"side of the head tail", arc.Between(0, head)},

@@ -15,9 +15,9 @@ import (
 
 	"slingloft/export/outside"
 	"slingloft/nest"
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // found is an extra outline with the shapes that its file holds.
@@ -91,7 +91,7 @@ func readShapes(path string, unit float64) ([]outside.Shape, error) {
 // clear.
 func (p *Plan) add(all []found) {
 	for i, f := range all {
-		stock := outline.Stock(f.Stock)
+		stock := piece.Stock(f.Stock)
 		for k, s := range f.shapes {
 			id, title := fmt.Sprintf("extra-%d", i+1), f.Name
 			if len(f.shapes) > 1 {
@@ -102,9 +102,9 @@ func (p *Plan) add(all []found) {
 				continue
 			}
 			q := s.Piece(id, title, stock, f.Copies())
-			q.OneWay = stock == outline.Cloth && p.Design.Cloth.OneWay
-			q.FreeGrain = f.FreeGrain || stock == outline.Board
-			if stock == outline.Cloth {
+			q.OneWay = stock == piece.Cloth && p.Design.Cloth.OneWay
+			q.FreeGrain = f.FreeGrain || stock == piece.Board
+			if stock == piece.Cloth {
 				p.Sewn.Pieces = append(slices.Clip(p.Sewn.Pieces), q)
 			} else {
 				p.Templates = append(slices.Clip(p.Templates), q)
@@ -115,7 +115,7 @@ func (p *Plan) add(all []found) {
 
 // blocked returns the boxes that the lay keeps clear on a stock: those given and the
 // maker's own. They count from the point lay of the stock.
-func (p *Plan) blocked(stock outline.Stock, lay geom.Point, boxes []geom.Box) []geom.Box {
+func (p *Plan) blocked(stock piece.Stock, lay geom.Point, boxes []geom.Box) []geom.Box {
 	out := slices.Clone(boxes)
 	for _, k := range p.keepOuts[stock] {
 		out = append(out, k.shape.KeepOut(k.at.Minus(lay))...)
@@ -124,7 +124,7 @@ func (p *Plan) blocked(stock outline.Stock, lay geom.Point, boxes []geom.Box) []
 }
 
 // KeptClear returns the outlines of the maker's own keep-outs on a stock, from its corner.
-func (p *Plan) KeptClear(stock outline.Stock) []geom.Ring {
+func (p *Plan) KeptClear(stock piece.Stock) []geom.Ring {
 	var out []geom.Ring
 	for _, k := range p.keepOuts[stock] {
 		out = append(out, k.shape.Outline.Moved(geom.Motion{Shift: k.at}))
@@ -133,19 +133,19 @@ func (p *Plan) KeptClear(stock outline.Stock) []geom.Ring {
 }
 
 // keepOutLines draws the areas that are kept clear as far as they lie in the lay.
-func (p *Plan) keepOutLines(stock outline.Stock, lay geom.Point, room geom.Box) []outline.Line {
-	var out []outline.Line
+func (p *Plan) keepOutLines(stock piece.Stock, lay geom.Point, room geom.Box) []piece.Line {
+	var out []piece.Line
 	for _, k := range p.keepOuts[stock] {
 		ring := geom.Polyline(k.shape.Outline).Moved(geom.Motion{Shift: k.at.Minus(lay)})
 		if room.ContainsBox(ring.Bounds()) {
-			out = append(out, outline.Line{Name: k.name, Work: outline.Register, Points: ring, Closed: true})
+			out = append(out, piece.Line{Name: k.name, Work: piece.Register, Points: ring, Closed: true})
 		}
 	}
 	return out
 }
 
 // invalid turns a packer's refusal of an extra outline into a message with its name.
-func invalid(err error, pieces []outline.Piece) error {
+func invalid(err error, pieces []piece.Piece) error {
 	var input *nest.InputError
 	if errors.As(err, &input) && input.Item >= 0 && input.Item < len(pieces) {
 		return fmt.Errorf("%s: %w", pieces[input.Item].Title, err)

@@ -5,8 +5,8 @@ import (
 	"fmt"
 
 	"slingloft/nest"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Kept is where the pieces of a plan lie, by names, so that a lay can be told again
@@ -32,7 +32,7 @@ func (p *Plan) Keep(l Lays) Kept {
 	return Kept{Cloth: spots(p.cloth(), l.Cloth), Length: l.Cloth.Length, Boards: spots(p.boards(), l.Boards)}
 }
 
-func spots(pieces []outline.Piece, l nest.Lay) []Spot {
+func spots(pieces []piece.Piece, l nest.Lay) []Spot {
 	var out []Spot
 	for _, q := range l.Placements {
 		m := q.Motion
@@ -70,7 +70,7 @@ func (p *Plan) Restore(k Kept) (Lays, error) {
 
 // restored puts the pieces back in their places. Beds have to follow each other, with
 // something on each.
-func restored(pieces []outline.Piece, spots []Spot) (nest.Lay, error) {
+func restored(pieces []piece.Piece, spots []Spot) (nest.Lay, error) {
 	item := map[string]int{}
 	for i, p := range pieces {
 		item[p.ID] = i
@@ -96,7 +96,7 @@ func restored(pieces []outline.Piece, spots []Spot) (nest.Lay, error) {
 }
 
 // named says of the pieces of a faulty lay what they are called.
-func named(err error, pieces []outline.Piece) error {
+func named(err error, pieces []piece.Piece) error {
 	var at *nest.LayError
 	if !errors.As(err, &at) {
 		return err

@@ -9,9 +9,9 @@ import (
 
 	"slingloft/export"
 	"slingloft/nest"
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 )
 
@@ -33,8 +33,8 @@ type Lays struct {
 }
 
 // cloth and boards return the pieces cut from each stock.
-func (p *Plan) cloth() []outline.Piece  { return p.Sewn.Pieces }
-func (p *Plan) boards() []outline.Piece { return p.Templates }
+func (p *Plan) cloth() []piece.Piece  { return p.Sewn.Pieces }
+func (p *Plan) boards() []piece.Piece { return p.Templates }
 
 // Lay lays the cloth on the roll and the templates on their sheets. A piece that
 // does not fit is a fault of the design that names the piece and both sizes.
@@ -66,7 +66,7 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 // strip is the roll that the cloth is laid on.
 func (p *Plan) strip() nest.Strip {
 	c := p.Design.Cloth
-	return nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: p.blocked(outline.Cloth, geom.Point{}, c.Flaws)}
+	return nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
 }
 
 // bed is a sheet within its frame.
@@ -74,7 +74,7 @@ func (p *Plan) bed() (nest.Bed, error) {
 	s := p.Design.Sheet
 	frame, err := export.Within(s.Width, s.Height)
 	return nest.Bed{Width: frame.Lay.Width(), Height: frame.Lay.Height(), Gap: s.Gap + s.Kerf, Margin: s.Margin,
-		KeepOut: p.blocked(outline.Board, frame.Lay.Min, nil)}, err
+		KeepOut: p.blocked(piece.Board, frame.Lay.Min, nil)}, err
 }
 
 // Verify checks both lays piece by piece and returns what is wrong with either.
@@ -127,7 +127,7 @@ func (t taken) less(o taken) bool {
 }
 
 // items returns the pieces as the packer wants them.
-func items(pieces []outline.Piece) []nest.Item {
+func items(pieces []piece.Piece) []nest.Item {
 	var out []nest.Item
 	for _, p := range pieces {
 		it := nest.Item{Outline: p.Cut, Holes: p.Holes, Demand: p.Count, Turns: []float64{0}, Paired: p.Paired}
@@ -143,7 +143,7 @@ func items(pieces []outline.Piece) []nest.Item {
 }
 
 // misfit turns a packer's refusal into a fault of the design.
-func (p *Plan) misfit(err error, key string, pieces []outline.Piece) error {
+func (p *Plan) misfit(err error, key string, pieces []piece.Piece) error {
 	var size *nest.SizeError
 	if !errors.As(err, &size) || size.Item >= len(pieces) {
 		return invalid(err, pieces)

@@ -15,18 +15,19 @@ import (
 	"sync"
 	"testing"
 
+	"slingloft/outline/piece"
+
 	sf "github.com/peterstace/simplefeatures/geom"
 
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/export/prove"
 	"slingloft/nest"
-	"slingloft/outline"
 	"slingloft/outline/design"
+	"slingloft/outline/designtest"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/numeric"
-	"slingloft/outline/sample"
 )
 
 // The long runs, left out unless a number is given:
@@ -42,7 +43,7 @@ var (
 
 // random returns the text of the random design of a number.
 func random(n int) []byte {
-	return design.Write(sample.Design(rand.New(rand.NewPCG(8, uint64(n)))))
+	return design.Write(designtest.Design(rand.New(rand.NewPCG(8, uint64(n)))))
 }
 
 // TestLongShapes carries random designs from the text to their pieces. Each has to
@@ -193,7 +194,7 @@ func balanced(s *hung.Shape) error {
 
 // valid checks an outline with its holes by a library that is not ours, and that
 // every other number of the piece is finite.
-func valid(p outline.Piece) error {
+func valid(p piece.Piece) error {
 	var rings []sf.LineString
 	for _, r := range append([]geom.Ring{p.Cut}, p.Holes...) {
 		var flat []float64
@@ -219,7 +220,7 @@ func valid(p outline.Piece) error {
 }
 
 // onPiece checks that no line of a piece leaves it.
-func onPiece(p outline.Piece) error {
+func onPiece(p piece.Piece) error {
 	cut := geom.NewArc(p.Cut.Closed())
 	for _, l := range p.Lines {
 		for _, q := range l.Points {

@@ -19,6 +19,8 @@ import (
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/panel"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
@@ -29,7 +31,7 @@ type Plan struct {
 	Digest string // eight hex digits that change with any value of the design
 	Shape  hung.Shape
 	Body   flat.Body
-	Sewn   outline.Sewn
+	Sewn   panel.Sewn
 	Cords  cord.Set
 
 	Margins margin.Report
@@ -40,7 +42,7 @@ type Plan struct {
 
 	// Templates are the stiff templates and gauges, those longer than the sheet
 	// already divided.
-	Templates []outline.Piece
+	Templates []piece.Piece
 
 	keepOuts [2][]keepOut // the maker's own, by stock
 	source   design.Source
@@ -99,7 +101,7 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 		return p, p.located(err)
 	}
 	p.add(found)
-	for _, all := range [][]outline.Piece{p.Sewn.Pieces, p.Templates} {
+	for _, all := range [][]piece.Piece{p.Sewn.Pieces, p.Templates} {
 		for i := range all {
 			all[i] = all[i].Settled()
 		}
@@ -134,7 +136,7 @@ func (p *Plan) make() error {
 	if !d.Bed.Plain {
 		p.Body = p.Body.Compensated(&p.Shape, d.Cloth.WeftStiffness)
 	}
-	if p.Sewn, err = outline.ClothPieces(d, &p.Shape, &p.Body, p.Digest); err != nil {
+	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest); err != nil {
 		return &blamed{"channel.depth", err}
 	}
 	if err = p.rigged(); err != nil {
@@ -208,7 +210,7 @@ func (p *Plan) located(err error) error {
 		}
 		return design.Faults{p.impossible(no, found)}
 	}
-	var wide *outline.TooWide
+	var wide *panel.TooWide
 	if errors.As(err, &wide) {
 		return p.tooWide(wide)
 	}

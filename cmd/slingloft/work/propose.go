@@ -5,10 +5,10 @@ import (
 	"fmt"
 	"math"
 
-	"slingloft/outline"
 	"slingloft/outline/design"
 	"slingloft/outline/fit"
 	"slingloft/outline/hung"
+	"slingloft/outline/panel"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
@@ -55,7 +55,7 @@ func Propose(name string, w Wish) (Proposal, error) {
 		values := out.Values
 		if joins > 0 {
 			values = append(values[:len(values):len(values)], design.Proposed{Key: "cloth.joins", Value: fmt.Sprint(joins),
-				Why: fmt.Sprintf("Proposed: the body is wider than the roll; it can be cut with %s.", outline.Joins(joins))})
+				Why: fmt.Sprintf("Proposed: the body is wider than the roll; it can be cut with %s.", panel.Joins(joins))})
 		}
 		if out.Text, err = design.StarterFor(w.Inches, about, values); err != nil {
 			return out, err

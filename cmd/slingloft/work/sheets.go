@@ -5,8 +5,8 @@ import (
 
 	"slingloft/export"
 	"slingloft/nest"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Drawings composes every sheet of a laid plan for a drawing scale: the cloth's
@@ -38,15 +38,15 @@ func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 		Frame: export.Around(l.Length, c.Width, scale),
 		Items: Placed(p.cloth(), l, 0), Edge: true,
 		Block: p.block(c.Name, 1, 1),
-		Lines: p.keepOutLines(outline.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
+		Lines: p.keepOutLines(piece.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
 	}
 	for i, f := range c.Flaws {
 		if f.Min.X < l.Length {
 			f.Max.X = min(f.Max.X, l.Length)
 			name := fmt.Sprintf("flaw %d", i+1)
 			s.Lines = append(s.Lines,
-				outline.Line{Name: name, Work: outline.Register, Points: geom.Polyline(f.Ring()), Closed: true},
-				outline.Line{Name: name + " stroke", Work: outline.Register, Points: geom.Polyline{f.Min, f.Max}})
+				piece.Line{Name: name, Work: piece.Register, Points: geom.Polyline(f.Ring()), Closed: true},
+				piece.Line{Name: name + " stroke", Work: piece.Register, Points: geom.Polyline{f.Min, f.Max}})
 		}
 	}
 	return export.Compose(s)
@@ -65,7 +65,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, err
 	return export.Compose(export.Sheet{
 		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
 		Frame: frame, Items: Placed(p.boards(), l, n), Block: block,
-		Lines: p.keepOutLines(outline.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
+		Lines: p.keepOutLines(piece.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
 }
 
@@ -75,7 +75,7 @@ func (p *Plan) block(material string, sheet, sheets int) export.Block {
 }
 
 // Placed returns the pieces that lie on one bed where the lay put them.
-func Placed(pieces []outline.Piece, l nest.Lay, bed int) []export.Item {
+func Placed(pieces []piece.Piece, l nest.Lay, bed int) []export.Item {
 	var out []export.Item
 	for _, q := range l.Placements {
 		if q.Bed == bed {

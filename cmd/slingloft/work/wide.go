@@ -4,15 +4,15 @@ import (
 	"fmt"
 	"strings"
 
-	"slingloft/outline"
 	"slingloft/outline/design"
+	"slingloft/outline/panel"
 	"slingloft/outline/quantity"
 )
 
 // tooWide is a body that does not fit on its roll. It says so in words of its own
 // until [trial.tried] knows what would do.
 type tooWide struct {
-	*outline.TooWide
+	*panel.TooWide
 	found string
 	key   string  // that sets the section at the head bar
 	value float64 // of it, mm
@@ -22,14 +22,14 @@ type tooWide struct {
 const rollWidth = "cloth.width"
 
 // tooWide says what was found.
-func (p *Plan) tooWide(e *outline.TooWide) error {
+func (p *Plan) tooWide(e *panel.TooWide) error {
 	s, bed := p.source, p.Design.Bed
 	out := &tooWide{TooWide: e, key: "bed.head_drop", value: bed.HeadValue, less: e.Drop}
 	if bed.Head == design.Girth {
 		out.key, out.less = "bed.head_girth", e.Over
 	}
 	out.found = fmt.Sprintf("the body is %s wide as cut, the roll holds %s and cloth.joins allows %s",
-		s.Length(rollWidth, e.Across, quantity.Up), s.Length(rollWidth, e.Holds, quantity.Down), outline.Joins(e.Allowed))
+		s.Length(rollWidth, e.Across, quantity.Up), s.Length(rollWidth, e.Holds, quantity.Down), panel.Joins(e.Allowed))
 	return out
 }
 
@@ -47,7 +47,7 @@ func (t trial) widened(e *tooWide) design.Fault {
 			continue
 		}
 		if b, ok := t.settled(t.source.Least(rollWidth, e.Rolls[n]), joins); ok {
-			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Said, outline.Joins(n)))
+			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Said, panel.Joins(n)))
 		}
 	}
 	if b, ok := t.settled(t.source.Most(e.key, e.value-e.less)); ok {

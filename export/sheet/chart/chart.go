@@ -17,8 +17,8 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 )
 
@@ -223,7 +223,7 @@ func drawLegend(pic *picture.Picture, rows [][]Line) {
 			}
 			pic.Items = append(pic.Items, line)
 			x += sample + 1.5
-			pic.Write(picture.Text{Text: l.Name, At: geom.Pt(x, y-1), Size: picture.Letter, Ink: picture.Main, Anchor: outline.Start})
+			pic.Write(picture.Text{Text: l.Name, At: geom.Pt(x, y-1), Size: picture.Letter, Ink: picture.Main, Anchor: piece.Start})
 			x += picture.Width(l.Name, picture.Letter, false) + 5
 		}
 	}

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"slingloft/export/internal/probe"
+	"slingloft/export/readertest"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/paper"
 	"slingloft/export/sheet/picture"
@@ -62,12 +62,12 @@ func TestRead(t *testing.T) {
 		size paper.Size
 		want string
 	}{{"a4", paper.A4, "595.28 x 841.89"}, {"letter", paper.Letter, "612 x 792"}} {
-		file := probe.File(t, row.name+".pdf", written(t, row.size))
-		probe.Run(t, "qpdf", "--check", file)
-		if got := probe.Run(t, "pdfinfo", file); !strings.Contains(got, row.want) {
+		file := readertest.File(t, row.name+".pdf", written(t, row.size))
+		readertest.Run(t, "qpdf", "--check", file)
+		if got := readertest.Run(t, "pdfinfo", file); !strings.Contains(got, row.want) {
 			t.Errorf("%s: want pages of %s:\n%s", row.name, row.want, got)
 		}
-		pages := strings.Split(strings.TrimSuffix(probe.Run(t, "pdftotext", file, "-"), "\f"), "\f")
+		pages := strings.Split(strings.TrimSuffix(readertest.Run(t, "pdftotext", file, "-"), "\f"), "\f")
 		all := strings.Join(pages, "\n")
 		for _, want := range []string{"Größe (1\\2)", "Not fit to use", "Nothing is met.", "All kinds", "Mind this", "second line", "Do it", "12 mm", "A caption.", "A long table", "A wide table"} {
 			if !strings.Contains(all, want) {

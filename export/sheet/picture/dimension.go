@@ -3,8 +3,8 @@ package picture
 import (
 	"math"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Measures of a dimension line, mm.
@@ -68,7 +68,7 @@ func (p *Picture) beside(c, d, along geom.Point, text string) {
 	dir := geom.Pt(1, 0).Turned(turn)
 	up := dir.Left().Times(aside + capHeight/2*Letter)
 	mid := c.Towards(d, 0.5)
-	t := Text{Text: text, Size: Letter, Turn: turn, Anchor: outline.Centre, Ink: Main}
+	t := Text{Text: text, Size: Letter, Turn: turn, Anchor: piece.Centre, Ink: Main}
 	wide := Width(text, Letter, false)
 	half := dir.Times(wide/2 + 1.6)
 	if d.Minus(c).Dot(dir) < 0 {

@@ -10,8 +10,8 @@ package picture
 import (
 	"math"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Picture is one drawing.
@@ -46,7 +46,7 @@ type Text struct {
 	At     geom.Point
 	Size   float64 // of the font, mm
 	Turn   float64 // rad
-	Anchor outline.Anchor
+	Anchor piece.Anchor
 	Ink    Ink
 	Bold   bool
 }

@@ -10,8 +10,8 @@ import (
 	"pgregory.net/rapid"
 
 	"slingloft/export/sheet/picture"
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // TestWidth checks widths against the font's own figures: in the hmtx table of
@@ -94,7 +94,7 @@ func TestClashes(t *testing.T) {
 	if c := p.Clashes(); len(c) != 2 {
 		t.Errorf("clashes %q, want one of two texts and one with the edge", c)
 	}
-	if p.WriteFree(picture.Text{Text: "four", Size: picture.Letter, Anchor: outline.Centre}, geom.Pt(7, 6), geom.Pt(38, 16)) {
+	if p.WriteFree(picture.Text{Text: "four", Size: picture.Letter, Anchor: piece.Centre}, geom.Pt(7, 6), geom.Pt(38, 16)) {
 		t.Error("a place that is taken counts as free")
 	}
 }
@@ -103,7 +103,7 @@ func TestClashes(t *testing.T) {
 // always.
 func TestWriteFree(t *testing.T) {
 	at := func(x, y float64) geom.Point { return geom.Pt(x, y) }
-	word := picture.Text{Text: "word", Size: 3, Anchor: outline.Centre}
+	word := picture.Text{Text: "word", Size: 3, Anchor: piece.Centre}
 	for _, row := range []struct {
 		what   string
 		draw   func(*picture.Picture)
@@ -123,7 +123,7 @@ func TestWriteFree(t *testing.T) {
 		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
 		{"an area is no line", func(p *picture.Picture) { p.Area(picture.Cloth, at(0, 0), at(100, 0), at(50, 90)) }, []geom.Point{at(50, 50)}, 0},
 		{"other lettering", func(p *picture.Picture) {
-			p.Write(picture.Text{Text: "other", At: at(50, 50), Size: 3, Anchor: outline.Centre})
+			p.Write(picture.Text{Text: "other", At: at(50, 50), Size: 3, Anchor: piece.Centre})
 		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
 		{"off the picture", func(*picture.Picture) {}, []geom.Point{at(99, 50)}, -1},
 	} {

@@ -11,8 +11,8 @@ import (
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 
-	"slingloft/outline"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // Lettering is set in a sans serif of the widths that Liberation Sans, Arimo,
@@ -70,9 +70,9 @@ func (t Text) Start() (at, along geom.Point) {
 	at = t.At
 	wide := Width(t.Text, t.Size, t.Bold)
 	switch t.Anchor {
-	case outline.Centre:
+	case piece.Centre:
 		at = at.Minus(along.Times(wide / 2)).Minus(along.Left().Times(capHeight / 2 * t.Size))
-	case outline.End:
+	case piece.End:
 		at = at.Minus(along.Times(wide))
 	}
 	return at, along

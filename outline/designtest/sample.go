@@ -1,0 +1,97 @@
+// Package designtest makes random but plausible designs for property tests.
+package designtest
+
+import (
+	"math"
+	"math/rand/v2"
+
+	"slingloft/outline/design"
+)
+
+// Design returns a random design: any sleeper, bars of different lengths, either
+// load, every control and second condition. Most of them have a hung shape; the
+// rest must be refused by name. The same source gives the same design.
+func Design(r *rand.Rand) design.Design {
+	between := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
+	d := design.Defaults()
+	d.Name = "sample"
+	d.Sleeper = design.Sleeper{Stature: between(1400, 2050), Mass: between(35, 180)}
+	d.Bed = bed(r, between)
+	d.Sleeper.Stature = math.Min(d.Sleeper.Stature, d.Bed.Span+d.Bed.HeadTail+d.Bed.FootTail-40)
+	room := d.Bed.Span + d.Bed.HeadTail + d.Bed.FootTail - d.Sleeper.Stature
+	d.Sleeper.Crown = -d.Bed.HeadTail + 10 + between(0, room-20)
+	if r.IntN(3) == 0 {
+		d.Load.Model = design.Even
+		if r.IntN(2) == 0 {
+			d.Load.From = between(-d.Bed.HeadTail*0.8, d.Bed.Span*0.3)
+			d.Load.To = between(d.Bed.Span*0.6, d.Bed.Span+d.Bed.FootTail*0.8)
+		}
+	}
+	d.Side = design.Cord{Name: "cord", Diameter: between(1.8, 5)}
+	d.Leg = d.Side
+	d.Splice.TipGap = 20
+	d.Bar = design.Bar{Name: "tube", Outer: between(14, 30), Wall: 1.2, Density: 2700, Modulus: 69000, Yield: 240}
+	d.Cloth.Name, d.Cloth.Width, d.Cloth.ArealDensity = "cloth", 2500, between(30, 200)
+	d.Channel.Depth = d.Side.Diameter*1.6 + between(6, 25)
+	d.Channel.TurnUnder, d.Channel.Opening, d.Channel.Foot = 8, 30, 2
+	d.Seam.Side, d.Seam.End, d.Seam.Cap, d.Seam.Join = between(6, 20), between(6, 20), between(6, 20), 15
+	d.Cap.Hem = between(8, 25)
+	if r.IntN(2) == 0 {
+		d.Cap.Hollow = between(5, 60)
+	}
+	d.Sheet.Name, d.Sheet.Width, d.Sheet.Height = "board", 900, 600
+	d.Sheet.Kerf, d.Sheet.Gap, d.Sheet.Thickness = 0.2, 3, 3
+	d.Template.Tick, d.Template.Backing, d.Template.Letter = 25, 50, 5
+	return d
+}
+
+// bed returns a random bed.
+func bed(r *rand.Rand, between func(a, b float64) float64) design.Bed {
+	b := design.Bed{
+		Span: between(900, 1900), HeadBar: between(600, 1150),
+		HeadTail: between(60, 320), FootTail: between(60, 320),
+		HeadRadius: between(80, 200),
+	}
+	b.FootBar = b.HeadBar * between(0.75, 1.1)
+	b.SeatRadius, b.FootRadius = b.HeadRadius, b.HeadRadius
+	if r.IntN(4) == 0 {
+		b.SeatRadius, b.FootRadius = b.HeadRadius*between(0.85, 1.15), b.HeadRadius*between(0.85, 1.15)
+	}
+	b.HeadValue = b.HeadRadius + between(120, 380)
+	b.HeadLeg, b.FootLeg = b.HeadBar*between(0.75, 1.4), b.FootBar*between(0.75, 1.4)
+	if r.IntN(5) == 0 {
+		b.Lift = between(-0.08, 0.08)
+	}
+	control(r, between, &b)
+	second(r, between, &b)
+	if r.IntN(4) == 0 {
+		b.Cut = design.Straight
+	}
+	return b
+}
+
+// control picks what fixes the thrust.
+func control(r *rand.Rand, between func(a, b float64) float64, b *design.Bed) {
+	switch r.IntN(6) {
+	case 0:
+		b.Control, b.ControlValue = design.HeadAngle, between(0.25, 0.7)
+	case 1:
+		b.Control, b.ControlValue = design.FootAngle, between(0.25, 0.7)
+	case 2:
+		b.Control, b.ControlValue = design.Thrust, between(250, 1200)
+	default:
+		b.Control, b.ControlValue = design.SideDepth, b.Span*between(0.07, 0.17)
+	}
+}
+
+// second picks what fixes the foot end's height.
+func second(r *rand.Rand, between func(a, b float64) float64, b *design.Bed) {
+	switch r.IntN(5) {
+	case 0:
+		b.Second, b.SecondValue = design.FootDrop, b.HeadValue*between(0.75, 1.05)
+	case 1:
+		b.Second, b.SecondValue = design.FootGirth, b.FootBar*between(1.25, 1.6)
+	case 2:
+		b.Second = design.LevelHooks
+	}
+}

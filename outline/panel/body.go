@@ -1,0 +1,190 @@
+package panel
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+	"slingloft/outline/piece"
+)
+
+// body builds the bed's panel, or panels where it is joined.
+func (m *maker) body() error {
+	p := piece.Piece{ID: "body", Title: "body", Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p.Net = geom.RingOf(m.edges)
+	allow := m.bodyAllowances()
+	p.Cut = geom.OffsetEdges(m.edges, allow)
+	p.Lines = append(p.Lines, piece.Line{Name: "net line", Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
+	m.bodyMarks(&p)
+	m.bodyNotches(&p)
+	if m.d.Channel.Kind == design.Facing {
+		p.Lines = append(p.Lines, m.innerStitch()...)
+	}
+	if m.d.Cap.Kind == design.Gathered {
+		m.drawstring(&p)
+	}
+	m.out.BodyNet = p.Net
+	if err := m.joins(p.Cut); err != nil {
+		return err
+	}
+	if len(m.out.Joins) > 0 {
+		return m.divide(p)
+	}
+	p.Labels = append(p.Labels, m.bodyLabels()...)
+	p.Checks = bodyChecks(m.edges, m.out.BarLines)
+	m.out.Pieces = append(m.out.Pieces, p)
+	return nil
+}
+
+// bodyAllowances returns the allowance on each net edge, mm. A gathered end has
+// no cap: its cloth is turned in for a drawstring.
+func (m *maker) bodyAllowances() []float64 {
+	allow := make([]float64, bodyEdges)
+	for i := range allow {
+		allow[i] = m.d.Seam.Side
+	}
+	end := m.d.Seam.End
+	if m.d.Cap.Kind == design.Gathered {
+		end = 2 * m.d.Cap.Hem
+	}
+	allow[footEnd], allow[headEnd] = end, end
+	return allow
+}
+
+// bodyMarks draws bar lines, centre line and grain.
+func (m *maker) bodyMarks(p *piece.Piece) {
+	for e, half := range m.out.BarLines {
+		var whole geom.Polyline
+		for _, q := range half.Reversed() {
+			whole = append(whole, geom.Pt(q.X, -q.Y))
+		}
+		whole = append(whole[:len(whole)-1], half...)
+		p.Lines = append(p.Lines, piece.Line{Name: hung.End(e).String() + " bar line", Work: piece.Mark, Points: whole})
+	}
+	head, foot := m.b.Ends[hung.Head].Flat[0], m.b.Ends[hung.Foot].Flat[0]
+	p.Lines = append(p.Lines, piece.Line{Name: "centre line", Work: piece.Mark, Points: geom.Polyline{head, foot}})
+	long := min(300, (foot.X-head.X)/4)
+	p.Lines = append(p.Lines, piece.Arrow("grain", geom.Pt(-long/2, -6*clothLetter), geom.Pt(long/2, -6*clothLetter))...)
+}
+
+// bodyNotches draws the matching marks on all four seams.
+func (m *maker) bodyNotches(p *piece.Piece) {
+	add := func(l []piece.Line, t []piece.Label) {
+		p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
+	}
+	st := notchStyle{allowance: m.d.Seam.Side, inside: -1, letter: clothLetter / 2}
+	add(drawNotches(m.out.SideNet, m.onSide(piece.Left), st))
+	st.inside = 1
+	add(drawNotches(m.out.SideNet.Mirrored(), m.onSide(piece.Right), st))
+	if m.d.Cap.Kind == design.Gathered {
+		return
+	}
+	for e := range m.out.EndNets {
+		st := notchStyle{allowance: m.d.Seam.End, inside: 1, letter: clothLetter / 2}
+		if hung.End(e) == hung.Head {
+			st.inside = -1
+		}
+		add(drawNotches(m.out.EndNets[e], m.out.EndNotches[e], st))
+	}
+}
+
+// innerStitch returns the stitch lines that close a facing's channel, at the
+// reach inside the cords.
+func (m *maker) innerStitch() []piece.Line {
+	inner := m.edgesAt(m.out.Reach)
+	left := joinedUp(leftEdges(inner))
+	right := geom.Polyline{}
+	for _, p := range left {
+		right = append(right, geom.Pt(p.X, -p.Y))
+	}
+	return []piece.Line{
+		{Name: "channel stitch right", Work: piece.Stitch, Points: right},
+		{Name: "channel stitch left", Work: piece.Stitch, Points: left},
+	}
+}
+
+// drawstring draws the folds of a gathered end: the edge is turned in at the net
+// line, its raw edge half way under.
+func (m *maker) drawstring(p *piece.Piece) {
+	half := geom.MovedEdges(m.edges, func() []float64 {
+		d := make([]float64, bodyEdges)
+		d[headEnd], d[footEnd] = m.d.Cap.Hem, m.d.Cap.Hem
+		return d
+	}())
+	for e, i := range [2]int{headEnd, footEnd} {
+		name := hung.End(e).String()
+		p.Lines = append(p.Lines,
+			piece.Line{Name: name + " fold", Work: piece.Score, Points: m.edges[i]},
+			piece.Line{Name: name + " turn-under", Work: piece.Score, Points: half[i].Inside(p.Cut)})
+	}
+}
+
+// bodyLabels letters the panel above its centre line, clear of the bar lines.
+func (m *maker) bodyLabels() []piece.Label {
+	h := clothLetter
+	x := -m.d.Bed.Span / 4
+	out := piece.Stacked(geom.Pt(x, 8*h), h, 0,
+		m.d.Name+" · body · cut 1",
+		m.d.Cloth.Name,
+		"design "+m.digest+" · this face inside the bed",
+	)
+	out = append(out, m.lineLabels()...)
+	out = append(out,
+		piece.Label{Text: "grain (warp)", At: geom.Pt(0, -5*h), Height: h / 2, Anchor: piece.Centre},
+		piece.Label{Text: "left side (single notches)", At: geom.Pt(x, m.sideRoom()), Height: h / 2},
+		piece.Label{Text: "right side (double notches)", At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
+	return out
+}
+
+// lineLabels names the bar lines and the centre line.
+func (m *maker) lineLabels() []piece.Label {
+	h := clothLetter
+	var out []piece.Label
+	for _, e := range []hung.End{hung.Head, hung.Foot} {
+		bar := m.out.BarLines[e][0].X
+		out = append(out, piece.Label{Text: e.String() + " bar", At: geom.Pt(bar-e.Sign()*2*h, 4*h), Height: h, Turn: math.Pi / 2})
+	}
+	return append(out, piece.Label{Text: "centre line", At: geom.Pt(-m.d.Bed.Span/4, 0.8*h), Height: h / 2})
+}
+
+// sideRoom returns a height on the panel well inside the seam over the quarter
+// of the bay where its side's name stands.
+func (m *maker) sideRoom() float64 {
+	v := math.Inf(1)
+	for _, p := range m.out.SideNet.Flat {
+		if math.Abs(p.X) < m.d.Bed.Span/2 {
+			v = min(v, p.Y)
+		}
+	}
+	return 0.75 * v
+}
+
+// bodyChecks returns the distances that prove the panel square, between its net
+// corners and where the bar lines meet the seam lines.
+func bodyChecks(edges []geom.Polyline, bars [2]geom.Polyline) []piece.Measure {
+	last := func(i int) geom.Point { return edges[i][len(edges[i])-1] }
+	tip := func(e hung.End, side float64) geom.Point {
+		p := bars[e][len(bars[e])-1]
+		return geom.Pt(p.X, side*p.Y)
+	}
+	corner := map[string]geom.Point{
+		"head right": edges[rightHeadTail][0], "foot right": edges[footEnd][0],
+		"foot left": edges[leftFootTail][0], "head left": last(leftHeadTail),
+		"head bar line right": tip(hung.Head, -1), "foot bar line right": tip(hung.Foot, -1),
+		"foot bar line left": tip(hung.Foot, 1), "head bar line left": tip(hung.Head, 1),
+	}
+	pairs := [][2]string{
+		{"head left", "foot right"}, {"head right", "foot left"},
+		{"head bar line left", "foot bar line right"}, {"head bar line right", "foot bar line left"},
+		{"head left", "head right"}, {"foot left", "foot right"},
+		{"head bar line left", "head bar line right"}, {"foot bar line left", "foot bar line right"},
+		{"head bar line left", "foot bar line left"}, {"head bar line right", "foot bar line right"},
+	}
+	var out []piece.Measure
+	for _, q := range pairs {
+		out = append(out, piece.Measure{Name: fmt.Sprintf("%s to %s", q[0], q[1]), Length: corner[q[0]].Dist(corner[q[1]])})
+	}
+	return out
+}

@@ -1,0 +1,213 @@
+package panel
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+	"slingloft/outline/piece"
+)
+
+// channel builds the piece that makes a side's channel, and walks its seam.
+func (m *maker) channel(s piece.Side) error {
+	if m.d.Channel.Kind == design.Facing {
+		return m.facing(s)
+	}
+	m.strip(s)
+	return nil
+}
+
+// strip builds a straight strip, folded lengthwise over the body's edge: from
+// each long edge a turn-under, then the foot's distance to the stitch line, then
+// the channel's depth to the fold in the middle.
+func (m *maker) strip(s piece.Side) {
+	c := m.d.Channel
+	long := m.out.SideNet.HungLength()
+	stitch := c.TurnUnder + c.Foot
+	wide := 2 * (stitch + c.Depth)
+	end := m.d.Seam.End
+	p := piece.Piece{
+		ID: "channel-" + s.String(), Title: "channel " + s.String(), Stock: piece.Cloth, Count: 1,
+		OneWay: m.d.Cloth.OneWay,
+		Net:    geom.BoxOf(geom.Pt(0, stitch), geom.Pt(long, wide-stitch)).Ring(),
+		Cut:    geom.BoxOf(geom.Pt(-end, 0), geom.Pt(long+end, wide)).Ring(),
+	}
+	across := func(name string, w piece.Work, y float64) piece.Line {
+		return piece.Line{Name: name, Work: w, Points: geom.Polyline{{X: -end, Y: y}, {X: long + end, Y: y}}}
+	}
+	for i, y := range []float64{c.TurnUnder, wide / 2, wide - c.TurnUnder} {
+		p.Lines = append(p.Lines, across(fmt.Sprintf("press line %d", i+1), piece.Score, y))
+	}
+	for i, y := range []float64{stitch, wide - stitch} {
+		p.Lines = append(p.Lines, across(fmt.Sprintf("stitch line %d", i+1), piece.Stitch, y))
+	}
+	for i, x := range []float64{0, long} {
+		p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("end fold %d", i+1), Work: piece.Score, Points: geom.Polyline{{X: x, Y: 0}, {X: x, Y: wide}}})
+	}
+	m.openings(&p, wide/2)
+	edge := m.stripNotches(&p, s, stitch, wide)
+	p.Labels = append(p.Labels, m.stripLabel(s, c, stitch)...)
+	m.out.Pieces = append(m.out.Pieces, p)
+	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
+		name: "body " + s.String() + " side to channel", ids: [2]string{m.sideID[s], p.ID},
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
+	}, m.out.Reach))
+}
+
+// openings draws the worked openings that let the bars' tips out, at the fold,
+// where the cord lies.
+func (m *maker) openings(p *piece.Piece, y float64) {
+	half := m.d.Channel.Opening / 2
+	for e, x := range m.barRuns() {
+		name := [2]string{"head", "foot"}[e] + " tip opening"
+		p.Lines = append(p.Lines, piece.Line{Name: name, Work: piece.CutInside, Points: geom.Polyline{{X: x - half, Y: y}, {X: x + half, Y: y}}})
+	}
+}
+
+// stripNotches draws a strip's matching marks on both long edges and its pin
+// points, and returns its seam as an edge.
+func (m *maker) stripNotches(p *piece.Piece, s piece.Side, stitch, wide float64) flat.Edge {
+	long := m.out.SideNet.HungLength()
+	edge := func(y float64) flat.Edge {
+		return flat.Edge{Flat: geom.Polyline{{X: 0, Y: y}, {X: long, Y: y}}, Hung: []float64{0, long}}
+	}
+	low, high := edge(stitch), edge(wide-stitch)
+	l, t := drawNotches(low, m.onSide(s), notchStyle{allowance: stitch, inside: 1, letter: clothLetter / 2.5})
+	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
+	l, _ = drawNotches(high, m.onSide(s), notchStyle{allowance: stitch, inside: -1})
+	p.Lines = append(p.Lines, l...)
+	for i, part := range []float64{0, 0.25, 0.5, 0.75, 1} {
+		for _, y := range []float64{stitch, wide - stitch} {
+			p.Lines = append(p.Lines, piece.Cross(fmt.Sprintf("pin point %d", i+1), geom.Pt(part*long, y))...)
+		}
+	}
+	return low
+}
+
+// stripLabel letters a strip between its stitch line and its fold.
+func (m *maker) stripLabel(s piece.Side, c design.Channel, stitch float64) []piece.Label {
+	h := min(clothLetter/2, c.Depth/4)
+	y := stitch + c.Depth/2 - h/2
+	at := m.barRuns()[0]
+	return []piece.Label{{
+		Text: fmt.Sprintf("%s · channel %s · cut 1 · head this end · %s", m.d.Name, s, m.digest),
+		At:   geom.Pt(at+m.d.Channel.Opening, y), Height: h,
+	}}
+}
+
+// facing builds a channel piece cut to the curve: the outer edge is sewn to the
+// body's, the inner one turned under and stitched at the reach.
+func (m *maker) facing(s piece.Side) error {
+	outer, inner := leftEdges(m.edges), leftEdges(m.edgesAt(m.out.Reach))
+	in, out := joinedUp(inner), joinedUp(outer)
+	if s == piece.Left {
+		m.facingBoard(in, out)
+	}
+	net := append(inner, geom.Polyline{in[len(in)-1], out[len(out)-1]})
+	for i := range outer {
+		net = append(net, outer[len(outer)-1-i].Reversed())
+	}
+	net = append(net, geom.Polyline{out[0], in[0]})
+	p := piece.Piece{ID: "facing-" + s.String(), Title: "facing " + s.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p.Net = geom.RingOf(net)
+	c, end, side := m.d.Channel, m.d.Seam.End, m.d.Seam.Side
+	under := c.TurnUnder + c.Foot
+	p.Cut = geom.OffsetEdges(net, []float64{under, under, under, end, side, side, side, end})
+	p.Lines = []piece.Line{{Name: "net line", Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true}}
+	for i, e := range geom.MovedEdges(net, []float64{c.Foot, c.Foot, c.Foot, 0, 0, 0, 0, 0})[:len(inner)] {
+		p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("press line %d", i+1), Work: piece.Score, Points: e})
+	}
+	edge := m.cord.Beside(out)
+	l, t := drawNotches(edge, m.onSide(s), notchStyle{allowance: m.d.Seam.Side, inside: -1, letter: min(clothLetter/2.5, c.Depth/4)})
+	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
+	p.Lines = append(p.Lines, m.facingGaps(edge)...)
+	// Lettered between two quarters, where no notch has its number.
+	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() * 3 / 8)
+	h := min(clothLetter/2, m.d.Channel.Depth/4)
+	p.Labels = append(p.Labels, piece.Label{Text: m.d.Name + " · facing " + s.String() + " · cut 1 · " + m.digest,
+		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
+	// It is sewn on face to face, so that it is the mirror image of its side.
+	if s == piece.Left {
+		p = mirroredPiece(p)
+	}
+	m.out.Pieces = append(m.out.Pieces, p)
+	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
+		name: "body " + s.String() + " side to facing", ids: [2]string{m.sideID[s], p.ID},
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
+	}, 0))
+	return nil
+}
+
+// facingBoard notes the outline of a facing's template: the outer edge, backed
+// wide enough to be handled and joined, with the inner edge marked on it.
+func (m *maker) facingBoard(in, out geom.Polyline) {
+	const wide = 60.0 // mm
+	deep := max(m.d.Channel.Depth, wide)
+	back := joinedUp(leftEdges(m.edgesAt(m.out.Reach - m.d.Channel.Depth + deep)))
+	m.out.FacingInner = in
+	m.out.FacingBoard = geom.RingOf([]geom.Polyline{back, {back[len(back)-1], out[len(out)-1]}, out.Reversed(), {out[0], back[0]}})
+}
+
+// leftEdges returns the body's edges at v > 0 from head to foot: tail, bay, tail.
+func leftEdges(edges []geom.Polyline) []geom.Polyline {
+	return []geom.Polyline{edges[leftHeadTail].Reversed(), edges[leftBay].Reversed(), edges[leftFootTail].Reversed()}
+}
+
+// joinedUp returns edges that each end where the next starts as one line.
+func joinedUp(edges []geom.Polyline) geom.Polyline {
+	out := slices.Clone(edges[0])
+	for _, e := range edges[1:] {
+		out = append(out, e[1:]...)
+	}
+	return out
+}
+
+// facingGaps marks where the outer seam stays open for the bars' tips.
+func (m *maker) facingGaps(edge flat.Edge) []piece.Line {
+	var out []piece.Line
+	half := m.d.Channel.Opening / 2
+	arc := geom.NewArc(edge.Flat)
+	for e, at := range m.barRuns() {
+		for _, s := range []float64{at - half, at + half} {
+			p, dir := arc.At(edge.FlatOf(s))
+			n := dir.Left()
+			out = append(out, piece.Line{Name: [2]string{"head", "foot"}[e] + " tip opening", Work: piece.Mark,
+				Points: geom.Polyline{p.Plus(n.Times(-4)), p.Plus(n.Times(4))}})
+		}
+	}
+	return out
+}
+
+// mirroredPiece returns p mirrored in its u axis, lettering turned so that it
+// still reads from left to right.
+func mirroredPiece(p piece.Piece) piece.Piece {
+	m := geom.Motion{Mirror: true}
+	p.Cut, p.Net = p.Cut.Moved(m), p.Net.Moved(m)
+	for i, h := range p.Holes {
+		p.Holes[i] = h.Moved(m)
+	}
+	for i := range p.Lines {
+		p.Lines[i] = p.Lines[i].Moved(m)
+	}
+	for i := range p.Labels {
+		p.Labels[i] = p.Labels[i].Moved(m)
+	}
+	return p
+}
+
+// turning returns the summed turning of a curve between two running lengths,
+// counter-clockwise positive, rad.
+func turning(l geom.Polyline, from, to float64) float64 {
+	part := geom.NewArc(l).Between(from, to)
+	sum := 0.0
+	for i := 1; i+1 < len(part); i++ {
+		a, b := part[i].Minus(part[i-1]), part[i+1].Minus(part[i])
+		if a.Len() > 1e-9 && b.Len() > 1e-9 {
+			sum += math.Atan2(a.Cross(b), a.Dot(b))
+		}
+	}
+	return sum
+}

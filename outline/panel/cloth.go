@@ -1,0 +1,225 @@
+// Package panel builds the cloth pieces of a bed: body, channels or facings, end caps,
+// and the joins of a body wider than its roll. It walks every seam, so that both
+// edges come out equally long.
+package panel
+
+import (
+	"fmt"
+	"slices"
+
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+	"slingloft/outline/piece"
+)
+
+// Sewn is the whole set of cloth pieces with what is known of their seams.
+type Sewn struct {
+	Pieces []piece.Piece
+	Seams  []piece.Seam
+	Joins  []Join  // that divide the body, from right to left; empty where the roll is wide enough
+	Reach  float64 // from the cord centre in to the body's stitch line, mm
+
+	// BodyNet is the seam line round the whole body, joined or not.
+	BodyNet geom.Ring
+
+	// SideNet is the body's seam line at v > 0 from the head corner to the foot
+	// corner, EndNets the end seams from the right corner to the left one, with
+	// the notches on them; templates are cut from these.
+	SideNet     flat.Edge
+	SideNotches []piece.Notch
+	EndNets     [2]flat.Edge
+	EndNotches  [2][]piece.Notch
+	BarLines    [2]geom.Polyline // bar lines from the centre line to the seam at v > 0
+
+	// CapSeams run counter-clockwise round the caps as drawn, from the right corner
+	// under the bed to the left one at the head and the other way at the foot,
+	// CapTops back; empty where the end is gathered.
+	CapSeams, CapTops [2]geom.Polyline
+
+	// FacingBoard is the outline of the left facing's template and FacingInner the
+	// facing's inner edge on it; empty where the channel is a strip.
+	FacingBoard geom.Ring
+	FacingInner geom.Polyline
+}
+
+// clothLetter is the height of lettering on cloth, mm: plotted by pen and read
+// at the table.
+const clothLetter = 10.0
+
+// Pieces builds every cloth piece of a design from its hung shape and flat body.
+// digest is lettered on each piece so that no piece of another design is taken
+// for one of this. A body wider than the roll is divided by the joins that the design
+// allows; if they do not do, the error is a [TooWide].
+func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string) (Sewn, error) {
+	reach, err := Reach(d.Channel.Depth, d.Side.Diameter)
+	if err != nil {
+		return Sewn{}, fmt.Errorf("channel.depth: %w", err)
+	}
+	m := maker{d: d, s: s, b: b, digest: digest, sideID: [2]string{"body", "body"}}
+	m.out.Reach = reach
+	m.seamLines()
+	if err := m.openingFits(); err != nil {
+		return Sewn{}, err
+	}
+	m.notches()
+	if err := m.body(); err != nil {
+		return Sewn{}, err
+	}
+	for _, side := range []piece.Side{piece.Left, piece.Right} {
+		if err := m.channel(side); err != nil {
+			return Sewn{}, err
+		}
+	}
+	for _, e := range []hung.End{hung.Head, hung.Foot} {
+		if err := m.cap(e); err != nil {
+			return Sewn{}, err
+		}
+	}
+	return m.out, nil
+}
+
+// maker gathers the pieces while they are built.
+type maker struct {
+	d      design.Design
+	s      *hung.Shape
+	b      *flat.Body
+	digest string
+	out    Sewn
+
+	edges []geom.Polyline // the body's net edges, see seamLines
+	cord  flat.Edge       // cord centres at v > 0
+
+	sideID [2]string // the piece of the body that has each side
+}
+
+// The body's net edges, counter-clockwise from the head corner on the right.
+const (
+	rightHeadTail = iota
+	rightBay
+	rightFootTail
+	footEnd
+	leftFootTail
+	leftBay
+	leftHeadTail
+	headEnd
+	bodyEdges
+)
+
+// seamLines finds the body's seam lines: the cord line moved in by the reach, or
+// out to the channel's edge where the channel is a facing.
+func (m *maker) seamLines() {
+	m.cord = m.b.Side
+	in := m.out.Reach
+	if m.d.Channel.Kind == design.Facing {
+		in = m.out.Reach - m.d.Channel.Depth
+	}
+	m.edges = m.edgesAt(in)
+	m.out.SideNet = m.cord.Beside(joinedUp(leftEdges(m.edges)))
+	for _, e := range []hung.End{hung.Head, hung.Foot} {
+		line := m.edges[footEnd]
+		if e == hung.Head {
+			line = m.edges[headEnd].Reversed()
+		}
+		half := m.b.Ends[e]
+		m.out.EndNets[e] = half.Mirrored().Reversed().Then(half).Beside(line)
+		m.out.BarLines[e] = m.barLine(e)
+	}
+}
+
+// edgesAt returns the body's eight edges with the sides moved in by in mm from
+// the cord centres.
+func (m *maker) edgesAt(in float64) []geom.Polyline {
+	side := m.b.Side
+	head, foot := m.b.TipIndex(hung.Head), m.b.TipIndex(hung.Foot)
+	left := []geom.Polyline{side.Flat[:head+1], side.Flat[head : foot+1], side.Flat[foot:]}
+	right := side.Mirrored()
+	edges := make([]geom.Polyline, bodyEdges)
+	for i, l := range left {
+		edges[leftHeadTail-i] = l.Reversed()
+	}
+	edges[rightHeadTail], edges[rightBay], edges[rightFootTail] = right.Flat[:head+1], right.Flat[head:foot+1], right.Flat[foot:]
+	whole := func(e hung.End) geom.Polyline {
+		half := m.b.Ends[e]
+		return half.Mirrored().Reversed().Then(half).Flat
+	}
+	edges[footEnd], edges[headEnd] = whole(hung.Foot), whole(hung.Head).Reversed()
+	d := make([]float64, bodyEdges)
+	for i := range d {
+		if i != footEnd && i != headEnd {
+			d[i] = -in
+		}
+	}
+	return geom.MovedEdges(edges, d)
+}
+
+// barLine returns an end's bar line from the centre line out to the seam, which
+// it meets beside the seam's own corner.
+func (m *maker) barLine(e hung.End) geom.Polyline {
+	bar, seam := m.b.Bars[e], m.out.SideNet.Flat
+	// Run on a little, for a seam outside the cord.
+	last := bar[len(bar)-1]
+	out := last.Minus(bar[len(bar)-2]).Unit()
+	long := append(slices.Clone(bar), last.Plus(out.Times(2*m.d.Channel.Depth)))
+	for i := 1; i < len(long); i++ {
+		for j := 1; j < len(seam); j++ {
+			if p, ok := geom.Crossing(long[i-1], long[i], seam[j-1], seam[j]); ok {
+				return append(slices.Clone(long[:i]), p)
+			}
+		}
+	}
+	return bar
+}
+
+// openingFits refuses a tip opening that reaches past a seam's end.
+func (m *maker) openingFits() error {
+	const whole = 20.0 // mm of channel left at an end, own choice
+	runs := m.barRuns()
+	most := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
+	if m.d.Channel.Opening > most {
+		return &hung.Impossible{Key: "channel.opening", Reason: "reaches past the end of the channel", Bound: "at most", Limit: max(most, 0)}
+	}
+	return nil
+}
+
+// notches places the matching marks of every seam.
+func (m *maker) notches() {
+	o := &m.out
+	o.SideNotches = sideNotches(piece.Left.Letter(), o.SideNet.HungLength(), m.barRuns(), false)
+	for e, letter := range [2]string{"H", "F"} {
+		o.EndNotches[e] = endNotches(letter, o.EndNets[e].HungLength(), hung.End(e) == hung.Foot)
+	}
+}
+
+// barRuns returns the hung lengths along the side seam at which the bars lie.
+func (m *maker) barRuns() [2]float64 {
+	var out [2]float64
+	arc := geom.NewArc(m.out.SideNet.Flat)
+	for e := range out {
+		l := m.out.BarLines[e]
+		f, _ := arc.Nearest(l[len(l)-1])
+		out[e] = m.out.SideNet.HungOf(f)
+	}
+	return out
+}
+
+// onSide returns the notches of a side: those of the left one renamed and
+// doubled for the right.
+func (m *maker) onSide(s piece.Side) []piece.Notch {
+	if s == piece.Left {
+		return m.out.SideNotches
+	}
+	return sideNotches(piece.Right.Letter(), m.out.SideNet.HungLength(), m.barRuns(), true)
+}
+
+// BarRuns returns the flat running lengths along the left side seam at which the
+// two bar lines meet it, mm from the head corner.
+func (s Sewn) BarRuns() (head, foot float64) {
+	arc := geom.NewArc(s.SideNet.Flat)
+	var out [2]float64
+	for e, l := range s.BarLines {
+		out[e], _ = arc.Nearest(l[len(l)-1])
+	}
+	return out[hung.Head], out[hung.Foot]
+}

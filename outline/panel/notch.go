@@ -1,0 +1,95 @@
+package panel
+
+import (
+	"fmt"
+
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+	"slingloft/outline/piece"
+)
+
+// sideNotches returns the notches of a body side: quarters, middle and both
+// bars, numbered from the head with the side's letter. The left side has single
+// strokes, the right side double ones, so that neither can be taken for the other.
+func sideNotches(letter string, long float64, bars [2]float64, double bool) []piece.Notch {
+	at := []piece.Notch{{At: long / 4}, {At: long / 2}, {At: 3 * long / 4}}
+	for _, b := range bars {
+		at = insertNotch(at, piece.Notch{At: b, Bar: true})
+	}
+	for i := range at {
+		at[i].Name = fmt.Sprintf("%s%d", letter, i+1)
+		at[i].Double = double
+	}
+	return at
+}
+
+// insertNotch puts n in its place; a quarter point within a finger's breadth of
+// a bar gives way to it.
+func insertNotch(at []piece.Notch, n piece.Notch) []piece.Notch {
+	const finger = 15.0
+	out := make([]piece.Notch, 0, len(at)+1)
+	done := false
+	for _, m := range at {
+		if !done && n.At < m.At {
+			out = append(out, n)
+			done = true
+		}
+		if m.Bar || m.At < n.At-finger || m.At > n.At+finger {
+			out = append(out, m)
+		}
+	}
+	if !done {
+		out = append(out, n)
+	}
+	return out
+}
+
+// endNotches returns the notches of an end seam, run from the right side to the
+// left: quarters and middle. The left quarter has one stroke and the right one
+// two; the middle has one at the head and two at the foot.
+func endNotches(letter string, long float64, foot bool) []piece.Notch {
+	return []piece.Notch{
+		{Name: letter + "1", At: long / 4, Double: true},
+		{Name: letter + "2", At: long / 2, Double: foot},
+		{Name: letter + "3", At: 3 * long / 4},
+	}
+}
+
+// notchStyle says how notches are drawn along one edge of a piece.
+type notchStyle struct {
+	allowance float64 // from the seam out to the cut line, mm
+	inside    float64 // +1 where the piece lies left of the edge, −1 right
+	letter    float64 // height of the number, mm; 0: none
+}
+
+// notchStroke is the longest stroke of a notch, mm: seen at arm's length, and inside
+// any usual allowance.
+const notchStroke = 6.0
+
+// drawNotches returns the strokes and numbers of notches along an edge: strokes
+// from the cut line inwards, numbers just inside the seam.
+func drawNotches(e flat.Edge, ns []piece.Notch, st notchStyle) (lines []piece.Line, labels []piece.Label) {
+	arc := geom.NewArc(e.Flat)
+	for _, n := range ns {
+		at := e.FlatOf(n.At)
+		shifts := []float64{0}
+		if n.Double {
+			// Along the edge, so that both stay on it where it turns at a bar.
+			shifts = []float64{-piece.NotchPitch / 2, piece.NotchPitch / 2}
+		}
+		for _, s := range shifts {
+			p, dir := arc.At(at + s)
+			in := dir.Left().Times(st.inside)
+			out := p.Minus(in.Times(st.allowance))
+			tip := out.Plus(in.Times(min(notchStroke, max(st.allowance, notchStroke/2))))
+			lines = append(lines, piece.Line{Name: "notch " + n.Name, Work: piece.Mark, Points: geom.Polyline{out, tip}})
+		}
+		p, dir := arc.At(at)
+		in := dir.Left().Times(st.inside)
+		if st.letter > 0 {
+			at := p.Plus(in.Times(2.2 * st.letter))
+			labels = append(labels, piece.Label{Text: n.Name, At: at, Height: st.letter, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
+		}
+	}
+	return lines, labels
+}

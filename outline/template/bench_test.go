@@ -1,0 +1,23 @@
+package template_test
+
+import (
+	"testing"
+
+	"slingloft/outline/divide"
+	"slingloft/outline/template"
+	"slingloft/outline/template/templatetest"
+)
+
+func BenchmarkSideTemplateDivided(b *testing.B) {
+	curve := template.SideCurve{Line: templatetest.Parabola(1440, 213, 0.3, 400)}
+	for b.Loop() {
+		out, err := template.Side("template-side", "SIDE", curve, templatetest.Options())
+		if err != nil {
+			b.Fatal(err)
+		}
+		parts, err := divide.Parts(out[0], 580, 380, divide.NewJoint(0.2))
+		if err != nil || len(parts) != 3 {
+			b.Fatal(len(parts), err)
+		}
+	}
+}

@@ -1,0 +1,34 @@
+package template
+
+import (
+	"fmt"
+
+	"slingloft/outline/geom"
+	"slingloft/outline/piece"
+)
+
+// TailCurves bounds half a tail of the body at its net line: all three curves on
+// one side of the centre line.
+type TailCurves struct {
+	Bar  geom.Polyline // bar line, from the centre line to the side
+	Side geom.Polyline // from the bar's corner outwards to the tail's corner
+	End  geom.Polyline // end seam, from the centre line to the corner
+
+	SideNotches, EndNotches []Notch // from the first points of Side and End
+}
+
+// Tail returns the stiff template of half a tail, to be turned over on
+// the centre line: side and end seam with ticks by their running lengths, the
+// centre line with ticks from the bar line.
+func Tail(id, title string, tail TailCurves, opts Options) (piece.Piece, error) {
+	if len(tail.Bar) == 0 || len(tail.End) == 0 {
+		return piece.Piece{}, fmt.Errorf("%s: the tail has no bar line or no end seam", id)
+	}
+	centre := geom.Polyline{tail.Bar[0], tail.End[0]}
+	return Shape(id, title, []Edge{
+		{Name: "BAR LINE", Line: tail.Bar},
+		{Name: "SIDE", Line: tail.Side, Ticks: true, Notches: tail.SideNotches},
+		{Name: "END SEAM", Line: tail.End, Ticks: true, Notches: tail.EndNotches},
+		{Name: "CENTRE LINE", Line: centre, Ticks: true},
+	}, opts)
+}
