@@ -1,0 +1,206 @@
+package cord
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/outline/design"
+)
+
+// Fastening is how a hang line is made fast at its anchor.
+type Fastening int
+
+// The fastenings.
+const (
+	// FixedEye: spliced at both ends, as long as the design says and no other.
+	FixedEye Fastening = iota
+	// SlidingEye: the tail of the eye at the anchor runs through its bury and out at
+	// the bury's end; drawn up it shortens the line by half as much.
+	SlidingEye
+	// Strapped: spliced at both ends and shorter by a strap round the support, which
+	// is adjusted.
+	Strapped
+	// Hitched: spliced at the apex alone and tied at the anchor with a round turn and
+	// two half hitches.
+	Hitched
+)
+
+// String returns the fastening in words.
+func (f Fastening) String() string {
+	return [...]string{"fixed eye", "sliding eye", "strap", "hitch"}[f]
+}
+
+// Adjustable reports whether the line's length can be set once it hangs.
+func (f Fastening) Adjustable() bool { return f != FixedEye }
+
+const (
+	// hitchDiameters is the cord in two half hitches and the end that stands out of
+	// them, in cord diameters: own choice.
+	hitchDiameters = 60
+	// roundTurns is how often the cord of a round turn goes round.
+	roundTurns = 1.5
+	// tailLeft is what stands out of a sliding eye's bury at the line's longest, mm:
+	// room for a stopper knot and a hand. Own choice.
+	tailLeft = 100
+)
+
+// Hanging says what a hang line has to be.
+type Hanging struct {
+	Name    string
+	Long    float64 // from apex to anchor under the sleeper, mm
+	Tension float64 // N
+	Fastening
+	Travel float64 // by how much it can be set longer and shorter, mm; a fixed eye has none
+	Strap  float64 // of it, the strap at its middle setting, mm
+}
+
+// HangLine is a hang line with the lengths it can be set to.
+type HangLine struct {
+	Cord
+	Fastening Fastening `json:"-"`
+	// Shortest and Longest are what it can be set to from apex to anchor, mm, and
+	// Knotted says that a knot carries it, whose strength counts and not a splice's.
+	Shortest float64 `json:"shortest"`
+	Longest  float64 `json:"longest"`
+	Knotted  bool    `json:"knotted"`
+}
+
+// HangLineOf returns a hang line that fits. The error is a [hung.Impossible].
+func HangLineOf(d design.Design, sp Splicing, h Hanging) (HangLine, error) {
+	b := bench{design: d, splice: sp}
+	l := HangLine{Fastening: h.Fastening, Shortest: h.Long - h.Travel, Longest: h.Long + h.Travel, Knotted: h.Fastening == Hitched}
+	build := b.fixedLine
+	switch h.Fastening {
+	case FixedEye:
+		l.Shortest, l.Longest = h.Long, h.Long
+	case SlidingEye:
+		build = b.slidingLine
+	case Hitched:
+		build = b.hitchedLine
+	}
+	var err error
+	l.Cord, err = build(h)
+	return l, err
+}
+
+// lineEye returns the measures of a hang line's eye.
+func (b bench) lineEye() (eyeSize, error) {
+	kind, sp := b.design.Hang.Line, b.splice
+	bury := sp.EyeBury(kind.Diameter)
+	loop, reach, err := sp.Eye(kind.Diameter)
+	return eyeSize{bury, sp.Taper(bury), loop, reach}, err
+}
+
+// stretched returns by how much a hang line of the given length is cut shorter for
+// its stretch, mm.
+func (b bench) stretched(h Hanging, long float64) float64 {
+	if ea := b.stiffness(b.design.Hang.Line); ea > 0 {
+		return h.Tension * long / ea
+	}
+	return 0
+}
+
+// fixedLine returns a line with a fixed eye at each end, less its strap.
+func (b bench) fixedLine(h Hanging) (Cord, error) {
+	strap := 0.0
+	if h.Fastening == Strapped {
+		strap = h.Strap
+	}
+	c, err := b.line(h.Name, b.design.Hang.Line, lineSize{long: h.Long - strap, tension: h.Tension})
+	if err == nil && strap > 0 {
+		c.Steps = append(c.Steps, Step{"hang the far eye in the strap at its middle setting: let it out or take it in there", nil})
+	}
+	return c, err
+}
+
+// slidingLine returns a line whose far eye slides on its own tail.
+func (b bench) slidingLine(h Hanging) (Cord, error) {
+	sp, kind := b.splice, b.design.Hang.Line
+	near, err := b.lineEye()
+	if err != nil {
+		return Cord{}, err
+	}
+	stretch := b.stretched(h, h.Long)
+	pin := (sp.Hook + kind.Diameter) / 2
+	// At its shortest the far eye is as small as the near one.
+	far := near.reach + h.Travel
+	loop := 2 * roundPin(far, pin)
+	out := tailLeft + 2*(roundPin(far+h.Travel, pin)-roundPin(far, pin))
+	plain := h.Long - stretch - near.reach - far - 2*near.bury
+	if plain < 0 {
+		return Cord{}, b.overlap(h.Name, -plain, math.Floor((h.Long-stretch-near.reach-far)/2))
+	}
+	c := Cord{Name: h.Name, Count: 1, Kind: kind, Runs: 1, Datum: "near throat"}
+	c.Terms = compact([]Term{
+		{"hook to hook", h.Long},
+		{"contraction over the eyes' two buries", 2 * sp.Kappa * near.bury},
+		{"loop of the near eye", near.loop},
+		{"loss in the near eye's crossing", sp.Loss},
+		{"loop of the sliding eye", loop},
+		{"the eyes' two buries", 2 * near.bury},
+		{"tail of the sliding eye", out},
+		{"less the reach of two eyes to their hooks", -near.reach - far},
+		{"less stretch under the sleeper", -stretch},
+	})
+	c.Cut = sum(c.Terms)
+	var ch chain
+	ch.startEye("near", near, sp, 1)
+	ch.add(zone{raw: plain})
+	ch.mark("far bury end", 0)
+	ch.host(near.bury, sp.Kappa, 2)
+	ch.mark("far throat", 0)
+	ch.add(zone{raw: loop})
+	ch.mark("far shoulder", 0)
+	ch.add(zone{raw: near.bury, splice: 2, tail: true})
+	ch.mark("set", 0)
+	ch.add(zone{raw: out})
+	c.Marks = ch.list(c.Datum)
+	c.Steps = []Step{
+		{"make the near eye", []Reading{ch.reading("near throat", "far throat", 1)}},
+		{"draw the tail in at the far throat, through the bury and out at its end, with no crossing and no stitch, until the set mark shows there; knot the end",
+			[]Reading{ch.reading("near throat", "far throat", 2), ch.hook("near throat", "far throat", far, 2)}},
+		{"draw the tail out to shorten the line by half as much; push it back to let the line out", nil},
+	}
+	return c, nil
+}
+
+// hitchedLine returns a line with an eye at the apex and a plain end.
+func (b bench) hitchedLine(h Hanging) (Cord, error) {
+	sp, kind := b.splice, b.design.Hang.Line
+	near, err := b.lineEye()
+	if err != nil {
+		return Cord{}, err
+	}
+	stretch := b.stretched(h, h.Long)
+	plain := h.Long - stretch - near.reach - near.bury
+	if plain < 0 {
+		return Cord{}, b.overlap(h.Name, -plain, math.Floor(h.Long-stretch-near.reach))
+	}
+	turns := roundTurns * math.Pi * (sp.Hook + kind.Diameter)
+	end := hitchDiameters * kind.Diameter
+	c := Cord{Name: h.Name, Count: 1, Kind: kind, Runs: 1, Datum: "near throat"}
+	c.Terms = compact([]Term{
+		{"hook to hook", h.Long},
+		{"to let it out", h.Travel},
+		{"contraction over the eye's bury", sp.Kappa * near.bury},
+		{"loop of the eye", near.loop},
+		{"loss in its crossing", sp.Loss},
+		{"the eye's own bury", near.bury},
+		{"round the anchor", turns},
+		{"two half hitches and their end", end},
+		{"less the eye's reach to its hook", -near.reach},
+		{"less stretch under the sleeper", -stretch},
+	})
+	c.Cut = sum(c.Terms)
+	var ch chain
+	ch.startEye("near", near, sp, 1)
+	ch.add(zone{raw: plain})
+	ch.mark("anchor", 0)
+	ch.add(zone{raw: h.Travel + turns + end})
+	c.Marks = ch.list(c.Datum)
+	c.Steps = []Step{
+		{"make the near eye", []Reading{ch.reading("near throat", "anchor", 1)}},
+		{fmt.Sprintf("lay the anchor mark on the anchor, go round it %g times and tie two half hitches", roundTurns), nil},
+	}
+	return c, nil
+}

@@ -1,0 +1,95 @@
+package cord_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"slingloft/outline/cord"
+	"slingloft/outline/hung"
+)
+
+// Every fastening brings the anchor to where the design has it, and marks come in
+// order and add up; what differs is the cut and what the line can be set to.
+func TestHangLine(t *testing.T) {
+	d, _ := sample(t)
+	d.Hang.Line.Stiffness = 200e3
+	sp, err := cord.Resolve(d.Splice, cord.Options{Hook: 12})
+	if err != nil {
+		t.Fatal(err)
+	}
+	loop, reach, err := sp.Eye(4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const long, tension, travel, strap = 1500.0, 500.0, 120.0, 600.0
+	bury, stretch := sp.EyeBury(4), tension*long/200e3
+	eye := loop + sp.Loss + bury*(1+sp.Kappa) - reach
+	cuts := map[cord.Fastening]float64{
+		cord.FixedEye: long + 2*eye - stretch,
+		cord.Strapped: long - strap + 2*eye - stretch*(long-strap)/long,
+		cord.Hitched:  long + eye - stretch + travel + 1.5*math.Pi*16 + 60*4,
+	}
+	for f := cord.FixedEye; f <= cord.Hitched; f++ {
+		l, err := cord.HangLineOf(d, sp, cord.Hanging{Name: "head hang line", Long: long, Tension: tension, Fastening: f, Travel: travel, Strap: strap})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if want, ok := cuts[f]; ok {
+			near(t, f.String()+", cut", l.Cut, want, 1e-9)
+		}
+		total := 0.0
+		for _, term := range l.Terms {
+			total += term.Length
+		}
+		near(t, f.String()+", terms", total, l.Cut, 1e-9)
+		last := math.Inf(-1)
+		for _, m := range l.Marks {
+			near(t, f.String()+" "+m.Name, m.FromStart+m.FromEnd, l.Cut, 1e-9)
+			if m.FromStart < last-1e-9 {
+				t.Errorf("%s: mark %s out of order", f, m.Name)
+			}
+			last = m.FromStart
+		}
+		m := marks(l.Cord)
+		anchor := long - stretch
+		switch f {
+		case cord.FixedEye:
+			near(t, "fixed", m["far throat"].Spliced+2*reach, anchor, 1e-9)
+			near(t, "range", l.Longest-l.Shortest, 0, 0)
+		case cord.Strapped:
+			near(t, "strapped", m["far throat"].Spliced+2*reach+strap, long-stretch*(long-strap)/long, 1e-9)
+		case cord.Hitched:
+			near(t, "hitched", m["anchor"].Spliced+reach, anchor, 1e-9)
+		case cord.SlidingEye:
+			near(t, "sliding", m["far throat"].Spliced+reach+reach+travel, anchor, 1e-9)
+			// Let out to its longest, the tail still stands out of the bury.
+			out := l.Cut - m["set"].FromStart
+			if grown := 2 * travel; out < grown+80 || out > grown+100 {
+				t.Errorf("sliding eye: %g mm of tail at the middle setting, some %g wanted at least", out, grown)
+			}
+		}
+		if f != cord.FixedEye {
+			near(t, "shortest", l.Shortest, long-travel, 0)
+			near(t, "longest", l.Longest, long+travel, 0)
+		}
+		if l.Knotted != (f == cord.Hitched) || f.Adjustable() == (f == cord.FixedEye) || len(l.Steps) == 0 {
+			t.Errorf("%s: %+v", f, l)
+		}
+	}
+}
+
+// A line without room for its eyes names what would do.
+func TestHangLineShort(t *testing.T) {
+	d, _ := sample(t)
+	sp, err := cord.Resolve(d.Splice, cord.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for f := cord.FixedEye; f <= cord.Hitched; f++ {
+		_, err := cord.HangLineOf(d, sp, cord.Hanging{Name: "head hang line", Long: 250, Fastening: f, Travel: 50, Strap: 10})
+		if no := new(hung.Impossible); !errors.As(err, &no) {
+			t.Errorf("%s of 250 mm: %v", f, err)
+		}
+	}
+}
