@@ -70,6 +70,23 @@ func TestAsDesigned(t *testing.T) {
 	near(t, "worst", p.Level.Worst(), 0, 2e-4)
 }
 
+// Cords and cloth that stretch were cut shorter by that, and the bed hangs as
+// designed; cut plain, it hangs lower, its lines set under load.
+func TestStretchIsTakenOff(t *testing.T) {
+	q := problem()
+	_, s := made(t, q)
+	m := finished.Made{Shape: &s, Lines: lines, SideEA: 200e3, LegEA: 150e3, LineEA: 100e3, Weft: 60}
+	p := hang(t, finished.Make(m), finished.Change{}, s.Problem.Load)
+	near(t, "worst", p.Level.Worst(), 0, 2e-3)
+	near(t, "height", p.Level.Height, 0, 2e-3)
+	near(t, "bar", p.Bar[0], s.Ends[0].BarCompression, 1e-2)
+	m.Plain = true
+	p = hang(t, finished.Make(m), finished.Change{}, s.Problem.Load)
+	if p.Level.Height > -5 || p.Level.Height < -40 {
+		t.Errorf("cut plain, the middle stands at %g mm", p.Level.Height)
+	}
+}
+
 // Without weights of its own, twice the sleeper doubles every force and moves
 // nothing.
 func TestMassMovesNothing(t *testing.T) {

@@ -35,6 +35,25 @@ func (p Pose) BottomAt(x float64) float64 {
 	return math.NaN()
 }
 
+// Heights are what a maker measures over one level, mm.
+type Heights struct {
+	Tips   [2][2]float64 // bar tips, by [hung.End] and [Side]
+	Middle float64       // bottom of the bed at mid-bay
+	Apex   [2]float64    // by [hung.End]
+}
+
+// Heights returns the heights of a pose, over the bottom line at mid-bay as designed.
+func (p Pose) Heights() Heights {
+	out := Heights{Middle: p.Level.Height}
+	for e := range out.Tips {
+		out.Apex[e] = p.Apex[e].Z
+		for s := range out.Tips[e] {
+			out.Tips[e][s] = p.Tips[e][s].Z
+		}
+	}
+	return out
+}
+
 func (p Pose) level(half float64) Level {
 	if len(p.Bed) == 0 {
 		return Level{}

@@ -1,0 +1,75 @@
+package finished
+
+import "slingloft/outline/hung"
+
+// Change is by how much a made hammock differs from its design; lengths are mm,
+// too long is positive.
+type Change struct {
+	Leg    [2][2]float64 // by [hung.End] and [Side]
+	Side   [2]float64    // side cords from tip to tip, by [Side]
+	Line   [2]float64    // hang lines from apex to anchor, by [hung.End]
+	Bar    [2]float64    // by [hung.End]
+	Girth  float64       // of the cloth, at every station
+	Anchor [2]Vec        // by how far each anchor has moved, by [hung.End]
+}
+
+// Plus returns the change with every part of d, times k, added.
+func (c Change) Plus(d Change, k float64) Change {
+	for e := range 2 {
+		for s := range 2 {
+			c.Leg[e][s] += float64(k * d.Leg[e][s])
+		}
+		c.Side[e] += float64(k * d.Side[e])
+		c.Line[e] += float64(k * d.Line[e])
+		c.Bar[e] += float64(k * d.Bar[e])
+		c.Anchor[e] = c.Anchor[e].Plus(d.Anchor[e], k)
+	}
+	c.Girth += float64(k * d.Girth)
+	return c
+}
+
+// Times returns the change with every part times k.
+func (c Change) Times(k float64) Change { return Change{}.Plus(c, k) }
+
+// Part is one length that may come out wrong.
+type Part int
+
+// The parts, with the change of one of them in [Part.Change].
+const (
+	HeadLeftLeg Part = iota
+	HeadRightLeg
+	FootLeftLeg
+	FootRightLeg
+	LeftSide
+	RightSide
+	HeadLine
+	FootLine
+	Cloth // the girth at every station
+	HeadBar
+	FootBar
+	HeadAnchor // higher
+	FootAnchor // higher
+	Parts      // how many there are
+)
+
+// Change returns the change by which the part is mm longer, an anchor mm higher.
+func (p Part) Change(mm float64) Change {
+	var c Change
+	switch p {
+	case HeadLeftLeg, HeadRightLeg:
+		c.Leg[hung.Head][p-HeadLeftLeg] = mm
+	case FootLeftLeg, FootRightLeg:
+		c.Leg[hung.Foot][p-FootLeftLeg] = mm
+	case LeftSide, RightSide:
+		c.Side[p-LeftSide] = mm
+	case HeadLine, FootLine:
+		c.Line[p-HeadLine] = mm
+	case Cloth:
+		c.Girth = mm
+	case HeadBar, FootBar:
+		c.Bar[p-HeadBar] = mm
+	case HeadAnchor, FootAnchor:
+		c.Anchor[p-HeadAnchor].Z = mm
+	}
+	return c
+}

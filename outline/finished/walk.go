@@ -1,0 +1,176 @@
+package finished
+
+import "slingloft/outline/hung"
+
+// pair is both cords at one station: places and pulls, by [Side].
+type pair struct{ at, pull [2]Vec }
+
+func (p pair) plus(d pair, k float64) pair {
+	for s := range p.at {
+		p.at[s] = p.at[s].Plus(d.at[s], k)
+		p.pull[s] = p.pull[s].Plus(d.pull[s], k)
+	}
+	return p
+}
+
+// run is one search for a pose.
+type run struct {
+	*Hammock
+	aim
+	steps []step
+}
+
+func (h *Hammock) run(a aim) *run { return &run{h, a, h.steps(a.weight.Load)} }
+
+// rate returns how places and pulls change per mm of the design's x at node k of
+// a step.
+func (r *run) rate(st *step, p *pair, k int, theta *float64) (pair, error) {
+	f, err := r.section(st, p.at, k, *theta)
+	if err != nil {
+		return pair{}, err
+	}
+	*theta = f.theta
+	forces := r.pull(st, &f, k)
+	var d pair
+	for s := range d.at {
+		tension := p.pull[s].Len()
+		arc := st.arc[k]
+		if st.bay {
+			arc *= 1 + r.change.Side[s]/r.Shape.SideArc
+		}
+		if ea := r.ea(st); ea > 0 {
+			arc *= 1 + tension/ea
+		}
+		d.at[s] = Vec{}.Plus(p.pull[s], arc/tension)
+		d.pull[s] = Vec{}.Plus(forces[s], -1)
+	}
+	return d, nil
+}
+
+// cross takes the pair over a step by the classical Runge–Kutta rule of fourth
+// order.
+func (r *run) cross(st *step, p pair, theta *float64) (pair, error) {
+	dx := st.to - st.from
+	out, at := p, p
+	for _, stage := range [4]struct {
+		node        int
+		share, next float64
+	}{{0, 1.0 / 6, 0.5}, {1, 1.0 / 3, 0.5}, {1, 1.0 / 3, 1}, {2, 1.0 / 6, 0}} {
+		d, err := r.rate(st, &at, stage.node, theta)
+		if err != nil {
+			return p, err
+		}
+		out, at = out.plus(d, stage.share*dx), p.plus(d, stage.next*dx)
+	}
+	return out, nil
+}
+
+// hang walks from the head anchor to the foot anchor with the unknowns x, the
+// pulls of both cords at the head apex and the thrusts of both bars. It returns by
+// how much the figure does not close, mm: both bars' lengths, the two legs at the
+// foot apex, the foot anchor. Where p is not nil it takes down the pose.
+func (r *run) hang(x []float64, p *Pose) ([]float64, error) {
+	if !(x[0] > 0 && x[3] > 0) {
+		return nil, errNarrow
+	}
+	w := walker{run: r, now: pair{pull: [2]Vec{{x[0], x[1], x[2]}, {x[3], x[4], x[5]}}}, bars: [2]float64{x[6], x[7]}, pose: p}
+	from := r.anchors[hung.Head].Plus(r.change.Anchor[hung.Head], 1)
+	apex := from.Plus(w.line(hung.Head), 1)
+	w.now.at = [2]Vec{apex, apex}
+	w.apex(hung.Head, apex)
+	w.legs(hung.Head)
+	if err := w.bed(); err != nil {
+		return nil, err
+	}
+	w.legs(hung.Foot)
+	gap := w.now.at[Left].Plus(w.now.at[Right], -1)
+	apex = Vec{}.Plus(w.now.at[Left].Plus(w.now.at[Right], 1), 0.5)
+	w.apex(hung.Foot, apex)
+	to := r.anchors[hung.Foot].Plus(r.change.Anchor[hung.Foot], 1)
+	end := apex.Plus(w.line(hung.Foot), 1).Plus(to, -1)
+	return append(w.miss, gap.X, gap.Y, gap.Z, end.X, end.Y, end.Z), nil
+}
+
+// walker is a walk along the hammock.
+type walker struct {
+	*run
+	now  pair
+	bars [2]float64 // thrust, N, by [hung.End]
+	miss []float64
+	pose *Pose // nil: nothing is taken down
+}
+
+// line returns the hang line of an end in the direction of the walk.
+func (w *walker) line(e hung.End) Vec {
+	sum := w.now.pull[Left].Plus(w.now.pull[Right], 1)
+	pull := sum.Len()
+	if w.pose != nil {
+		w.pose.Line[e] = pull
+		w.pose.Pull[e] = Vec{}.Plus(sum, -hung.End(e).Sign())
+	}
+	long := (w.Hammock.line[e] + w.change.Line[e]) * longer(pull, w.LineEA)
+	return Vec{}.Plus(sum, long/pull)
+}
+
+func (w *walker) apex(e hung.End, at Vec) {
+	if w.pose != nil {
+		w.pose.Apex[e] = at
+	}
+}
+
+// legs runs both legs of an end straight over the length that has no cloth.
+func (w *walker) legs(e hung.End) {
+	for s := range w.now.at {
+		pull := w.now.pull[s].Len()
+		long := (w.leg[e] + w.change.Leg[e][s]) * longer(pull, w.LegEA)
+		w.now.at[s] = w.now.at[s].Plus(w.now.pull[s], long/pull)
+		if w.pose != nil {
+			w.pose.Leg[e][s] = pull
+		}
+	}
+}
+
+// bed walks over the cloth and both bars.
+func (w *walker) bed() error {
+	theta, inBay := 0.0, false
+	if err := w.record(&w.steps[0], 0); err != nil {
+		return err
+	}
+	for i := range w.steps {
+		st := &w.steps[i]
+		if st.bay != inBay {
+			e := hung.Head
+			if inBay {
+				e = hung.Foot
+			}
+			w.miss = append(w.miss, w.bar(e))
+			inBay = st.bay
+			if err := w.record(st, 0); err != nil {
+				return err
+			}
+		}
+		var err error
+		if w.now, err = w.cross(st, w.now, &theta); err != nil {
+			return err
+		}
+		if err := w.record(st, 2); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// bar passes a bar: its thrust and half its weight at each tip change the pulls.
+// It returns by how much the bar is too short for the tips.
+func (w *walker) bar(e hung.End) float64 {
+	d := w.now.at[Left].Plus(w.now.at[Right], -1)
+	u := d.Unit()
+	if w.pose != nil {
+		w.pose.Tips[e] = w.now.at
+		w.pose.Bar[e] = w.bars[e]
+	}
+	for s := range w.now.pull {
+		w.now.pull[s] = w.now.pull[s].Plus(u, -Side(s).sign()*w.bars[e]).Plus(Vec{Z: 1}, w.Shape.Problem.BarWeight[e]/2)
+	}
+	return d.Len() - w.Shape.Ends[e].Bar - w.change.Bar[e]
+}
