@@ -21,6 +21,10 @@ func problem() hung.Problem {
 	}
 }
 
+func sleeper(stature, mass, crown float64) hung.Load {
+	return hung.SleeperLoad(design.Sleeper{Stature: stature, Mass: mass}, crown)
+}
+
 const centre = 120.0 // mm
 
 var lines = [2]float64{1100, 900}
