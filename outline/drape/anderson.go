@@ -1,5 +1,7 @@
 package drape
 
+import "slingloft/outline/numeric"
+
 // mixer accelerates a fixed-point iteration by Anderson's method (D. G. Anderson,
 // J. ACM 12, 1965; for splittings, J. Zhang et al., Accelerating ADMM for
 // efficient simulation and optimization, 2019).
@@ -73,20 +75,20 @@ func (m *mixer) coefficients(right []float64) []float64 {
 	if n == 0 {
 		return nil
 	}
-	b := newBand(n, n-1)
+	b := numeric.NewBand(n, n-1)
 	for i := range n {
 		for j := 0; j <= i; j++ {
 			x := m.gram[i][j]
 			if i == j {
 				x *= 1 + 1e-8
 			}
-			b.add(i, j, x)
+			b.Add(i, j, x)
 		}
 	}
-	if !b.factor() {
+	if !b.Factor() {
 		return nil
 	}
-	b.solve(right)
+	b.Solve(right)
 	return right
 }
 

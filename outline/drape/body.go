@@ -1,5 +1,7 @@
 package drape
 
+import "slingloft/outline/numeric"
+
 // pull is a thread or a piece of cord: a vector of length 1 while just taut, a
 // weighted sum of up to three nodes' places and a fixed part. Its energy is
 // full/2 · (length − 1)² past 1 and nothing below.
@@ -56,33 +58,33 @@ func (b *body) resize(n int) {
 
 // matrix returns the weights of all copies on the nodes, along one axis. Discs
 // touch across and up, bars hold across.
-func (b *body) matrix(axis int) *band {
-	m := newBand(b.n, b.width)
+func (b *body) matrix(axis int) *numeric.Band {
+	m := numeric.NewBand(b.n, b.width)
 	for i := range b.pulls {
 		p := &b.pulls[i]
 		for k := range 3 {
 			for l := 0; l <= k; l++ {
 				if x := p.held * p.part[k] * p.part[l]; x != 0 {
-					m.add(p.node[k], p.node[l], x)
+					m.Add(p.node[k], p.node[l], x)
 				}
 			}
 		}
 	}
 	if axis > 0 {
 		for _, t := range b.touches {
-			m.add(t.node, t.node, t.held)
-			m.add(t.disc, t.disc, t.held)
-			m.add(t.node, t.disc, -t.held)
+			m.Add(t.node, t.node, t.held)
+			m.Add(t.disc, t.disc, t.held)
+			m.Add(t.node, t.disc, -t.held)
 		}
 	}
 	if axis == 1 {
 		for _, t := range b.spreads {
-			m.add(t.node, t.node, t.held)
+			m.Add(t.node, t.node, t.held)
 		}
 	}
 	for i, still := range b.still[axis] {
 		if still {
-			m.hold(i)
+			m.Hold(i)
 		}
 	}
 	return m

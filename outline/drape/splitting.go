@@ -1,6 +1,10 @@
 package drape
 
-import "math"
+import (
+	"math"
+
+	"slingloft/outline/numeric"
+)
 
 // splitting finds the equilibrium by the alternating direction method of
 // multipliers: every pull, touch and spread keeps a copy of its vector, which a
@@ -11,7 +15,7 @@ import "math"
 // before projection, q; the scaled forces are q − projection.
 type splitting struct {
 	b      *body
-	axes   [3]*band
+	axes   [3]*numeric.Band
 	q      []float64 // pulls three each, touches two, spreads one
 	held   []float64 // root of the weight of each entry of q
 	proj   []float64
@@ -26,7 +30,7 @@ func newSplitting(b *body) (*splitting, bool) {
 	s := &splitting{b: b}
 	for a := range 3 {
 		m := b.matrix(a)
-		if !m.factor() {
+		if !m.Factor() {
 			return nil, false
 		}
 		s.axes[a] = m
@@ -160,7 +164,7 @@ func (s *splitting) global() {
 				s.right[a][i] = 0
 			}
 		}
-		s.axes[a].solve(s.right[a])
+		s.axes[a].Solve(s.right[a])
 		copy(b.place[a], s.right[a])
 	}
 }

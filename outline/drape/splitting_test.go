@@ -140,39 +140,3 @@ func TestSpread(t *testing.T) {
 	within(t, "down", b.place[2][0], -200, 1e-2)
 	within(t, "thrust", b.spreads[0].held*(s.proj[6]-s.q[6]), 50.0/2, 1e-2)
 }
-
-func TestBand(t *testing.T) {
-	const n, w = 40, 5
-	b := newBand(n, w)
-	full := [n][n]float64{}
-	for i := range n {
-		for j := max(0, i-w); j <= i; j++ {
-			x := math.Sin(float64(7*i + 3*j))
-			if i == j {
-				x = 9
-			}
-			b.add(i, j, x)
-			full[i][j], full[j][i] = x, x
-		}
-	}
-	x := make([]float64, n)
-	for i := range n {
-		for j := range n {
-			x[i] += full[i][j] * float64(j+1)
-		}
-	}
-	if !b.factor() {
-		t.Fatal("not positive definite")
-	}
-	b.solve(x)
-	for i := range n {
-		within(t, "solution", x[i], float64(i+1), 1e-9)
-	}
-	b = newBand(2, 1)
-	b.add(0, 0, 1)
-	b.add(1, 0, 2)
-	b.add(1, 1, 1)
-	if b.factor() {
-		t.Error("an indefinite matrix was factored")
-	}
-}

@@ -223,3 +223,49 @@ func TestAnotherSleeper(t *testing.T) {
 		}
 	}
 }
+
+// Hung from two points the whole turns until its centre of mass lies below the line
+// between them (the pendulum), and no rigid estimate comes near: bars and cords give.
+func TestPendulum(t *testing.T) {
+	q := problem()
+	h, s := made(t, q)
+	const aside = 40.0
+	p := mustHang(t, h, finished.Change{}, finished.Weight{Load: q.Load, Centre: centre, Aside: aside})
+	moment, all := 0.0, 0.0
+	out := func(x float64) float64 {
+		// Where the centre of mass of a station stands.
+		for i := 1; ; i++ {
+			a, b := p.Bed[i-1], p.Bed[i]
+			if x > b.X {
+				continue
+			}
+			at := func(s finished.Station) float64 {
+				return s.Bottom.Y + aside*math.Cos(s.Tilt) - centre*math.Sin(s.Tilt)
+			}
+			f := (x - a.X) / (b.X - a.X)
+			return at(a)*(1-f) + at(b)*f
+		}
+	}
+	const steps = 4000
+	head, foot := s.TailEnds()
+	for i := range steps {
+		x := head + (foot-head)*(float64(i)+0.5)/steps
+		w := q.Load.At(x) * (foot - head) / steps
+		moment += w * out(x)
+		all += w
+	}
+	for e := range p.Tips {
+		moment += q.BarWeight[e] * (p.Tips[e][0].Y + p.Tips[e][1].Y) / 2
+	}
+	// The weft's lean, where one cord has moved along past the other, is left out.
+	near(t, "centre of mass aside", moment/all, 0, 0.01*aside)
+	_, x := q.Load.Total()
+	f := (x - s.Ends[0].ApexX) / (s.Ends[1].ApexX - s.Ends[0].ApexX)
+	rigid := math.Atan(aside / (s.Ends[0].ApexZ*(1-f) + s.Ends[1].ApexZ*f - centre))
+	if turn := -p.Turn; turn < 1.2*rigid || turn > 4*rigid {
+		t.Errorf("turn %g rad, a rigid bed %g", turn, rigid)
+	}
+	if p.Share < 0.5 || p.Share > 0.7 {
+		t.Errorf("the lower cord carries %g of the load", p.Share)
+	}
+}

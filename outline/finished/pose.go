@@ -49,7 +49,7 @@ func (w *walker) record(st *step, k int) error {
 	if p == nil {
 		return nil
 	}
-	f, err := w.section(st, w.now.at, k, 0)
+	f, err := w.frame(st, w.now.at, k, 0)
 	if err != nil {
 		return err
 	}
@@ -104,7 +104,7 @@ func (p *Pose) rolled(r *run) {
 			ends[1].Cords[s] = Vec{}.Plus(ends[0].Cords[s].Plus(ends[2].Cords[s], 1), 0.5)
 		}
 		for n, share := range [3]float64{1.0 / 6, 4.0 / 6, 1.0 / 6} {
-			f, err := r.section(st, ends[n].Cords, n, 0)
+			f, err := r.frame(st, ends[n].Cords, n, 0)
 			if err != nil {
 				continue
 			}

@@ -70,8 +70,8 @@ type frame struct {
 	upwards  Vec     // unit vector from the bottom to mid
 }
 
-// section returns the section between two cords at node k of a step.
-func (r *run) section(st *step, at [2]Vec, k int, guess float64) (frame, error) {
+// frame returns the section between two cords at node k of a step.
+func (r *run) frame(st *step, at [2]Vec, k int, guess float64) (frame, error) {
 	l, r2 := at[Left], at[Right]
 	across := math.Sqrt(float64((l.Y-r2.Y)*(l.Y-r2.Y)) + float64((l.Z-r2.Z)*(l.Z-r2.Z)))
 	f := frame{mid: Vec{}.Plus(l.Plus(r2, 1), 0.5), half: across / 2, sin: (l.Z - r2.Z) / across, cos: (l.Y - r2.Y) / across}

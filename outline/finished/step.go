@@ -13,6 +13,7 @@ type step struct {
 	from, to float64
 	w        [3]float64 // load with the cloth's own weight, N/mm
 	body     [3]float64 // load alone, N/mm
+	own      [3]float64 // weight of the cloth, N/mm
 	half     [3]float64 // P/2 unstretched, mm
 	radius   [3]float64
 	arc      [3]float64 // unstretched cord per mm of x in the design
@@ -44,18 +45,9 @@ func (h *Hammock) steps(load hung.Load) []step {
 // node fills in what stands at node k of a step, at station x.
 func (h *Hammock) node(st *step, k int, x float64, load hung.Load) {
 	s := h.Shape
-	q := s.At(x)
-	girth := q.Section.Girth()
-	st.radius[k] = q.Section.Radius
+	q := h.section(st, k, x)
 	st.body[k] = load.At(x)
-	st.w[k] = st.body[k] + float64(s.Problem.ClothWeight*girth)
-	st.half[k] = girth / 2
-	switch {
-	case h.Girth != nil:
-		st.half[k] = h.Girth(x) / 2
-	case h.Weft > 0 && !h.Plain:
-		st.half[k] /= 1 + q.Cloth/h.Weft
-	}
+	st.w[k] = st.body[k] + st.own[k]
 	st.arc[k] = math.Sqrt(1 + float64(q.DY*q.DY) + float64(q.DZ*q.DZ))
 	if k == 2 {
 		// Simpson's rule over the step gives back its cord exactly.
@@ -66,12 +58,41 @@ func (h *Hammock) node(st *step, k int, x float64, load hung.Load) {
 	}
 }
 
+// section fills in the cloth across the bed at node k of a step, at station x of the
+// shape, which it returns.
+func (h *Hammock) section(st *step, k int, x float64) hung.Station {
+	q := h.Shape.At(x)
+	girth := q.Section.Girth()
+	st.radius[k] = q.Section.Radius
+	st.own[k] = h.Shape.Problem.ClothWeight * girth
+	st.half[k] = girth / 2
+	switch {
+	case h.Girth != nil:
+		st.half[k] = h.Girth(x) / 2
+	case h.Weft > 0 && !h.Plain:
+		st.half[k] /= 1 + q.Cloth/h.Weft
+	}
+	return q
+}
+
 // ea returns the stiffness of the cords along a step.
 func (h *Hammock) ea(st *step) float64 {
 	if st.bay {
 		return h.SideEA
 	}
 	return h.LegEA
+}
+
+// spaced returns the marks between two stations, rising, each once.
+func spaced(marks []float64, from, to float64) []float64 {
+	slices.Sort(marks)
+	var out []float64
+	for _, x := range marks {
+		if x >= from && x <= to && (len(out) == 0 || x > out[len(out)-1]+1) {
+			out = append(out, x)
+		}
+	}
+	return out
 }
 
 // merged returns the stations with those of extra that lie among them, rising.

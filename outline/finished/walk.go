@@ -25,7 +25,7 @@ func (h *Hammock) run(a aim) *run { return &run{h, a, h.steps(a.weight.Load)} }
 // rate returns how places and pulls change per mm of the design's x at node k of
 // a step.
 func (r *run) rate(st *step, p *pair, k int, theta *float64) (pair, error) {
-	f, err := r.section(st, p.at, k, *theta)
+	f, err := r.frame(st, p.at, k, *theta)
 	if err != nil {
 		return pair{}, err
 	}

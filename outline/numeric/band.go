@@ -1,30 +1,32 @@
-package drape
+package numeric
 
 import "math"
 
-// band is a symmetric positive definite matrix with all its entries within a
-// width of the diagonal, and after factor its Cholesky triangle.
-type band struct {
+// Band is a symmetric positive definite matrix with all its entries within a
+// width of the diagonal, and after [Band.Factor] its Cholesky triangle. The zero
+// value has no rows.
+type Band struct {
 	n, width int
 	low      []float64 // low[i*(width+1)+width-(i-j)] is entry (i, j), j ≤ i
 }
 
-func newBand(n, width int) *band {
-	return &band{n, width, make([]float64, n*(width+1))}
+// NewBand returns a matrix of zeros with n rows.
+func NewBand(n, width int) *Band {
+	return &Band{n, width, make([]float64, n*(width+1))}
 }
 
-func (b *band) row(i int) []float64 { return b.low[i*(b.width+1) : (i+1)*(b.width+1)] }
+func (b *Band) row(i int) []float64 { return b.low[i*(b.width+1) : (i+1)*(b.width+1)] }
 
-// add adds to entry (i, j) and its mirror image.
-func (b *band) add(i, j int, x float64) {
+// Add adds to entry (i, j) and its mirror image.
+func (b *Band) Add(i, j int, x float64) {
 	if j > i {
 		i, j = j, i
 	}
 	b.row(i)[b.width-(i-j)] += x
 }
 
-// hold takes unknown i out: it stays 0 when the right side is 0 there.
-func (b *band) hold(i int) {
+// Hold takes unknown i out: it stays 0 when the right side is 0 there.
+func (b *Band) Hold(i int) {
 	for j := max(0, i-b.width); j <= min(b.n-1, i+b.width); j++ {
 		k, l := max(i, j), min(i, j)
 		b.row(k)[b.width-(k-l)] = 0
@@ -32,9 +34,9 @@ func (b *band) hold(i int) {
 	b.row(i)[b.width] = 1
 }
 
-// factor replaces the matrix by its Cholesky triangle; false where it is not
+// Factor replaces the matrix by its Cholesky triangle; false where it is not
 // positive definite.
-func (b *band) factor() bool {
+func (b *Band) Factor() bool {
 	w := b.width
 	for i := range b.n {
 		ri := b.row(i)
@@ -46,7 +48,7 @@ func (b *band) factor() bool {
 			x := ri[w-(i-from) : w-(i-j)]
 			y := rj[w-(j-from) : w]
 			for k := range x {
-				sum -= x[k] * y[k]
+				sum -= float64(x[k] * y[k])
 			}
 			if j == i {
 				if !(sum > 0) {
@@ -61,15 +63,15 @@ func (b *band) factor() bool {
 	return true
 }
 
-// solve replaces the right side by the solution.
-func (b *band) solve(x []float64) {
+// Solve replaces the right side by the solution; the matrix has to be factored.
+func (b *Band) Solve(x []float64) {
 	w := b.width
 	for i := range b.n {
 		from := max(0, i-w)
 		r := b.row(i)
 		sum := x[i]
 		for k, l := range r[w-(i-from) : w] {
-			sum -= l * x[from+k]
+			sum -= float64(l * x[from+k])
 		}
 		x[i] = sum / r[w]
 	}
@@ -80,7 +82,12 @@ func (b *band) solve(x []float64) {
 		xi := x[i]
 		to := x[from:i]
 		for k, l := range r[w-(i-from) : w] {
-			to[k] -= l * xi
+			to[k] -= float64(l * xi)
 		}
 	}
+}
+
+// Clone returns a copy.
+func (b *Band) Clone() *Band {
+	return &Band{b.n, b.width, append([]float64(nil), b.low...)}
 }
