@@ -88,15 +88,20 @@ func (d *Drawing) addItem(it Item, origin geom.Point) {
 	m := it.Motion
 	m.Shift = m.Shift.Plus(origin)
 	prefix := fmt.Sprintf("%s-%d/", it.Piece.ID, it.Copy)
+	own := piece.Owner{Piece: it.Piece.ID, Copy: it.Copy}
 	for _, l := range it.Piece.Lines {
 		l = l.Moved(m)
-		l.Name = prefix + l.Name
+		l.Name, l.Owner = prefix+l.Name, own
 		d.Lines = append(d.Lines, l)
 	}
 	for i, hole := range it.Piece.Holes {
-		d.Lines = append(d.Lines, ringLine(fmt.Sprintf("%shole %d", prefix, i+1), piece.CutInside, hole.Moved(m)))
+		l := ringLine(fmt.Sprintf("%shole %d", prefix, i+1), piece.CutInside, hole.Moved(m))
+		l.Role, l.Index, l.Owner = piece.HoleLine, i+1, own
+		d.Lines = append(d.Lines, l)
 	}
-	d.Lines = append(d.Lines, ringLine(prefix+"cut line", piece.CutOut, it.Piece.Cut.Moved(m)))
+	cut := ringLine(prefix+"cut line", piece.CutOut, it.Piece.Cut.Moved(m))
+	cut.Role, cut.Owner = piece.CutLine, own
+	d.Lines = append(d.Lines, cut)
 	for _, l := range it.Piece.Labels {
 		d.Labels = append(d.Labels, l.Moved(m))
 	}

@@ -51,7 +51,7 @@ func LabelLines(i int, l piece.Label) []piece.Line {
 	var out []piece.Line
 	for k, s := range lettering.Strokes(l) {
 		out = append(out, piece.Line{
-			Name: fmt.Sprintf("%s/stroke %d", LabelName(i), k+1), Work: piece.Lettering, Points: s,
+			Name: fmt.Sprintf("%s/stroke %d", LabelName(i), k+1), Role: piece.TextStroke, Index: i, Work: piece.Lettering, Points: s,
 		})
 	}
 	return out

@@ -5,7 +5,6 @@ import (
 	"io"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"golang.org/x/text/unicode/norm"
@@ -91,38 +90,31 @@ type patternPiece struct {
 // block returns the name of the piece's block.
 func (p patternPiece) block() string { return strings.ToUpper(export.ID(p.name)) }
 
-// piecesOf gathers the lines of each piece, "NAME-COPY/LINE", from the first copy
-// and counts the copies.
+// piecesOf gathers the lines of each piece from the first copy and counts the copies.
 func piecesOf(d export.Drawing) []patternPiece {
 	var out []patternPiece
 	index := map[string]int{}
-	first := map[string]string{} // number of the copy that is taken
+	first := map[string]int{} // number of the copy that is taken
 	for _, l := range d.Lines {
-		stem, rest, ok := strings.Cut(l.Name, "/")
-		dash := strings.LastIndexByte(stem, '-')
-		if !ok || dash <= 0 || l.Work == piece.Register || l.Work == piece.Lettering {
-			continue
-		}
-		name, copyNumber := stem[:dash], stem[dash+1:]
-		if _, err := strconv.Atoi(copyNumber); err != nil {
+		name := l.Owner.Piece
+		if l.Owner.Copy == 0 || l.Work == piece.Register || l.Work == piece.Lettering {
 			continue
 		}
 		k, ok := index[name]
 		if !ok {
 			k = len(out)
-			index[name], first[name] = k, copyNumber
+			index[name], first[name] = k, l.Owner.Copy
 			out = append(out, patternPiece{name: name})
 		}
-		isBoundary := l.Work == piece.CutOut && rest == "cut line"
-		if isBoundary {
+		boundary := l.Role == piece.CutLine
+		if boundary {
 			out[k].copies++
 		}
 		switch {
-		case copyNumber != first[name]:
-		case isBoundary:
+		case l.Owner.Copy != first[name]:
+		case boundary:
 			out[k].boundary = l
 		default:
-			l.Name = rest
 			out[k].lines = append(out[k].lines, l)
 		}
 	}
@@ -136,9 +128,9 @@ func patternLayer(l piece.Line) int {
 		return layerCutout
 	case l.Work == piece.Stitch:
 		return layerSew
-	case l.Work == piece.Mark && strings.Contains(l.Name, "notch"):
+	case l.Role == piece.NotchStroke:
 		return layerNotch
-	case l.Work == piece.Mark && strings.Contains(l.Name, "grain"):
+	case l.Role == piece.GrainArrow:
 		return layerGrain
 	}
 	return layerInternal

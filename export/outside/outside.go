@@ -102,6 +102,7 @@ func shapes(lines []piece.Line) ([]Shape, error) {
 			paths = append(paths, p)
 		case piece.Register:
 		default:
+			l.Role = roleOf(l)
 			marks = append(marks, l)
 		}
 	}
@@ -218,4 +219,15 @@ func inside(r geom.Ring, pts geom.Polyline) bool {
 		}
 	}
 	return true
+}
+
+// roleOf returns what a maker's own mark is, by the name that the maker gave it.
+func roleOf(l piece.Line) piece.Role {
+	switch {
+	case l.Work == piece.Mark && strings.Contains(l.Name, "notch"):
+		return piece.NotchStroke
+	case l.Work == piece.Mark && strings.Contains(l.Name, "grain"):
+		return piece.GrainArrow
+	}
+	return piece.NoRole
 }

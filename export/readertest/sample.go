@@ -31,8 +31,8 @@ func Sling() piece.Piece {
 		Lines: []piece.Line{
 			{Name: "fold", Work: piece.Score, Points: geom.Polyline{{X: 40, Y: 60}, {X: 360, Y: 60}}},
 			{Name: "seam", Work: piece.Stitch, Points: geom.Polyline{{X: 40, Y: 160}, {X: 360, Y: 160}}},
-			{Name: "notch", Work: piece.Mark, Points: geom.Polyline{{X: 0, Y: 110}, {X: 6, Y: 110}}},
-			{Name: "notch", Work: piece.Mark, Points: geom.Polyline{{X: 400, Y: 110}, {X: 394, Y: 110}}},
+			{Name: "notch", Role: piece.NotchStroke, Of: "1", Work: piece.Mark, Points: geom.Polyline{{X: 0, Y: 110}, {X: 6, Y: 110}}},
+			{Name: "notch", Role: piece.NotchStroke, Of: "2", Work: piece.Mark, Points: geom.Polyline{{X: 400, Y: 110}, {X: 394, Y: 110}}},
 		},
 		Labels: []piece.Label{{Text: "Sling – 7 3⁄16 in", At: geom.Pt(200, 80), Height: 7, Anchor: piece.Centre}},
 	}

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"math"
-	"strings"
 
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
@@ -12,26 +11,11 @@ import (
 func (b *builder) bodies() []piece.Piece {
 	var out []piece.Piece
 	for _, p := range b.Sewn.Pieces {
-		if p.ID == "body" || strings.HasPrefix(p.ID, "body-") {
+		if p.Kind.Body() {
 			out = append(out, p)
 		}
 	}
 	return out
-}
-
-// touch is how near a panel's edge lies to its join, mm: they are the same number.
-const touch = 1e-6
-
-// joinsOf returns the joins along a panel's edges and how many of its two long edges
-// are sides of the bed.
-func (b *builder) joinsOf(q piece.Piece) (joins []panel.Join, sides int) {
-	net := q.Net.Bounds()
-	for _, j := range b.Sewn.Joins {
-		if math.Abs(j.V-net.Min.Y) < touch || math.Abs(j.V-net.Max.Y) < touch {
-			joins = append(joins, j)
-		}
-	}
-	return joins, 2 - len(joins)
 }
 
 // stepJoin sews the panels of a joined body together.
@@ -53,20 +37,12 @@ func (b *builder) stepJoin() Step {
 // have them.
 func (b *builder) fellFacts(j panel.Join) []Fact {
 	out := []Fact{{j.Name + ", allowance on both panels", b.long(b.Design.Seam.Join)}}
-	done := map[string]bool{}
+	done := map[piece.Role]bool{}
 	for _, q := range b.bodies() {
 		for _, l := range q.Lines {
-			what, ok := strings.CutPrefix(l.Name, j.Name+" ")
-			if !ok || done[what] {
-				continue
-			}
-			text, ok := map[string]string{
-				"fold":        "fold the allowance of the ",
-				"trim line":   "trim the allowance of the ",
-				"edge stitch": "second row on the ",
-			}[what]
-			if ok {
-				done[what] = true
+			text, ok := fellWords(l.Role)
+			if ok && l.Of == j.Name && !done[l.Role] {
+				done[l.Role] = true
 				out = append(out, Fact{j.Name + ", " + text + q.Title, b.long(math.Abs(l.Points[0].Y-j.V)) + " from the finished line"})
 			}
 		}

@@ -33,14 +33,26 @@ func (b *builder) order() (Section, error) {
 	return s, nil
 }
 
-// piece returns a cloth piece by the start of its name.
-func (b *builder) piece(start string) (piece.Piece, bool) {
+// piece returns the first cloth piece of a kind.
+func (b *builder) piece(k piece.Kind) (piece.Piece, bool) {
 	for _, p := range b.Sewn.Pieces {
-		if strings.HasPrefix(p.ID, start) {
+		if p.Kind == k {
 			return p, true
 		}
 	}
 	return piece.Piece{}, false
+}
+
+// endFact is what the body has at its ends.
+func (b *builder) endFact() Fact {
+	for _, q := range b.bodies() {
+		for _, m := range q.Margins {
+			if m.At == piece.AtEnds || m.At == piece.TurnedEnds {
+				return Fact{marginWords(m), b.long(m.Wide)}
+			}
+		}
+	}
+	return Fact{}
 }
 
 func (b *builder) stepMark() Step {
@@ -67,7 +79,7 @@ func (b *builder) stepCut() Step {
 	d := b.Design
 	s := Step{Title: "Cut", Text: "Cut on the outer lines only. Snip notches no deeper than half the allowance, one stroke on the left and two on the right. " +
 		"If the edge is melted, test a scrap first, draw the air off and keep the edge soft: a hard edge cuts skin and thread.",
-		Facts: []Fact{{"pieces of cloth", fmt.Sprint(b.clothCount())}, {"allowance at the body's sides", b.long(d.Seam.Side)}, b.endAllowance()}}
+		Facts: []Fact{{"pieces of cloth", fmt.Sprint(b.clothCount())}, {"allowance at the body's sides", b.long(d.Seam.Side)}, b.endFact()}}
 	if len(b.Sewn.Joins) > 0 {
 		s.Facts = append(s.Facts, Fact{"allowance at the joins", b.long(d.Seam.Join)})
 	}
@@ -92,7 +104,7 @@ func (b *builder) stepPress() Step {
 		s.Text = "Press the facings: ends in, then the inner edge under. Try the iron on a scrap."
 	}
 	s.Facts = []Fact{{"ends in", b.long(d.Seam.End)}, {"long edges under", b.long(d.Channel.TurnUnder)}}
-	if p, ok := b.piece("channel"); ok {
+	if p, ok := b.piece(piece.Strip); ok {
 		s.Facts = append(s.Facts, Fact{"middle line from each long edge", b.long(p.Cut.Bounds().Height() / 2)})
 	}
 	if d.Cap.Kind != design.Gathered {
@@ -105,7 +117,7 @@ func (b *builder) stepPress() Step {
 // stepOpenings works the openings for the bars' tips.
 func (b *builder) stepOpenings() Step {
 	s := Step{Title: "Work the openings", Text: "Each strip has an opening in its fold for either bar's tip: bind or buttonhole its edges before the slit is cut. Measured along the fold from the strip's folded head end:"}
-	if p, ok := b.piece("channel"); ok {
+	if p, ok := b.piece(piece.Strip); ok {
 		for _, l := range p.Lines {
 			if l.Work == piece.CutInside && len(l.Points) == 2 {
 				s.Facts = append(s.Facts, Fact{l.Name, b.long(l.Points[0].X) + " to " + b.long(l.Points[1].X)})

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"slingloft/export/sheet/picture"
-	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -48,7 +47,7 @@ func (b *builder) piecePicture(q piece.Piece) picture.Picture {
 	box := q.Cut.Bounds()
 	factor := float64(acrossFactor(box))
 	width, room := wide, 100.0
-	if box.Width() < 1.3*box.Height() || box.Width() < 1.6*box.Height() && q.ID != "body" && factor == 1 {
+	if box.Width() < 1.3*box.Height() || box.Width() < 1.6*box.Height() && q.Kind != piece.WholeBody && factor == 1 {
 		width, room = half, 62
 	}
 	const left, right, below, above = 15.0, 9.0, 12.0, 9.0
@@ -108,37 +107,40 @@ func workPath(l piece.Line, pts geom.Polyline) picture.Path {
 func notchNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
 	var done []string
 	for _, l := range q.Lines {
-		name, ok := strings.CutPrefix(l.Name, "notch ")
-		if !ok || slices.Contains(done, name) || len(l.Points) < 2 {
+		if l.Role != piece.NotchStroke || slices.Contains(done, l.Of) || len(l.Points) < 2 {
 			continue
 		}
-		done = append(done, name)
+		done = append(done, l.Of)
 		a, in := at(l.Points[0]), at(l.Points[1])
 		out := a.Minus(in).Unit()
-		t := picture.Text{Text: name, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Mark}
+		t := picture.Text{Text: l.Of, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Mark}
 		p.WriteFree(t, a.Plus(out.Times(2.6)), a.Plus(out.Times(3.6)), a.Plus(out.Times(-5)), in.Plus(out.Times(-4)).Plus(out.Left().Times(3)))
 	}
 }
 
 // lineNames letters bar lines and the grain arrow.
 func lineNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
-	var done []string
+	type line struct {
+		role  piece.Role
+		index int
+	}
+	done := map[line]bool{}
 	for _, l := range q.Lines {
-		bar := strings.HasSuffix(l.Name, "bar line")
-		if (!bar && l.Name != "grain") || slices.Contains(done, l.Name) || len(l.Points) < 2 {
+		text, ok := lineWords(l)
+		if !ok || done[line{l.Role, l.Index}] || len(l.Points) < 2 {
 			continue
 		}
-		done = append(done, l.Name)
+		done[line{l.Role, l.Index}] = true
 		a, z := at(l.Points[0]), at(l.Points[len(l.Points)-1])
 		dir := z.Minus(a).Unit()
 		turn := dir.Angle()
 		if turn > math.Pi/2+1e-9 || turn <= -math.Pi/2+1e-9 {
 			turn = math.Remainder(turn+math.Pi, 2*math.Pi)
 		}
-		t := picture.Text{Text: l.Name, Size: picture.Small, Turn: turn, Anchor: piece.Centre, Ink: picture.Mark}
+		t := picture.Text{Text: text, Size: picture.Small, Turn: turn, Anchor: piece.Centre, Ink: picture.Mark}
 		off := dir.Left().Times(2.2)
 		parts := []float64{0.5}
-		if bar { // the centre line crosses it somewhere
+		if l.Role == piece.BarLine { // the centre line crosses it somewhere
 			parts = []float64{0.72, 0.8, 0.6, 0.86, 0.5, 0.4}
 		}
 		var places []geom.Point
@@ -171,8 +173,8 @@ func (b *builder) pieceTable(q piece.Piece) Table {
 		net := q.Net.Bounds()
 		add("finished, along and across", b.long(net.Width())+" × "+b.long(net.Height()))
 	}
-	for _, f := range b.allowances(q) {
-		add(f.Name, f.Value)
+	for _, m := range q.Margins {
+		add(marginWords(m), b.long(m.Wide))
 	}
 	if n := notchList(q); n != "" {
 		add("notches", n)
@@ -196,64 +198,11 @@ func (b *builder) grain(q piece.Piece) string {
 func notchList(q piece.Piece) string {
 	var names []string
 	for _, l := range q.Lines {
-		if n, ok := strings.CutPrefix(l.Name, "notch "); ok && !slices.Contains(names, n) {
-			names = append(names, n)
+		if l.Role == piece.NotchStroke && !slices.Contains(names, l.Of) {
+			names = append(names, l.Of)
 		}
 	}
 	return strings.Join(names, ", ")
-}
-
-// allowances are what lies outside a piece's finished line.
-func (b *builder) allowances(q piece.Piece) []Fact {
-	d := b.Design
-	switch {
-	case strings.HasPrefix(q.ID, "body"):
-		return b.bodyAllowances(q)
-	case strings.HasPrefix(q.ID, "channel"):
-		c := d.Channel
-		return []Fact{
-			{"turn-under at each long edge", b.long(c.TurnUnder)},
-			{"stitch line from the folded edge", b.long(c.Foot)},
-			{"finished depth, stitch line to fold", b.long(c.Depth)},
-			{"allowance at the ends, turned in", b.long(d.Seam.End)},
-			{"worked opening at each bar tip", b.long(c.Opening)},
-		}
-	case strings.HasPrefix(q.ID, "facing"):
-		return []Fact{
-			{"allowance at the outer edge", b.long(d.Seam.Side)},
-			{"turn-under at the inner edge", b.long(d.Channel.TurnUnder)},
-			{"allowance at the ends, turned in", b.long(d.Seam.End)},
-			{"opening at each bar tip", b.long(d.Channel.Opening)},
-		}
-	case strings.HasPrefix(q.ID, "cap"):
-		return []Fact{
-			{"allowance at the seam", b.long(d.Seam.Cap)},
-			{"hem at the top edge, folded two times", b.long(d.Cap.Hem)},
-			{"dip of the top edge", b.long(d.Cap.Hollow)},
-		}
-	}
-	return nil
-}
-
-// bodyAllowances are those of the body, or of one of its panels.
-func (b *builder) bodyAllowances(q piece.Piece) []Fact {
-	var out []Fact
-	joins, sides := b.joinsOf(q)
-	if sides > 0 {
-		out = append(out, Fact{[...]string{"", "allowance at the side", "allowance at the sides"}[sides], b.long(b.Design.Seam.Side)})
-	}
-	for _, j := range joins {
-		out = append(out, Fact{"allowance at the " + j.Name + ", flat-felled", b.long(b.Design.Seam.Join)})
-	}
-	return append(out, b.endAllowance())
-}
-
-// endAllowance is that at the body's ends.
-func (b *builder) endAllowance() Fact {
-	if b.Design.Cap.Kind == design.Gathered {
-		return Fact{"turned in at the body's ends, two times", b.long(b.Design.Cap.Hem)}
-	}
-	return Fact{"allowance at the body's ends", b.long(b.Design.Seam.End)}
 }
 
 // squareTable tables the distances that prove a piece true on the cloth.

@@ -98,7 +98,7 @@ func addLabels(group *etree.Element, ids ids, d, plain export.Drawing) {
 	for i, label := range d.Labels {
 		name := export.LabelName(i)
 		n := 0
-		for n < len(rest) && strings.HasPrefix(rest[n].Name, name+"/") {
+		for n < len(rest) && rest[n].Index == i {
 			n++
 		}
 		if n == 0 {

@@ -12,11 +12,11 @@ import (
 
 // body builds the bed's panel, or panels where it is joined.
 func (m *maker) body() error {
-	p := piece.Piece{ID: "body", Title: "body", Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := piece.Piece{ID: "body", Kind: piece.WholeBody, Title: "body", Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(m.edges)
 	allow := m.bodyAllowances()
 	p.Cut = geom.OffsetEdges(m.edges, allow)
-	p.Lines = append(p.Lines, piece.Line{Name: "net line", Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
+	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
 	m.bodyMarks(&p)
 	m.bodyNotches(&p)
 	if m.d.Channel.Kind == design.Facing {
@@ -34,6 +34,7 @@ func (m *maker) body() error {
 	}
 	p.Labels = append(p.Labels, m.bodyLabels()...)
 	p.Checks = bodyChecks(m.edges, m.out.BarLines)
+	p.Margins = []piece.Margin{{At: piece.AtSides, Wide: m.d.Seam.Side}, m.endMargin()}
 	m.out.Pieces = append(m.out.Pieces, p)
 	return nil
 }
@@ -53,6 +54,14 @@ func (m *maker) bodyAllowances() []float64 {
 	return allow
 }
 
+// endMargin is what the body has at its ends.
+func (m *maker) endMargin() piece.Margin {
+	if m.d.Cap.Kind == design.Gathered {
+		return piece.Margin{At: piece.TurnedEnds, Wide: m.d.Cap.Hem}
+	}
+	return piece.Margin{At: piece.AtEnds, Wide: m.d.Seam.End}
+}
+
 // bodyMarks draws bar lines, centre line and grain.
 func (m *maker) bodyMarks(p *piece.Piece) {
 	for e, half := range m.out.BarLines {
@@ -61,12 +70,12 @@ func (m *maker) bodyMarks(p *piece.Piece) {
 			whole = append(whole, geom.Pt(q.X, -q.Y))
 		}
 		whole = append(whole[:len(whole)-1], half...)
-		p.Lines = append(p.Lines, piece.Line{Name: hung.End(e).String() + " bar line", Work: piece.Mark, Points: whole})
+		p.Lines = append(p.Lines, piece.Line{Name: hung.End(e).String() + " bar line", Role: piece.BarLine, Index: e, Work: piece.Mark, Points: whole})
 	}
 	head, foot := m.b.Ends[hung.Head].Flat[0], m.b.Ends[hung.Foot].Flat[0]
 	p.Lines = append(p.Lines, piece.Line{Name: "centre line", Work: piece.Mark, Points: geom.Polyline{head, foot}})
 	long := min(300, (foot.X-head.X)/4)
-	p.Lines = append(p.Lines, piece.Arrow("grain", geom.Pt(-long/2, -6*clothLetter), geom.Pt(long/2, -6*clothLetter))...)
+	p.Lines = append(p.Lines, piece.Arrow(geom.Pt(-long/2, -6*clothLetter), geom.Pt(long/2, -6*clothLetter))...)
 }
 
 // bodyNotches draws the matching marks on all four seams.

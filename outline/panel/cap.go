@@ -31,7 +31,7 @@ func (m *maker) cap(e hung.End) error {
 		top = top.Reversed()
 	}
 	net := []geom.Polyline{round, top}
-	p := piece.Piece{ID: "cap-" + e.String(), Title: "cap " + e.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := piece.Piece{ID: "cap-" + e.String(), Kind: piece.Cap, Title: "cap " + e.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
 	m.out.CapSeams[e], m.out.CapTops[e] = round, top
 	// The hem is folded twice, so that it takes its own width two times.
@@ -39,10 +39,12 @@ func (m *maker) cap(e hung.End) error {
 	// At a sharp corner the cut is blunter than the fold, which ends there.
 	hem := geom.MovedEdges(net, []float64{m.d.Seam.Cap, m.d.Cap.Hem})[1].Inside(p.Cut)
 	p.Lines = []piece.Line{
-		{Name: "net line", Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true},
-		{Name: "hem fold 1", Work: piece.Score, Points: top},
-		{Name: "hem fold 2", Work: piece.Score, Points: hem},
+		{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true},
+		{Name: "hem fold 1", Role: piece.HemFold, Index: 1, Work: piece.Score, Points: top},
+		{Name: "hem fold 2", Role: piece.HemFold, Index: 2, Work: piece.Score, Points: hem},
 	}
+	p.Hem = top.Length()
+	p.Margins = []piece.Margin{{At: piece.AtSeam, Wide: m.d.Seam.Cap}, {At: piece.AtHem, Wide: m.d.Cap.Hem}, {At: piece.AtDip, Wide: m.d.Cap.Hollow}}
 	edge := flat.Edge{Flat: seam, Hung: runs(seam)}
 	l, t := drawNotches(edge, m.out.EndNotches[e], notchStyle{allowance: m.d.Seam.Cap, inside: inside, letter: clothLetter / 2})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
@@ -134,7 +136,7 @@ func (m *maker) capMarks(p *piece.Piece, e hung.End) {
 	h := min(clothLetter, b.Width()/40, topMid/14)
 	// The warp runs along the roll, and the piece is laid as it is drawn here.
 	warp := geom.Polyline{{X: -b.Width() * 0.22, Y: topMid * 0.625}, {X: -2 * h, Y: topMid * 0.625}}
-	p.Lines = append(p.Lines, piece.Arrow("grain", warp[0], warp[1])...)
+	p.Lines = append(p.Lines, piece.Arrow(warp[0], warp[1])...)
 	p.Labels = append(p.Labels, piece.Stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
 		"cap "+e.String()+" · cut 1", m.d.Cloth.Name, "design "+m.digest, "this face inside the bed")...)
 	p.Labels = append(p.Labels, piece.Label{Text: "grain (warp)", At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: piece.Centre})

@@ -30,10 +30,14 @@ func (m *maker) strip(s piece.Side) {
 	wide := 2 * (stitch + c.Depth)
 	end := m.d.Seam.End
 	p := piece.Piece{
-		ID: "channel-" + s.String(), Title: "channel " + s.String(), Stock: piece.Cloth, Count: 1,
+		ID: "channel-" + s.String(), Kind: piece.Strip, Title: "channel " + s.String(), Stock: piece.Cloth, Count: 1,
 		OneWay: m.d.Cloth.OneWay,
 		Net:    geom.BoxOf(geom.Pt(0, stitch), geom.Pt(long, wide-stitch)).Ring(),
 		Cut:    geom.BoxOf(geom.Pt(-end, 0), geom.Pt(long+end, wide)).Ring(),
+	}
+	p.Margins = []piece.Margin{
+		{At: piece.AtLongEdges, Wide: c.TurnUnder}, {At: piece.AtFoot, Wide: c.Foot}, {At: piece.AtDepth, Wide: c.Depth},
+		{At: piece.AtTurnedEnds, Wide: end}, {At: piece.AtOpening, Wide: c.Opening},
 	}
 	across := func(name string, w piece.Work, y float64) piece.Line {
 		return piece.Line{Name: name, Work: w, Points: geom.Polyline{{X: -end, Y: y}, {X: long + end, Y: y}}}
@@ -111,12 +115,16 @@ func (m *maker) facing(s piece.Side) error {
 		net = append(net, outer[len(outer)-1-i].Reversed())
 	}
 	net = append(net, geom.Polyline{out[0], in[0]})
-	p := piece.Piece{ID: "facing-" + s.String(), Title: "facing " + s.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := piece.Piece{ID: "facing-" + s.String(), Kind: piece.Facing, Title: "facing " + s.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
 	c, end, side := m.d.Channel, m.d.Seam.End, m.d.Seam.Side
 	under := c.TurnUnder + c.Foot
+	p.Margins = []piece.Margin{
+		{At: piece.AtOuterEdge, Wide: side}, {At: piece.AtInnerEdge, Wide: c.TurnUnder},
+		{At: piece.AtTurnedEnds, Wide: end}, {At: piece.AtSeamOpening, Wide: c.Opening},
+	}
 	p.Cut = geom.OffsetEdges(net, []float64{under, under, under, end, side, side, side, end})
-	p.Lines = []piece.Line{{Name: "net line", Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true}}
+	p.Lines = []piece.Line{{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true}}
 	for i, e := range geom.MovedEdges(net, []float64{c.Foot, c.Foot, c.Foot, 0, 0, 0, 0, 0})[:len(inner)] {
 		p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("press line %d", i+1), Work: piece.Score, Points: e})
 	}

@@ -3,7 +3,6 @@ package panel
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
@@ -71,7 +70,7 @@ func (m *maker) divide(whole piece.Piece) error {
 // marks.
 func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	a := m.d.Seam.Join
-	p := piece.Piece{ID: "body-" + q.name, Title: "body " + q.name, Stock: whole.Stock, Count: 1, OneWay: whole.OneWay}
+	p := piece.Piece{ID: "body-" + q.name, Kind: piece.BodyPanel, Title: "body " + q.name, Stock: whole.Stock, Count: 1, OneWay: whole.OneWay}
 	var ok, fine bool
 	if p.Net, ok = band(whole.Net, q.low, q.high); ok {
 		p.Cut, fine = band(whole.Cut, q.low-a, q.high+a)
@@ -79,7 +78,7 @@ func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	if !ok || !fine {
 		return p, &hung.Impossible{Key: "cloth.joins", Reason: "a join does not run from end to end of the body's panel"}
 	}
-	p.Lines = append(p.Lines, piece.Line{Name: "net line", Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
+	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
 	p.Lines = append(p.Lines, linesBetween(whole.Lines, q.low, q.high)...)
 	for _, j := range []*Join{q.lower, q.upper} {
 		if j == nil {
@@ -96,7 +95,22 @@ func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	l, t := m.panelLetters(q)
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	p.Checks = m.panelChecks(q)
+	p.Margins = m.panelMargins(q)
 	return p, nil
+}
+
+// panelMargins is what a panel has at its edges.
+func (m *maker) panelMargins(q panel) []piece.Margin {
+	var out []piece.Margin
+	if q.lower == nil || q.upper == nil {
+		out = append(out, piece.Margin{At: piece.AtSide, Wide: m.d.Seam.Side})
+	}
+	for _, j := range []*Join{q.lower, q.upper} {
+		if j != nil {
+			out = append(out, piece.Margin{At: piece.AtJoin, Wide: m.d.Seam.Join, Of: j.Name})
+		}
+	}
+	return append(out, m.endMargin())
 }
 
 // band returns the part of a ring between two heights, either of which may be
@@ -135,8 +149,8 @@ func linesBetween(lines []piece.Line, low, high float64) []piece.Line {
 	var out []piece.Line
 	for _, l := range lines {
 		switch {
-		case l.Name == "net line" || l.Name == "grain":
-		case strings.HasPrefix(l.Name, "notch "):
+		case l.Role == piece.NetLine || l.Role == piece.GrainArrow:
+		case l.Role == piece.NotchStroke:
 			if v := l.Points[0].Y; v > low && v < high {
 				out = append(out, l)
 			}
@@ -191,20 +205,20 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 	a := m.d.Seam.Join
 	lines, labels := drawNotches(j.Edge, j.Notches, notchStyle{allowance: a, inside: inside, letter: clothLetter / 2})
 	box := p.Cut.Bounds()
-	across := func(name string, w piece.Work, in float64) {
+	across := func(name string, role piece.Role, w piece.Work, in float64) {
 		v := j.V + inside*in
 		for _, part := range (geom.Polyline{{X: box.Min.X - 1, Y: v}, {X: box.Max.X + 1, Y: v}}).Clipped(p.Cut, nil) {
-			lines = append(lines, piece.Line{Name: j.Name + " " + name, Work: w, Points: part})
+			lines = append(lines, piece.Line{Name: j.Name + " " + name, Role: role, Of: j.Name, Work: w, Points: part})
 		}
 	}
 	fell := a / 2
 	switch {
 	case fell <= fellEdge:
 	case q.middle():
-		across("fold", piece.Score, -fell)
+		across("fold", piece.FellFold, piece.Score, -fell)
 	default:
-		across("trim line", piece.Mark, fellEdge-fell)
-		across("edge stitch", piece.Stitch, fell-fellEdge)
+		across("trim line", piece.FellTrim, piece.Mark, fellEdge-fell)
+		across("edge stitch", piece.FellStitch, piece.Stitch, fell-fellEdge)
 	}
 	strokes := "single notches, the first double"
 	if !j.Notches[0].Double {

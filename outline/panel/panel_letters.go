@@ -38,7 +38,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	long := min(300, (foot-head)/4)
 	low, high := m.clearBand(q, foot-5*clothLetter-long, foot-5*clothLetter, clear)
 	v := low + (high-low)/3
-	lines := piece.Arrow("grain", geom.Pt(foot-5*clothLetter-long, v), geom.Pt(foot-5*clothLetter, v))
+	lines := piece.Arrow(geom.Pt(foot-5*clothLetter-long, v), geom.Pt(foot-5*clothLetter, v))
 	labels = append(labels, piece.Label{Text: "grain (warp)", At: geom.Pt(foot-5*clothLetter-long/2, v+0.7*clothLetter), Height: clothLetter / 2, Anchor: piece.Centre})
 	if q.middle() {
 		return lines, append(labels, m.lineLabels()...)

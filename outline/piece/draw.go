@@ -25,16 +25,17 @@ func ReadableAlong(angle, whole float64) float64 {
 	return base + Readable(angle-base)
 }
 
-// Arrow returns a double-headed grain arrow from a to b as marks.
-func Arrow(name string, a, b geom.Point) []Line {
+// Arrow returns a double-headed arrow along the grain, from a to b, as marks.
+func Arrow(a, b geom.Point) []Line {
+	const name = "grain"
 	const barb, open = 14.0, 0.35 // mm, rad
 	dir := b.Minus(a).Unit()
 	head := func(tip, back geom.Point) Line {
-		return Line{Name: name, Work: Mark, Points: geom.Polyline{
+		return Line{Name: name, Role: GrainArrow, Work: Mark, Points: geom.Polyline{
 			tip.Plus(back.Turned(open).Times(barb)), tip, tip.Plus(back.Turned(-open).Times(barb))}}
 	}
 	return []Line{
-		{Name: name, Work: Mark, Points: geom.Polyline{a, b}},
+		{Name: name, Role: GrainArrow, Work: Mark, Points: geom.Polyline{a, b}},
 		head(a, dir), head(b, dir.Times(-1)),
 	}
 }

@@ -54,12 +54,43 @@ func (w Work) String() string {
 	return "unknown"
 }
 
+// Role says what a line is on its piece. Later stages decide by it, never by the
+// line's name.
+type Role int
+
+// The roles. A line that no later stage asks for has none.
+const (
+	NoRole      Role = iota
+	CutLine          // the outline of a piece
+	HoleLine         // a hole of a piece
+	NetLine          // the finished seam line
+	BarLine          // where a bar lies; Index is the end, 0 head, 1 foot
+	GrainArrow       // along the warp
+	NotchStroke      // a stroke of the notch Of
+	HemFold          // Index 1 is the finished edge, 2 the fold inside it
+	FellFold         // of a flat-felled join Of: where the inner panel's allowance is folded
+	FellTrim         // where the outer panel's allowance is trimmed to
+	FellStitch       // the second row, along the fold
+	TextStroke       // a stroke of the label number Index of a drawing, from 0
+)
+
 // Line is one path on a piece or a sheet.
 type Line struct {
-	Name   string // what the line is, for ids and for reading back: "cut line", "notch 3"
+	Name   string // identifier for files and for reading back: "cut line", "notch 3"
+	Role   Role
+	Index  int    // which of its role, where there are several
+	Of     string // the notch or join that it belongs to, by its name
+	Owner  Owner  // the piece that a line of a sheet is on
 	Work   Work
 	Points geom.Polyline // mm; the first point is not repeated at the end of a closed line
 	Closed bool
+}
+
+// Owner is one copy of a piece on a sheet; nobody where Copy is 0, as for what
+// belongs to the sheet itself.
+type Owner struct {
+	Piece string // its ID
+	Copy  int    // from 1
 }
 
 // Moved returns the line with the motion m applied.
@@ -112,9 +143,59 @@ const (
 	Board              // stiff sheet for templates, fixed beds
 )
 
+// Kind is what a piece is.
+type Kind int
+
+// The kinds of pieces.
+const (
+	Own       Kind = iota // a shape of the maker's own
+	WholeBody             // the bed in one panel
+	BodyPanel             // one of the panels of a joined bed
+	Strip                 // straight strip that makes a channel
+	Facing                // shaped piece that makes a channel
+	Cap                   // closes a tail
+	Template              // stiff template of a curve or a piece
+	Gauge                 // press, allowance, cord or notch gauge
+)
+
+// Body reports whether the kind is the bed or a panel of it.
+func (k Kind) Body() bool { return k == WholeBody || k == BodyPanel }
+
+// Margin is what a piece has at one of its edges outside or beside the finished line,
+// or where it is folded, stitched or left open: what the sewing table needs.
+type Margin struct {
+	At   Edge
+	Wide float64 // mm
+	Of   string  // the join, by its name, for AtJoin
+}
+
+// Edge says where a piece has a [Margin].
+type Edge int
+
+// The places of margins.
+const (
+	AtSide        Edge = iota // allowance at the one side of the bed that a panel has
+	AtSides                   // at both
+	AtJoin                    // allowance at a join, flat-felled
+	AtEnds                    // allowance at the body's ends
+	TurnedEnds                // the body's ends, turned in two times
+	AtLongEdges               // turn-under at each long edge of a strip
+	AtFoot                    // stitch line from the folded edge
+	AtDepth                   // finished depth of a channel, stitch line to fold
+	AtTurnedEnds              // allowance at the ends of a channel, turned in
+	AtOpening                 // worked opening of a strip at each bar tip
+	AtOuterEdge               // allowance at a facing's outer edge
+	AtInnerEdge               // turn-under at its inner edge
+	AtSeamOpening             // opening in a facing's seam at each bar tip
+	AtSeam                    // allowance at a cap's seam
+	AtHem                     // hem at a cap's top edge, folded two times
+	AtDip                     // dip of a cap's top edge
+)
+
 // Piece is one outline to be cut with all its marks, in its own coordinates.
 type Piece struct {
 	ID     string // stable lower-case name, unique in a design: "body", "cap-head", "template-side"
+	Kind   Kind
 	Title  string // what is lettered on it
 	Stock  Stock
 	Count  int  // how many to cut, at least 1
@@ -127,6 +208,9 @@ type Piece struct {
 	Lines  []Line // everything else: folds, stitches, notches, ticks
 	Labels []Label
 	Checks []Measure // distances that prove the piece true on its stock
+
+	Margins []Margin // at its edges, in the order in which they are told
+	Hem     float64  // length of the hem to be sewn on it, mm; 0: none
 
 	OneWay    bool // may not be turned end for end on the roll
 	FreeGrain bool // may be turned by quarters as well

@@ -93,7 +93,7 @@ func newTemplate(id, title string, edges []Edge, opts Options) (*template, error
 		return fail(fmt.Errorf("the outline crosses itself near %v and %v", a, b))
 	}
 	t := &template{edges: runs, opts: opts, letter: opts.Letter}
-	t.piece = piece.Piece{ID: id, Title: title, Stock: piece.Board, Count: 1, Cut: ring, FreeGrain: true}
+	t.piece = piece.Piece{ID: id, Kind: piece.Template, Title: title, Stock: piece.Board, Count: 1, Cut: ring, FreeGrain: true}
 	t.room = &label.Room{Ring: ring}
 	t.room.Block(ring.Closed())
 	for i := range t.edges {

@@ -59,7 +59,7 @@ func stepGauge(id, title string, marks []GaugeMark, least float64, opts Options)
 	width := max(steps[len(steps)-1].to, label.Width(title, 1.4*h)+4*h)
 	steps[len(steps)-1].to = width
 	tall := (lead*float64(lines) + 5.5) * h
-	p := piece.Piece{ID: id, Title: title, Stock: piece.Board, Count: 1, FreeGrain: true}
+	p := piece.Piece{ID: id, Kind: piece.Gauge, Title: title, Stock: piece.Board, Count: 1, FreeGrain: true}
 	p.Cut = stairs(steps, tall)
 	p.Lines = []piece.Line{{Name: "edge line", Work: piece.Score, Points: geom.Polyline{{X: 0, Y: 0}, {X: width, Y: 0}}}}
 	for i, s := range steps {

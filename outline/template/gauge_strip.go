@@ -51,7 +51,7 @@ func StripGauge(id, title string, marks []GaugeMark, opts Options) (piece.Piece,
 	for _, l := range lines { // a word may be longer than the strip
 		right = max(right, left+label.Width(l, h)+2*h)
 	}
-	p := piece.Piece{ID: id, Title: title, Stock: piece.Board, Count: 1, FreeGrain: true}
+	p := piece.Piece{ID: id, Kind: piece.Gauge, Title: title, Stock: piece.Board, Count: 1, FreeGrain: true}
 	p.Cut = geom.Box{Min: geom.Pt(left, -deep), Max: geom.Pt(right, 0)}.Ring()
 	for i, m := range sorted {
 		tick := geom.Polyline{{X: m.At, Y: 0}, {X: m.At, Y: -stripTick * h}}

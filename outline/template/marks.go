@@ -52,7 +52,7 @@ func (t *template) drawEdge(e *edgeRun) error {
 				length = majorLength
 			}
 			st := e.station(s)
-			t.mark(fmt.Sprintf("tick %d %s", n, e.Name), geom.Polyline{st.at, st.point(0, length*t.letter)})
+			t.mark(piece.Line{Name: fmt.Sprintf("tick %d %s", n, e.Name), Points: geom.Polyline{st.at, st.point(0, length*t.letter)}})
 		})
 	}
 	if err := checkNotches(e.Notches, e.arc.Length()); err != nil {
@@ -67,7 +67,7 @@ func (t *template) drawEdge(e *edgeRun) error {
 		half, deep := notchHalf*t.letter, notchLength*t.letter
 		for _, s := range shifts {
 			v := geom.Polyline{st.point(s-half, deep), st.point(s, 0), st.point(s+half, deep)}
-			t.mark("notch "+n.Name, v)
+			t.mark(piece.Line{Name: "notch " + n.Name, Role: piece.NotchStroke, Of: n.Name, Points: v})
 		}
 	}
 	return nil
@@ -103,10 +103,12 @@ func (t *template) eachTick(e *edgeRun, f func(n int, s float64)) {
 }
 
 // mark draws a line as far as it stays on the material.
-func (t *template) mark(name string, l geom.Polyline) {
-	for _, part := range l.Clipped(t.piece.Cut, nil) {
+func (t *template) mark(l piece.Line) {
+	l.Work = piece.Mark
+	for _, part := range l.Points.Clipped(t.piece.Cut, nil) {
 		if part.Length() > 0.1 {
-			t.piece.Lines = append(t.piece.Lines, piece.Line{Name: name, Work: piece.Mark, Points: part})
+			l.Points = part
+			t.piece.Lines = append(t.piece.Lines, l)
 			t.room.Block(part)
 		}
 	}
@@ -200,7 +202,7 @@ func (t *template) letterName(e *edgeRun) {
 
 // corner marks the corner at which an edge begins or ends.
 func (t *template) corner(name string, at, in geom.Point) {
-	t.mark(name, geom.Polyline{at, at.Plus(in.Unit().Times(cornerLength * t.letter))})
+	t.mark(piece.Line{Name: name, Points: geom.Polyline{at, at.Plus(in.Unit().Times(cornerLength * t.letter))}})
 }
 
 // depthFigure writes a depth to a tenth of a millimetre or in the style's

@@ -5,7 +5,6 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
-	"slingloft/outline/piece"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
 )
@@ -27,8 +26,8 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		in.Runs = append(in.Runs, stock.Run{Name: s.Name, Count: 1, Length: s.Hung[0], Rows: rows})
 	}
 	for _, q := range p.Sewn.Pieces {
-		if hem := hemOf(q); hem > 0 {
-			in.Runs = append(in.Runs, stock.Run{Name: "hem of " + q.Title, Count: 1, Length: hem})
+		if q.Hem > 0 {
+			in.Runs = append(in.Runs, stock.Run{Name: "hem of " + q.Title, Count: 1, Length: q.Hem})
 		}
 	}
 	if p.Design.Cap.Kind == design.Gathered {
@@ -41,16 +40,6 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		return b, p.located(err)
 	}
 	return b, nil
-}
-
-// hemOf returns the length of a piece's hem, 0 where it has none.
-func hemOf(q piece.Piece) float64 {
-	for _, l := range q.Lines {
-		if l.Name == "hem fold 1" {
-			return l.Points.Length()
-		}
-	}
-	return 0
 }
 
 // Accuracy returns how level the bed comes out with the maker's working errors.
