@@ -8,12 +8,26 @@ import (
 
 	"slingloft/outline/cord"
 	"slingloft/outline/template"
+	"slingloft/outline/words"
 )
 
 // cordGauge is a gauge for the ends of cords that are marked at the same distances.
 type cordGauge struct {
-	serves []string // "head leg start"
-	marks  []template.GaugeMark
+	serves []cordEnd
+	marks  []cordMark
+}
+
+// cordEnd is an end of a cord, or both.
+type cordEnd struct {
+	part cord.Part
+	end  words.CordEnd
+}
+
+// cordMark is a mark of a gauge: the cord's own end, or a spot so far from it.
+type cordMark struct {
+	own  bool
+	spot cord.Spot
+	at   float64 // mm
 }
 
 // alike is how far two marks may lie apart, in mm, for one gauge to serve both: half
@@ -21,15 +35,14 @@ type cordGauge struct {
 const alike = 0.05
 
 // cordGauges returns the gauges that mark every end of the cords. Ends spliced in
-// the same way share one, which spares material: its marks carry only the words
-// that their names have in common.
+// the same way share one, which spares material: its marks say only what they have
+// in common.
 func cordGauges(cords []cord.Cord) []cordGauge {
 	var out []cordGauge
 	for _, c := range cords {
 		start, end := cordEnds(c)
-		start.serves, end.serves = []string{c.Name + " start"}, []string{c.Name + " end"}
 		if both, ok := shared(start, end); ok {
-			both.serves = []string{c.Name + " both ends"}
+			both.serves = []cordEnd{{c.Part, words.BothEnds}}
 			out = joined(out, both)
 			continue
 		}
@@ -51,49 +64,63 @@ func joined(gauges []cordGauge, g cordGauge) []cordGauge {
 }
 
 // shared returns the gauge that serves for both, if their marks agree in place and
-// in the last words of their names.
+// in kind.
 func shared(a, b cordGauge) (cordGauge, bool) {
 	if len(a.marks) != len(b.marks) {
 		return cordGauge{}, false
 	}
 	out := cordGauge{serves: slices.Concat(a.serves, b.serves)}
 	for i, m := range a.marks {
-		name := commonEnd(m.Name, b.marks[i].Name)
-		if name == "" || math.Abs(m.At-b.marks[i].At) > alike {
+		n := b.marks[i]
+		if m.own != n.own || m.spot.Kind != n.spot.Kind || m.spot.Second != n.spot.Second || math.Abs(m.at-n.at) > alike {
 			return cordGauge{}, false
 		}
-		out.marks = append(out.marks, template.GaugeMark{Name: name, At: m.At})
+		if m.spot.On != n.spot.On {
+			m.spot.On = cord.Alone
+		}
+		out.marks = append(out.marks, m)
 	}
 	return out, true
-}
-
-// commonEnd returns the words that both names end with.
-func commonEnd(a, b string) string {
-	x, y := strings.Fields(a), strings.Fields(b)
-	n := 0
-	for n < min(len(x), len(y)) && x[len(x)-1-n] == y[len(y)-1-n] {
-		n++
-	}
-	return strings.Join(x[len(x)-n:], " ")
 }
 
 // cordEnds returns the gauges for the two ends of a cord: the marks nearer to each
 // than to the other, counted from the cord's end.
 func cordEnds(c cord.Cord) (start, end cordGauge) {
-	start.marks = []template.GaugeMark{{Name: "END"}}
-	end.marks = []template.GaugeMark{{Name: "END"}}
+	start = cordGauge{[]cordEnd{{c.Part, words.StartEnd}}, []cordMark{{own: true}}}
+	end = cordGauge{[]cordEnd{{c.Part, words.LastEnd}}, []cordMark{{own: true}}}
 	for _, m := range c.Marks {
-		name := strings.ToUpper(m.Name)
 		switch {
-		case m.Name == "middle": // found by folding the cord
+		case m.Spot == cord.Spot{Kind: cord.Middle}: // found by folding the cord
 		case m.FromStart < m.FromEnd:
-			start.marks = append(start.marks, template.GaugeMark{Name: name, At: m.FromStart})
+			start.marks = append(start.marks, cordMark{spot: m.Spot, at: m.FromStart})
 		default:
-			end.marks = append(end.marks, template.GaugeMark{Name: name, At: m.FromEnd})
+			end.marks = append(end.marks, cordMark{spot: m.Spot, at: m.FromEnd})
 		}
 	}
 	for _, g := range []cordGauge{start, end} {
-		slices.SortStableFunc(g.marks, func(a, b template.GaugeMark) int { return cmp.Compare(a.At, b.At) })
+		slices.SortStableFunc(g.marks, func(a, b cordMark) int { return cmp.Compare(a.at, b.at) })
 	}
 	return start, end
+}
+
+// lettered returns the marks of a gauge as they are lettered.
+func (g cordGauge) lettered(w words.Lettering) []template.GaugeMark {
+	var out []template.GaugeMark
+	for _, m := range g.marks {
+		name := w.CordEnd
+		if !m.own {
+			name = strings.ToUpper(w.Cords.Spot(m.spot))
+		}
+		out = append(out, template.GaugeMark{Name: name, At: m.at})
+	}
+	return out
+}
+
+// title returns what is lettered over the gauge number n.
+func (g cordGauge) title(n int, w words.Lettering) string {
+	var ends []string
+	for _, e := range g.serves {
+		ends = append(ends, w.EndOf(e.part, e.end))
+	}
+	return w.CordGaugeTitle(n, ends)
 }

@@ -5,41 +5,51 @@ import (
 	"testing"
 
 	"slingloft/outline/cord"
+	"slingloft/outline/words"
 )
 
+// Ends that are marked at the same distances share a gauge, and its marks say only
+// what they have in common.
 func TestCordGauges(t *testing.T) {
+	at := func(k cord.SpotKind, on cord.Branch, start, end float64) cord.Mark {
+		return cord.Mark{Spot: cord.Spot{Kind: k, On: on}, FromStart: start, FromEnd: end}
+	}
 	cords := []cord.Cord{
-		{Name: "side cord", Marks: []cord.Mark{
-			{Name: "head taper", FromStart: 60, FromEnd: 1940}, {Name: "head entry", FromStart: 200, FromEnd: 1800},
-			{Name: "middle", FromStart: 1000, FromEnd: 1000},
-			{Name: "foot entry", FromStart: 1800, FromEnd: 200.02}, {Name: "foot taper", FromStart: 1940, FromEnd: 60},
+		{Part: cord.SideCord, Marks: []cord.Mark{
+			at(cord.Taper, cord.AtHead, 60, 1940), at(cord.Entry, cord.AtHead, 200, 1800),
+			at(cord.Middle, cord.Alone, 1000, 1000),
+			at(cord.Entry, cord.AtFoot, 1800, 200.02), at(cord.Taper, cord.AtFoot, 1940, 60),
 		}},
-		{Name: "leg", Marks: []cord.Mark{
-			{Name: "side taper", FromStart: 60, FromEnd: 900}, {Name: "entry", FromStart: 200, FromEnd: 760},
-			{Name: "eye throat", FromStart: 720, FromEnd: 240}, {Name: "eye taper", FromStart: 900, FromEnd: 60},
+		{Part: cord.HeadLeg, Marks: []cord.Mark{
+			at(cord.Taper, cord.InSide, 60, 900), at(cord.Entry, cord.Alone, 200, 760),
+			at(cord.Throat, cord.OfEye, 720, 240), at(cord.Taper, cord.OfEye, 900, 60),
 		}},
-		{Name: "line", Marks: []cord.Mark{
-			{Name: "taper", FromStart: 60, FromEnd: 900}, {Name: "entry", FromStart: 200.2, FromEnd: 760},
+		{Part: cord.RidgeLine, Marks: []cord.Mark{
+			at(cord.Taper, cord.Alone, 60, 900), at(cord.Entry, cord.Alone, 200.2, 760),
 		}},
 	}
 	got := cordGauges(cords)
-	serve := [][]string{{"side cord both ends", "leg start"}, {"leg end"}, {"line start"}, {"line end"}}
+	w := words.EnglishLettering()
+	titles := []string{
+		"CORD GAUGE 1: SIDE CORD BOTH ENDS, HEAD LEG START", "CORD GAUGE 2: HEAD LEG END",
+		"CORD GAUGE 3: RIDGE LINE START", "CORD GAUGE 4: RIDGE LINE END",
+	}
 	for i, g := range got {
-		if i >= len(serve) || !slices.Equal(g.serves, serve[i]) {
-			t.Fatalf("gauge %d serves %q", i+1, g.serves)
+		if i >= len(titles) || g.title(i+1, w) != titles[i] {
+			t.Fatalf("gauge %q", g.title(i+1, w))
 		}
 	}
-	if len(got) != len(serve) {
+	if len(got) != len(titles) {
 		t.Fatalf("%d gauges", len(got))
 	}
 	var names []string
-	for _, m := range got[0].marks {
+	for _, m := range got[0].lettered(w) {
 		names = append(names, m.Name)
 	}
 	if want := []string{"END", "TAPER", "ENTRY"}; !slices.Equal(names, want) {
 		t.Errorf("marks %q, want %q", names, want)
 	}
-	if m := got[1].marks[2]; m.Name != "EYE THROAT" || m.At != 240 {
+	if m := got[1].lettered(w)[2]; m.Name != "EYE THROAT" || m.At != 240 {
 		t.Errorf("mark %+v", m)
 	}
 }

@@ -3,7 +3,6 @@ package outline
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
@@ -38,9 +37,8 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 		}
 	}
 	for i, g := range cordGauges(c.Cords) {
-		n := strconv.Itoa(i + 1)
-		title := "CORD GAUGE " + n + ": " + strings.ToUpper(strings.Join(g.serves, ", "))
-		if err := add(template.StripGauge("gauge-cord-"+n, title, g.marks, o)); err != nil {
+		id := "gauge-cord-" + strconv.Itoa(i+1)
+		if err := add(template.StripGauge(id, g.title(i+1, c.Words), g.lettered(c.Words), o)); err != nil {
 			return nil, err
 		}
 	}

@@ -19,6 +19,7 @@ import (
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
 	"slingloft/outline/panel"
+	"slingloft/outline/words"
 )
 
 // Panels builds every cloth piece of a design from its hung shape and flat body and
@@ -34,4 +35,5 @@ type Cutting struct {
 	Digest string // lettered on each
 	Sewn   panel.Sewn
 	Cords  []cord.Cord
+	Words  words.Lettering
 }

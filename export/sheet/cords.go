@@ -13,10 +13,10 @@ import (
 // cords shows every cord with its marks and the sum that makes its length.
 func (b *builder) cords() (Section, error) {
 	s := Section{ID: "cords", Title: "The cord set"}
-	s.Blocks = append(s.Blocks, Para(fmt.Sprintf("Rigged as %s. Mark every cord before it is spliced; the last column of each table is what a tape reads after every splice, without load.", b.Cords.Variant)))
+	s.Blocks = append(s.Blocks, Para(fmt.Sprintf("Rigged as %s. Mark every cord before it is spliced; the last column of each table is what a tape reads after every splice, without load.", b.words.Cords.Rigging[b.Cords.Variant])))
 	for _, c := range b.Cords.Cords {
 		s.Blocks = append(s.Blocks,
-			Figures{{b.cordPicture(c), fmt.Sprintf("%s, cut %d at %s from %s. Pale: ends that are buried.", capital(c.Name), c.Count, b.long(c.Cut), c.Kind.Name), true}},
+			Figures{{b.cordPicture(c), fmt.Sprintf("%s, cut %d at %s from %s. Pale: ends that are buried.", capital(b.cordName(c)), c.Count, b.long(c.Cut), c.Kind.Name), true}},
 			b.termsTable(c))
 		if len(c.Marks) > 0 {
 			s.Blocks = append(s.Blocks, b.marksTable(c))
@@ -26,20 +26,23 @@ func (b *builder) cords() (Section, error) {
 		}
 	}
 	if len(b.Cords.Notes) > 0 {
-		s.Blocks = append(s.Blocks, sentences(b.Cords.Notes))
+		s.Blocks = append(s.Blocks, sentences(b.words.Cords.NotesOf(b.Cords, b.Style)))
 	}
 	return s, nil
 }
+
+// cordName names a cord.
+func (b *builder) cordName(c cord.Cord) string { return b.words.Cords.Parts[c.Part] }
 
 // cordPicture draws a cord as cut, straight, with its marks.
 func (b *builder) cordPicture(c cord.Cord) picture.Picture {
 	const left, right, below, stem = 8.0, 8.0, 11.0, 7.0
 	tall := 0.0
-	label := func(m cord.Mark) string { return m.Name + " " + b.figure(m.FromStart) }
+	label := func(m cord.Mark) string { return b.words.Cords.Spot(m.Spot) + " " + b.figure(m.FromStart) }
 	for _, m := range c.Marks {
 		tall = math.Max(tall, picture.Width(label(m), picture.Small, false))
 	}
-	p := picture.Picture{ID: "cord-" + safe(c.Name), Title: capital(c.Name) + " as cut, with its marks", Width: wide, Height: below + 3 + stem + tall + 3}
+	p := picture.Picture{ID: "cord-" + safe(c.Part.String()), Title: capital(b.cordName(c)) + " as cut, with its marks", Width: wide, Height: below + 3 + stem + tall + 3}
 	k := (wide - left - right) / c.Cut
 	y := below + 1.5
 	x := func(s float64) float64 { return left + s*k }
@@ -90,10 +93,10 @@ func buriedEnds(c cord.Cord) (lo, hi float64) {
 
 // termsTable tables the sum of a cut length.
 func (b *builder) termsTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Name) + "-terms", Caption: "Cut length of the " + c.Name + ", term by term, in " + b.unitWord(),
+	t := Table{ID: "cord-" + safe(c.Part.String()) + "-terms", Caption: "Cut length of the " + b.cordName(c) + ", term by term, in " + b.unitWord(),
 		Head: []string{"term", b.unit()}, Words: []bool{true, false}}
 	for _, q := range c.Terms {
-		t.Rows = append(t.Rows, []string{q.Name, signed(b.figure(math.Abs(q.Length)), q.Length < 0)})
+		t.Rows = append(t.Rows, []string{b.words.Cords.Terms[q.Kind], signed(b.figure(math.Abs(q.Length)), q.Length < 0)})
 		t.Strong = append(t.Strong, false)
 	}
 	t.Rows = append(t.Rows, []string{fmt.Sprintf("cut length, %d of them", c.Count), b.figure(c.Cut)})
@@ -116,32 +119,32 @@ func (b *builder) signedFigure(mm float64) string {
 
 // marksTable tables a cord's marks.
 func (b *builder) marksTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Name) + "-marks", Caption: "Marks on the " + c.Name + ", in " + b.unitWord(),
-		Head: []string{"mark", "from start", "from end", "spliced, from " + c.Datum, ""}, Words: []bool{true, false, false, false, true}}
+	t := Table{ID: "cord-" + safe(c.Part.String()) + "-marks", Caption: "Marks on the " + b.cordName(c) + ", in " + b.unitWord(),
+		Head: []string{"mark", "from start", "from end", "spliced, from " + b.words.Cords.Spot(c.Datum), ""}, Words: []bool{true, false, false, false, true}}
 	for _, m := range c.Marks {
 		note := ""
 		if m.Buried {
 			note = "buried"
 		}
-		t.Rows = append(t.Rows, []string{m.Name, b.figure(m.FromStart), b.figure(m.FromEnd), b.signedFigure(m.Spliced), note})
+		t.Rows = append(t.Rows, []string{b.words.Cords.Spot(m.Spot), b.figure(m.FromStart), b.figure(m.FromEnd), b.signedFigure(m.Spliced), note})
 	}
 	return t
 }
 
 // readingsTable tables what a tape must show after each splice.
 func (b *builder) readingsTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Name) + "-readings", Caption: "What the tape must show on the " + c.Name + " after each splice, in " + b.unitWord(),
+	t := Table{ID: "cord-" + safe(c.Part.String()) + "-readings", Caption: "What the tape must show on the " + b.cordName(c) + " after each splice, in " + b.unitWord(),
 		Head: []string{"splice", "from", "to", "before", "after"}, Words: []bool{true, true, true, false, false}}
 	for _, s := range c.Steps {
 		for i, r := range s.Reads {
 			do, before := "", "–"
 			if i == 0 {
-				do = s.Do
+				do = b.words.Cords.Steps[s.Do]
 			}
 			if r.Before != 0 {
 				before = b.figure(r.Before)
 			}
-			t.Rows = append(t.Rows, []string{do, r.From, r.To, before, b.figure(r.After)})
+			t.Rows = append(t.Rows, []string{do, b.words.Cords.Spot(r.From), b.words.Cords.Spot(r.To), before, b.figure(r.After)})
 		}
 	}
 	return t

@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -184,7 +185,7 @@ func (b *builder) stepStitch() Step {
 func (b *builder) stepCords() Step {
 	s := Step{Title: "Cut and mark the cords", Text: "Draw the cord straight with the pull of a hand. Cut, then set every mark from the same end, as the cord set shows. Mark right round the cord."}
 	for _, c := range b.Cords.Cords {
-		s.Facts = append(s.Facts, Fact{c.Name, fmt.Sprintf("%d × %s", c.Count, b.long(c.Cut))})
+		s.Facts = append(s.Facts, Fact{b.cordName(c), fmt.Sprintf("%d × %s", c.Count, b.long(c.Cut))})
 	}
 	return s
 }
@@ -198,8 +199,8 @@ func (b *builder) stepEyes() Step {
 	s.Facts = append(s.Facts, Fact{"bury", b.long(b.Cords.Splicing.EyeBury(thick))})
 	for _, c := range b.Cords.Cords {
 		for _, m := range c.Marks {
-			if m.Name == "eye throat" {
-				s.Facts = append(s.Facts, Fact{c.Name + ", throat from the start", b.long(m.FromStart)})
+			if m.Spot == (cord.Spot{Kind: cord.Throat, On: cord.OfEye}) {
+				s.Facts = append(s.Facts, Fact{b.cordName(c) + ", throat from the start", b.long(m.FromStart)})
 			}
 		}
 	}
@@ -209,15 +210,15 @@ func (b *builder) stepEyes() Step {
 // stepThread draws the side cords into their channels.
 func (b *builder) stepThread() Step {
 	s := Step{Title: "Thread the side cords", Text: "Draw each side cord through its channel until its middle mark stands at the middle notch and a tip mark stands in the middle of either opening. Bring both ends of the tip gap out at the openings."}
-	name := "side cord"
+	part := cord.SideCord
 	if b.Design.Splice.Whole {
 		s.Text = "Lay each loop through its channel, two runs beside each other, join it and turn the join away from the openings; the tip marks stand in the middle of the openings."
-		name = "side loop"
+		part = cord.SideLoop
 	}
-	if c, ok := b.Cords.Find(name); ok {
+	if c, ok := b.Cords.Find(part); ok {
 		for _, m := range c.Marks {
-			if !m.Buried && (strings.Contains(m.Name, "tip") || m.Name == "middle") {
-				s.Facts = append(s.Facts, Fact{m.Name + ", from the start", b.long(m.FromStart)})
+			if at := m.Spot; !m.Buried && (at.Kind == cord.Tip || at == cord.Spot{Kind: cord.Middle}) {
+				s.Facts = append(s.Facts, Fact{b.words.Cords.Spot(at) + ", from the start", b.long(m.FromStart)})
 			}
 		}
 	}

@@ -21,6 +21,7 @@ import (
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
+	"slingloft/outline/words"
 )
 
 // Data is all that a build sheet is made from. What is left at its zero value is
@@ -166,7 +167,7 @@ func (Notice) block()  {}
 
 // Of sets out the sheet.
 func Of(d Data) (Sheet, error) {
-	b := builder{Data: d}
+	b := builder{Data: d, words: words.English()}
 	s := Sheet{Title: d.Design.Name, Subtitle: b.subtitle(), Digest: d.Digest, Verdict: b.verdict()}
 	sections := []func() (Section, error){
 		b.result, b.hungShape, b.pieces, b.lay, b.cords, b.offsets, b.loads,
@@ -185,4 +186,7 @@ func Of(d Data) (Sheet, error) {
 }
 
 // builder sets out the sections.
-type builder struct{ Data }
+type builder struct {
+	Data
+	words words.Names
+}

@@ -36,7 +36,7 @@ func hungUp(t *testing.T, lines ...string) builder {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return builder{Data{Design: d, Shape: &s, Body: &body}}
+	return builder{Data: Data{Design: d, Shape: &s, Body: &body}}
 }
 
 // shapes are beds with ends of every kind.

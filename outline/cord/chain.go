@@ -12,12 +12,12 @@ type zone struct {
 // Splices are numbered from 1 in the order in which they are made.
 type chain struct {
 	zones []zone
-	marks []spot
+	marks []marked
 }
 
-// spot is a mark at a distance from the start of the cut cord.
-type spot struct {
-	name   string
+// marked is a mark at a distance from the start of the cut cord.
+type marked struct {
+	Spot
 	at     float64
 	buried bool
 	made   int // the splice that makes the eye whose throat it marks; 0: none
@@ -36,8 +36,8 @@ func (c *chain) length() float64 {
 func (c *chain) add(z zone) { c.zones = append(c.zones, z) }
 
 // mark puts a mark at the present end, shifted by offset mm.
-func (c *chain) mark(name string, offset float64) {
-	c.marks = append(c.marks, spot{name: name, at: c.length() + offset})
+func (c *chain) mark(s Spot, offset float64) {
+	c.marks = append(c.marks, marked{Spot: s, at: c.length() + offset})
 }
 
 // bury marks the last mark as one that is not seen after splicing.
@@ -45,18 +45,18 @@ func (c *chain) bury() { c.marks[len(c.marks)-1].buried = true }
 
 // tail puts the tapered tail at the start of the cord, or at its end, with its
 // marks; the shoulder is where it goes into its partner.
-func (c *chain) tail(end string, long, taper float64, splice int, last bool) {
+func (c *chain) tail(on Branch, long, taper float64, splice int, last bool) {
 	if last {
-		c.mark(end+" shoulder", 0)
-		c.mark(end+" taper", long-taper)
+		c.mark(Spot{Kind: Shoulder, On: on}, 0)
+		c.mark(Spot{Kind: Taper, On: on}, long-taper)
 		c.bury()
 		c.add(zone{raw: long, splice: splice, tail: true})
 		return
 	}
-	c.mark(end+" taper", taper)
+	c.mark(Spot{Kind: Taper, On: on}, taper)
 	c.bury()
 	c.add(zone{raw: long, splice: splice, tail: true})
-	c.mark(end+" shoulder", 0)
+	c.mark(Spot{Kind: Shoulder, On: on}, 0)
 }
 
 // host puts a zone that takes a tail of the given length.
@@ -101,38 +101,30 @@ func (c *chain) place(at float64) float64 {
 // all is more splices than any cord has.
 const all = 99
 
-// at returns the mark of the given name; the builders ask only for their own.
-func (c *chain) at(name string) spot {
+// at returns the mark of a place; the builders ask only for their own.
+func (c *chain) at(s Spot) marked {
 	for _, m := range c.marks {
-		if m.name == name {
+		if m.Spot == s {
 			return m
 		}
 	}
-	return spot{}
+	return marked{}
 }
 
 // reading returns what a tape shows between two marks before and after a splice.
-func (c *chain) reading(from, to string, splice int) Reading {
+func (c *chain) reading(from, to Spot, splice int) Reading {
 	a, b := c.at(from).at, c.at(to).at
 	gap := func(done int) float64 { return c.spliced(b, done) - c.spliced(a, done) }
 	return Reading{From: from, To: to, Before: gap(splice - 1), After: gap(splice)}
 }
 
 // list returns the marks measured from both ends and from the datum.
-func (c *chain) list(datum string) []Mark {
+func (c *chain) list(datum Spot) []Mark {
 	long, zero := c.length(), c.spliced(c.at(datum).at, all)
 	out := make([]Mark, len(c.marks))
 	for i, m := range c.marks {
-		out[i] = Mark{Name: m.name, FromStart: m.at, FromEnd: long - m.at,
+		out[i] = Mark{Spot: m.Spot, FromStart: m.at, FromEnd: long - m.at,
 			Spliced: c.spliced(m.at, all) - zero, Buried: m.buried}
 	}
 	return out
-}
-
-func sum(terms []Term) float64 {
-	s := 0.0
-	for _, t := range terms {
-		s += t.Length
-	}
-	return s
 }

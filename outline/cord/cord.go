@@ -31,15 +31,9 @@ import (
 	"slingloft/outline/hung"
 )
 
-// Term is one part of a cut length, mm; what shortens the cord is negative.
-type Term struct {
-	Name   string  `json:"name"`
-	Length float64 `json:"length"`
-}
-
 // Mark is one mark on a cord.
 type Mark struct {
-	Name string `json:"name"`
+	Spot Spot `json:"name"`
 	// FromStart and FromEnd are measured along the cut cord before any splice is
 	// made, mm.
 	FromStart float64 `json:"from_start"`
@@ -51,29 +45,15 @@ type Mark struct {
 	Buried  bool    `json:"buried,omitempty"`
 }
 
-// Reading is what a tape must show between two marks.
-type Reading struct {
-	From   string  `json:"from"`
-	To     string  `json:"to"`
-	Before float64 `json:"before,omitempty"` // before the splice, mm; 0: there is no such place yet
-	After  float64 `json:"after"`            // and after it, mm
-}
-
-// Step is one splice with the readings that prove it.
-type Step struct {
-	Do    string    `json:"do"`
-	Reads []Reading `json:"reads"`
-}
-
 // Cord is one kind of piece cut from a spool.
 type Cord struct {
-	Name  string      `json:"name"`
+	Part  Part        `json:"name"`
 	Count int         `json:"count"`
 	Kind  design.Cord `json:"-"`    // what it is cut from
 	Runs  int         `json:"runs"` // cords side by side that share the pull: 1, or 2 in a loop
 	Cut   float64     `json:"cut"`  // of one, the sum of Terms, mm
 	Terms []Term      `json:"terms"`
-	Datum string      `json:"datum"` // the mark that Spliced is measured from
+	Datum Spot        `json:"datum"` // the mark that Spliced is measured from
 	Marks []Mark      `json:"marks"`
 	Steps []Step      `json:"steps"`
 	// Path is where it lies in the flat pattern: u, v and arc from its start, mm.
@@ -100,17 +80,29 @@ const DefaultHook = 10
 // Set is all the cord of one hammock.
 type Set struct {
 	// Variant says which way of rigging the numbers are for.
-	Variant  string   `json:"variant"`
-	Cords    []Cord   `json:"cords"`
-	Splicing Splicing `json:"splicing"`
-	Notes    []string `json:"notes"`
+	Variant  Rigging
+	Cords    []Cord
+	Splicing Splicing
+	Notes    []Note
 }
 
-// The variants.
+// Rigging is how side cords and legs are made.
+type Rigging int
+
+// The riggings.
 const (
-	Separate = "side cord with separate legs"
-	Loops    = "one endless loop a side, two runs of cord with the bar tips between them"
+	Separate     Rigging = iota // side cord with separate legs
+	Loops                       // one endless loop a side
+	RiggingCount                // how many riggings there are
 )
+
+// String returns the rigging's identifier, as documents for other programs have it.
+func (r Rigging) String() string {
+	return [...]string{"side cord with separate legs", "one endless loop a side, two runs of cord with the bar tips between them"}[r]
+}
+
+// MarshalText writes the rigging's identifier.
+func (r Rigging) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
 
 // Of returns the cords of a design whose hung shape is s. Where a splice does
 // not fit the error is a [hung.Impossible] that names the key.
@@ -130,11 +122,11 @@ func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
 		if long > 0 {
 			end := s.Ends[e]
 			l := lineSize{long, math.Hypot(end.Horizontal, end.Vertical), o.Spare}
-			build = append(build, func() (Cord, error) { return b.line(hung.End(e).String()+" hang line", d.Hang.Line, l) })
+			build = append(build, func() (Cord, error) { return b.line(LineAt(hung.End(e)), d.Hang.Line, l) })
 		}
 	}
 	if o.Ridge > 0 {
-		build = append(build, func() (Cord, error) { return b.line("ridge line", d.Hang.Line, lineSize{long: o.Ridge}) })
+		build = append(build, func() (Cord, error) { return b.line(RidgeLine, d.Hang.Line, lineSize{long: o.Ridge}) })
 	}
 	for _, f := range build {
 		c, err := f()
@@ -146,10 +138,10 @@ func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
 	return set, nil
 }
 
-// Find returns the cord with the given name and reports whether there is one.
-func (s Set) Find(name string) (Cord, bool) {
+// Find returns the cord that is the given part and reports whether there is one.
+func (s Set) Find(p Part) (Cord, bool) {
 	for _, c := range s.Cords {
-		if c.Name == name {
+		if c.Part == p {
 			return c, true
 		}
 	}

@@ -3,7 +3,6 @@ package cord_test
 import (
 	"errors"
 	"math"
-	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -40,19 +39,19 @@ func near(t rapid.TB, what string, got, want, tol float64) {
 	}
 }
 
-func find(t rapid.TB, s cord.Set, name string) cord.Cord {
+func find(t rapid.TB, s cord.Set, p cord.Part) cord.Cord {
 	t.Helper()
-	c, ok := s.Find(name)
+	c, ok := s.Find(p)
 	if !ok {
-		t.Fatalf("no cord named %q", name)
+		t.Fatalf("no %v", p)
 	}
 	return c
 }
 
-func marks(c cord.Cord) map[string]cord.Mark {
-	out := map[string]cord.Mark{}
+func marks(c cord.Cord) map[cord.Spot]cord.Mark {
+	out := map[cord.Spot]cord.Mark{}
 	for _, m := range c.Marks {
-		out[m.Name] = m
+		out[m.Spot] = m
 	}
 	return out
 }
@@ -65,13 +64,13 @@ func TestSums(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "side cord", find(t, set, "side cord").Cut, s.SideArc+2*(180+20)+2*27, 1e-9)
+	near(t, "side cord", find(t, set, cord.SideCord).Cut, s.SideArc+2*(180+20)+2*27, 1e-9)
 	// The eye hangs on a 10 mm hook: its loop of 120 mm is two tangents and an arc
 	// of radius 6.4 mm about the hook's centre.
-	leg := find(t, set, "head leg")
+	leg := find(t, set, cord.HeadLeg)
 	reach := 0.0
 	for _, term := range leg.Terms {
-		if term.Name == "less the eye's reach to the hook" {
+		if term.Kind == cord.LessEyeReach {
 			reach = -term.Length
 		}
 	}
@@ -174,17 +173,17 @@ func TestCompensation(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for name, ends := range map[string][2]float64{
-		"side cord": {-720, 720}, "foot leg": {720, s.Ends[hung.Foot].ApexX},
+	for part, ends := range map[cord.Part][2]float64{
+		cord.SideCord: {-720, 720}, cord.FootLeg: {720, s.Ends[hung.Foot].ApexX},
 	} {
-		a, b := find(t, plain, name), find(t, short, name)
+		a, b := find(t, plain, part), find(t, short, part)
 		ea := b.Kind.Stiffness
-		near(t, name, a.Cut-b.Cut, cord.Stretch(&s, ends[0], ends[1], ea), 1e-9)
+		near(t, part.String(), a.Cut-b.Cut, cord.Stretch(&s, ends[0], ends[1], ea), 1e-9)
 	}
-	side := marks(find(t, short, "side cord"))
-	near(t, "middle", side["middle"].Spliced, s.Arc(-720, 0)-cord.Stretch(&s, -720, 0, 200e3), 1e-9)
+	side := marks(find(t, short, cord.SideCord))
+	near(t, "middle", side[cord.Spot{Kind: cord.Middle}].Spliced, s.Arc(-720, 0)-cord.Stretch(&s, -720, 0, 200e3), 1e-9)
 	if len(short.Notes) != len(plain.Notes)-2 {
-		t.Errorf("notes %q: want those on stiffness gone", short.Notes)
+		t.Errorf("notes %v: want those on stiffness gone", short.Notes)
 	}
 }
 
@@ -209,24 +208,24 @@ func TestNodesLand(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		side := find(t, set, "side cord")
+		side := find(t, set, cord.SideCord)
 		want := s.SideArc - cord.Stretch(&s, -720, 720, d.Side.Stiffness) + spread
-		near(t, "tip to tip", marks(side)["foot tip"].Spliced, want, 1e-6)
+		near(t, "tip to tip", marks(side)[cord.Spot{Kind: cord.Tip, On: cord.AtFoot}].Spliced, want, 1e-6)
 		near(t, "last reading", lastReading(side), want, 1e-6)
 		spread, _ = set.Splicing.Spread(d.Leg.Diameter)
 		want = 820 - cord.Stretch(&s, s.Ends[hung.Head].ApexX, -720, d.Leg.Stiffness) + spread/2
-		near(t, "tip to hook", lastReading(find(t, set, "head leg")), want, 1e-6)
-		near(t, "hook to hook", lastReading(find(t, set, "head hang line"))+lineReach(t, set, 4), 2000+o.Spare, 1e-6)
+		near(t, "tip to hook", lastReading(find(t, set, cord.HeadLeg)), want, 1e-6)
+		near(t, "hook to hook", lastReading(find(t, set, cord.HeadLine))+lineReach(t, set, 4), 2000+o.Spare, 1e-6)
 		for _, c := range set.Cords {
 			last := math.Inf(-1)
 			for _, m := range c.Marks {
-				near(t, c.Name+" "+m.Name, m.FromStart+m.FromEnd, c.Cut, 1e-6)
+				near(t, c.Part.String()+" "+m.Spot.String(), m.FromStart+m.FromEnd, c.Cut, 1e-6)
 				if m.FromStart < last-1e-9 {
-					t.Fatalf("%s: mark %s out of order", c.Name, m.Name)
+					t.Fatalf("%s: mark %s out of order", c.Part, m.Spot)
 				}
 				last = m.FromStart
 			}
-			near(t, c.Name+" datum", marks(c)[c.Datum].Spliced, 0, 1e-9)
+			near(t, c.Part.String()+" datum", marks(c)[c.Datum].Spliced, 0, 1e-9)
 		}
 	})
 }
@@ -272,12 +271,12 @@ func TestLoop(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c := find(t, set, "side loop")
+	c := find(t, set, cord.SideLoop)
 	d.Side.Diameter = 1e-9
 	if set, err = cord.Of(&s, d, cord.Options{Hook: 1e-9}); err != nil {
 		t.Fatal(err)
 	}
-	thin := find(t, set, "side loop")
+	thin := find(t, set, cord.SideLoop)
 	near(t, "thin", thin.Cut, 2*(820+s.SideArc+760)+2*180+2*0.15*180, 1e-6)
 	// Round a pin of radius r a loop is longer by π r a hook, and by r² over the
 	// leg for the slant of its runs.
@@ -286,10 +285,10 @@ func TestLoop(t *testing.T) {
 		t.Errorf("runs %d, count %d, cords %d", c.Runs, c.Count, len(set.Cords))
 	}
 	m := marks(c)
-	near(t, "foot tip", m["foot tip"].Spliced, s.Arc(0, 720), 1e-6)
-	near(t, "head tip to end", m["end shoulder"].Spliced-m["head tip"].Spliced, s.Arc(-720, 0), 1e-6)
+	near(t, "foot tip", m[cord.Spot{Kind: cord.Tip, On: cord.AtFoot}].Spliced, s.Arc(0, 720), 1e-6)
+	near(t, "head tip to end", m[cord.Spot{Kind: cord.Shoulder, On: cord.AtEnd}].Spliced-m[cord.Spot{Kind: cord.Tip, On: cord.AtHead}].Spliced, s.Arc(-720, 0), 1e-6)
 	near(t, "second run", lastReading(c), s.SideArc, 1e-6)
-	near(t, "thin hooks", marks(thin)["foot hook"].Spliced, s.Arc(0, 720)+760, 1e-6)
+	near(t, "thin hooks", marks(thin)[cord.Spot{Kind: cord.Hook, On: cord.AtFoot}].Spliced, s.Arc(0, 720)+760, 1e-6)
 }
 
 func TestFaults(t *testing.T) {
@@ -335,15 +334,15 @@ func TestFaults(t *testing.T) {
 func TestSpools(t *testing.T) {
 	a, b := design.Cord{Name: "a"}, design.Cord{Name: "b"}
 	got := cord.Spools([]cord.Cord{
-		{Name: "side", Count: 2, Kind: a, Cut: 2000}, {Name: "line", Count: 1, Kind: b, Cut: 500}, {Name: "leg", Count: 4, Kind: a, Cut: 1500},
-		{Name: "long", Count: 1, Kind: a, Cut: 2500},
+		{Part: cord.SideCord, Count: 2, Kind: a, Cut: 2000}, {Part: cord.RidgeLine, Count: 1, Kind: b, Cut: 500}, {Part: cord.HeadLeg, Count: 4, Kind: a, Cut: 1500},
+		{Part: cord.FootLine, Count: 1, Kind: a, Cut: 2500},
 	}, 0.1)
 	if len(got) != 2 || len(got[0].Laid) != 7 {
 		t.Fatalf("got %+v", got)
 	}
 	near(t, "net", got[0].Net, 2500+4000+6000, 1e-9)
 	near(t, "buy", got[0].Buy, 1.1*12500, 1e-9)
-	if l := got[0].Laid; l[0].Cord != "long" || l[0].From != 0 || l[2].Copy != 2 || l[6].To != 12500 {
+	if l := got[0].Laid; l[0].Cord != cord.FootLine || l[0].From != 0 || l[2].Copy != 2 || l[6].To != 12500 {
 		t.Errorf("laid %+v", l)
 	}
 	if got[1].Name != "b" || got[1].Buy != 550 {
@@ -367,14 +366,14 @@ func TestPlain(t *testing.T) {
 		t.Fatal(err)
 	}
 	for i, c := range plain.Cords {
-		near(t, c.Name, c.Cut, loose.Cords[i].Cut, 1e-12)
+		near(t, c.Part.String(), c.Cut, loose.Cords[i].Cut, 1e-12)
 	}
-	if last := plain.Notes[len(plain.Notes)-1]; !strings.Contains(last, "bed.compensate") {
-		t.Errorf("the last note is %q", last)
+	if last := plain.Notes[len(plain.Notes)-1]; last.Kind != cord.NotShortened {
+		t.Errorf("the last note is %v", last)
 	}
 	for _, n := range plain.Notes {
-		if strings.Contains(n, "hook") {
-			t.Errorf("note of a hook that is given: %q", n)
+		if n.Kind == cord.HookTaken {
+			t.Errorf("note of a hook that is given: %v", n)
 		}
 	}
 	d.Bed.Plain = false
@@ -384,7 +383,7 @@ func TestPlain(t *testing.T) {
 	}
 	for i, c := range short.Cords {
 		if !(c.Cut < loose.Cords[i].Cut-0.5) {
-			t.Errorf("%s: %.2f mm, %.2f without stiffness", c.Name, c.Cut, loose.Cords[i].Cut)
+			t.Errorf("%s: %.2f mm, %.2f without stiffness", c.Part, c.Cut, loose.Cords[i].Cut)
 		}
 	}
 }

@@ -1,7 +1,6 @@
 package cord
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -46,7 +45,7 @@ const (
 
 // Hanging says what a hang line has to be.
 type Hanging struct {
-	Name    string
+	Part    Part    // [HeadLine] or [FootLine]
 	Long    float64 // from apex to anchor under the sleeper, mm
 	Tension float64 // N
 	Fastening
@@ -106,9 +105,9 @@ func (b bench) fixedLine(h Hanging) (Cord, error) {
 	if h.Fastening == Strapped {
 		strap = h.Strap
 	}
-	c, err := b.line(h.Name, b.design.Hang.Line, lineSize{long: h.Long - strap, tension: h.Tension})
+	c, err := b.line(h.Part, b.design.Hang.Line, lineSize{long: h.Long - strap, tension: h.Tension})
 	if err == nil && strap > 0 {
-		c.Steps = append(c.Steps, Step{"hang the far eye in the strap at its middle setting: let it out or take it in there", nil})
+		c.Steps = append(c.Steps, Step{HangInStrap, nil})
 	}
 	return c, err
 }
@@ -128,38 +127,38 @@ func (b bench) slidingLine(h Hanging) (Cord, error) {
 	out := tailLeft + 2*(roundPin(far+h.Travel, pin)-roundPin(far, pin))
 	plain := h.Long - stretch - near.reach - far - 2*near.bury
 	if plain < 0 {
-		return Cord{}, b.overlap(h.Name, -plain, math.Floor((h.Long-stretch-near.reach-far)/2))
+		return Cord{}, b.overlap(h.Part, -plain, math.Floor((h.Long-stretch-near.reach-far)/2))
 	}
-	c := Cord{Name: h.Name, Count: 1, Kind: kind, Runs: 1, Datum: "near throat"}
+	c := Cord{Part: h.Part, Count: 1, Kind: kind, Runs: 1, Datum: Spot{Kind: Throat, On: NearEye}}
 	c.Terms = compact([]Term{
-		{"hook to hook", h.Long},
-		{"contraction over the eyes' two buries", 2 * sp.Kappa * near.bury},
-		{"loop of the near eye", near.loop},
-		{"loss in the near eye's crossing", sp.Loss},
-		{"loop of the sliding eye", loop},
-		{"the eyes' two buries", 2 * near.bury},
-		{"tail of the sliding eye", out},
-		{"less the reach of two eyes to their hooks", -near.reach - far},
-		{"less stretch under the sleeper", -stretch},
+		{HookToHook, h.Long},
+		{OverEyesBuries, 2 * sp.Kappa * near.bury},
+		{NearLoop, near.loop},
+		{NearCrossing, sp.Loss},
+		{SlidingLoop, loop},
+		{EyesBuries, 2 * near.bury},
+		{SlidingTail, out},
+		{LessEyesReach, -near.reach - far},
+		{LessStretch, -stretch},
 	})
 	c.Cut = sum(c.Terms)
 	var ch chain
-	ch.startEye("near", near, sp, 1)
+	ch.startEye(NearEye, near, sp, 1)
 	ch.add(zone{raw: plain})
-	ch.mark("far bury end", 0)
+	ch.mark(Spot{Kind: BuryEnd, On: FarEye}, 0)
 	ch.host(near.bury, sp.Kappa, 2)
-	ch.mark("far throat", 0)
+	ch.mark(Spot{Kind: Throat, On: FarEye}, 0)
 	ch.add(zone{raw: loop})
-	ch.mark("far shoulder", 0)
+	ch.mark(Spot{Kind: Shoulder, On: FarEye}, 0)
 	ch.add(zone{raw: near.bury, splice: 2, tail: true})
-	ch.mark("set", 0)
+	ch.mark(Spot{Kind: SetMark}, 0)
 	ch.add(zone{raw: out})
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
-		{"make the near eye", []Reading{ch.reading("near throat", "far throat", 1)}},
-		{"draw the tail in at the far throat, through the bury and out at its end, with no crossing and no stitch, until the set mark shows there; knot the end",
-			[]Reading{ch.reading("near throat", "far throat", 2), ch.hook("near throat", "far throat", far, 2)}},
-		{"draw the tail out to shorten the line by half as much; push it back to let the line out", nil},
+		{MakeNearEye, []Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 1)}},
+		{DrawThrough,
+			[]Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 2), ch.hook(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, far, 2)}},
+		{SlideTail, nil},
 	}
 	return c, nil
 }
@@ -174,33 +173,33 @@ func (b bench) hitchedLine(h Hanging) (Cord, error) {
 	stretch := b.stretched(h, h.Long)
 	plain := h.Long - stretch - near.reach - near.bury
 	if plain < 0 {
-		return Cord{}, b.overlap(h.Name, -plain, math.Floor(h.Long-stretch-near.reach))
+		return Cord{}, b.overlap(h.Part, -plain, math.Floor(h.Long-stretch-near.reach))
 	}
 	turns := roundTurns * math.Pi * (sp.Hook + kind.Diameter)
 	end := hitchDiameters * kind.Diameter
-	c := Cord{Name: h.Name, Count: 1, Kind: kind, Runs: 1, Datum: "near throat"}
+	c := Cord{Part: h.Part, Count: 1, Kind: kind, Runs: 1, Datum: Spot{Kind: Throat, On: NearEye}}
 	c.Terms = compact([]Term{
-		{"hook to hook", h.Long},
-		{"to let it out", h.Travel},
-		{"contraction over the eye's bury", sp.Kappa * near.bury},
-		{"loop of the eye", near.loop},
-		{"loss in its crossing", sp.Loss},
-		{"the eye's own bury", near.bury},
-		{"round the anchor", turns},
-		{"two half hitches and their end", end},
-		{"less the eye's reach to its hook", -near.reach},
-		{"less stretch under the sleeper", -stretch},
+		{HookToHook, h.Long},
+		{LetOut, h.Travel},
+		{OverEyeBury, sp.Kappa * near.bury},
+		{EyeLoop, near.loop},
+		{OnlyCrossing, sp.Loss},
+		{EyeOwnBury, near.bury},
+		{RoundAnchor, turns},
+		{HalfHitches, end},
+		{LessReach, -near.reach},
+		{LessStretch, -stretch},
 	})
 	c.Cut = sum(c.Terms)
 	var ch chain
-	ch.startEye("near", near, sp, 1)
+	ch.startEye(NearEye, near, sp, 1)
 	ch.add(zone{raw: plain})
-	ch.mark("anchor", 0)
+	ch.mark(Spot{Kind: Anchor}, 0)
 	ch.add(zone{raw: h.Travel + turns + end})
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
-		{"make the near eye", []Reading{ch.reading("near throat", "anchor", 1)}},
-		{fmt.Sprintf("lay the anchor mark on the anchor, go round it %g times and tie two half hitches", roundTurns), nil},
+		{MakeNearEye, []Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Anchor}, 1)}},
+		{TieHitches, nil},
 	}
 	return c, nil
 }

@@ -31,7 +31,7 @@ func TestHangLine(t *testing.T) {
 		cord.Hitched:  long + eye - stretch + travel + 1.5*math.Pi*16 + 60*4,
 	}
 	for f := cord.FixedEye; f <= cord.Hitched; f++ {
-		l, err := cord.HangLineOf(d, sp, cord.Hanging{Name: "head hang line", Long: long, Tension: tension, Fastening: f, Travel: travel, Strap: strap})
+		l, err := cord.HangLineOf(d, sp, cord.Hanging{Part: cord.HeadLine, Long: long, Tension: tension, Fastening: f, Travel: travel, Strap: strap})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -45,9 +45,9 @@ func TestHangLine(t *testing.T) {
 		near(t, f.String()+", terms", total, l.Cut, 1e-9)
 		last := math.Inf(-1)
 		for _, m := range l.Marks {
-			near(t, f.String()+" "+m.Name, m.FromStart+m.FromEnd, l.Cut, 1e-9)
+			near(t, f.String()+" "+m.Spot.String(), m.FromStart+m.FromEnd, l.Cut, 1e-9)
 			if m.FromStart < last-1e-9 {
-				t.Errorf("%s: mark %s out of order", f, m.Name)
+				t.Errorf("%s: mark %s out of order", f, m.Spot)
 			}
 			last = m.FromStart
 		}
@@ -55,16 +55,16 @@ func TestHangLine(t *testing.T) {
 		anchor := long - stretch
 		switch f {
 		case cord.FixedEye:
-			near(t, "fixed", m["far throat"].Spliced+2*reach, anchor, 1e-9)
+			near(t, "fixed", m[cord.Spot{Kind: cord.Throat, On: cord.FarEye}].Spliced+2*reach, anchor, 1e-9)
 			near(t, "range", l.Longest-l.Shortest, 0, 0)
 		case cord.Strapped:
-			near(t, "strapped", m["far throat"].Spliced+2*reach+strap, long-stretch*(long-strap)/long, 1e-9)
+			near(t, "strapped", m[cord.Spot{Kind: cord.Throat, On: cord.FarEye}].Spliced+2*reach+strap, long-stretch*(long-strap)/long, 1e-9)
 		case cord.Hitched:
-			near(t, "hitched", m["anchor"].Spliced+reach, anchor, 1e-9)
+			near(t, "hitched", m[cord.Spot{Kind: cord.Anchor}].Spliced+reach, anchor, 1e-9)
 		case cord.SlidingEye:
-			near(t, "sliding", m["far throat"].Spliced+reach+reach+travel, anchor, 1e-9)
+			near(t, "sliding", m[cord.Spot{Kind: cord.Throat, On: cord.FarEye}].Spliced+reach+reach+travel, anchor, 1e-9)
 			// Let out to its longest, the tail still stands out of the bury.
-			out := l.Cut - m["set"].FromStart
+			out := l.Cut - m[cord.Spot{Kind: cord.SetMark}].FromStart
 			if grown := 2 * travel; out < grown+80 || out > grown+100 {
 				t.Errorf("sliding eye: %g mm of tail at the middle setting, some %g wanted at least", out, grown)
 			}
@@ -87,7 +87,7 @@ func TestHangLineShort(t *testing.T) {
 		t.Fatal(err)
 	}
 	for f := cord.FixedEye; f <= cord.Hitched; f++ {
-		_, err := cord.HangLineOf(d, sp, cord.Hanging{Name: "head hang line", Long: 250, Fastening: f, Travel: 50, Strap: 10})
+		_, err := cord.HangLineOf(d, sp, cord.Hanging{Part: cord.HeadLine, Long: 250, Fastening: f, Travel: 50, Strap: 10})
 		if no := new(hung.Impossible); !errors.As(err, &no) {
 			t.Errorf("%s of 250 mm: %v", f, err)
 		}

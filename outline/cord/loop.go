@@ -39,25 +39,25 @@ func (b bench) loop() (Cord, error) {
 		return Cord{}, &hung.Impossible{Key: "splice.bury", Reason: "the bury in the middle of the loop reaches a bar tip",
 			Bound: "at most", Limit: math.Floor(room)}
 	}
-	c := Cord{Name: "side loop", Count: 2, Kind: kind, Runs: 2, Datum: "start shoulder"}
+	c := Cord{Part: SideLoop, Count: 2, Kind: kind, Runs: 2, Datum: Spot{Kind: Shoulder, On: AtStart}}
 	c.Terms = compact([]Term{
-		{"two runs from tip to tip", 2 * s.SideArc},
-		{"two runs from tip to head hook", 2 * s.Ends[hung.Head].Leg},
-		{"two runs from tip to foot hook", 2 * s.Ends[hung.Foot].Leg},
-		{"round both hooks", hooks},
-		{"two buries at the join", 2 * bury},
-		{"contraction over the two buries", 2 * sp.Kappa * bury},
-		{"spread of both runs round both tips", 4 * spread},
-		{"less stretch under the sleeper", -stretch},
+		{RunsTipToTip, 2 * s.SideArc},
+		{RunsToHead, 2 * s.Ends[hung.Head].Leg},
+		{RunsToFoot, 2 * s.Ends[hung.Foot].Leg},
+		{RoundHooks, hooks},
+		{BuriesAtJoin, 2 * bury},
+		{OverBuries, 2 * sp.Kappa * bury},
+		{RunsSpread, 4 * spread},
+		{LessStretch, -stretch},
 	})
 	c.Cut = sum(c.Terms)
 	ch := loopChain(tip, hook, bury, sp)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
-		{"draw the end tail into the start of the loop to its shoulder",
-			[]Reading{ch.reading("start shoulder", "foot tip", 1)}},
-		{"draw the start tail into the end of the loop to its shoulder",
-			[]Reading{ch.reading("head tip", "end shoulder", 2), ch.reading("foot tip, second run", "head tip, second run", 2)}},
+		{DrawEndTail,
+			[]Reading{ch.reading(Spot{Kind: Shoulder, On: AtStart}, Spot{Kind: Tip, On: AtFoot}, 1)}},
+		{DrawStartTail,
+			[]Reading{ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Shoulder, On: AtEnd}, 2), ch.reading(Spot{Kind: Tip, On: AtFoot, Second: true}, Spot{Kind: Tip, On: AtHead, Second: true}, 2)}},
 	}
 	return c, nil
 }
@@ -66,29 +66,29 @@ func (b bench) loop() (Cord, error) {
 // distances from the join along one run, by [hung.End].
 func loopChain(tip, hook [2]float64, bury float64, sp Splicing) chain {
 	var ch chain
-	ch.tail("start", bury, sp.Taper(bury), 2, false)
+	ch.tail(AtStart, bury, sp.Taper(bury), 2, false)
 	ch.host(bury, sp.Kappa, 1)
-	ch.mark("start bury end", 0)
+	ch.mark(Spot{Kind: BuryEnd, On: AtStart}, 0)
 	round := 2 * (hook[hung.Head] + hook[hung.Foot])
 	ch.add(zone{raw: round - 2*bury})
 	end := ch.length()
 	f := hung.Foot
 	for _, m := range []struct {
-		name string
+		spot Spot
 		at   float64
 	}{
-		{"foot tip", tip[f]},
-		{"foot hook", hook[f]},
-		{"foot tip, second run", 2*hook[f] - tip[f]},
-		{"middle, second run", 2 * hook[f]},
-		{"head tip, second run", 2*hook[f] + tip[hung.Head]},
-		{"head hook", 2*hook[f] + hook[hung.Head]},
-		{"head tip", round - tip[hung.Head]},
+		{Spot{Kind: Tip, On: AtFoot}, tip[f]},
+		{Spot{Kind: Hook, On: AtFoot}, hook[f]},
+		{Spot{Kind: Tip, On: AtFoot, Second: true}, 2*hook[f] - tip[f]},
+		{Spot{Kind: Middle, Second: true}, 2 * hook[f]},
+		{Spot{Kind: Tip, On: AtHead, Second: true}, 2*hook[f] + tip[hung.Head]},
+		{Spot{Kind: Hook, On: AtHead}, 2*hook[f] + hook[hung.Head]},
+		{Spot{Kind: Tip, On: AtHead}, round - tip[hung.Head]},
 	} {
-		ch.mark(m.name, ch.place(bury+m.at)-end)
+		ch.mark(m.spot, ch.place(bury+m.at)-end)
 	}
-	ch.mark("end bury end", 0)
+	ch.mark(Spot{Kind: BuryEnd, On: AtEnd}, 0)
 	ch.host(bury, sp.Kappa, 2)
-	ch.tail("end", bury, sp.Taper(bury), 1, true)
+	ch.tail(AtEnd, bury, sp.Taper(bury), 1, true)
 	return ch
 }

@@ -25,60 +25,49 @@ func (b bench) side() (Cord, error) {
 		return Cord{}, &hung.Impossible{Key: "splice.bury", Reason: "the buries of both legs overlap in the side cord",
 			Bound: "at most", Limit: math.Floor((between - sp.Gap) / 2)}
 	}
-	c := Cord{Name: "side cord", Count: 2, Kind: kind, Runs: 1, Datum: "head tip"}
+	c := Cord{Part: SideCord, Count: 2, Kind: kind, Runs: 1, Datum: Spot{Kind: Tip, On: AtHead}}
 	c.Terms = compact([]Term{
-		{"arc from tip to tip", s.SideArc},
-		{"two buries in the legs", 2 * own},
-		{"two halves of a tip gap", sp.Gap},
-		{"contraction over the legs' two buries", 2 * sp.Kappa * taken},
-		{"spread of the gaps round the tips", spread},
-		{"less stretch under the sleeper", -stretch},
+		{ArcTipToTip, s.SideArc},
+		{BuriesInLegs, 2 * own},
+		{TipGapHalves, sp.Gap},
+		{OverLegsBuries, 2 * sp.Kappa * taken},
+		{GapsSpread, spread},
+		{LessStretch, -stretch},
 	})
 	c.Cut = sum(c.Terms)
 
 	var ch chain
-	ch.tail("head", own, sp.Taper(own), 1, false)
-	ch.mark("head tip", sp.Gap/2)
+	ch.tail(AtHead, own, sp.Taper(own), 1, false)
+	ch.mark(Spot{Kind: Tip, On: AtHead}, sp.Gap/2)
 	ch.add(zone{raw: sp.Gap})
-	ch.mark("head entry", 0)
+	ch.mark(Spot{Kind: Entry, On: AtHead}, 0)
 	ch.host(taken, sp.Kappa, 2)
-	ch.mark("head bury end", 0)
+	ch.mark(Spot{Kind: BuryEnd, On: AtHead}, 0)
 	ch.add(zone{raw: plain})
-	ch.mark("foot bury end", 0)
+	ch.mark(Spot{Kind: BuryEnd, On: AtFoot}, 0)
 	ch.host(taken, sp.Kappa, 4)
-	ch.mark("foot entry", 0)
-	ch.mark("foot tip", sp.Gap/2)
+	ch.mark(Spot{Kind: Entry, On: AtFoot}, 0)
+	ch.mark(Spot{Kind: Tip, On: AtFoot}, sp.Gap/2)
 	ch.add(zone{raw: sp.Gap})
-	ch.tail("foot", own, sp.Taper(own), 3, true)
-	ch.middle("head tip", s.Arc(-half, 0)-Stretch(s, -half, 0, ea)+spread/2)
+	ch.tail(AtFoot, own, sp.Taper(own), 3, true)
+	ch.middle(Spot{Kind: Tip, On: AtHead}, s.Arc(-half, 0)-Stretch(s, -half, 0, ea)+spread/2)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
-		{"draw the side cord's head tail into the head leg to its shoulder, then the leg's tail into the side cord",
-			[]Reading{ch.reading("head tip", "middle", 2), ch.reading("head tip", "foot tip", 2)}},
-		{"the same at the foot end",
-			[]Reading{ch.reading("middle", "foot tip", 4), ch.reading("head tip", "foot tip", 4)}},
+		{DrawHeadTails,
+			[]Reading{ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Middle}, 2), ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Tip, On: AtFoot}, 2)}},
+		{DrawFootTails,
+			[]Reading{ch.reading(Spot{Kind: Middle}, Spot{Kind: Tip, On: AtFoot}, 4), ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Tip, On: AtFoot}, 4)}},
 	}
 	return c, nil
 }
 
 // middle puts the mark that meets the middle notch of the bed, after mm past the
 // datum on the spliced cord, among the others by place.
-func (c *chain) middle(datum string, after float64) {
+func (c *chain) middle(datum Spot, after float64) {
 	at := c.place(c.spliced(c.at(datum).at, all) + after)
 	i := 0
 	for i < len(c.marks) && c.marks[i].at < at {
 		i++
 	}
-	c.marks = append(c.marks[:i], append([]spot{{name: "middle", at: at}}, c.marks[i:]...)...)
-}
-
-// compact leaves out terms that are nil.
-func compact(terms []Term) []Term {
-	out := terms[:0]
-	for _, t := range terms {
-		if t.Length != 0 {
-			out = append(out, t)
-		}
-	}
-	return out
+	c.marks = append(c.marks[:i], append([]marked{{Spot: Spot{Kind: Middle}, at: at}}, c.marks[i:]...)...)
 }

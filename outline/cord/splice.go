@@ -1,7 +1,6 @@
 package cord
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -122,42 +121,4 @@ func (s Splicing) Spread(diameter float64) (float64, error) {
 	}
 	reach, err := numeric.Root(func(r float64) float64 { return half(r) - s.Gap/2 }, q, s.Gap/2, 1e-9)
 	return s.Gap - 2*reach, err
-}
-
-// notes says what the numbers rest on.
-func (s Splicing) notes(d design.Design) []string {
-	var n []string
-	style := d.Output.Style(0)
-	if s.bury == 0 {
-		n = append(n, fmt.Sprintf("bury %d cord diameters: common practice, no source", BuryDiameters))
-	}
-	if s.taper == 0 {
-		n = append(n, "taper the last third of a bury: common practice, no source")
-	}
-	switch t := s.Trials.Kappa; {
-	case t.N > 1:
-		n = append(n, fmt.Sprintf("contraction %.3f from %d test splices, standard deviation %.3f, range %.3f", t.Mean, t.N, t.SD, t.Range))
-	case t.N == 1:
-		n = append(n, fmt.Sprintf("contraction %.3f from a single test splice: make more to know its scatter", t.Mean))
-	case s.Kappa == 0:
-		n = append(n, "contraction taken as none: make a test splice and enter it under [[splice.trial]]")
-	default:
-		n = append(n, "contraction as given, not from a test splice: make one before cutting")
-	}
-	if s.unsized {
-		n = append(n, "eyes are taken to hang on a hook or ring "+style.Length(s.Hook)+" thick: own choice")
-	}
-	if s.tip == 0 {
-		n = append(n, "the spread of the tip gap round the bar's tip is not counted")
-	}
-	if d.Bed.Plain {
-		return append(n, "cords not shortened for their stretch: bed.compensate is off")
-	}
-	if d.Side.Stiffness == 0 {
-		n = append(n, "side cord not shortened for its stretch: its stiffness is not given")
-	}
-	if d.Leg.Stiffness == 0 && !d.Splice.Whole {
-		n = append(n, "legs not shortened for their stretch: their stiffness is not given")
-	}
-	return n
 }

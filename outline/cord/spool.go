@@ -8,7 +8,7 @@ import (
 
 // Laid is one piece as it is measured off a spool.
 type Laid struct {
-	Cord string  `json:"cord"`
+	Cord Part    `json:"cord"`
 	Copy int     `json:"copy"` // 1 to the cord's count
 	From float64 `json:"from"` // along the spool, mm
 	To   float64 `json:"to"`
@@ -46,7 +46,7 @@ func Spools(cords []Cord, waste float64) []Spool {
 	for _, c := range longest {
 		s := byKind(c.Kind)
 		for i := range c.Count {
-			s.Laid = append(s.Laid, Laid{c.Name, i + 1, s.Net, s.Net + c.Cut})
+			s.Laid = append(s.Laid, Laid{c.Part, i + 1, s.Net, s.Net + c.Cut})
 			s.Net += c.Cut
 		}
 	}

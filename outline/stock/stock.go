@@ -147,9 +147,9 @@ func (b *Bill) cords(in Input) {
 		b.row(Row{Kind: "cord", Name: s.Name, Quantity: upTo(s.Buy / metre), Unit: "m", Price: s.Kind.Price, Note: "waste included"})
 	}
 	for _, c := range in.Cords {
-		m := Mass{Part: c.Name, Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
+		m := Mass{Part: c.Part.String(), Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
 		if c.Kind.LinearDensity == 0 {
-			m.Missing = key(c.Name) + ".linear_density"
+			m.Missing = c.Part.Key() + ".linear_density"
 		}
 		b.Masses = append(b.Masses, m)
 	}
@@ -169,17 +169,6 @@ func (b *Bill) drawstrings(in Input) {
 		b.row(Row{Kind: "cord", Name: "drawstring, thin and smooth", Quantity: upTo(total / metre), Unit: "m",
 			Note: "cut: " + strings.Join(cut, ", ") + ", of which " + style.Length(TieLength) + " to draw and tie"})
 	}
-}
-
-// key returns the design's table for a cord.
-func key(name string) string {
-	switch name {
-	case "side cord", "side loop":
-		return "cord.side"
-	case "head leg", "foot leg":
-		return "cord.leg"
-	}
-	return "hang.line"
 }
 
 func (b *Bill) bars(in Input) error {

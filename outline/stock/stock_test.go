@@ -35,8 +35,8 @@ func input() stock.Input {
 	d.Splice.Waste = 0.1
 	return stock.Input{
 		Design: d,
-		Cords: []cord.Cord{{Name: "side cord", Count: 2, Cut: 2000, Kind: d.Side}, {Name: "head leg", Count: 2, Cut: 1500, Kind: d.Side},
-			{Name: "head hang line", Count: 1, Cut: 1800, Kind: d.Hang.Line}},
+		Cords: []cord.Cord{{Part: cord.SideCord, Count: 2, Cut: 2000, Kind: d.Side}, {Part: cord.HeadLeg, Count: 2, Cut: 1500, Kind: d.Side},
+			{Part: cord.HeadLine, Count: 1, Cut: 1800, Kind: d.Hang.Line}},
 		Pieces: []stock.Piece{{"body", 1, 2.4e6}, {"cap", 2, 0.15e6}},
 		Lay:    2200, Sheets: 3,
 		Runs: []stock.Run{{"side", 2, 1600, 2}},

@@ -1,6 +1,7 @@
 package document
 
 import (
+	"encoding"
 	"fmt"
 	"reflect"
 	"strings"
@@ -19,8 +20,12 @@ func Schema[T any](title string, version int, about string) map[string]any {
 }
 
 // schemaOf returns the schema of one type. The types of a document are built from
-// structs, slices, arrays, pointers, strings, numbers and truth values only.
+// structs, slices, arrays, pointers, strings, numbers and truth values only; what
+// writes itself as text is a string.
 func schemaOf(t reflect.Type) map[string]any {
+	if t.Implements(reflect.TypeFor[encoding.TextMarshaler]()) {
+		return map[string]any{"type": "string"}
+	}
 	switch t.Kind() {
 	case reflect.Pointer:
 		return schemaOf(t.Elem())

@@ -13,6 +13,7 @@ import (
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 	"slingloft/outline/template"
+	"slingloft/outline/words"
 )
 
 // stationsShown is how many even stations the shape is given at, its marks apart.
@@ -26,7 +27,7 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}
 	d.Body = bodyOf(p)
 	d.Cords = p.Cords.Cords
-	d.Rigging = Rigging{p.Cords.Variant, p.Cords.Notes}
+	d.Rigging = Rigging{p.Cords.Variant, words.English().Cords.NotesOf(p.Cords, p.Style())}
 	for _, s := range p.Sewn.Seams {
 		d.Seams = append(d.Seams, seamOf(s))
 	}

@@ -158,8 +158,8 @@ type Departure struct {
 
 // Rigging says which way of rigging the cords are for, with the notes to them.
 type Rigging struct {
-	Variant string   `json:"variant"`
-	Notes   []string `json:"notes"`
+	Variant cord.Rigging `json:"variant"`
+	Notes   []string     `json:"notes"`
 }
 
 // Seam is a walked seam.

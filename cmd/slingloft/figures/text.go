@@ -9,11 +9,12 @@ import (
 
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/quantity"
+	"slingloft/outline/words"
 )
 
 // Text writes the figures for people, lengths as the design wants them.
 func Text(w io.Writer, p *work.Plan, d Document) error {
-	b := &report{style: p.Style(), imperial: p.Design.Output.Inches}
+	b := &report{style: p.Style(), imperial: p.Design.Output.Inches, words: words.English()}
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.printf("%s · design %s\n", d.Name, d.Digest)
 	b.unmet(p, d)
@@ -42,6 +43,7 @@ type report struct {
 	out      *tabwriter.Writer
 	style    quantity.Style
 	imperial bool
+	words    words.Names
 }
 
 // printf writes plain text, after any table so far.
@@ -191,9 +193,9 @@ func (b *report) departures(d Document) {
 }
 
 func (b *report) cords(d Document) {
-	b.head("Cords: " + d.Rigging.Variant)
+	b.head("Cords: " + b.words.Cords.Rigging[d.Rigging.Variant])
 	for _, c := range d.Cords {
-		b.printf("%s, %d of: cut %s", c.Name, c.Count, b.mm(c.Cut))
+		b.printf("%s, %d of: cut %s", b.words.Cords.Parts[c.Part], c.Count, b.mm(c.Cut))
 		for i, t := range c.Terms {
 			sep := " + "
 			if i == 0 {
@@ -202,16 +204,16 @@ func (b *report) cords(d Document) {
 			if t.Length < 0 {
 				sep = " − "
 			}
-			b.printf("%s%s %s", sep, t.Name, b.figure(math.Abs(t.Length)))
+			b.printf("%s%s %s", sep, b.words.Cords.Terms[t.Kind], b.figure(math.Abs(t.Length)))
 		}
 		b.printf("\n")
-		b.row("mark", "from start", "from end", "spliced, from "+c.Datum)
+		b.row("mark", "from start", "from end", "spliced, from "+b.words.Cords.Spot(c.Datum))
 		for _, m := range c.Marks {
 			spliced := b.figure(m.Spliced)
 			if m.Buried {
 				spliced += " (buried)"
 			}
-			b.row(m.Name, b.figure(m.FromStart), b.figure(m.FromEnd), spliced)
+			b.row(b.words.Cords.Spot(m.Spot), b.figure(m.FromStart), b.figure(m.FromEnd), spliced)
 		}
 	}
 	for _, n := range d.Rigging.Notes {

@@ -23,6 +23,7 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/words"
 )
 
 // Plan is all that follows from a design before anything is laid on its stock.
@@ -33,6 +34,7 @@ type Plan struct {
 	Body   flat.Body
 	Sewn   panel.Sewn
 	Cords  cord.Set
+	Words  words.Lettering // of what is lettered on pieces
 
 	Margins margin.Report
 	Place   rig.Place // as it hangs between its supports; see Hangs
@@ -56,9 +58,10 @@ func Read(name string, data []byte) (Plan, error) { return ReadFor(name, data, S
 
 // Setting is what a run brings along beside the design.
 type Setting struct {
-	Machine       *design.Machine // in place of the design's own, if set
-	MachineSource design.Source   // where they were read
-	Extras        []design.Extra  // beside the design's own, their files named as they are
+	Machine       *design.Machine  // in place of the design's own, if set
+	MachineSource design.Source    // where they were read
+	Extras        []design.Extra   // beside the design's own, their files named as they are
+	Words         *words.Lettering // of what is lettered on pieces; nil: English
 }
 
 // ReadFor is [Read] for a machine and with outlines that the design does not know.
@@ -75,7 +78,10 @@ func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 // design and its digest alone. Errors are as for [Read].
 func Begin(name string, data []byte, with Setting) (Plan, error) {
 	d, src, err := design.Read(name, data)
-	p := Plan{source: src}
+	p := Plan{source: src, Words: words.EnglishLettering()}
+	if with.Words != nil {
+		p.Words = *with.Words
+	}
 	if err != nil {
 		return p, err
 	}
@@ -271,13 +277,13 @@ func (p *Plan) setPaths() {
 		}
 		return out
 	}
-	ways := map[string][][3]float64{
-		"side cord": path(tip[0], tip[1]),
-		"head leg":  path(tip[0], 0),
-		"foot leg":  path(tip[1], last),
-		"side loop": path(0, last),
+	ways := map[cord.Part][][3]float64{
+		cord.SideCord: path(tip[0], tip[1]),
+		cord.HeadLeg:  path(tip[0], 0),
+		cord.FootLeg:  path(tip[1], last),
+		cord.SideLoop: path(0, last),
 	}
 	for i := range p.Cords.Cords {
-		p.Cords.Cords[i].Path = ways[p.Cords.Cords[i].Name]
+		p.Cords.Cords[i].Path = ways[p.Cords.Cords[i].Part]
 	}
 }

@@ -1,0 +1,87 @@
+package words
+
+import (
+	"fmt"
+
+	"slingloft/outline/cord"
+	"slingloft/outline/quantity"
+)
+
+// Cords says what belongs to the cord set.
+type Cords struct {
+	Rigging  map[cord.Rigging]string
+	Parts    map[cord.Part]string
+	Spots    map[cord.SpotKind]string
+	Branches map[cord.Branch]string
+	// OnBranch joins a branch and a kind of spot, in this order, and SecondRun marks
+	// what lies on the second run of a loop.
+	OnBranch  string
+	SecondRun string
+	Terms     map[cord.TermKind]string
+	Steps     map[cord.StepKind]string
+	Notes     map[cord.NoteKind]string // with the verbs that [Cords.Note] fills in
+}
+
+// Spot names a place on a cord.
+func (c Cords) Spot(s cord.Spot) string {
+	out := c.Spots[s.Kind]
+	if s.On != cord.Alone {
+		out = fmt.Sprintf(c.OnBranch, c.Branches[s.On], out)
+	}
+	if s.Second {
+		out = fmt.Sprintf(c.SecondRun, out)
+	}
+	return out
+}
+
+// Note says a remark.
+func (c Cords) Note(n cord.Note, style quantity.Style) string {
+	text := c.Notes[n.Kind]
+	switch n.Kind {
+	case cord.BuryByDiameter:
+		return fmt.Sprintf(text, cord.BuryDiameters)
+	case cord.TestedOften:
+		return fmt.Sprintf(text, n.Shown.Mean, n.Shown.N, n.Shown.SD, n.Shown.Range)
+	case cord.TestedOnce:
+		return fmt.Sprintf(text, n.Shown.Mean)
+	case cord.HookTaken:
+		style.Decimals = 0 // hooks come in whole millimetres
+		return fmt.Sprintf(text, style.Length(n.Measure))
+	}
+	return text
+}
+
+// NotesOf says the remarks to a cord set, with lengths in a style.
+func (c Cords) NotesOf(s cord.Set, style quantity.Style) []string {
+	var out []string
+	for _, n := range s.Notes {
+		out = append(out, c.Note(n, style))
+	}
+	return out
+}
+
+func englishCords() Cords {
+	return Cords{
+		Rigging:   identified(cord.RiggingCount),
+		Parts:     identified(cord.PartCount),
+		Spots:     identified(cord.SpotKindCount),
+		Branches:  identified(cord.BranchCount),
+		OnBranch:  "%s %s",
+		SecondRun: "%s, second run",
+		Terms:     identified(cord.TermKindCount),
+		Steps:     identified(cord.StepKindCount),
+		Notes: map[cord.NoteKind]string{
+			cord.BuryByDiameter:   "bury %d cord diameters: common practice, no source",
+			cord.TaperByThird:     "taper the last third of a bury: common practice, no source",
+			cord.TestedOften:      "contraction %.3f from %d test splices, standard deviation %.3f, range %.3f",
+			cord.TestedOnce:       "contraction %.3f from a single test splice: make more to know its scatter",
+			cord.NoContraction:    "contraction taken as none: make a test splice and enter it under [[splice.trial]]",
+			cord.UntestedGiven:    "contraction as given, not from a test splice: make one before cutting",
+			cord.HookTaken:        "eyes are taken to hang on a hook or ring %s thick: own choice",
+			cord.SpreadLeftOut:    "the spread of the tip gap round the bar's tip is not counted",
+			cord.NotShortened:     "cords not shortened for their stretch: bed.compensate is off",
+			cord.SideNotShortened: "side cord not shortened for its stretch: its stiffness is not given",
+			cord.LegsNotShortened: "legs not shortened for their stretch: their stiffness is not given",
+		},
+	}
+}

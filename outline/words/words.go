@@ -1,0 +1,38 @@
+// Package words holds what a person reads of things that more than one output names:
+// cords, checks, seams, what to buy. The stages below say which thing it is by its
+// kind; a table here says what it is called. A table is a plain value that is handed
+// to whoever writes, so that a second language is a second table.
+//
+// Identifiers are no words: ids, layers, file names, keys and enumerated values of
+// documents for other programs come from the kinds themselves and are the same in
+// every language. English says most kinds as their identifiers do.
+//
+// What only one output says stands in a table of that output's own, built on this one.
+package words
+
+import "fmt"
+
+// Names is what things are called in one language.
+type Names struct {
+	Cords Cords
+}
+
+// English returns the names in English.
+func English() Names {
+	return Names{Cords: englishCords()}
+}
+
+// kind is a kind of thing, with its identifier.
+type kind interface {
+	~int
+	fmt.Stringer
+}
+
+// identified calls the first n kinds by their identifiers.
+func identified[K kind](n K) map[K]string {
+	out := make(map[K]string, n)
+	for k := range n {
+		out[k] = k.String()
+	}
+	return out
+}
