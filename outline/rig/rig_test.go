@@ -54,6 +54,83 @@ func TestPullByAngle(t *testing.T) {
 	near(t, "kgf", p.Kgf, 453.59237, 1e-9)
 }
 
+// The same table's level pulls, H/W = 1 / (2 tan α), at both hooks, and every height
+// above the ground that stands under the bed's lowest point.
+func TestHeights(t *testing.T) {
+	for deg, want := range map[float64]float64{20: 1.373739, 25: 1.072253, 30: 0.8660254, 35: 0.7140740} {
+		b := bed()
+		b.Control, b.ControlValue = design.HeadAngle, deg*math.Pi/180
+		s := solve(t, b, hung.EvenLoad(981, -720, 720))
+		p, err := rig.Between(&s, 5000, 450, 0.5)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for e, end := range p.Ends {
+			near(t, "level pull", end.Pull.N*math.Cos(end.Angle)/981, want, 1e-6)
+			near(t, "apex", end.Apex, 450+s.Ends[e].ApexZ-rig.Lowest(&s), 1e-9)
+			near(t, "hook", end.Hook, end.Apex+end.Run*math.Tan(deg*math.Pi/180), 1e-5)
+		}
+		near(t, "lowest", p.Lowest, 450, 0)
+		near(t, "edge", p.Edge, 450+s.At(0).Z-rig.Lowest(&s), 1e-9)
+	}
+}
+
+// One share of what the distance leaves over goes to the head, the rest to the foot.
+func TestShare(t *testing.T) {
+	s := solve(t, bed(), hung.EvenLoad(700, -720, 720))
+	spare := 5000 - rig.Overall(&s)
+	for _, share := range []float64{0, 0.3, 1} {
+		p, err := rig.Between(&s, 5000, 450, share)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "head run", p.Ends[hung.Head].Run, share*spare, 1e-9)
+		near(t, "foot run", p.Ends[hung.Foot].Run, (1-share)*spare, 1e-9)
+	}
+	// Hooks so unlike in height that no share levels them.
+	b := bed()
+	b.Lift = 0.2
+	s = solve(t, b, hung.EvenLoad(700, -720, 720))
+	if share, ok := rig.Level(&s, rig.Overall(&s)+100); ok {
+		t.Errorf("a lifted head is levelled by a share of %g", share)
+	}
+}
+
+// Where a distance and a height are both given, what is missing is told by the
+// higher hook, whichever end it is at, and nothing where the height does.
+func TestBeyond(t *testing.T) {
+	for _, lift := range []float64{-0.03, 0.03} {
+		b := bed()
+		b.Lift = lift
+		s := solve(t, b, hung.EvenLoad(700, -720, 720))
+		bare, ok, err := rig.Of(&s, design.Hang{Bed: 450, Distance: 4800})
+		if !ok || err != nil {
+			t.Fatal(err)
+		}
+		near(t, "no height given", bare.Beyond, 0, 0)
+		head, foot := bare.Ends[hung.Head].Hook, bare.Ends[hung.Foot].Hook
+		if (head > foot) != (lift > 0) {
+			t.Fatalf("lift %g: hooks at %g and %g", lift, head, foot)
+		}
+		for _, over := range []float64{-100, 0, 5, 250} {
+			p, _, err := rig.Of(&s, design.Hang{Bed: 450, Distance: 4800, Height: max(head, foot) - over})
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "beyond", p.Beyond, max(0, over), 1e-9)
+		}
+	}
+	s := solve(t, bed(), hung.EvenLoad(700, -720, 720))
+	if p, ok, err := rig.Of(&s, design.Hang{Bed: 450, Distance: 1000, Height: 100}); ok || err == nil || p.Beyond != 0 {
+		t.Errorf("%+v, %v, %v", p, ok, err)
+	}
+	for _, distance := range []float64{math.NaN(), math.Inf(1), rig.Overall(&s) - 1e-6} {
+		if _, err := rig.Between(&s, distance, 450, 0.5); err == nil {
+			t.Errorf("a distance of %g was accepted", distance)
+		}
+	}
+}
+
 // The hang line reaches the hook along its own slope; by height and by distance
 // give the same place.
 func TestPlace(t *testing.T) {
