@@ -1,20 +1,10 @@
-// Package chart draws the curves of the build sheet: axes, ticks and lines are
-// gonum/plot's, put into a [picture.Picture] so that they follow the page's
-// colours and can go into a PDF file.
+// Package chart draws the curves of the build sheet over axes with round ticks into a
+// [picture.Picture], so that they follow the page's colours and can go into a PDF file.
 package chart
 
 import (
-	"errors"
 	"fmt"
 	"math"
-
-	"gonum.org/v1/plot"
-	"gonum.org/v1/plot/font"
-	"gonum.org/v1/plot/font/liberation"
-	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/text"
-	"gonum.org/v1/plot/vg"
-	"gonum.org/v1/plot/vg/draw"
 
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
@@ -46,89 +36,151 @@ const (
 	legend = 5.5 // height of the legend's rows over the chart
 )
 
-// apart is the room between an axis' figures and its name, mm.
-const apart = 1.0
+// Layout of the axes, mm.
+const (
+	apart  = 1.0  // between tick and figure, figure and name
+	tick   = 1.06 // length of a tick
+	gap    = 1.06 // between the axes and what they bound
+	row    = 1.13 // height of a row of lettering with its tails, over its size
+	rise   = 0.72 // of capitals and figures, over the size of their lettering
+	grid   = 0.1  // width of the lines behind the curves
+	margin = 1.0
+)
 
 // Draw returns the chart as a picture. Curves need at least two finite points.
 func Draw(c Chart) (picture.Picture, error) {
 	rows := legendRows(c.Lines)
 	pic := picture.Picture{ID: c.ID, Title: c.Title, Desc: c.Desc, Width: Width, Height: Height + legend*float64(len(rows))}
-	p := plot.New()
-	style(p, c)
-	low, high := span(c)
+	if err := check(c); err != nil {
+		return pic, err
+	}
+	f := newField(c)
+	f.ruled(&pic)
 	for _, x := range c.At {
-		if err := add(p, Line{X: []float64{x, x}, Y: []float64{low, high}, Ink: picture.Quiet}, picture.Hair); err != nil {
-			return pic, fmt.Errorf("chart %s, upright line: %w", c.ID, err)
-		}
+		pic.Line(picture.Quiet, picture.Hair, f.at(x, f.y.low), f.at(x, f.y.high))
 	}
 	for _, l := range c.Lines {
-		if err := add(p, l, picture.Bold); err != nil {
-			return pic, fmt.Errorf("chart %s, %s: %w", c.ID, l.Name, err)
+		p := picture.Path{Lines: []geom.Polyline{f.curve(l)}, Stroke: l.Ink, Width: picture.Bold}
+		if l.Dashed {
+			p.Dash = []float64{1.6, 1}
 		}
+		pic.Items = append(pic.Items, p)
 	}
-	p.Y.Min, p.Y.Max = low, high
-	size := func(mm float64) vg.Length { return vg.Length(mm / mmPerPoint) }
-	whole := draw.NewCanvas(newCanvas(&pic), size(Width), size(Height))
-	// The last figure stands half past the axis' end.
-	over := 1.0
-	for _, t := range (ticks{}).Ticks(p.X.Min, p.X.Max) {
-		over = max(over, picture.Width(t.Label, picture.Small, false)/2)
-	}
-	p.Draw(draw.Crop(whole, size(1), -size(over), size(0.5), 0))
+	f.axes(&pic, c)
 	drawLegend(&pic, rows)
 	return pic, nil
 }
 
-// style sets fonts, inks and the widths of axes.
-func style(p *plot.Plot, c Chart) {
-	fonts := font.NewCache(liberation.Collection())
-	set := func(s *text.Style, mm float64, ink picture.Ink) {
-		s.Font = font.From(font.Font{Typeface: "Liberation", Variant: "Sans"}, vg.Length(mm/mmPerPoint))
-		s.Handler = text.Plain{Fonts: fonts}
-		s.Color = inked{ink}
+// check refuses curves that cannot be drawn.
+func check(c Chart) error {
+	for _, l := range c.Lines {
+		n := min(len(l.X), len(l.Y))
+		if n < 2 {
+			return fmt.Errorf("chart %s, %s: a curve needs two points", c.ID, l.Name)
+		}
+		for i := range n {
+			if p := geom.Pt(l.X[i], l.Y[i]); !p.Finite() {
+				return fmt.Errorf("chart %s, %s: point %d is not finite", c.ID, l.Name, i+1)
+			}
+		}
 	}
-	p.BackgroundColor = nil
-	for _, a := range []*plot.Axis{&p.X, &p.Y} {
-		set(&a.Label.TextStyle, picture.Letter, picture.Main)
-		set(&a.Tick.Label, picture.Small, picture.Quiet)
-		a.Color = inked{picture.Quiet}
-		a.LineStyle.Width = picture.Hair / mmPerPoint
-		a.Tick.LineStyle = a.LineStyle
-		a.Tick.LineStyle.Color = a.Color
-		a.Tick.Length = 3
-		a.Padding = 3
-		a.Label.Padding = vg.Length(apart / mmPerPoint)
-		a.Tick.Marker = ticks{}
-	}
-	p.X.Label.Text, p.Y.Label.Text = c.X, c.Y
-	set(&p.Title.TextStyle, picture.Letter, picture.Main)
-	grid := plotter.NewGrid()
-	for _, s := range []*draw.LineStyle{&grid.Vertical, &grid.Horizontal} {
-		s.Color, s.Width, s.Dashes = inked{picture.Ghost}, vg.Length(0.1/mmPerPoint), nil
-	}
-	p.Add(grid)
+	return nil
 }
 
-// add adds one curve.
-func add(p *plot.Plot, l Line, width float64) error {
-	pts := make(plotter.XYs, min(len(l.X), len(l.Y)))
-	for i := range pts {
-		pts[i].X, pts[i].Y = l.X[i], l.Y[i]
+// axis is the range that one side of the field shows, with its ticks.
+type axis struct {
+	low, high float64
+	ticks     []stop
+}
+
+// part returns how far along the axis a value stands, from 0 to 1.
+func (a axis) part(v float64) float64 { return (v - a.low) / (a.high - a.low) }
+
+// field is the part of a chart in which its curves lie.
+type field struct {
+	box  geom.Box // mm on paper
+	x, y axis
+}
+
+// newField lays out a chart: room for the figures and names of both axes.
+func newField(c Chart) field {
+	var f field
+	f.x.low, f.x.high = reach(c)
+	f.y.low, f.y.high = span(c)
+	f.x.ticks, f.y.ticks = stops(f.x.low, f.x.high), stops(f.y.low, f.y.high)
+	wide := 0.0
+	for _, t := range f.y.ticks {
+		wide = math.Max(wide, picture.Width(t.label, picture.Small, false))
 	}
-	if len(pts) < 2 {
-		return errors.New("a curve needs two points")
+	over := margin // the last figure stands half past the axis' end
+	for _, t := range f.x.ticks {
+		over = math.Max(over, picture.Width(t.label, picture.Small, false)/2)
 	}
-	line, err := plotter.NewLine(pts)
-	if err != nil {
-		return err
+	name := row * picture.Letter
+	f.box.Min = geom.Pt(margin+name+2*apart+wide+tick+gap, margin+name+row*picture.Small+apart+tick+gap)
+	f.box.Max = geom.Pt(Width-over, Height-margin-rise*picture.Small/2)
+	return f
+}
+
+// at returns where a pair of values stands on paper.
+func (f field) at(x, y float64) geom.Point {
+	return geom.Pt(f.box.Min.X+float64(f.x.part(x)*f.box.Width()), f.box.Min.Y+float64(f.y.part(y)*f.box.Height()))
+}
+
+func (f field) curve(l Line) geom.Polyline {
+	var out geom.Polyline
+	for i := range min(len(l.X), len(l.Y)) {
+		out = append(out, f.at(l.X[i], l.Y[i]))
 	}
-	line.Color = inked{l.Ink}
-	line.Width = vg.Length(width / mmPerPoint)
-	if l.Dashed {
-		line.Dashes = []vg.Length{vg.Length(1.6 / mmPerPoint), vg.Length(1 / mmPerPoint)}
+	return out
+}
+
+// ruled draws the lines behind the curves.
+func (f field) ruled(pic *picture.Picture) {
+	for _, t := range f.x.ticks {
+		pic.Line(picture.Ghost, grid, f.at(t.value, f.y.low), f.at(t.value, f.y.high))
 	}
-	p.Add(line)
-	return nil
+	for _, t := range f.y.ticks {
+		pic.Line(picture.Ghost, grid, f.at(f.x.low, t.value), f.at(f.x.high, t.value))
+	}
+}
+
+// axes draws both axes with their figures and names.
+func (f field) axes(pic *picture.Picture, c Chart) {
+	low := f.box.Min.Minus(geom.Pt(gap, gap))
+	pic.Line(picture.Quiet, picture.Hair, geom.Pt(f.box.Min.X, low.Y), geom.Pt(f.box.Max.X, low.Y))
+	pic.Line(picture.Quiet, picture.Hair, geom.Pt(low.X, f.box.Min.Y), geom.Pt(low.X, f.box.Max.Y))
+	half := rise * picture.Small / 2
+	for _, t := range f.x.ticks {
+		x := f.at(t.value, f.y.low).X
+		pic.Line(picture.Quiet, picture.Hair, geom.Pt(x, low.Y), geom.Pt(x, low.Y-tick))
+		pic.Write(picture.Text{Text: t.label, At: geom.Pt(x, low.Y-tick-apart-half), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Quiet})
+	}
+	for _, t := range f.y.ticks {
+		y := f.at(f.x.low, t.value).Y
+		pic.Line(picture.Quiet, picture.Hair, geom.Pt(low.X, y), geom.Pt(low.X-tick, y))
+		pic.Write(picture.Text{Text: t.label, At: geom.Pt(low.X-tick-apart, y-half), Size: picture.Small, Anchor: piece.End, Ink: picture.Quiet})
+	}
+	mid, up := f.box.Center(), margin+row*picture.Letter/2
+	pic.Write(picture.Text{Text: c.X, At: geom.Pt(mid.X, up), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
+	pic.Write(picture.Text{Text: c.Y, At: geom.Pt(up, mid.Y), Size: picture.Letter, Turn: math.Pi / 2, Anchor: piece.Centre, Ink: picture.Main})
+}
+
+// reach returns the range of the level axis: that of the curves and upright lines.
+func reach(c Chart) (low, high float64) {
+	low, high = math.Inf(1), math.Inf(-1)
+	for _, l := range c.Lines {
+		for _, x := range l.X {
+			low, high = math.Min(low, x), math.Max(high, x)
+		}
+	}
+	for _, x := range c.At {
+		low, high = math.Min(low, x), math.Max(high, x)
+	}
+	if !(high > low) {
+		return low - 1, low + 1
+	}
+	return low, high
 }
 
 // span returns the range of the upright axis: that of the curves with a little
@@ -153,23 +205,26 @@ func span(c Chart) (low, high float64) {
 	return low, high + room
 }
 
-// ticks stand at round values: steps of 1, 2 or 5 times a power of ten.
-type ticks struct{}
+// stop is a tick of an axis.
+type stop struct {
+	value float64
+	label string
+}
 
 // few is about how many ticks an axis has.
 const few = 5
 
-// Ticks implements [plot.Ticker].
-func (ticks) Ticks(low, high float64) []plot.Tick {
+// stops returns ticks at round values: steps of 1, 2 or 5 times a power of ten.
+func stops(low, high float64) []stop {
 	step, decimals := round((high - low) / few)
-	var out []plot.Tick
+	var out []stop
 	for i := math.Ceil(low/step - 1e-9); i*step <= high+1e-9*step; i++ {
 		v := i * step
 		label := quantity.Decimal(v, decimals)
 		if v < 0 {
 			label = "−" + quantity.Decimal(-v, decimals)
 		}
-		out = append(out, plot.Tick{Value: v, Label: label})
+		out = append(out, stop{v, label})
 	}
 	return out
 }
