@@ -40,17 +40,18 @@ func (b *builder) forcesTable() Table {
 // marginBlocks tables every check, case by case, and names the sources.
 func (b *builder) marginBlocks() []Block {
 	var out []Block
-	var sources []string
+	var sources []margin.Source
 	for i, c := range b.Margins.Cases {
-		t := Table{ID: fmt.Sprintf("margins-%d", i+1), Caption: capital(c.Name) + ": " + c.Basis,
+		caption := capital(b.words.Margins.Cases[c.Kind]) + ": " + b.words.Margins.Basis(c.Basis, b.Style)
+		t := Table{ID: fmt.Sprintf("margins-%d", i+1), Caption: caption,
 			Head:  []string{"part", "load", "dynamic factor", "holds", "margin", "required", "verdict", "source"},
 			Words: []bool{true, false, false, false, false, false, true, false}}
-		if c.Cannot != "" {
-			out = append(out, Notice{Careful, capital(c.Name) + ": " + c.Basis, []string{"No loads: " + c.Cannot + "."}})
+		if c.Cannot.Kind != margin.NoObstacle {
+			out = append(out, Notice{Careful, caption, []string{"No loads: " + b.words.Margins.Obstacle(c.Cannot, b.Style) + "."}})
 			continue
 		}
 		for _, k := range b.Margins.Checks {
-			if k.Case != c.Name {
+			if k.Case != c.Kind {
 				continue
 			}
 			n := slices.Index(sources, k.Source)
@@ -67,11 +68,11 @@ func (b *builder) marginBlocks() []Block {
 	}
 	var list List
 	for i, s := range sources {
-		list = append(list, fmt.Sprintf("Source %d: %s.", i+1, s))
+		list = append(list, fmt.Sprintf("Source %d: %s.", i+1, b.words.Margins.Source(s)))
 	}
 	out = append(out, list)
 	if len(b.Margins.Notes) > 0 {
-		out = append(out, sentences(b.Margins.Notes))
+		out = append(out, sentences(b.words.Margins.NotesOf(b.Margins.Notes)))
 	}
 	return out
 }
@@ -93,13 +94,9 @@ func (b *builder) checkRow(k margin.Check, source int) []string {
 	case !k.Met:
 		word = notGiven
 	}
-	name := k.Name
-	if suffix := ", " + k.Case; len(name) > len(suffix) && name[len(name)-len(suffix):] == suffix {
-		name = name[:len(name)-len(suffix)]
-	}
 	factor := "–"
 	if k.Factor != 1 {
 		factor = "× " + times(k.Factor)
 	}
-	return []string{name, b.load(k.Load, k.Unit), factor, holds, ratio, times(k.Required), word, fmt.Sprint(source)}
+	return []string{b.words.Margins.Parts[k.Part], b.load(k.Load, k.Unit), factor, holds, ratio, times(k.Required), word, fmt.Sprint(source)}
 }

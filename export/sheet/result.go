@@ -63,12 +63,12 @@ func (b *builder) checkLine(c margin.Check) string {
 	if c.Bound {
 		most = "at most "
 	}
-	return fmt.Sprintf("%s: load %s, holds %s%s, margin %s of %s required", c.Name, b.load(c.Load, c.Unit), most, b.load(c.Capacity, c.Unit), times(c.Ratio), times(c.Required))
+	return fmt.Sprintf("%s: load %s, holds %s%s, margin %s of %s required", b.words.Margins.CheckName(c), b.load(c.Load, c.Unit), most, b.load(c.Capacity, c.Unit), times(c.Ratio), times(c.Required))
 }
 
 // load writes a load in a check's unit.
-func (b *builder) load(v float64, unit string) string {
-	if unit == "N" {
+func (b *builder) load(v float64, unit margin.Unit) string {
+	if unit == margin.Force {
 		return b.force(v)
 	}
 	return b.Style.PerWidth(v)
@@ -117,7 +117,7 @@ func (b *builder) missing(checks []margin.Check) []string {
 			if on[k] == nil {
 				keys = append(keys, k)
 			}
-			on[k] = append(on[k], c.Name)
+			on[k] = append(on[k], b.words.Margins.CheckName(c))
 		}
 	}
 	var out []string
@@ -132,11 +132,7 @@ const cautionTitle = "Before anybody lies in it"
 
 // cautions are what goes with every load figure, once in full.
 func (b *builder) cautions() Notice {
-	lines := b.Cautions
-	if len(lines) == 0 {
-		lines = margin.Cautions()
-	}
-	return Notice{Careful, cautionTitle, lines}
+	return Notice{Careful, cautionTitle, b.words.Cautions}
 }
 
 // carefully stands beside the load figures and points to the cautions.

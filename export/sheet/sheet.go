@@ -47,7 +47,6 @@ type Data struct {
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report
 	Warnings []string // what a maker would not expect, one line each
-	Cautions []string
 }
 
 // Lay is one roll or sheet with the pieces on it.

@@ -1,7 +1,6 @@
 package margin
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -11,27 +10,20 @@ import (
 
 // Case is one load case with the static loads that it puts on every part.
 type Case struct {
-	Name   string     `json:"name"`
-	Basis  string     `json:"basis"`            // how the loads are found and what is taken for granted
-	Side   float64    `json:"side"`             // largest pull in a side cord, N
-	Leg    [2]float64 `json:"leg"`              // largest pull in a leg, by [hung.End], N
-	Hang   [2]float64 `json:"hang"`             // pull in a hang line and on its support, N
-	Bar    [2]float64 `json:"bar"`              // thrust along a bar, N; 0: none
-	Cloth  float64    `json:"cloth"`            // largest tension across the bed, N/mm
-	Cannot string     `json:"cannot,omitempty"` // why the case has no loads
+	Kind   CaseKind
+	Basis  Basis      // how the loads are found and what is taken for granted
+	Side   float64    // largest pull in a side cord, N
+	Leg    [2]float64 // largest pull in a leg, by [hung.End], N
+	Hang   [2]float64 // pull in a hang line and on its support, N
+	Bar    [2]float64 // thrust along a bar, N; 0: none
+	Cloth  float64    // largest tension across the bed, N/mm
+	Cannot Obstacle   // why the case has no loads
 }
-
-// The names of the load cases.
-const (
-	Lying   = "lying"
-	Seated  = "seated"
-	Rolling = "rolling"
-)
 
 // lying reads the loads off the hung shape.
 func lying(s *hung.Shape) Case {
 	half := s.Problem.Bed.Span / 2
-	c := Case{Name: Lying, Basis: "equilibrium of the hung shape under the sleeper in place"}
+	c := Case{Kind: Lying}
 	c.Side = largest(s, -half, half)
 	for e, end := range s.Ends {
 		tip := hung.End(e).Sign() * half
@@ -69,21 +61,18 @@ func largest(s *hung.Shape, a, b float64) float64 {
 // all their pulls grow by r: an estimate.
 func rolling(s *hung.Shape, d design.Design, flat Case) Case {
 	c := flat
-	c.Name = Rolling
+	c.Kind = Rolling
 	r := rig.Steadiness(s, d.Sleeper)
 	_, centre := rig.CentreHeight(d.Sleeper)
-	style := d.Output.Style(0)
 	if r.Side <= 0 {
-		return Case{Name: Rolling, Basis: "the bed turns over with a sleeper on the side",
-			Cannot: fmt.Sprintf("the line through the apexes lies %s below the centre of mass of a sleeper on the side", style.Length(-r.Side))}
+		return Case{Kind: Rolling, Basis: Basis{Kind: TurnsOver}, Cannot: Obstacle{ApexesLow, -r.Side}}
 	}
 	q := s.At(r.X)
 	shift := min(centre, q.Y)
 	rho := math.Atan(shift / r.Side)
 	below := q.Z - q.Bottom - centre
 	share := max(1, ((q.Y+shift)*math.Cos(rho)-below*math.Sin(rho))/q.Y)
-	c.Basis = fmt.Sprintf("weight %s off the middle: the bed turns by %.0f°, the lower side carries %.2f times its part lying; cords and bars are taken to keep their shape",
-		style.Length(shift), rho*180/math.Pi, share)
+	c.Basis = Basis{WeightShifted, shift, rho, share}
 	c.Side *= share
 	c.Cloth *= share
 	for e := range c.Leg {

@@ -16,32 +16,36 @@ import (
 
 // Check is one part under one load case.
 type Check struct {
-	Name     string   `json:"name"`              // unique: "side cord, seated"
-	Case     string   `json:"case"`              // name of the load case
-	Load     float64  `json:"load"`              // with Factor in it, in Unit
-	Factor   float64  `json:"factor"`            // dynamic factor on the static load; 1: none
-	Capacity float64  `json:"capacity"`          // in Unit; 0: not known
-	Bound    bool     `json:"bound,omitempty"`   // Capacity is at most this
-	Unit     string   `json:"unit"`              // "N" or "N/mm"
-	Ratio    float64  `json:"margin"`            // capacity over load; 0: not known
-	Required float64  `json:"required"`          // least ratio
-	Met      bool     `json:"met"`               // known and enough
-	Waived   bool     `json:"waived,omitempty"`  // named in the design as allowed to fail
-	Missing  []string `json:"missing,omitempty"` // keys of the design that would be needed
-	Source   string   `json:"source"`            // of capacity and requirement
-	Ways     []Way    `json:"ways,omitempty"`    // what would do where it is not met
+	Part     Part
+	Case     CaseKind
+	Load     float64 // with Factor in it, in Unit
+	Factor   float64 // dynamic factor on the static load; 1: none
+	Capacity float64 // in Unit; 0: not known
+	Bound    bool    // Capacity is at most this
+	Unit     Unit
+	Ratio    float64  // capacity over load; 0: not known
+	Required float64  // least ratio
+	Met      bool     // known and enough
+	Waived   bool     // named in the design as allowed to fail
+	Missing  []string // keys of the design that would be needed
+	Source   Source   // of capacity and requirement
+	Ways     []Way    // what would do where it is not met
 }
+
+// Name returns the check's identifier, by which a design waives it: "side cord,
+// seated".
+func (c Check) Name() string { return c.Part.String() + ", " + c.Case.String() }
 
 // Unmet reports whether the check is known to fail.
 func (c Check) Unmet() bool { return c.Capacity > 0 && c.Ratio < c.Required }
 
 // Report is every check of a design.
 type Report struct {
-	Cases  []Case  `json:"cases"`
-	Checks []Check `json:"checks"`
+	Cases  []Case
+	Checks []Check
 	// Strangers are names in the design's list of waivers that no check has.
-	Strangers []string `json:"strangers,omitempty"`
-	Notes     []string `json:"notes"`
+	Strangers []string
+	Notes     []Note
 }
 
 // Unmet returns the checks that fail and are not waived.
@@ -91,7 +95,7 @@ func (r Report) Governing() (Check, bool) {
 func (r Report) Names() []string {
 	out := make([]string, len(r.Checks))
 	for i, c := range r.Checks {
-		out[i] = c.Name
+		out[i] = c.Name()
 	}
 	return out
 }
@@ -100,7 +104,6 @@ func (r Report) Names() []string {
 // capacity, where there is one, an upper bound. If it fails, ways is asked what
 // would give it the capacity that is wanted.
 func (r *Report) add(c Check, ways func(wanted float64) []Way) {
-	c.Name += ", " + c.Case
 	c.Bound = c.Capacity > 0 && len(c.Missing) > 0
 	if c.Capacity > 0 && c.Load > 0 {
 		c.Ratio = c.Capacity / c.Load
@@ -115,7 +118,7 @@ func (r *Report) add(c Check, ways func(wanted float64) []Way) {
 // waive marks the checks that the design waives and collects names that none has.
 func (r *Report) waive(names []string) {
 	for _, name := range names {
-		i := slices.IndexFunc(r.Checks, func(c Check) bool { return c.Name == name })
+		i := slices.IndexFunc(r.Checks, func(c Check) bool { return c.Name() == name })
 		if i < 0 {
 			r.Strangers = append(r.Strangers, name)
 			continue

@@ -33,7 +33,7 @@ func Of(in Input) Report {
 	b := book{in, in.Design, Report{}}
 	for _, c := range []Case{flat, seated(in.Shape, in.Design.Sleeper), rolling(in.Shape, in.Design, flat)} {
 		b.Cases = append(b.Cases, c)
-		if c.Cannot == "" {
+		if c.Cannot.Kind == NoObstacle {
 			b.cords(c)
 			b.bars(c)
 			b.cloth(c)
@@ -58,13 +58,11 @@ func given(v, otherwise float64) float64 {
 	return v
 }
 
-const cordSource = "breaking strength from the cord's data sheet × splice efficiency; required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)"
-
 // rope checks one cord of the given kind, of which runs share the load. Its splices
 // and eyes are checked with it: the efficiency is theirs.
-func (b *book) rope(name string, c Case, load float64, kind design.Cord, key string, runs float64) {
-	k := Check{Name: name, Case: c.Name, Load: load, Factor: 1, Unit: "N",
-		Required: given(b.design.Margins.Cord, CordMargin), Source: cordSource}
+func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key string, runs float64) {
+	k := Check{Part: part, Case: c.Kind, Load: load, Factor: 1,
+		Required: given(b.design.Margins.Cord, CordMargin), Source: Source{Kind: CordSheet}}
 	efficiency := b.design.Splice.Efficiency
 	if kind.Strength == 0 {
 		k.Missing = append(k.Missing, key+".strength")
@@ -85,17 +83,17 @@ func (b *book) cords(c Case) {
 	if d.Splice.Whole {
 		leg, key, runs = d.Side, "cord.side", 2
 	}
-	b.rope("side cord", c, c.Side, d.Side, "cord.side", runs)
+	b.rope(SideCord, c, c.Side, d.Side, "cord.side", runs)
 	for e, end := range ends() {
-		b.rope(end+" leg", c, c.Leg[e], leg, key, runs)
+		b.rope(HeadLeg.at(end), c, c.Leg[e], leg, key, runs)
 	}
-	if c.Name == Rolling {
+	if c.Kind == Rolling {
 		return // the pull at the apexes is that of one who lies still
 	}
 	for e, end := range ends() {
-		b.rope(end+" hang line", c, c.Hang[e], d.Hang.Line, "hang.line", 1)
-		k := Check{Name: end + " hook", Case: c.Name, Load: c.Hang[e], Factor: 1, Unit: "N", Capacity: b.Hook,
-			Required: given(d.Margins.Cord, CordMargin), Source: "breaking strength of hook and support from their data sheet; required ratio as for cord"}
+		b.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, "hang.line", 1)
+		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: b.Hook,
+			Required: given(d.Margins.Cord, CordMargin), Source: Source{Kind: HookSheet}}
 		if b.Hook == 0 {
 			k.Missing = []string{"hang.hook_strength"}
 		}
@@ -103,7 +101,7 @@ func (b *book) cords(c Case) {
 	}
 }
 
-func ends() [2]string { return [2]string{hung.Head.String(), hung.Foot.String()} }
+func ends() [2]hung.End { return [2]hung.End{hung.Head, hung.Foot} }
 
 // BarLength returns the length to which a bar is cut for cords that are open mm
 // apart: less the reach of both tips.
@@ -128,10 +126,9 @@ func (b *book) bars(c Case) {
 		if c.Bar[e] == 0 {
 			continue
 		}
-		k := Check{Case: c.Name, Load: c.Bar[e] * factor, Factor: factor, Unit: "N",
+		k := Check{Case: c.Kind, Load: c.Bar[e] * factor, Factor: factor,
 			Required: given(b.design.Margins.Bar, BarMargin)}
 		l := b.Shape.Ends[e].Bar
-		source := "; modulus and yield from " + barSource(bar) + "; required ratio own choice"
 		var missing []string
 		if bar.Modulus == 0 {
 			missing = append(missing, "bar.modulus")
@@ -140,12 +137,12 @@ func (b *book) bars(c Case) {
 			missing = append(missing, "bar.yield")
 		}
 		k.Missing = missing
-		k.Name, k.Capacity, k.Source = end+" bar buckling", buckling(s, bar, l), "Euler or Johnson by slenderness, pinned ends"+source
+		k.Part, k.Capacity, k.Source = HeadBuckling.at(end), buckling(s, bar, l), Source{Column, barSource(bar)}
 		ways := func(capacity func(column.Section) float64) func(float64) []Way {
 			return func(wanted float64) []Way { return b.barWays(end, wanted, capacity) }
 		}
 		b.add(k, ways(func(s column.Section) float64 { return buckling(s, bar, l) }))
-		k.Name, k.Capacity, k.Source = end+" bar yield", 0, "secant formula for the tip's eccentricity"+source
+		k.Part, k.Capacity, k.Source = HeadYield.at(end), 0, Source{Secant, barSource(bar)}
 		yielding := func(s column.Section) float64 {
 			return column.Yielding(s, bar.Modulus, bar.Yield, l, bar.Eccentricity)
 		}
@@ -153,7 +150,7 @@ func (b *book) bars(c Case) {
 			k.Capacity = yielding(s)
 		}
 		b.add(k, ways(yielding))
-		k.Name, k.Capacity, k.Source = end+" bar tip bearing", s.Area*bar.Yield, "whole end face of the bar at yield"+source
+		k.Part, k.Capacity, k.Source = HeadBearing.at(end), s.Area*bar.Yield, Source{EndFace, barSource(bar)}
 		k.Missing = nil
 		if bar.Yield == 0 {
 			k.Missing = []string{"bar.yield"}
@@ -175,14 +172,14 @@ func buckling(s column.Section, bar design.Bar, l float64) float64 {
 	return load
 }
 
-// barSource names where modulus and yield come from.
+// barSource names where modulus and yield come from, nothing for a data sheet.
 func barSource(b design.Bar) string {
 	for _, m := range design.Materials() {
 		if m.Name == b.Material && m.Modulus == b.Modulus && m.Yield == b.Yield {
 			return m.Source
 		}
 	}
-	return "the bar's data sheet"
+	return ""
 }
 
 // cloth checks the cloth across and the seams that it hangs from. A seam along the
@@ -190,21 +187,21 @@ func barSource(b design.Bar) string {
 func (b *book) cloth(c Case) {
 	d := &b.design
 	factor := given(d.Margins.Dynamic, DynamicFactor)
-	k := Check{Name: "cloth strip", Case: c.Name, Load: c.Cloth * factor, Factor: factor, Unit: "N/mm",
+	k := Check{Part: ClothStrip, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth,
 		Capacity: d.Cloth.StripStrength, Required: given(d.Margins.Cloth, ClothMargin),
-		Source: "strip strength from the cloth's data sheet; required ratio own choice"}
+		Source: Source{Kind: ClothSheet}}
 	if k.Capacity == 0 {
 		k.Missing = []string{"cloth.strip_strength"}
 	}
 	b.add(k, func(wanted float64) []Way { return b.clothWays(c, wanted) })
 	capacity, missing := SeamStrength(d.Seam)
-	k = Check{Name: "side seam", Case: c.Name, Load: c.Cloth * factor, Factor: factor, Unit: "N/mm", Missing: missing,
+	k = Check{Part: SideSeam, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth, Missing: missing,
 		Capacity: capacity, Required: given(d.Margins.Seam, SeamMargin),
-		Source: "stitches per length × rows × thread strength × seam factor, thread from its data sheet, factor from a test seam; required ratio own choice"}
+		Source: Source{Kind: SeamFormula}}
 	ways := func(wanted float64) []Way { return b.seamWays(capacity, wanted) }
 	b.add(k, ways)
 	if b.Joined {
-		k.Name = "join seam"
+		k.Part = JoinSeam
 		b.add(k, ways)
 	}
 }
@@ -228,16 +225,13 @@ func SeamStrength(s design.Seam) (strength float64, missing []string) {
 }
 
 // notes says what the figures leave out.
-func (b *book) notes() []string {
-	n := []string{
-		"pulls hold for cords that run freely in their channels; friction changes the tension by some per cent",
-		"bars are checked as straight columns without their own weight and without what a knee or hand puts on them",
-	}
+func (b *book) notes() []Note {
+	n := []Note{CordsRunFree, BarsStraight}
 	if b.design.Bar.Eccentricity == 0 {
-		n = append(n, "bars: the thrust is taken to act on the axis; give bar.eccentricity for tips that push off it")
+		n = append(n, ThrustOnAxis)
 	}
 	if b.design.Sleeper.Shoulders == 0 {
-		n = append(n, "rolling: the sleeper's shoulder breadth is estimated")
+		n = append(n, ShouldersGuessed)
 	}
 	return n
 }

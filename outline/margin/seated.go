@@ -35,17 +35,16 @@ func seated(s *hung.Shape, sleeper design.Sleeper) Case {
 	hangs := s.Ends[hung.Head].Vertical + s.Ends[hung.Foot].Vertical
 	// One who lies with the feet past the cloth still sits with the whole weight.
 	weight := max(hangs, sleeper.Mass*hung.Gravity)
-	c := Case{Name: Seated, Cloth: weight / SeatBreadth,
-		Basis: "whole weight on one side cord at mid-bay, feet off the ground: the bed rolls until that cord hangs straight below the hooks; the less favourable of no hang lines and very long ones"}
+	c := Case{Kind: Seated, Cloth: weight / SeatBreadth, Basis: Basis{Kind: OneCord}}
 	p := plane(s, weight)
 	short := p.straight()
 	if p.taut(short) {
 		held, ok := p.braced()
 		if !ok {
-			return Case{Name: Seated, Basis: c.Basis, Cannot: "no posture is found in which the other side's cord is taut"}
+			return Case{Kind: Seated, Basis: c.Basis, Cannot: Obstacle{Kind: NoPosture}}
 		}
 		short = held
-		c.Basis += "; the other side's cord is taut and loads the bars"
+		c.Basis.Kind = OneCordBraced
 	}
 	for e, end := range s.Ends {
 		long := weight / hangs * end.Horizontal * math.Sqrt(1+end.Slope*end.Slope)

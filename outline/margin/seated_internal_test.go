@@ -181,14 +181,14 @@ func TestLoadsAreFinite(t *testing.T) {
 					t.Fatalf("%+v", c)
 				}
 			}
-			if c.Name == Seated && c.Cannot == "" && c.Side < d.Sleeper.Mass*hung.Gravity/2 {
+			if c.Kind == Seated && c.Cannot.Kind == NoObstacle && c.Side < d.Sleeper.Mass*hung.Gravity/2 {
 				t.Fatalf("%+v", c)
 			}
-			if c.Name == Seated && (c.Bar[0] > 0 || c.Cannot != "") {
+			if c.Kind == Seated && (c.Bar[0] > 0 || c.Cannot.Kind != NoObstacle) {
 				taut++
 			}
-			if c.Cannot != "" && c.Name == Seated {
-				t.Logf("cannot: %s", c.Cannot)
+			if c.Cannot.Kind != NoObstacle && c.Kind == Seated {
+				t.Logf("cannot: %v", c.Cannot)
 			}
 		}
 	})

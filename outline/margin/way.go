@@ -5,6 +5,7 @@ import (
 
 	"slingloft/outline/column"
 	"slingloft/outline/design"
+	"slingloft/outline/hung"
 )
 
 // Way is one value of the design that, changed alone, would meet a margin or, where
@@ -39,7 +40,7 @@ func (b *book) slacker() Way {
 
 // barWays returns what would give a bar the wanted capacity, N: a thicker tube of
 // the same wall, or less thrust. Capacity is that of a section.
-func (b *book) barWays(end string, wanted float64, capacity func(column.Section) float64) []Way {
+func (b *book) barWays(end hung.End, wanted float64, capacity func(column.Section) float64) []Way {
 	bar := b.design.Bar
 	enough := func(outer float64) bool {
 		bar.Outer = outer
@@ -56,14 +57,14 @@ func (b *book) barWays(end string, wanted float64, capacity func(column.Section)
 		}
 		out = append(out, atLeast("bar.outer_diameter", hi))
 	}
-	return append(out, Way{Key: "bed." + end + "_leg"}, b.slacker())
+	return append(out, Way{Key: "bed." + end.String() + "_leg"}, b.slacker())
 }
 
 // clothWays returns what would give the cloth the wanted strength, N/mm; steeper
 // walls carry the sleeper with less of it, but not one who sits on the edge.
 func (b *book) clothWays(c Case, wanted float64) []Way {
 	out := []Way{atLeast("cloth.strip_strength", wanted)}
-	if c.Name != Seated {
+	if c.Kind != Seated {
 		out = append(out, b.steeper())
 	}
 	return out

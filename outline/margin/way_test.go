@@ -38,12 +38,12 @@ func TestWays(t *testing.T) {
 	for _, c := range margin.Of(in).Checks {
 		if !c.Unmet() {
 			if len(c.Ways) > 0 {
-				t.Errorf("%s is met, but has ways %v", c.Name, c.Ways)
+				t.Errorf("%s is met, but has ways %v", c.Name(), c.Ways)
 			}
 			continue
 		}
 		if len(c.Ways) == 0 || c.Ways[0].Least == 0 {
-			t.Errorf("%s: no value that would do among %v", c.Name, c.Ways)
+			t.Errorf("%s: no value that would do among %v", c.Name(), c.Ways)
 		}
 		for _, w := range c.Ways {
 			if w.Least == 0 {
@@ -55,8 +55,8 @@ func TestWays(t *testing.T) {
 				way.Least *= part
 				sets(t, &d, &with, way)
 				with.Design = d
-				if got := check(t, margin.Of(with), c.Name); got.Unmet() != (part < 1) {
-					t.Errorf("%s: %s of %g gives %.4f of %g", c.Name, w.Key, way.Least, got.Ratio, got.Required)
+				if got := check(t, margin.Of(with), c.Name()); got.Unmet() != (part < 1) {
+					t.Errorf("%s: %s of %g gives %.4f of %g", c.Name(), w.Key, way.Least, got.Ratio, got.Required)
 				}
 			}
 		}
@@ -90,12 +90,12 @@ func TestWaysWithoutValue(t *testing.T) {
 			case "bed.foot_leg":
 				d.Bed.FootLeg *= 1.1
 			default:
-				t.Fatalf("%s: %+v", c.Name, w)
+				t.Fatalf("%s: %+v", c.Name(), w)
 			}
 			tried++
 			more := solve(t, d)
-			if got := check(t, margin.Of(margin.Input{Shape: &more, Design: d}), c.Name); got.Ratio <= c.Ratio {
-				t.Errorf("%s: %s larger, margin %.4f after %.4f", c.Name, w.Key, got.Ratio, c.Ratio)
+			if got := check(t, margin.Of(margin.Input{Shape: &more, Design: d}), c.Name()); got.Ratio <= c.Ratio {
+				t.Errorf("%s: %s larger, margin %.4f after %.4f", c.Name(), w.Key, got.Ratio, c.Ratio)
 			}
 		}
 	}

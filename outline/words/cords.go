@@ -45,8 +45,7 @@ func (c Cords) Note(n cord.Note, style quantity.Style) string {
 	case cord.TestedOnce:
 		return fmt.Sprintf(text, n.Shown.Mean)
 	case cord.HookTaken:
-		style.Decimals = 0 // hooks come in whole millimetres
-		return fmt.Sprintf(text, style.Length(n.Measure))
+		return fmt.Sprintf(text, rounded(style).Length(n.Measure))
 	}
 	return text
 }

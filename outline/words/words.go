@@ -14,12 +14,15 @@ import "fmt"
 
 // Names is what things are called in one language.
 type Names struct {
-	Cords Cords
+	Cords   Cords
+	Margins Margins
+	// Cautions stand beside every load figure.
+	Cautions []string
 }
 
 // English returns the names in English.
 func English() Names {
-	return Names{Cords: englishCords()}
+	return Names{Cords: englishCords(), Margins: englishMargins(), Cautions: englishCautions()}
 }
 
 // kind is a kind of thing, with its identifier.

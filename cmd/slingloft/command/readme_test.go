@@ -11,7 +11,7 @@ import (
 
 	"slingloft/export/format"
 	"slingloft/outline/design"
-	"slingloft/outline/margin"
+	"slingloft/outline/words"
 )
 
 // root is the top of the repository.
@@ -59,7 +59,7 @@ func TestReadmeCautions(t *testing.T) {
 		return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return !('a' <= r && r <= 'z') }), " ")
 	}
 	text := plain(strings.ToLower(readme(t)))
-	for _, c := range margin.Cautions() {
+	for _, c := range words.English().Cautions {
 		if !strings.Contains(text, plain(strings.ToLower(c))) {
 			t.Errorf("the README does not say: %s", c)
 		}

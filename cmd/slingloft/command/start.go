@@ -124,7 +124,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 	}
 	out.Joins = p.Joins
 	for _, c := range p.Plan.Margins.Unmet() {
-		out.Unmet = append(out.Unmet, document.Missing{Check: c.Name, Margin: c.Ratio, Required: c.Required})
+		out.Unmet = append(out.Unmet, document.Missing{Check: c.Name(), Margin: c.Ratio, Required: c.Required})
 	}
 	return out
 }

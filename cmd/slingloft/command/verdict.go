@@ -39,7 +39,7 @@ func judged(p *work.Plan) (code int, lines []string) {
 	}
 	for _, c := range p.Margins.Unmet() {
 		code = Unmet
-		line := fmt.Sprintf("margin not met: %s: %.2f, required %.2f", c.Name, c.Ratio, c.Required)
+		line := fmt.Sprintf("margin not met: %s: %.2f, required %.2f", c.Name(), c.Ratio, c.Required)
 		if how := p.Mend(c); how != "" {
 			line += "; " + how
 		}

@@ -38,5 +38,5 @@ func TestVerdict(t *testing.T) {
 	seam.Remains = -seam.Remains
 	ask(SeamOff, seam.Name)
 	p.Margins.Checks[0].Ratio = 0.5 * p.Margins.Checks[0].Required
-	ask(Unmet, p.Margins.Checks[0].Name, "margin not met", seam.Name)
+	ask(Unmet, p.Margins.Checks[0].Name(), "margin not met", seam.Name)
 }

@@ -8,7 +8,6 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
-	"slingloft/outline/margin"
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
@@ -39,8 +38,10 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	d.Cautions, d.Warnings = margin.Cautions(), p.Warnings()
-	d.Margins, d.Cases, d.Notes = p.Margins.Checks, p.Margins.Cases, p.Margins.Notes
+	w := words.English()
+	d.Cautions, d.Warnings = w.Cautions, p.Warnings()
+	d.Margins, d.Cases = checksOf(p.Margins, w.Margins), casesOf(p.Margins, w.Margins, p.Style())
+	d.Notes = w.Margins.NotesOf(p.Margins.Notes)
 	d.Hanging = hangingOf(p)
 	if d.Accuracy, err = p.Accuracy(); err != nil {
 		d.Accuracy.Notes = append(d.Accuracy.Notes, "the working errors cannot be followed through: "+err.Error())

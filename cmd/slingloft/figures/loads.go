@@ -12,13 +12,13 @@ import (
 
 // unmet prints what fails before anything else.
 func (b *report) unmet(p *work.Plan, d Document) {
-	for _, c := range d.Margins {
+	for _, c := range p.Margins.Checks {
 		if c.Unmet() {
 			word := "NOT MET"
 			if c.Waived {
 				word = "not met, waived in the design"
 			}
-			b.printf("%s: %s has margin %s, required %s; %s\n", word, c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
+			b.printf("%s: %s has margin %s, required %s; %s\n", word, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
 		}
 	}
 	for _, s := range d.Seams {
@@ -32,23 +32,23 @@ func (b *report) unmet(p *work.Plan, d Document) {
 }
 
 // checked returns a load or capacity with the unit of its check.
-func (b *report) checked(v float64, unit string) string {
-	if unit == "N" {
+func (b *report) checked(v float64, unit margin.Unit) string {
+	if unit == margin.Force {
 		return b.force(v)
 	}
 	return b.style.PerWidth(v)
 }
 
-func (b *report) margins(d Document) {
+func (b *report) margins(r margin.Report) {
 	b.head("Margins: capacity over load")
 	b.row("check", "load", "capacity", "margin", "required", "")
-	for _, c := range d.Margins {
-		b.row(c.Name, b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), standing(c))
+	for _, c := range r.Checks {
+		b.row(b.words.Margins.CheckName(c), b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), standing(c))
 	}
-	for _, c := range d.Cases {
-		b.printf("case %s: %s\n", c.Name, c.Basis)
+	for _, c := range r.Cases {
+		b.printf("case %s: %s\n", b.words.Margins.Cases[c.Kind], b.words.Margins.Basis(c.Basis, b.style))
 	}
-	for _, n := range d.Notes {
+	for _, n := range b.words.Margins.NotesOf(r.Notes) {
 		b.printf("note: %s\n", n)
 	}
 	b.careful()

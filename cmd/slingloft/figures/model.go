@@ -6,7 +6,6 @@ import (
 	"slingloft/cmd/slingloft/document"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
-	"slingloft/outline/margin"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
 )
@@ -27,19 +26,19 @@ type Document struct {
 	Cautions []string `json:"cautions"`
 	Warnings []string `json:"warnings"`
 
-	Given   Given          `json:"given"`
-	Shape   Shape          `json:"shape"`
-	Ends    Ends           `json:"ends"`
-	Body    Body           `json:"body"`
-	Cords   []cord.Cord    `json:"cords"`
-	Rigging Rigging        `json:"rigging"`
-	Seams   []Seam         `json:"seams"`
-	Offsets []Offsets      `json:"offsets"`
-	Pieces  []Piece        `json:"pieces"`
-	Lay     Lay            `json:"lay"`
-	Margins []margin.Check `json:"margins"`
-	Cases   []margin.Case  `json:"cases"`
-	Notes   []string       `json:"margin_notes"`
+	Given   Given       `json:"given"`
+	Shape   Shape       `json:"shape"`
+	Ends    Ends        `json:"ends"`
+	Body    Body        `json:"body"`
+	Cords   []cord.Cord `json:"cords"`
+	Rigging Rigging     `json:"rigging"`
+	Seams   []Seam      `json:"seams"`
+	Offsets []Offsets   `json:"offsets"`
+	Pieces  []Piece     `json:"pieces"`
+	Lay     Lay         `json:"lay"`
+	Margins []Check     `json:"margins"`
+	Cases   []Case      `json:"cases"`
+	Notes   []string    `json:"margin_notes"`
 
 	Hanging   Hanging         `json:"hanging"`
 	Accuracy  accuracy.Report `json:"accuracy"`

@@ -18,12 +18,12 @@ func Text(w io.Writer, p *work.Plan, d Document) error {
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.printf("%s · design %s\n", d.Name, d.Digest)
 	b.unmet(p, d)
-	b.cautions(d)
+	b.cautions()
 	b.shape(d)
 	b.ends(d)
 	b.stations(d)
 	b.body(d)
-	b.margins(d)
+	b.margins(p.Margins)
 	b.hanging(d)
 	b.cords(d)
 	b.accuracy(d)
@@ -76,9 +76,9 @@ func (b *report) unit() string {
 }
 
 // cautions prints what holds of every load figure, once in full.
-func (b *report) cautions(d Document) {
+func (b *report) cautions() {
 	b.head("Cautions")
-	for _, c := range d.Cautions {
+	for _, c := range b.words.Cautions {
 		b.printf("! %s\n", c)
 	}
 }

@@ -8,7 +8,6 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet"
-	"slingloft/outline/margin"
 	"slingloft/outline/piece"
 )
 
@@ -42,7 +41,7 @@ func dataOf(p *work.Plan) sheet.Data {
 		Design: p.Design, Digest: p.Digest, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
 		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
-		Warnings: p.Warnings(), Cautions: margin.Cautions(),
+		Warnings: p.Warnings(),
 	}
 	for _, c := range p.Curves() {
 		d.Curves = append(d.Curves, sheet.Curve(c))

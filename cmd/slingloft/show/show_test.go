@@ -20,7 +20,7 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/page"
 	"slingloft/outline/design"
-	"slingloft/outline/margin"
+	"slingloft/outline/words"
 )
 
 // designs are the built-in design and those of testdata.
@@ -279,12 +279,12 @@ func TestCautions(t *testing.T) {
 	name, demo := design.Demo()
 	s := unlaid(t, name, demo)
 	data := string(written(t, s))
-	for _, c := range margin.Cautions() {
+	for _, c := range words.English().Cautions {
 		if n := strings.Count(data, html.EscapeString(c)); n != 1 {
 			t.Errorf("%d times: %s", n, c)
 		}
 	}
-	if i, j := strings.Index(data, margin.Cautions()[0]), strings.Index(data, `id="hung"`); i > j {
+	if i, j := strings.Index(data, words.English().Cautions[0]), strings.Index(data, `id="hung"`); i > j {
 		t.Error("the cautions do not stand in the first section")
 	}
 	for _, sec := range s.Sections {

@@ -60,7 +60,7 @@ func (p *Plan) Warnings() []string {
 		warn("the shelter's ridge is %s too short to cover the hammock", st.Length(-s.Spare))
 	}
 	for _, c := range p.Margins.Waived() {
-		warn("waived in the design: %s has margin %s, required %s", c.Name, quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+		warn("waived in the design: %s has margin %s, required %s", c.Name(), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}
 	if n := len(p.Margins.Unknown()); n > 0 {
 		warn("%d strength checks cannot be made, since data-sheet values are missing; slingloft figure names them", n)
