@@ -115,7 +115,7 @@ func TestReadmeCommands(t *testing.T) {
 			args, ours := strings.CutPrefix(strings.Replace(row, "go run ./cmd/slingloft", "slingloft", 1), "slingloft ")
 			if ours {
 				tried++
-				output(t, words(args)...)
+				output(t, split(args)...)
 			}
 		}
 	}
@@ -124,8 +124,8 @@ func TestReadmeCommands(t *testing.T) {
 	}
 }
 
-// words splits a command as a shell does, as far as the README needs it.
-func words(row string) []string {
+// split splits a command as a shell does, as far as the README needs it.
+func split(row string) []string {
 	var out []string
 	for _, w := range regexp.MustCompile(`"[^"]*"|\S+`).FindAllString(row, -1) {
 		out = append(out, strings.Trim(w, `"`))

@@ -120,7 +120,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 		return out
 	}
 	for _, v := range p.Values {
-		out.Proposed = append(out.Proposed, document.Value{Key: v.Key, Value: v.Value, Reason: strings.TrimPrefix(v.Why, "Proposed: ")})
+		out.Proposed = append(out.Proposed, document.Value{Key: v.Key, Value: v.Value, Reason: v.Reason()})
 	}
 	out.Joins = p.Joins
 	for _, c := range p.Plan.Margins.Unmet() {
@@ -193,13 +193,12 @@ func (o startOptions) refused(err error) error {
 // reasoning tells briefly how the proposal came about.
 func reasoning(w io.Writer, p work.Proposal) {
 	for _, v := range p.Values {
-		if why, ok := strings.CutPrefix(v.Why, "Proposed: "); ok {
-			why, _, _ = strings.Cut(why, ". Source: ")
-			sayf(w, "%s = %s: %s", v.Key, v.Value, strings.TrimSuffix(why, "."))
+		if !v.Asked {
+			sayf(w, "%s = %s: %s", v.Key, v.Value, v.Why)
 		}
 	}
 	for _, c := range p.Plan.Margins.Unmet() {
-		sayf(w, "not strong enough with the example's parts: %s has margin %s, required %s; %s", c.Name,
+		sayf(w, "not strong enough with the example's parts: %s has margin %s, required %s; %s", c.Name(),
 			quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Plan.Mend(c))
 	}
 	if p.Joins > 0 {

@@ -29,7 +29,7 @@ type Wish struct {
 type Proposal struct {
 	Text   string
 	Plan   Plan
-	Values []design.Proposed
+	Values []Value
 	Joins  int // that the cloth makes necessary
 }
 
@@ -54,10 +54,10 @@ func Propose(name string, w Wish) (Proposal, error) {
 	for joins := 0; ; joins++ {
 		values := out.Values
 		if joins > 0 {
-			values = append(values[:len(values):len(values)], design.Proposed{Key: "cloth.joins", Value: fmt.Sprint(joins),
-				Why: fmt.Sprintf("Proposed: the body is wider than the roll; it can be cut with %s.", panel.Joins(joins))})
+			values = append(values[:len(values):len(values)], Value{Key: "cloth.joins", Value: fmt.Sprint(joins),
+				Why: "the body is wider than the roll; it can be cut with " + panel.Joins(joins)})
 		}
-		if out.Text, err = design.StarterFor(w.Inches, about, values); err != nil {
+		if out.Text, err = design.StarterFor(w.Inches, about, inFiles(values)); err != nil {
 			return out, err
 		}
 		out.Plan, err = Read(name, []byte(out.Text))
@@ -83,14 +83,14 @@ func (w Wish) lies() string {
 
 // values lists what is proposed: the person as given, the bed with its reasons, and
 // a distance of the supports that leaves room for hang lines.
-func (w Wish) values(bed fit.Proposal, s *hung.Shape) []design.Proposed {
-	out := []design.Proposed{
-		{Key: "sleeper.stature", Value: w.Stature, Why: "As given."},
-		{Key: "sleeper.mass", Value: w.Mass, Why: "As given."},
-		{Key: "sleeper.lies", Value: w.lies(), Why: "As asked."},
+func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
+	out := []Value{
+		{Key: "sleeper.stature", Value: w.Stature, Asked: true, Why: given},
+		{Key: "sleeper.mass", Value: w.Mass, Asked: true, Why: given},
+		{Key: "sleeper.lies", Value: w.lies(), Asked: true, Why: asked},
 	}
 	for _, r := range bed.Reasons {
-		v := design.Proposed{Key: r.Key, Value: w.length(r.Value), Why: "Proposed: " + r.Why + ". Source: " + r.Source + "."}
+		v := Value{Key: r.Key, Value: w.length(r.Value), Why: r.Why, Source: r.Source}
 		if r.Key == "sleeper.shoulders" && w.Shoulders != "" {
 			v.Value = w.Shoulders
 		}
@@ -101,13 +101,13 @@ func (w Wish) values(bed fit.Proposal, s *hung.Shape) []design.Proposed {
 	if w.Inches {
 		step = 6 * quantity.Inch
 	}
-	out = append(out, design.Proposed{Key: "hang.distance", Value: w.length(step * math.Ceil((over+2*lineRoom)/step)),
-		Why: fmt.Sprintf("Proposed: the bed measures %s from hook to hook; the rest leaves room for the hang lines. Source: own choice.", w.length(over))})
+	out = append(out, Value{Key: "hang.distance", Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: "own choice",
+		Why: fmt.Sprintf("the bed measures %s from hook to hook; the rest leaves room for the hang lines", w.length(over))})
 	if w.Inches {
-		out = append(out, design.Proposed{Key: "output.units", Value: "in", Why: "As asked."})
+		out = append(out, Value{Key: "output.units", Value: "in", Asked: true, Why: asked})
 	}
 	if w.ClothWidth != "" {
-		out = append(out, design.Proposed{Key: "cloth.width", Value: w.ClothWidth, Why: "As given."})
+		out = append(out, Value{Key: "cloth.width", Value: w.ClothWidth, Asked: true, Why: given})
 	}
 	return out
 }
