@@ -70,8 +70,8 @@ func (r *rib) energy(b, phi float64) float64 {
 	return e
 }
 
-// system is what a Newton step needs; band is the width of its matrix.
-const band = 11
+// system is what a Newton step needs; reach is the width of its matrix.
+const reach = 11
 
 type system struct {
 	h *mat.SymBandDense
@@ -191,7 +191,7 @@ func (n *net) rest(t testing.TB) {
 		if step == 400 {
 			t.Fatal("the net does not come to rest")
 		}
-		s := system{mat.NewSymBandDense(size, band, nil), make([]float64, size)}
+		s := system{mat.NewSymBandDense(size, reach, nil), make([]float64, size)}
 		before := n.assemble(&s)
 		var dx mat.VecDense
 		for {

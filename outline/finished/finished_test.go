@@ -1,6 +1,7 @@
 package finished_test
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -267,5 +268,25 @@ func TestPendulum(t *testing.T) {
 	}
 	if p.Share < 0.5 || p.Share > 0.7 {
 		t.Errorf("the lower cord carries %g of the load", p.Share)
+	}
+}
+
+// A weight far aside and high turns a shallow bed over: the search says how far it
+// could follow, rather than end in a rest that is none.
+func TestTurnsOver(t *testing.T) {
+	q := problem()
+	q.Bed.HeadValue, q.Bed.ControlValue = 300, 150
+	h, _ := made(t, q)
+	_, err := h.Hang(finished.Change{}, finished.Weight{Load: q.Load, Centre: 240, Aside: 240})
+	var lost *finished.LostError
+	if !errors.As(err, &lost) {
+		t.Fatalf("error %v", err)
+	}
+	if lost.Aside <= 0 || lost.Aside >= 240 || lost.Turn >= 0 {
+		t.Errorf("lost at %+v", lost)
+	}
+	// Up to there it can be followed.
+	if _, err := h.Hang(finished.Change{}, finished.Weight{Load: q.Load, Centre: 240 * lost.Aside / 240, Aside: lost.Aside * 0.9}); err != nil {
+		t.Error(err)
 	}
 }

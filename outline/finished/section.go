@@ -14,48 +14,82 @@ var errNarrow = errors.New("the cloth does not reach between the cords")
 // stretches.
 type cloth struct{ half, radius, give float64 }
 
-// wall returns θ and h for half an opening y; guess is a θ nearby, 0 for none.
-func (c cloth) wall(y, guess float64) (theta, height float64, err error) {
-	if !(y > 0) || c.give == 0 && !(y < c.half) {
-		return 0, 0, errNarrow
+// The walls' angles between which a section is followed, rad: past the upright as far
+// as the walls do not meet; flatter than flattest, which no loaded part comes near, the
+// cloth is a band between the cords, see [cloth.flat].
+const (
+	steepest = 0.9 * math.Pi
+	flattest = 0.1
+)
+
+// band is by how much flat cloth pulls each cord per mm by which it is too narrow for
+// half the opening, N/mm of length: own choice, softer than any cloth. Only parts
+// without load can feel it, where it keeps the cords from spreading by more than a hand;
+// the stiffness of real cloth would throw a walk along the bed off its way.
+const band = 0.02
+
+// shape is a section in its own frame.
+type shape struct {
+	theta  float64 // θ of the walls
+	cot    float64 // cot θ, the inward slope of the walls' pull
+	height float64 // h, cords above the bottom
+	past   float64 // by how much half the opening is more than that of the flattest section, mm
+}
+
+// at returns the length t of a wall at angle θ, and by how much the half opening
+// falls per rad: dy/dθ = −t sin θ − (P/2) give (cot θ)².
+func (c cloth) at(theta float64) (t, sin, cos, fall float64) {
+	sin, cos = math.Sincos(theta)
+	long, fall := c.half, 0.0
+	if c.give != 0 {
+		long *= 1 + c.give/sin
+		fall = c.half * c.give * cos * cos / float64(sin*sin)
 	}
-	theta = guess
+	t = long - float64(c.radius*theta)
+	return t, sin, cos, fall + float64(t*sin)
+}
+
+// wall returns the section with half an opening y; guess is a θ nearby, 0 for none.
+func (c cloth) wall(y, guess float64) (shape, error) {
+	if !(y > 0) {
+		return shape{}, errNarrow
+	}
+	if y > 0.99*c.half {
+		if s := c.flat(y); s.past > 0 {
+			return s, nil
+		}
+	}
+	theta := guess
 	if theta == 0 {
 		theta = math.Acos(min(y/c.half, 0.99))
 	}
-	var t, sin, cos float64
 	for range 50 {
-		sin, cos = math.Sincos(theta)
-		long := c.half
-		if c.give != 0 {
-			long *= 1 + c.give/sin
-		}
-		t = long - float64(c.radius*theta)
+		t, sin, cos, fall := c.at(theta)
 		if !(t > 0) || !(sin > 0) {
-			return 0, 0, errNarrow
+			return shape{}, errNarrow
 		}
-		// dy/dθ = −t sin θ − (P/2) give (cot θ)².
-		slope := float64(t * sin)
-		if c.give != 0 {
-			slope += float64(c.half * c.give * cos * cos / (sin * sin))
-		}
-		d := (float64(t*cos) + float64(c.radius*sin) - y) / slope
-		step := min(max(d, -0.2), 0.2)
-		theta += max(step, -0.5*theta)
+		d := (float64(t*cos) + float64(c.radius*sin) - y) / fall
+		theta += max(min(max(d, -0.2), 0.2), -theta/2)
 		if math.Abs(d) < 1e-14 {
 			break
 		}
 	}
-	sin, cos = math.Sincos(theta)
-	long := c.half
-	if c.give != 0 {
-		long *= 1 + c.give/sin
+	t, sin, cos, _ := c.at(theta)
+	if !(theta > 0 && theta < steepest && t > 0) {
+		return shape{}, errNarrow
 	}
-	t = long - float64(c.radius*theta)
-	if !(theta > 0 && theta < math.Pi/2 && t > 0) {
-		return 0, 0, errNarrow
-	}
-	return theta, float64(t*sin) + float64(c.radius*(1-cos)), nil
+	return shape{theta, cos / sin, float64(t*sin) + float64(c.radius*(1-cos)), 0}, nil
+}
+
+// flat returns the section with half an opening y past that of the flattest one. The
+// cotangent goes on growing there as it does at that one, which holds the cords
+// together as taut cloth does and has no end at which a search could fall over.
+func (c cloth) flat(y float64) shape {
+	t, sin, cos, fall := c.at(flattest)
+	past := y - float64(t*cos) - float64(c.radius*sin)
+	cot := cos / sin
+	more := past / (float64(sin*sin) * fall)
+	return shape{flattest, cot + more, float64(t*sin) + float64(c.radius*(1-cos)) - float64(past*(cot+more/2)), past}
 }
 
 // frame is a section with its cords at any height: as in the design, but tilted as
@@ -64,8 +98,7 @@ type frame struct {
 	mid      Vec // between the cords
 	sin, cos float64
 	half     float64 // half the opening, along the tilted line from cord to cord
-	theta    float64 // of the walls against that line
-	height   float64 // cords above the bottom, square to that line
+	shape            // against that line and square to it
 	outwards Vec     // unit vector to the left cord
 	upwards  Vec     // unit vector from the bottom to mid
 }
@@ -81,7 +114,7 @@ func (r *run) frame(st *step, at [2]Vec, k int, guess float64) (frame, error) {
 		c.give = max(0, st.w[k]*f.cos/(2*r.Weft))
 	}
 	var err error
-	f.theta, f.height, err = c.wall(f.half, guess)
+	f.shape, err = c.wall(f.half, guess)
 	return f, err
 }
 
@@ -95,7 +128,7 @@ func (r *run) frame(st *step, at [2]Vec, k int, guess float64) (frame, error) {
 // w/2 sin φ down.
 func (r *run) pull(st *step, f *frame, k int) [2]Vec {
 	half := st.w[k] / 2
-	apart := half * f.cos / math.Tan(f.theta)
+	apart := float64(half*f.cos*f.cot) + float64(band*f.past)
 	more := half * f.sin * (f.height - r.weight.Centre) / f.half
 	if r.weight.Aside != 0 {
 		more += float64(st.body[k]/2*r.weight.Aside) * f.cos / f.half
