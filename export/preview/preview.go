@@ -16,7 +16,6 @@ import (
 	"math"
 
 	"github.com/tdewolff/canvas"
-	"github.com/tdewolff/canvas/renderers/rasterizer"
 
 	"slingloft/export"
 	"slingloft/export/style"
@@ -40,10 +39,11 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 	}
 	perMetre := pixelsPerMetre(plain)
 	perMM := float64(perMetre) / 1000
-	c := canvas.New(math.Max(plain.Width, 1/perMM), math.Max(plain.Height, 1/perMM))
-	ctx := canvas.NewContext(c)
+	wide, high := math.Max(plain.Width, 1/perMM), math.Max(plain.Height, 1/perMM)
+	picture := newPixels(wide, high, perMM)
+	ctx := canvas.NewContext(picture)
 	ctx.SetFillColor(canvas.White)
-	ctx.DrawPath(0, 0, canvas.Rectangle(c.W, c.H))
+	ctx.DrawPath(0, 0, canvas.Rectangle(wide, high))
 	ctx.SetFillColor(canvas.Transparent)
 	ctx.SetStrokeCapper(canvas.RoundCap)
 	ctx.SetStrokeJoiner(canvas.RoundJoin)
@@ -56,9 +56,8 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 			}
 		}
 	}
-	img := rasterizer.Draw(c, canvas.DPMM(perMM), canvas.LinearColorSpace{})
 	var b bytes.Buffer
-	if err := png.Encode(&b, img); err != nil {
+	if err := png.Encode(&b, picture.RGBA); err != nil {
 		return err
 	}
 	_, err = w.Write(withResolution(b.Bytes(), perMetre))
