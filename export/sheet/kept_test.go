@@ -7,6 +7,7 @@ import (
 
 	"slingloft/outline/geom"
 	"slingloft/outline/stock"
+	"slingloft/outline/words"
 )
 
 func TestWithin(t *testing.T) {
@@ -52,9 +53,10 @@ func TestKeptIsDrawn(t *testing.T) {
 // What cannot be known is not told as nothing.
 func TestNotGiven(t *testing.T) {
 	b := hungUp(t)
+	b.words = words.English()
 	b.Bill = &stock.Bill{
-		Rows:   []stock.Row{{Kind: "cloth", Name: "any", Quantity: 2.5, Unit: "m"}},
-		Masses: []stock.Mass{{Part: "cloth", Missing: "cloth.areal_density"}},
+		Rows:   []stock.Row{{Name: "any", Quantity: 2.5}},
+		Masses: []stock.Mass{{Missing: "cloth.areal_density"}},
 	}
 	s, err := b.materials()
 	if err != nil {

@@ -19,7 +19,7 @@ func (b *builder) materials() (Section, error) {
 	t := Table{ID: "materials-list", Caption: "To buy; prices are those of the design, in its own currency",
 		Head: []string{"item", "amount", "note", "price", "cost"}, Words: []bool{true, false, true, false, false}}
 	for _, r := range b.Bill.Rows {
-		t.Rows = append(t.Rows, []string{capital(r.Kind) + ": " + r.Name, b.amount(r), r.Note, b.each(r), price(r.Cost)})
+		t.Rows = append(t.Rows, []string{capital(b.words.Materials.Kinds[r.Kind]) + ": " + b.words.Materials.Thing(r), b.amount(r), b.words.Note(r.Note, b.Style), b.each(r), price(r.Cost)})
 		t.Strong = append(t.Strong, false)
 	}
 	t.Rows = append(t.Rows, []string{"together, of what has a price", "", "", "", price(b.Bill.Cost)})
@@ -30,7 +30,7 @@ func (b *builder) materials() (Section, error) {
 		if m.Missing != "" {
 			value = notGiven
 		}
-		mass.Rows = append(mass.Rows, []string{m.Part, value})
+		mass.Rows = append(mass.Rows, []string{b.words.MassPart(m.Part), value})
 		mass.Strong = append(mass.Strong, false)
 	}
 	total := b.weight(b.Bill.Total)
@@ -44,15 +44,15 @@ func (b *builder) materials() (Section, error) {
 		s.Blocks = append(s.Blocks, b.barsList())
 	}
 	if len(b.Bill.Open) > 0 {
-		s.Blocks = append(s.Blocks, Para("Not given: "+strings.Join(b.Bill.Open, "; ")+"."))
+		s.Blocks = append(s.Blocks, Para("Not given: "+strings.Join(b.words.OpenOf(*b.Bill), "; ")+"."))
 	}
 	return s, nil
 }
 
 // amount writes how much of a row to buy.
 func (b *builder) amount(r stock.Row) string {
-	if r.Unit != "m" {
-		return fmt.Sprintf("%s × ", decimals(r.Quantity, 0)) + r.Unit
+	if r.Unit != stock.Metre {
+		return fmt.Sprintf("%s × ", decimals(r.Quantity, 0)) + b.words.Materials.Units[r.Unit]
 	}
 	return b.Style.Metres(r.Quantity) + " " + b.Style.RunUnit()
 }
@@ -62,8 +62,8 @@ func (b *builder) each(r stock.Row) string {
 	switch {
 	case r.Price <= 0:
 		return ""
-	case r.Unit != "m":
-		return price(r.Price) + " per " + r.Unit
+	case r.Unit != stock.Metre:
+		return price(r.Price) + " per " + b.words.Materials.Units[r.Unit]
 	}
 	return price(b.Style.PerRun(r.Price)) + " per " + b.Style.RunUnit()
 }
@@ -74,7 +74,7 @@ func (b *builder) barsList() List {
 	for i, c := range b.Bill.Bars {
 		var parts []string
 		for _, p := range c.Parts {
-			parts = append(parts, p.Name+" "+b.long(p.Length))
+			parts = append(parts, b.words.Materials.Bar[p.Bar]+" "+b.long(p.Length))
 		}
 		l = append(l, fmt.Sprintf("Bar stock %d: %s; %s over.", i+1, strings.Join(parts, ", "), b.round(c.Offcut)))
 	}

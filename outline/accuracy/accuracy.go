@@ -16,16 +16,16 @@ import (
 
 // Source is one cause of error of a length; Count of them are alike.
 type Source struct {
-	Name  string  `json:"name"`
-	Error float64 `json:"error"` // ± of one, mm
-	Count int     `json:"count"`
+	Kind  SourceKind `json:"name"`
+	Error float64    `json:"error"` // ± of one, mm
+	Count int        `json:"count"`
 }
 
 // Length is how far a finished cord may be off, from node to node.
 type Length struct {
-	Name    string   `json:"name"`
-	Nominal float64  `json:"nominal"` // mm
-	Sources []Source `json:"sources"`
+	Part    cord.Part `json:"name"`
+	Nominal float64   `json:"nominal"` // mm
+	Sources []Source  `json:"sources"`
 	// Set is by how much the first load makes it longer, mm. It is the same part of
 	// every cord.
 	Set   float64 `json:"set"`
@@ -55,23 +55,23 @@ func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
 	scatter := Scatter(d.Accuracy, sp.Trials)
 	mark := d.Accuracy.Marking
 	set := func(long float64) float64 { return d.Accuracy.Set * long }
-	side := Length{Name: "side cord", Nominal: s.SideArc, Set: set(s.SideArc)}
+	side := Length{Part: cord.SideCord, Nominal: s.SideArc, Set: set(s.SideArc)}
 	if d.Splice.Whole {
-		side.Sources = []Source{{"place of a tip between its seizings", mark, 2},
-			{"contraction over a bury at the join", scatter * sp.Bury(d.Side.Diameter) / 2, 2}}
+		side.Sources = []Source{{TipsSeized, mark, 2},
+			{OverJoin, scatter * sp.Bury(d.Side.Diameter) / 2, 2}}
 	} else {
-		side.Sources = []Source{{"place of a tip gap", mark, 2},
-			{"contraction over a leg's bury", scatter * sp.Bury(d.Leg.Diameter), 2}}
+		side.Sources = []Source{{TipGaps, mark, 2},
+			{OverLegBury, scatter * sp.Bury(d.Leg.Diameter), 2}}
 	}
 	out := []Length{side.sum()}
 	for e, end := range s.Ends {
-		leg := Length{Name: hung.End(e).String() + " leg", Nominal: end.Leg, Set: set(end.Leg)}
+		leg := Length{Part: cord.LegAt(hung.End(e)), Nominal: end.Leg, Set: set(end.Leg)}
 		if d.Splice.Whole {
-			leg.Sources = []Source{{"place of a tip between its seizings", mark, 1}}
+			leg.Sources = []Source{{TipsSeized, mark, 1}}
 		} else {
-			leg.Sources = []Source{{"place of the tip gap", mark, 1}, {"place of the eye's throat", mark, 1}, {"loop of the eye", mark / 2, 1},
-				{"contraction over the side cord's bury", scatter * sp.Bury(d.Side.Diameter), 1},
-				{"contraction over the eye's own bury", scatter * sp.EyeBury(d.Leg.Diameter), 1}}
+			leg.Sources = []Source{{TipGap, mark, 1}, {EyeThroat, mark, 1}, {EyeLoop, mark / 2, 1},
+				{OverSideBury, scatter * sp.Bury(d.Side.Diameter), 1},
+				{OverEyeBury, scatter * sp.EyeBury(d.Leg.Diameter), 1}}
 		}
 		out = append(out, leg.sum())
 	}
@@ -80,7 +80,7 @@ func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
 
 // Effect is what one cord does to the bed for every mm that it is too long.
 type Effect struct {
-	Name string `json:"name"` // "head leg", "side cord", "head hang line": of one side where there are two
+	Part cord.Part `json:"name"` // of one side where there are two
 	// Corner is by how much its own corner drops, mm per mm: a leg's bar tip, the
 	// head one for a side cord, both tips of the end for a hang line.
 	Corner float64 `json:"corner"`
@@ -98,15 +98,15 @@ const step = 1.0
 func Effects(h finished.Hammock, w finished.Weight) ([]Effect, error) {
 	var out []Effect
 	for _, row := range []struct {
-		name   string
+		part   cord.Part
 		change finished.Change
 		end    hung.End
 	}{
-		{"head leg", finished.Change{Leg: [2][2]float64{{step, 0}, {}}}, hung.Head},
-		{"foot leg", finished.Change{Leg: [2][2]float64{{}, {step, 0}}}, hung.Foot},
-		{"side cord", finished.Change{Side: [2]float64{step, 0}}, hung.Head},
-		{"head hang line", finished.Change{Line: [2]float64{step, 0}}, hung.Head},
-		{"foot hang line", finished.Change{Line: [2]float64{0, step}}, hung.Foot},
+		{cord.HeadLeg, finished.Change{Leg: [2][2]float64{{step, 0}, {}}}, hung.Head},
+		{cord.FootLeg, finished.Change{Leg: [2][2]float64{{}, {step, 0}}}, hung.Foot},
+		{cord.SideCord, finished.Change{Side: [2]float64{step, 0}}, hung.Head},
+		{cord.HeadLine, finished.Change{Line: [2]float64{step, 0}}, hung.Head},
+		{cord.FootLine, finished.Change{Line: [2]float64{0, step}}, hung.Foot},
 	} {
 		more, err := h.Hang(row.change, w)
 		if err != nil {
@@ -117,7 +117,7 @@ func Effects(h finished.Hammock, w finished.Weight) ([]Effect, error) {
 			return nil, err
 		}
 		const both = 2 * step
-		out = append(out, Effect{row.name, (less.Tips[row.end][0].Z - more.Tips[row.end][0].Z) / both,
+		out = append(out, Effect{row.part, (less.Tips[row.end][0].Z - more.Tips[row.end][0].Z) / both,
 			more.Level.Minus(less.Level).Times(1 / both)})
 	}
 	return out, nil

@@ -77,11 +77,11 @@ func TestMonteCarlo(t *testing.T) {
 		}
 	}
 	for i, m := range r.Measures {
-		near(t, m.Name, math.Sqrt(squares[i]), m.RSS, 0.05*m.RSS)
+		near(t, m.Kind.String(), math.Sqrt(squares[i]), m.RSS, 0.05*m.RSS)
 		if m.Worst < m.RSS || m.RSS == 0 {
-			t.Errorf("%s: worst %g, root of squares %g", m.Name, m.Worst, m.RSS)
+			t.Errorf("%s: worst %g, root of squares %g", m.Kind, m.Worst, m.RSS)
 		}
-		t.Logf("%s: worst %.1f, rss %.1f mm", m.Name, m.Worst, m.RSS)
+		t.Logf("%s: worst %.1f, rss %.1f mm", m.Kind, m.Worst, m.RSS)
 	}
 }
 
@@ -145,9 +145,9 @@ func TestEffectsForetell(t *testing.T) {
 	}
 	for _, e := range r.Effects {
 		if e.Corner < 0.2 || e.Corner > 3 {
-			t.Errorf("%s: its corner drops by %g mm for 1 mm", e.Name, e.Corner)
+			t.Errorf("%s: its corner drops by %g mm for 1 mm", e.Part, e.Corner)
 		}
-		t.Logf("%s: corner %.2f, %+v", e.Name, e.Corner, e.Level)
+		t.Logf("%s: corner %.2f, %+v", e.Part, e.Corner, e.Level)
 	}
 }
 

@@ -11,33 +11,33 @@ import (
 
 // Measure is one way in which the bed may be off level.
 type Measure struct {
-	Name    string  `json:"name"`
-	Worst   float64 `json:"worst"`   // mm
-	RSS     float64 `json:"rss"`     // mm
-	Allowed float64 `json:"allowed"` // by the design, mm
+	Kind    MeasureKind `json:"name"`
+	Worst   float64     `json:"worst"`   // mm
+	RSS     float64     `json:"rss"`     // mm
+	Allowed float64     `json:"allowed"` // by the design, mm
 	// Sure says that even the worst case is allowed; Likely that the root of the sum
 	// of squares is.
 	Sure   bool `json:"sure"`
 	Likely bool `json:"likely"`
 }
 
-// Verdict says in words how the measure stands to what is allowed.
-func (m Measure) Verdict() string {
+// Verdict says how the measure stands to what is allowed.
+func (m Measure) Verdict() Verdict {
 	switch {
 	case m.Sure:
-		return "within, even at worst"
+		return Within
 	case m.Likely:
-		return "likely within"
+		return LikelyMet
 	}
-	return "likely more than accepted"
+	return LikelyMore
 }
 
 // Report is the whole stack.
 type Report struct {
-	Lengths  []Length  `json:"lengths"`
-	Effects  []Effect  `json:"effects"`
-	Measures []Measure `json:"measures"`
-	Notes    []string  `json:"notes"`
+	Lengths  []Length
+	Effects  []Effect
+	Measures []Measure
+	Notes    []Note
 }
 
 // Of returns how truly the hammock comes out on hang lines of the given lengths,
@@ -48,18 +48,14 @@ func Of(s *hung.Shape, d design.Design, sp cord.Splicing, on Hanging) (Report, e
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Lengths: Lengths(s, d, sp), Effects: effects, Notes: []string{
-		"first-load set is the same part of every cord, so that it acts on the level as one error",
-		"hang lines are adjusted on the spot and count as true",
-		"the sleeper keeps to the middle of the cloth",
-	}}
-	for i, name := range measureNames() {
-		m := Measure{Name: name, Allowed: d.Accuracy.Level}
+	r := Report{Lengths: Lengths(s, d, sp), Effects: effects, Notes: []Note{SetIsOne, LinesTrue, SleeperCentred}}
+	for k := range MeasureKindCount {
+		m := Measure{Kind: k, Allowed: d.Accuracy.Level}
 		together, squares := 0.0, 0.0
 		for _, l := range r.Lengths {
 			// A left and a right cord of each kind, with the other sign across.
-			left := r.effect(l.Name)
-			for _, per := range [2]float64{measure(left, i), measure(mirrored(left), i)} {
+			left := r.effect(l.Part)
+			for _, per := range [2]float64{measure(left, k), measure(mirrored(left), k)} {
 				together += per * l.Set
 				for _, c := range l.Sources {
 					e := math.Abs(per * c.Error)
@@ -82,10 +78,10 @@ type Hanging struct {
 	Weight finished.Weight
 }
 
-// effect returns what one mm of the named cord does to the level.
-func (r Report) effect(name string) finished.Level {
+// effect returns what one mm of a cord does to the level.
+func (r Report) effect(p cord.Part) finished.Level {
 	for _, e := range r.Effects {
-		if e.Name == name {
+		if e.Part == p {
 			return e.Level
 		}
 	}
@@ -97,11 +93,7 @@ func mirrored(l finished.Level) finished.Level {
 	return l
 }
 
-func measureNames() [4]string {
-	return [4]string{"along the bed, head bar against foot bar", "across at the head bar", "across at the foot bar", "sag at mid-bay"}
-}
-
-// measure returns the part of a level that the name of the same place speaks of.
-func measure(l finished.Level, i int) float64 {
-	return [4]float64{l.Along, l.Across[hung.Head], l.Across[hung.Foot], l.Sag}[i]
+// measure returns the part of a level that is of a kind.
+func measure(l finished.Level, k MeasureKind) float64 {
+	return [MeasureKindCount]float64{l.Along, l.Across[hung.Head], l.Across[hung.Foot], l.Sag}[k]
 }

@@ -7,16 +7,10 @@ import (
 	"slingloft/outline/hung"
 )
 
-// Part is one length to be cut.
-type Part struct {
-	Name   string  `json:"name"`
-	Length float64 `json:"length"` // mm
-}
-
 // Cutting is one stock length and what is cut from it.
 type Cutting struct {
-	Parts  []Part  `json:"parts"`
-	Offcut float64 `json:"offcut"` // what is left over, mm
+	Parts  []Part
+	Offcut float64 // what is left over, mm
 }
 
 // Cut cuts parts from stock lengths, the longest first and each from the first
@@ -30,7 +24,7 @@ func Cut(parts []Part, stock, saw float64) ([]Cutting, error) {
 next:
 	for _, p := range order {
 		if p.Length > stock {
-			return nil, &hung.Impossible{Key: "bar.stock", Reason: "shorter than the " + p.Name,
+			return nil, &hung.Impossible{Key: "bar.stock", Reason: "shorter than the " + p.Bar.String() + " bar",
 				Bound: "at least", Limit: math.Ceil(p.Length)}
 		}
 		for i := range out {

@@ -7,24 +7,20 @@ package stock
 
 import (
 	"math"
-	"strings"
 
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
-	"slingloft/outline/quantity"
 )
 
 // Piece is one kind of piece of cloth.
 type Piece struct {
-	Name  string
 	Count int
 	Area  float64 // of one as it is cut, allowances included, mm²
 }
 
 // Run is one kind of seam.
 type Run struct {
-	Name   string
 	Count  int     // how many there are
 	Length float64 // of one, mm
 	Rows   int     // rows of stitches; 0: 1
@@ -54,35 +50,15 @@ const (
 	TieLength = 400
 )
 
-// Row is one thing to buy.
-type Row struct {
-	Kind     string  `json:"kind"` // "cloth", "cord", "bar", "thread", "sheet", "hardware"
-	Name     string  `json:"name"`
-	Quantity float64 `json:"quantity"`        // in Unit
-	Unit     string  `json:"unit"`            // "m", "piece" or, as of [Bill.In], "yd"
-	Price    float64 `json:"price,omitempty"` // of one unit; 0: not given
-	Cost     float64 `json:"cost,omitempty"`
-	Note     string  `json:"note"`
-}
-
-// Mass is what one part of the finished hammock weighs.
-type Mass struct {
-	Part    string  `json:"part"`
-	Grams   float64 `json:"grams"`
-	Missing string  `json:"missing,omitempty"` // key without which it is not known
-}
-
 // Bill is the whole list.
 type Bill struct {
-	Rows   []Row     `json:"rows"`
-	Masses []Mass    `json:"masses"`
-	Bars   []Cutting `json:"bars"`  // how the bars come out of their stock lengths
-	Total  float64   `json:"total"` // of the masses that are known, g
-	Cost   float64   `json:"cost"`  // of the rows that have a price
-	Open   []string  `json:"open"`  // rows without a price and masses not known
-	Used   float64   `json:"used"`  // part of the bought cloth that is in the pieces, 0 to 1
-
-	style quantity.Style // of the rows' units
+	Rows   []Row
+	Masses []Mass
+	Bars   []Cutting // how the bars come out of their stock lengths
+	Total  float64   // of the masses that are known, g
+	Cost   float64   // of the rows that have a price
+	Open   []Open    // rows without a price and masses not known
+	Used   float64   // part of the bought cloth that is in the pieces, 0 to 1
 }
 
 // Of returns the list. The error is a [hung.Impossible]: a bar longer than the
@@ -98,7 +74,7 @@ func Of(in Input) (Bill, error) {
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Design.Sheet
-		b.row(Row{Kind: "sheet", Name: s.Name, Quantity: float64(in.Sheets), Unit: "piece", Price: s.Price, Note: "templates"})
+		b.row(Row{Kind: SheetRow, Name: s.Name, Quantity: float64(in.Sheets), Unit: Single, Price: s.Price, Note: Note{Kind: ForTemplates}})
 	}
 	for _, h := range hardware() {
 		b.row(h)
@@ -106,7 +82,7 @@ func Of(in Input) (Bill, error) {
 	for _, m := range b.Masses {
 		b.Total += m.Grams
 		if m.Missing != "" {
-			b.Open = append(b.Open, "mass of "+m.Part+", for want of "+m.Missing)
+			b.Open = append(b.Open, Open{Mass: m})
 		}
 	}
 	return b, nil
@@ -117,7 +93,7 @@ func (b *Bill) row(r Row) {
 	r.Cost = r.Quantity * r.Price
 	b.Cost += r.Cost
 	if r.Price == 0 {
-		b.Open = append(b.Open, "price of "+r.Name)
+		b.Open = append(b.Open, Open{Row: &r})
 	}
 	b.Rows = append(b.Rows, r)
 }
@@ -131,8 +107,8 @@ func (b *Bill) cloth(in Input) {
 	for _, p := range in.Pieces {
 		area += float64(p.Count) * p.Area
 	}
-	b.row(Row{Kind: "cloth", Name: c.Name, Quantity: upTo(in.Lay / metre), Unit: "m", Price: c.Price, Note: "length of roll"})
-	m := Mass{Part: "cloth", Grams: area / (metre * metre) * c.ArealDensity}
+	b.row(Row{Kind: ClothRow, Name: c.Name, Quantity: upTo(in.Lay / metre), Price: c.Price})
+	m := Mass{Grams: area / (metre * metre) * c.ArealDensity}
 	if c.ArealDensity == 0 {
 		m.Missing = "cloth.areal_density"
 	}
@@ -144,10 +120,10 @@ func (b *Bill) cloth(in Input) {
 
 func (b *Bill) cords(in Input) {
 	for _, s := range cord.Spools(in.Cords, in.Design.Splice.Waste) {
-		b.row(Row{Kind: "cord", Name: s.Name, Quantity: upTo(s.Buy / metre), Unit: "m", Price: s.Kind.Price, Note: "waste included"})
+		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(s.Buy / metre), Price: s.Kind.Price, Note: Note{Kind: WithWaste}})
 	}
 	for _, c := range in.Cords {
-		m := Mass{Part: c.Part.String(), Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
+		m := Mass{Part: MassPart{OfCord, c.Part}, Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
 		if c.Kind.LinearDensity == 0 {
 			m.Missing = c.Part.Key() + ".linear_density"
 		}
@@ -158,16 +134,14 @@ func (b *Bill) cords(in Input) {
 // drawstrings lists what draws gathered ends in. What it is made of is left to the
 // maker: it carries nothing but its own knot.
 func (b *Bill) drawstrings(in Input) {
-	style := quantity.Style{Inches: in.Design.Output.Inches, Fraction: 2}
-	var cut []string
+	var cut [2]float64
 	total := 0.0
 	for e, long := range in.Gathered {
 		total += long + TieLength
-		cut = append(cut, hung.End(e).String()+" "+style.Length(long+TieLength))
+		cut[e] = long + TieLength
 	}
 	if total > 0 {
-		b.row(Row{Kind: "cord", Name: "drawstring, thin and smooth", Quantity: upTo(total / metre), Unit: "m",
-			Note: "cut: " + strings.Join(cut, ", ") + ", of which " + style.Length(TieLength) + " to draw and tie"})
+		b.row(Row{Kind: CordRow, Thing: Drawstring, Quantity: upTo(total / metre), Note: Note{CutStrings, cut}})
 	}
 }
 
@@ -178,18 +152,18 @@ func (b *Bill) bars(in Input) error {
 		saw = SawCut
 	}
 	var long []Part
-	m := Mass{Part: "bars"}
+	m := Mass{Part: MassPart{Kind: OfBars}}
 	for e, open := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
-		long = append(long, Part{hung.End(e).String() + " bar", open - 2*d.Bar.TipReach})
+		long = append(long, Part{hung.End(e), open - 2*d.Bar.TipReach})
 		m.Grams += 1000 * hung.BarMass(d.Bar, open)
 	}
 	if d.Bar.Density == 0 {
 		m.Missing = "bar.density"
 	}
 	b.Masses = append(b.Masses, m)
-	r := Row{Kind: "bar", Name: d.Bar.Name, Unit: "piece", Price: d.Bar.Price, Note: "stock lengths"}
+	r := Row{Kind: BarRow, Name: d.Bar.Name, Unit: Single, Price: d.Bar.Price, Note: Note{Kind: StockLengths}}
 	if d.Bar.Stock == 0 {
-		r.Quantity, r.Unit, r.Price, r.Note = (long[0].Length+long[1].Length)/metre, "m", 0, "both bars, stock length not given"
+		r.Quantity, r.Unit, r.Price, r.Note = (long[0].Length+long[1].Length)/metre, Metre, 0, Note{Kind: BothBars}
 		b.row(r)
 		return nil
 	}
@@ -206,9 +180,9 @@ func (b *Bill) bars(in Input) error {
 // hardware returns what holds it all together.
 func hardware() []Row {
 	return []Row{
-		{Kind: "hardware", Name: "hook, ring or shackle at an apex", Quantity: 2, Unit: "piece", Note: "rated, see the margins"},
-		{Kind: "hardware", Name: "hook or strap at a support", Quantity: 2, Unit: "piece", Note: "rated, see the margins"},
-		{Kind: "hardware", Name: "tip for a bar's end", Quantity: 4, Unit: "piece", Note: "to hold the cord in its gap"},
+		{Kind: HardwareRow, Thing: ApexHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated}},
+		{Kind: HardwareRow, Thing: FarHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated}},
+		{Kind: HardwareRow, Thing: BarTip, Quantity: 4, Unit: Single, Note: Note{Kind: HoldsCord}},
 	}
 }
 

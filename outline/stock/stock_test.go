@@ -1,12 +1,9 @@
 package stock_test
 
 import (
-	"bytes"
-	"encoding/csv"
 	"errors"
 	"math"
 	"math/rand/v2"
-	"strings"
 	"testing"
 
 	"slingloft/outline/cord"
@@ -37,9 +34,9 @@ func input() stock.Input {
 		Design: d,
 		Cords: []cord.Cord{{Part: cord.SideCord, Count: 2, Cut: 2000, Kind: d.Side}, {Part: cord.HeadLeg, Count: 2, Cut: 1500, Kind: d.Side},
 			{Part: cord.HeadLine, Count: 1, Cut: 1800, Kind: d.Hang.Line}},
-		Pieces: []stock.Piece{{"body", 1, 2.4e6}, {"cap", 2, 0.15e6}},
+		Pieces: []stock.Piece{{1, 2.4e6}, {2, 0.15e6}},
 		Lay:    2200, Sheets: 3,
-		Runs: []stock.Run{{"side", 2, 1600, 2}},
+		Runs: []stock.Run{{2, 1600, 2}},
 	}
 }
 
@@ -102,7 +99,7 @@ func TestCut(t *testing.T) {
 		parts := make([]stock.Part, n)
 		sum := 0.0
 		for i := range parts {
-			parts[i] = stock.Part{Name: "bar", Length: 300 + 1500*rng.Float64()}
+			parts[i] = stock.Part{Length: 300 + 1500*rng.Float64()}
 			sum += parts[i].Length
 		}
 		cut, err := stock.Cut(parts, 2000, 3)
@@ -139,51 +136,14 @@ func TestCut(t *testing.T) {
 			}
 		}
 	}
-	_, err := stock.Cut([]stock.Part{{"head bar", 2100.2}}, 2000, 3)
+	_, err := stock.Cut([]stock.Part{{hung.Head, 2100.2}}, 2000, 3)
 	var bad *hung.Impossible
 	if !errors.As(err, &bad) || bad.Key != "bar.stock" || bad.Limit != 2101 {
 		t.Errorf("too long: %v", err)
 	}
 }
 
-// The list reads back as it was written, and no text runs as a formula.
-func TestCSV(t *testing.T) {
-	in := input()
-	in.Design.Cloth.Name = "=HYPERLINK(\"x\"), \"ripstop\"\nheavy"
-	b, err := stock.Of(in)
-	if err != nil {
-		t.Fatal(err)
-	}
-	var first, second bytes.Buffer
-	for _, w := range []*bytes.Buffer{&first, &second} {
-		if err := b.WriteCSV(w); err != nil {
-			t.Fatal(err)
-		}
-	}
-	if first.String() != second.String() {
-		t.Error("same list, other bytes")
-	}
-	rows, err := csv.NewReader(&first).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(rows) != 1+len(b.Rows)+len(b.Masses)+1 {
-		t.Errorf("%d rows", len(rows))
-	}
-	if got, want := rows[1][1], "'"+in.Design.Cloth.Name; got != want {
-		t.Errorf("name %q, want %q", got, want)
-	}
-	if err := b.WriteCSV(broken{}); err == nil {
-		t.Error("a write error is lost")
-	}
-}
-
-type broken struct{}
-
-func (broken) Write([]byte) (int, error) { return 0, errors.New("disk full") }
-
-// In inches the list is in yards, with the price of a yard, and in ounces; the cost
-// stays what it is.
+// In inches the list is in yards with the price of a yard; the cost stays what it is.
 func TestInYards(t *testing.T) {
 	b, err := stock.Of(input())
 	if err != nil {
@@ -192,7 +152,7 @@ func TestInYards(t *testing.T) {
 	yards := b.In(quantity.Style{Inches: true})
 	for i, r := range b.Rows {
 		q := yards.Rows[i]
-		if r.Unit != "m" {
+		if r.Unit != stock.Metre {
 			if q != r {
 				t.Errorf("%s: %+v, want %+v", r.Name, q, r)
 			}
@@ -200,23 +160,16 @@ func TestInYards(t *testing.T) {
 		}
 		// A yard is 0.9144 m exactly; what is bought is never short and at most a
 		// hundredth of a yard more.
-		if over := q.Quantity*0.9144 - r.Quantity; q.Unit != "yd" || over < -1e-9 || over > 0.009144+1e-9 {
-			t.Errorf("%s: %g %s for %g m", r.Name, q.Quantity, q.Unit, r.Quantity)
+		if over := q.Quantity*0.9144 - r.Quantity; q.Unit != stock.Yard || over < -1e-9 || over > 0.009144+1e-9 {
+			t.Errorf("%s: %g %v for %g m", r.Name, q.Quantity, q.Unit, r.Quantity)
 		}
 		near(t, "price of a yard", q.Price, 0.9144*r.Price)
 		near(t, "cost", q.Cost, r.Cost)
 	}
-	var text bytes.Buffer
-	if err := yards.WriteCSV(&text); err != nil {
-		t.Fatal(err)
-	}
-	if !strings.Contains(text.String(), ",mass_oz,") || !strings.Contains(text.String(), ",yd,") || strings.Contains(text.String(), ",m,") {
-		t.Errorf("not in yards and ounces:\n%s", text.String())
-	}
 }
 
 // A gathered end's drawstring runs through its whole channel and is long enough to
-// tie; its cut lengths are told, in the units of the design.
+// tie; its cut lengths are told.
 func TestDrawstrings(t *testing.T) {
 	in := input()
 	plain, err := stock.Of(in)
@@ -232,10 +185,10 @@ func TestDrawstrings(t *testing.T) {
 		t.Fatalf("%d rows, %d without drawstrings", len(b.Rows), len(plain.Rows))
 	}
 	for _, r := range b.Rows {
-		if strings.HasPrefix(r.Name, "drawstring") {
+		if r.Thing == stock.Drawstring {
 			near(t, "metres", r.Quantity, 3.12) // 1.61 m and 1.505 m, up to a centimetre
-			if r.Note != "cut: head 1610 mm, foot 1505 mm, of which 400 mm to draw and tie" {
-				t.Errorf("note %q", r.Note)
+			if want := (stock.Note{Kind: stock.CutStrings, Cut: [2]float64{1610, 1505}}); r.Note != want {
+				t.Errorf("note %+v", r.Note)
 			}
 			return
 		}

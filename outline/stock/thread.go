@@ -36,10 +36,9 @@ func (b *Bill) thread(in Input) {
 	if total == 0 {
 		return
 	}
-	name := s.ThreadName
-	if name == "" {
-		name = "thread"
+	r := Row{Kind: ThreadRow, Name: s.ThreadName, Quantity: total * (1 + ThreadWaste) / metre, Note: Note{Kind: LockStitch}}
+	if r.Name == "" {
+		r.Thing = AnyThread
 	}
-	b.row(Row{Kind: "thread", Name: name, Quantity: total * (1 + ThreadWaste) / metre, Unit: "m",
-		Note: "lock stitch, both threads, 20 % waste included; its mass is not counted"})
+	b.row(r)
 }

@@ -10,19 +10,30 @@
 // What only one output says stands in a table of that output's own, built on this one.
 package words
 
-import "fmt"
+import (
+	"fmt"
+
+	"slingloft/outline/hung"
+)
 
 // Names is what things are called in one language.
 type Names struct {
-	Cords   Cords
-	Margins Margins
+	Ends      [2]string // head and foot, by [hung.End]
+	Cords     Cords
+	Margins   Margins
+	Materials Materials
+	Accuracy  Accuracy
 	// Cautions stand beside every load figure.
 	Cautions []string
 }
 
 // English returns the names in English.
 func English() Names {
-	return Names{Cords: englishCords(), Margins: englishMargins(), Cautions: englishCautions()}
+	return Names{
+		Ends:  [2]string{hung.Head: "head", hung.Foot: "foot"},
+		Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(),
+		Cautions: englishCautions(),
+	}
 }
 
 // kind is a kind of thing, with its identifier.

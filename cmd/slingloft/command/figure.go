@@ -53,7 +53,7 @@ func figure(ctx context.Context, s Streams, args []string, o figureOptions) erro
 	}
 	switch {
 	case o.materials:
-		err = doc.Materials.In(p.Style()).WriteCSV(s.Out)
+		err = doc.WriteCSV(s.Out, p.Style())
 	case o.json:
 		err = document.Write(s.Out, doc)
 	default:

@@ -43,10 +43,10 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 	d.Margins, d.Cases = checksOf(p.Margins, w.Margins), casesOf(p.Margins, w.Margins, p.Style())
 	d.Notes = w.Margins.NotesOf(p.Margins.Notes)
 	d.Hanging = hangingOf(p)
-	if d.Accuracy, err = p.Accuracy(); err != nil {
-		d.Accuracy.Notes = append(d.Accuracy.Notes, "the working errors cannot be followed through: "+err.Error())
-	}
-	d.Materials, err = p.Bill(l)
+	stack, err := p.Accuracy()
+	d.Accuracy = accuracyOf(stack, err, w.Accuracy)
+	d.bill, err = p.Bill(l)
+	d.Materials = materialsOf(d.bill, w, p.Style())
 	return d, err
 }
 

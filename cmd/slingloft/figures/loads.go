@@ -136,7 +136,7 @@ func (b *report) accuracy(d Document) {
 	b.head("Working errors: how level the bed comes out")
 	b.row("measure", "worst case", "root sum square", "allowed", "")
 	for _, m := range d.Accuracy.Measures {
-		b.row(m.Name, b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed), m.Verdict())
+		b.row(b.words.Accuracy.Measures[m.Kind], b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed), b.words.Accuracy.Verdicts[m.Verdict()])
 	}
 	for _, n := range d.Accuracy.Notes {
 		b.printf("note: %s\n", n)
@@ -144,7 +144,7 @@ func (b *report) accuracy(d Document) {
 }
 
 func (b *report) materials(d Document) {
-	m := d.Materials.In(b.style)
+	m := d.bill.In(b.style)
 	b.head("Materials")
 	b.row("kind", "what", "quantity", "unit", "price of one", "cost", "note")
 	price := func(v float64) string {
@@ -154,7 +154,8 @@ func (b *report) materials(d Document) {
 		return "–"
 	}
 	for _, r := range m.Rows {
-		b.row(r.Kind, r.Name, quantity.Decimal(r.Quantity, 2), r.Unit, price(r.Price), price(r.Cost), r.Note)
+		b.row(b.words.Materials.Kinds[r.Kind], b.words.Materials.Thing(r), quantity.Decimal(r.Quantity, 2), b.words.Materials.Units[r.Unit],
+			price(r.Price), price(r.Cost), b.words.Note(r.Note, b.style))
 	}
 	cost := "not given"
 	if m.Cost > 0 {
@@ -167,10 +168,10 @@ func (b *report) materials(d Document) {
 		if q.Missing != "" {
 			mass = "not given"
 		}
-		b.row(q.Part, mass)
+		b.row(b.words.MassPart(q.Part), mass)
 	}
 	b.row("together, of what is known", b.style.Weight(m.Total))
-	for _, o := range m.Open {
+	for _, o := range b.words.OpenOf(m) {
 		b.printf("not given: %s\n", o)
 	}
 }

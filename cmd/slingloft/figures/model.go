@@ -4,7 +4,6 @@ package figures
 
 import (
 	"slingloft/cmd/slingloft/document"
-	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
@@ -40,9 +39,11 @@ type Document struct {
 	Cases   []Case      `json:"cases"`
 	Notes   []string    `json:"margin_notes"`
 
-	Hanging   Hanging         `json:"hanging"`
-	Accuracy  accuracy.Report `json:"accuracy"`
-	Materials stock.Bill      `json:"materials"`
+	Hanging   Hanging   `json:"hanging"`
+	Accuracy  Accuracy  `json:"accuracy"`
+	Materials Materials `json:"materials"`
+
+	bill stock.Bill // what Materials tells
 }
 
 // Schema returns the JSON Schema of a [Document].

@@ -13,7 +13,7 @@ import (
 func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Lay: l.Cloth.Length, Sheets: l.Boards.Beds}
 	for _, q := range p.Sewn.Pieces {
-		in.Pieces = append(in.Pieces, stock.Piece{Name: q.Title, Count: q.Count, Area: q.Cut.Area()})
+		in.Pieces = append(in.Pieces, stock.Piece{Count: q.Count, Area: q.Cut.Area()})
 	}
 	for _, s := range p.Sewn.Seams {
 		rows := 1
@@ -23,11 +23,11 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		case s.Felled:
 			rows = 2
 		}
-		in.Runs = append(in.Runs, stock.Run{Name: s.Name, Count: 1, Length: s.Hung[0], Rows: rows})
+		in.Runs = append(in.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})
 	}
 	for _, q := range p.Sewn.Pieces {
 		if q.Hem > 0 {
-			in.Runs = append(in.Runs, stock.Run{Name: "hem of " + q.Title, Count: 1, Length: q.Hem})
+			in.Runs = append(in.Runs, stock.Run{Count: 1, Length: q.Hem})
 		}
 	}
 	if p.Design.Cap.Kind == design.Gathered {

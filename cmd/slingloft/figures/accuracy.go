@@ -1,0 +1,23 @@
+package figures
+
+import (
+	"slingloft/outline/accuracy"
+	"slingloft/outline/words"
+)
+
+// Accuracy is how level the bed comes out with the maker's working errors.
+type Accuracy struct {
+	Lengths  []accuracy.Length  `json:"lengths"`
+	Effects  []accuracy.Effect  `json:"effects"`
+	Measures []accuracy.Measure `json:"measures"`
+	Notes    []string           `json:"notes"`
+}
+
+// accuracyOf returns a stack as the document has it; err is why there is none.
+func accuracyOf(r accuracy.Report, err error, w words.Accuracy) Accuracy {
+	out := Accuracy{r.Lengths, r.Effects, r.Measures, w.NotesOf(r.Notes)}
+	if err != nil {
+		out.Notes = append(out.Notes, "the working errors cannot be followed through: "+err.Error())
+	}
+	return out
+}

@@ -1,0 +1,130 @@
+package stock
+
+import (
+	"slingloft/outline/cord"
+	"slingloft/outline/hung"
+)
+
+// Row is one thing to buy.
+type Row struct {
+	Kind     Kind
+	Thing    Thing
+	Name     string // the maker's own, for a [Thing] that is [Named]
+	Quantity float64
+	Unit     Unit
+	Price    float64 // of one unit; 0: not given
+	Cost     float64
+	Note     Note
+}
+
+// Kind sorts what is bought.
+type Kind int
+
+// The kinds.
+const (
+	ClothRow Kind = iota
+	CordRow
+	BarRow
+	ThreadRow
+	SheetRow
+	HardwareRow
+	KindCount // how many kinds there are
+)
+
+// String returns the kind's identifier, as documents for other programs have it.
+func (k Kind) String() string {
+	return [KindCount]string{"cloth", "cord", "bar", "thread", "sheet", "hardware"}[k]
+}
+
+// Thing is what a row is for, where no name of the maker's says it.
+type Thing int
+
+// The things.
+const (
+	Named      Thing = iota // by the maker
+	AnyThread               // the maker named none
+	Drawstring              // of gathered ends
+	ApexHook                // hook, ring or shackle at an apex
+	FarHook                 // hook or strap at a support
+	BarTip                  // tip for a bar's end
+)
+
+// Unit is what a row is counted in.
+type Unit int
+
+// The units.
+const (
+	Metre Unit = iota
+	Single
+	Yard      // as of [Bill.In]
+	UnitCount // how many units there are
+)
+
+// String returns the unit's identifier, as documents for other programs have it.
+func (u Unit) String() string { return [UnitCount]string{"m", "piece", "yd"}[u] }
+
+// Note is a remark to a row.
+type Note struct {
+	Kind NoteKind
+	Cut  [2]float64 // lengths of the drawstrings, head and foot, mm, for [CutStrings]
+}
+
+// NoteKind is the kind of a remark.
+type NoteKind int
+
+// The kinds.
+const (
+	RollLength    NoteKind = iota // length of roll
+	WithWaste                     // waste included
+	StockLengths                  // bars as they are sold
+	BothBars                      // stock length not given
+	ForTemplates                  // sheets
+	LockStitch                    // both threads, [ThreadWaste] included
+	CutStrings                    // of which [TieLength] is to draw and tie
+	Rated                         // see the margins
+	HoldsCord                     // in its gap
+	NoteKindCount                 // how many kinds there are
+)
+
+// Mass is what one part of the finished hammock weighs.
+type Mass struct {
+	Part    MassPart
+	Grams   float64
+	Missing string // key without which it is not known
+}
+
+// MassPart is a part of the finished hammock.
+type MassPart struct {
+	Kind MassKind
+	Cord cord.Part // for [OfCord]
+}
+
+// MassKind sorts the parts that are weighed.
+type MassKind int
+
+// The kinds.
+const (
+	OfCloth MassKind = iota
+	OfBars
+	OfCord
+)
+
+// String returns the part's identifier, as documents for other programs have it.
+func (p MassPart) String() string {
+	if p.Kind == OfCord {
+		return p.Cord.String()
+	}
+	return [...]string{"cloth", "bars"}[p.Kind]
+}
+
+// Open is what is not given: the price of a row or the mass of a part.
+type Open struct {
+	Row  *Row // whose price it is
+	Mass Mass // that is not known, where Row is nil
+}
+
+// Part is one length to be cut: a bar.
+type Part struct {
+	Bar    hung.End
+	Length float64 // mm
+}

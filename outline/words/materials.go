@@ -1,0 +1,101 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
+	"slingloft/outline/stock"
+)
+
+// Materials says what belongs to the list of what to buy.
+type Materials struct {
+	Kinds  map[stock.Kind]string
+	Things map[stock.Thing]string
+	Units  map[stock.Unit]string
+	Notes  map[stock.NoteKind]string // cut strings hold the cuts and what of each is to tie
+	// CutString is one of the cuts: end and length. Cloth and Bars are weighed.
+	CutString, Cloth, Bars string
+	Bar                    map[hung.End]string
+	OpenPrice              string // of a row
+	OpenMass               string // of a part, and for want of which key
+}
+
+// Thing names what a row is for: as the maker calls it, or by its kind.
+func (m Materials) Thing(r stock.Row) string {
+	if r.Thing == stock.Named {
+		return r.Name
+	}
+	return m.Things[r.Thing]
+}
+
+// Note says the remark to a row, lengths in inches if the style has them so.
+func (n Names) Note(note stock.Note, style quantity.Style) string {
+	m := n.Materials
+	text := m.Notes[note.Kind]
+	if note.Kind != stock.CutStrings {
+		return text
+	}
+	half := quantity.Style{Inches: style.Inches, Fraction: 2}
+	var cut []string
+	for e, long := range note.Cut {
+		cut = append(cut, fmt.Sprintf(m.CutString, n.Ends[e], half.Length(long)))
+	}
+	return fmt.Sprintf(text, strings.Join(cut, ", "), half.Length(stock.TieLength))
+}
+
+// MassPart names a part that is weighed.
+func (n Names) MassPart(p stock.MassPart) string {
+	switch p.Kind {
+	case stock.OfCloth:
+		return n.Materials.Cloth
+	case stock.OfBars:
+		return n.Materials.Bars
+	}
+	return n.Cords.Parts[p.Cord]
+}
+
+// OpenOf says what a list leaves open.
+func (n Names) OpenOf(b stock.Bill) []string {
+	var out []string
+	for _, o := range b.Open {
+		if o.Row != nil {
+			out = append(out, fmt.Sprintf(n.Materials.OpenPrice, n.Materials.Thing(*o.Row)))
+		} else {
+			out = append(out, fmt.Sprintf(n.Materials.OpenMass, n.MassPart(o.Mass.Part), o.Mass.Missing))
+		}
+	}
+	return out
+}
+
+func englishMaterials() Materials {
+	return Materials{
+		Kinds: identified(stock.KindCount),
+		Things: map[stock.Thing]string{
+			stock.AnyThread:  "thread",
+			stock.Drawstring: "drawstring, thin and smooth",
+			stock.ApexHook:   "hook, ring or shackle at an apex",
+			stock.FarHook:    "hook or strap at a support",
+			stock.BarTip:     "tip for a bar's end",
+		},
+		Units: identified(stock.UnitCount),
+		Notes: map[stock.NoteKind]string{
+			stock.RollLength:   "length of roll",
+			stock.WithWaste:    "waste included",
+			stock.StockLengths: "stock lengths",
+			stock.BothBars:     "both bars, stock length not given",
+			stock.ForTemplates: "templates",
+			stock.LockStitch:   "lock stitch, both threads, 20 % waste included; its mass is not counted",
+			stock.CutStrings:   "cut: %s, of which %s to draw and tie",
+			stock.Rated:        "rated, see the margins",
+			stock.HoldsCord:    "to hold the cord in its gap",
+		},
+		CutString: "%s %s",
+		Cloth:     "cloth",
+		Bars:      "bars",
+		Bar:       map[hung.End]string{hung.Head: "head bar", hung.Foot: "foot bar"},
+		OpenPrice: "price of %s",
+		OpenMass:  "mass of %s, for want of %s",
+	}
+}
