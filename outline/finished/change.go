@@ -52,6 +52,16 @@ const (
 	Parts      // how many there are
 )
 
+// String returns the part's identifier, as documents for other programs have it; left
+// and right are those of one who lies on the back.
+func (p Part) String() string {
+	return [Parts]string{"head left leg", "head right leg", "foot left leg", "foot right leg", "left side cord", "right side cord",
+		"head hang line", "foot hang line", "girth", "head bar", "foot bar", "head anchor", "foot anchor"}[p]
+}
+
+// MarshalText writes the part's identifier.
+func (p Part) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
+
 // Change returns the change by which the part is mm longer, an anchor mm higher.
 func (p Part) Change(mm float64) Change {
 	var c Change
