@@ -123,3 +123,8 @@ func (p *Pose) rolled(r *run) {
 		p.Share = max(held[Left], held[Right]) / both
 	}
 }
+
+// Loads returns the largest pulls and thrusts of the pose.
+func (p Pose) Loads() Loads {
+	return Loads{Line: p.Line, Leg: p.Most, Side: p.Cord, Bar: p.Bar, Cloth: p.Cloth}
+}

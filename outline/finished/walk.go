@@ -106,7 +106,7 @@ func (w *walker) line(e hung.End) Vec {
 	pull := sum.Len()
 	if w.pose != nil {
 		w.pose.Line[e] = pull
-		w.pose.Pull[e] = Vec{}.Plus(sum, -hung.End(e).Sign())
+		w.pose.Pull[e] = Vec{}.Plus(sum, hung.End(e).Sign())
 	}
 	long := (w.Hammock.line[e] + w.change.Line[e]) * longer(pull, w.LineEA)
 	return Vec{}.Plus(sum, long/pull)

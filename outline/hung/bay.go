@@ -140,7 +140,9 @@ func (s *solver) closing(t *trial) ([]float64, error) {
 		return []float64{miss, t.end.z - s.p.Bottom(x) - b.SecondValue}, nil
 	}
 	if b.Second == design.LevelHooks {
-		return []float64{miss, t.tails[Head].apexZ - t.tails[Foot].apexZ}, nil
+		head, foot := &t.tails[Head], &t.tails[Foot]
+		run := s.hangRun(t)
+		return []float64{miss, head.apexZ - foot.apexZ + float64(run*head.slope) - float64(run*foot.slope)}, nil
 	}
 	foot, err := s.p.section(x, t.end.y, t.end.z)
 	if err != nil {
@@ -150,6 +152,15 @@ func (s *solver) closing(t *trial) ([]float64, error) {
 		return []float64{miss, foot.Girth() - b.SecondValue}, nil
 	}
 	return []float64{miss, rad * (foot.Wall - s.head.Wall)}, nil
+}
+
+// hangRun returns the level length of each hang line that the level is looked at
+// past, mm; 0 where the apexes are to be level.
+func (s *solver) hangRun(t *trial) float64 {
+	if s.p.Anchors == 0 {
+		return 0
+	}
+	return max(0, s.p.Anchors-(t.tails[Foot].apexX-t.tails[Head].apexX)) / 2
 }
 
 // controlled returns the measure that the control fixes, in its own unit.

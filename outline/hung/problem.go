@@ -38,6 +38,9 @@ type Problem struct {
 	Load        Load       // of the sleeper, N/mm
 	ClothWeight float64    // of the cloth, N/mm²
 	BarWeight   [2]float64 // of each whole bar, N
+	// Anchors is the level distance between the anchors, mm, from which the hammock hangs
+	// in the middle. With [design.LevelHooks] these are then level; with 0 the apexes are.
+	Anchors float64
 }
 
 // ProblemOf takes the solver's part out of a design.
@@ -50,8 +53,7 @@ func ProblemOf(d design.Design) Problem {
 	return p
 }
 
-// LoadOf returns the line load of the design's sleeper. Along an inclined bottom
-// line the body keeps its length, so that it covers less of x.
+// LoadOf returns the line load of the design's sleeper.
 func LoadOf(d design.Design) Load {
 	start := -d.Bed.Span / 2
 	weight := d.Sleeper.Mass * Gravity
@@ -62,10 +64,16 @@ func LoadOf(d design.Design) Load {
 		}
 		return EvenLoad(weight, start+from, start+to)
 	}
-	flat := math.Cos(d.Bed.Lift)
-	s := d.Sleeper
+	return LyingLoad(d.Bed, d.Sleeper)
+}
+
+// LyingLoad returns the line load of a sleeper who lies in a bed with the crown where
+// theirs is to be. Along an inclined bottom line the body keeps its length, so that it
+// covers less of x.
+func LyingLoad(b design.Bed, s design.Sleeper) Load {
+	flat := math.Cos(b.Lift)
 	s.Stature *= flat
-	return SleeperLoad(s, start+d.Sleeper.Crown*flat)
+	return SleeperLoad(s, -b.Span/2+s.Crown*flat)
 }
 
 // BarMass returns the mass in kg of a bar between cord centres that are long mm

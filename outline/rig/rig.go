@@ -48,6 +48,10 @@ type Place struct {
 	Beyond float64 `json:"beyond,omitempty"`
 }
 
+// ApexAbove returns by how much the head's apex stands higher than the foot's, mm: for
+// looking at afterwards. What is set are the hooks, see HeadAbove.
+func (p Place) ApexAbove() float64 { return p.Ends[hung.Head].Apex - p.Ends[hung.Foot].Apex }
+
 // Overall returns the level distance from apex to apex, mm.
 func Overall(s *hung.Shape) float64 { return s.Ends[hung.Foot].ApexX - s.Ends[hung.Head].ApexX }
 

@@ -228,3 +228,37 @@ func TestSteadiness(t *testing.T) {
 		t.Errorf("not stable: %+v", r)
 	}
 }
+
+// Level anchors can be asked for where their distance is given; level apexes are
+// another bed, whose anchors differ.
+func TestLevelAnchors(t *testing.T) {
+	d := design.Design{Sleeper: design.Sleeper{Stature: 1680, Mass: 74, Crown: -80}}
+	d.Bed = design.Bed{
+		Span: 1440, HeadBar: 960, FootBar: 860, HeadValue: 420, ControlValue: 205, Second: design.LevelHooks,
+		HeadTail: 150, FootTail: 170, HeadLeg: 820, FootLeg: 760,
+		HeadRadius: 125, SeatRadius: 125, FootRadius: 125,
+	}
+	const distance = 4600
+	for _, row := range []struct{ anchors float64 }{{0}, {distance}} {
+		p := hung.ProblemOf(d)
+		p.Anchors = row.anchors
+		s, err := hung.Solve(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		place, err := rig.Between(&s, distance, 400, 0.5)
+		if err != nil {
+			t.Fatal(err)
+		}
+		anchors, apexes := place.HeadAbove, place.ApexAbove()
+		if level := anchors; row.anchors > 0 && math.Abs(level) > 1e-6 {
+			t.Errorf("anchors asked level differ by %g mm", level)
+		}
+		if level := apexes; row.anchors == 0 && math.Abs(level) > 1e-6 {
+			t.Errorf("apexes asked level differ by %g mm", level)
+		}
+		if math.Abs(anchors-apexes) < 1 {
+			t.Errorf("anchors differ by %g mm and apexes by %g: no difference to be told", anchors, apexes)
+		}
+	}
+}

@@ -17,19 +17,34 @@ const (
 	massMean    = (85.52 + 67.76) / 2                 // kg
 	// shouldersMean is bideltoid breadth from the same source, mm.
 	shouldersMean = (510.4 + 450.3) / 2
+	// hipsMean is hip breadth, sitting, from the same source, mm.
+	hipsMean = (379.3 + 399.0) / 2
 )
+
+// girthier returns how many times as broad and deep as the mean body a sleeper is, as
+// if people were cylinders of like density: an estimate.
+func girthier(s design.Sleeper) float64 {
+	return math.Sqrt(s.Mass / massMean * statureMean / s.Stature)
+}
+
+// leastSeat is the shortest seat that is counted with, mm: a little under the 5th
+// percentile of men's hip breadth, sitting, which is the smaller of the sexes'.
+const leastSeat = 330
+
+// SeatLength returns the length of bed, mm, on which one sits who sits along it or
+// across: the hip breadth, sitting, estimated as [CentreHeight] does, and at least
+// 330 mm.
+func SeatLength(s design.Sleeper) float64 { return max(leastSeat, hipsMean*girthier(s)) }
 
 // CentreHeight returns how high the sleeper's centre of mass lies above the bed's
 // bottom line, mm, on the back and on the side: half the depth and half the
 // breadth of the body. Where the breadth is not given it is, as the depth always
-// is, the mean body's times √(mass / stature), as if people were cylinders of
-// like density: an estimate.
+// is, the mean body's times √(mass / stature): an estimate.
 func CentreHeight(s design.Sleeper) (back, side float64) {
-	girthier := math.Sqrt(s.Mass / massMean * statureMean / s.Stature)
-	back = depthMean / 2 * girthier
+	back = depthMean / 2 * girthier(s)
 	side = s.Shoulders / 2
 	if side == 0 {
-		side = shouldersMean / 2 * girthier
+		side = shouldersMean / 2 * girthier(s)
 	}
 	return back, side
 }
