@@ -2,50 +2,17 @@ package export
 
 import (
 	"fmt"
-	"strings"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
-
-// Corner is where on the sheet a machine has its zero.
-type Corner int
-
-// The places of a machine's zero, as one sees the sheet.
-const (
-	LowerLeft Corner = iota
-	LowerRight
-	UpperRight
-	UpperLeft
-	Middle
-)
-
-// cornerNames are the names by which settings call the corners, in their order.
-const cornerNames = "lower-left lower-right upper-right upper-left middle"
-
-// ParseCorner returns the corner of the given name, such as "lower-left".
-func ParseCorner(name string) (Corner, error) {
-	for i, n := range strings.Fields(cornerNames) {
-		if n == name {
-			return Corner(i), nil
-		}
-	}
-	return 0, fmt.Errorf("origin %.30q: want one of %s", name, strings.ReplaceAll(cornerNames, " ", ", "))
-}
-
-// String returns the corner's name.
-func (c Corner) String() string {
-	if names := strings.Fields(cornerNames); c >= 0 && int(c) < len(names) {
-		return names[c]
-	}
-	return "unknown"
-}
 
 // Axes says how a machine counts: from which corner and which way. The sheet on the
 // machine stays as it is; only the numbers change. The zero value counts from the
 // lower left corner, x to the right and y up. Only formats that drive a machine
-// follow it, HP-GL and G-code.
+// follow it, see [Format].
 type Axes struct {
-	Origin Corner
+	Origin design.Corner
 	XLeft  bool // x counts to the left
 	YDown  bool // y counts downwards
 	Swap   bool // what is y here is called x on the machine, and the other way round
@@ -55,13 +22,13 @@ type Axes struct {
 // size, in mm.
 func (a Axes) Apply(p geom.Point, width, height float64) geom.Point {
 	switch a.Origin {
-	case LowerRight:
+	case design.LowerRight:
 		p.X -= width
-	case UpperRight:
+	case design.UpperRight:
 		p = p.Minus(geom.Pt(width, height))
-	case UpperLeft:
+	case design.UpperLeft:
 		p.Y -= height
-	case Middle:
+	case design.Middle:
 		p = p.Minus(geom.Pt(width/2, height/2))
 	}
 	if a.XLeft {
@@ -92,7 +59,7 @@ func (a Axes) Mirrors() bool { return a.XLeft != a.YDown != a.Swap }
 
 // Validate reports a corner that is none.
 func (a Axes) Validate() error {
-	if a.Origin < LowerLeft || a.Origin > Middle {
+	if a.Origin < design.LowerLeft || a.Origin > design.Middle {
 		return fmt.Errorf("origin %d is no corner", a.Origin)
 	}
 	return nil

@@ -22,7 +22,7 @@ type Options struct {
 	// Thin is how far, in mm on paper, a line may be off when points of it are left
 	// out to make the file small; 0 keeps every point.
 	Thin float64
-	// Axes is how the machine counts; only HP-GL and G-code follow it.
+	// Axes is how the machine counts; only formats that drive one follow it.
 	Axes Axes
 	// Scheme is the strokes; the zero value means [style.Default].
 	Scheme style.Scheme

@@ -21,7 +21,7 @@ const noise = 1e-6
 
 // Plain returns the drawing as it stands in a file, in mm on paper: scaled and
 // corrected as o says, names as [OneLine] leaves them, the lettering drawn out as
-// lines of work [outline.Lettering] behind the other lines, no labels left. Every
+// lines of work [piece.Lettering] behind the other lines, no labels left. Every
 // writer writes this, and every reader of ours gives this back. It refuses what
 // [Drawing.Validate] and [Options.Validate] refuse.
 func (d Drawing) Plain(o Options) (Drawing, error) {

@@ -16,7 +16,8 @@ const module = "slingloft"
 // The import rule: cmd may import all; export and nest import outline and what is
 // below themselves, never each other; outline imports only what is below itself,
 // and nothing below outline imports outline. Below it the rooms of pieces stand in
-// this order: the words, the room for lettering, the builders.
+// this order: the words, the room for lettering, the builders. Of what lies below the
+// words the design alone names them: machines do kinds of work in kinds of stock.
 //
 //	cmd ──> export ──┐
 //	 │ └──> nest ────┴──> outline ──> outline/panel ─────┐
@@ -89,6 +90,9 @@ func allowed(from, to string) bool {
 	case "export", "nest":
 		return below(top) || below("outline")
 	}
+	if from == "outline/design" && to == "outline/piece" {
+		return true
+	}
 	return below("outline") && (order(to) > order(from) || order(from) == ground && order(to) == ground)
 }
 
@@ -143,6 +147,8 @@ func TestAllowed(t *testing.T) {
 		{"outline/panel", "outline/template", false},
 		{"outline/label", "outline/panel", false},
 		{"outline/hung", "outline/piece", false},
+		{"outline/design", "outline/piece", true},
+		{"outline/design", "outline/label", false},
 		{"outline/piece", "outline/geom", true},
 		{"cmd/slingloft/work", "outline/designtest", false},
 	} {

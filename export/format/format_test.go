@@ -1,17 +1,15 @@
-package format
+package format_test
 
 import (
 	"bytes"
 	"math"
 	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"slingloft/export"
-	"slingloft/export/gcode"
+	"slingloft/export/format"
 	"slingloft/export/readertest"
-	"slingloft/export/tile"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -25,7 +23,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, f := range All() {
+		for _, f := range usual(t) {
 			write := func(b *bytes.Buffer, d export.Drawing, o export.Options) error { return f.Write(b, d, o) }
 			read, err := f.Read(bytes.NewReader(readertest.Bytes(t, write, d, o)))
 			if err != nil {
@@ -35,7 +33,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 			if math.Abs(read.Width-plain.Width) > f.Tolerance || math.Abs(read.Height-plain.Height) > f.Tolerance {
 				t.Errorf("%s: sheet read as %g × %g, want %g × %g", f.Name, read.Width, read.Height, plain.Width, plain.Height)
 			}
-			if f.Keeps == Size {
+			if f.Keeps == export.Size {
 				continue
 			}
 			for _, w := range piece.Works() {
@@ -46,7 +44,7 @@ func TestEveryFormatReadsBack(t *testing.T) {
 					t.Errorf("%s: %s read as %g mm, want %g", f.Name, w, got, want)
 				}
 			}
-			if f.Keeps == Names {
+			if f.Keeps == export.Names {
 				readertest.Same(t, read, plain, f.Tolerance)
 			}
 		}
@@ -56,9 +54,11 @@ func TestEveryFormatReadsBack(t *testing.T) {
 // A machine's program and a divided PDF read back as themselves, written anew, and
 // differ from those of another scale.
 func TestOwnSettingsReadBack(t *testing.T) {
-	knife := gcode.Defaults(gcode.Knife)
 	d := readertest.Drawing(t, 1)
-	for _, f := range []Format{Machine(knife), Tiled(tile.Papers()[0]), Pattern(), Arcs(0.05)} {
+	for _, row := range []struct{ name, machine string }{
+		{"gcode", `tool = "knife"`}, {"pdf", `paper = "A4"`}, {"pattern", ""}, {"dxf", `arcs = "0.05 mm"`},
+	} {
+		f := codec(t, row.name, machine(t, row.machine), "")
 		read := func(o export.Options) export.Drawing {
 			var b bytes.Buffer
 			if err := f.Write(&b, d, o); err != nil {
@@ -73,10 +73,10 @@ func TestOwnSettingsReadBack(t *testing.T) {
 		first, again, other := read(export.Options{}), read(export.Options{}), read(export.Options{Scale: 0.99})
 		cuts := lengthOf(first, piece.CutOut)
 		if len(first.Lines) < 5 || cuts < 1260 || lengthOf(again, piece.CutOut) != cuts {
-			t.Errorf("%s: %d lines, %g mm of outlines, then %g", f.Name, len(first.Lines), cuts, lengthOf(again, piece.CutOut))
+			t.Errorf("%s: %d lines, %g mm of outlines, then %g", row.name, len(first.Lines), cuts, lengthOf(again, piece.CutOut))
 		}
 		if got := lengthOf(other, piece.CutOut); math.Abs(got-cuts) < 1 {
-			t.Errorf("%s: %g mm of outlines at 1:1, %g at 0.99", f.Name, cuts, got)
+			t.Errorf("%s: %g mm of outlines at 1:1, %g at 0.99", row.name, cuts, got)
 		}
 	}
 }
@@ -130,7 +130,7 @@ func TestEveryFormatRefuses(t *testing.T) {
 		{"scale negative", func(_ *export.Drawing, o *export.Options) { o.Scale = -1 }},
 		{"correction by a half", func(_ *export.Drawing, o *export.Options) { o.Correct[1] = 0.5 }},
 	}
-	for _, f := range All() {
+	for _, f := range usual(t) {
 		for _, r := range rows {
 			d, o := readertest.Square(), export.Options{}
 			r.edit(&d, &o)
@@ -149,9 +149,9 @@ func TestEveryFormatReportsAFullDisk(t *testing.T) {
 		t.Skip("no /dev/full here")
 	}
 	defer f.Close()
-	for _, format := range All() {
-		if err := format.Write(f, readertest.Square(), export.Options{}); err == nil {
-			t.Errorf("%s: no error from a full disk", format.Name)
+	for _, c := range usual(t) {
+		if err := c.Write(f, readertest.Square(), export.Options{}); err == nil {
+			t.Errorf("%s: no error from a full disk", c.Name)
 		}
 	}
 }
@@ -160,7 +160,7 @@ func TestEveryFormatReportsAFullDisk(t *testing.T) {
 // written.
 func TestThinned(t *testing.T) {
 	d := readertest.Drawing(t, 1)
-	for _, f := range All() {
+	for _, f := range usual(t) {
 		var full, thin bytes.Buffer
 		o := export.Options{Thin: 0.05}
 		if err := f.Write(&full, d, export.Options{}); err != nil {
@@ -169,10 +169,10 @@ func TestThinned(t *testing.T) {
 		if err := f.Write(&thin, d, o); err != nil {
 			t.Fatal(err)
 		}
-		if f.Keeps > Size && thin.Len() >= full.Len() {
+		if f.Keeps > export.Size && thin.Len() >= full.Len() {
 			t.Errorf("%s: %d bytes thinned, %d before", f.Name, thin.Len(), full.Len())
 		}
-		if f.Keeps < Names {
+		if f.Keeps < export.Names {
 			continue
 		}
 		plain, err := d.Plain(o)
@@ -189,14 +189,32 @@ func TestThinned(t *testing.T) {
 
 func TestNamed(t *testing.T) {
 	endings := map[string]bool{}
-	for _, f := range All() {
-		got, err := Named(f.Name)
-		if err != nil || got.Ending != f.Ending || filepath.Ext("a"+f.Ending) != f.Ending || endings[f.Ending] {
+	for _, f := range format.All() {
+		got, err := format.Named(f.Name)
+		if err != nil || got.Ending != f.Ending || endings[f.Ending] {
 			t.Errorf("Named(%q) = %q, %v", f.Name, got.Ending, err)
 		}
 		endings[f.Ending] = true
 	}
-	if _, err := Named("bmp"); err == nil || !strings.Contains(err.Error(), "svg") {
+	if _, err := format.Named("bmp"); err == nil || !strings.Contains(err.Error(), "svg") {
 		t.Errorf("Named(bmp): %v", err)
+	}
+}
+
+func TestOfFile(t *testing.T) {
+	for _, row := range []struct{ file, stem, format string }{
+		{"cloth-lay.svg", "cloth-lay", "svg"},
+		{"cloth-lay.dxf", "cloth-lay", "dxf"},
+		{"cloth-lay.pattern.dxf", "cloth-lay", "pattern"},
+		{"a.svg.ngc", "a.svg", "gcode"},
+		{".svg", "", "svg"},
+		{"cloth-lay.bmp", "cloth-lay.bmp", ""},
+		{"svg", "svg", ""},
+		{"", "", ""},
+	} {
+		stem, f, ok := format.OfFile(row.file)
+		if stem != row.stem || f.Name != row.format || ok != (row.format != "") {
+			t.Errorf("OfFile(%q) = %q, %q, %v; want %q, %q", row.file, stem, f.Name, ok, row.stem, row.format)
+		}
 	}
 }

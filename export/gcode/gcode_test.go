@@ -9,6 +9,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/readertest"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -23,15 +24,15 @@ func programFor(t testing.TB, d export.Drawing, s Settings) string {
 }
 
 // settings for each tool with all that it can do.
-func settings(tool Tool) Settings {
+func settings(tool design.Tool) Settings {
 	s := Defaults(tool)
 	s.Lead = 4
 	switch tool {
-	case Laser:
+	case design.Laser:
 		s.Kerf, s.Tabs, s.TabWidth = 0.2, 3, 2
-	case Router:
+	case design.Router:
 		s.Kerf, s.Tabs, s.TabWidth, s.TabHeight = 3, 4, 5, 1
-	case Knife:
+	case design.Knife:
 		s.Trail = 0.6
 	}
 	return s
@@ -62,7 +63,7 @@ func TestReadBack(t *testing.T) {
 
 // The kinds of work come in their order, so nothing is cut loose before all else.
 func TestOrderOfWork(t *testing.T) {
-	for tool := Laser; tool <= Knife; tool++ {
+	for _, tool := range design.Tools() {
 		read, err := Read(strings.NewReader(programFor(t, readertest.Drawing(t, 1), settings(tool))))
 		if err != nil {
 			t.Fatal(err)
@@ -80,7 +81,7 @@ func TestOrderOfWork(t *testing.T) {
 
 // A cut lies half a kerf in the waste, everywhere, and leaves the part whole.
 func TestKerfToTheSideOfTheWaste(t *testing.T) {
-	s := settings(Laser)
+	s := settings(design.Laser)
 	s.Lead, s.Tabs = 0, 0
 	for _, kerf := range []float64{0.1, 0.5, 3, 6} {
 		s.Kerf = kerf
@@ -122,7 +123,7 @@ func TestKerfToTheSideOfTheWaste(t *testing.T) {
 
 // A hole as wide as the router's tool is drilled in its middle; a laser cannot.
 func TestHoleOfTheToolsSize(t *testing.T) {
-	s := settings(Router)
+	s := settings(design.Router)
 	s.Kerf = 16
 	program := programFor(t, readertest.Drawing(t, 1), s)
 	_, after, ok := strings.Cut(program, "( path sling-1/hole 1 )\n")
@@ -131,7 +132,7 @@ func TestHoleOfTheToolsSize(t *testing.T) {
 	if !ok || !strings.HasPrefix(after, want) {
 		t.Errorf("hole of the tool's size:\n%.200s\nwant\n%s", after, want)
 	}
-	s.Tool, s.Tabs = Laser, 0
+	s.Tool, s.Tabs = design.Laser, 0
 	if err := WriteFor(&bytes.Buffer{}, readertest.Drawing(t, 1), export.Options{}, s); err == nil {
 		t.Error("a laser beam of 16 mm cut a hole of 16 mm")
 	}
@@ -140,7 +141,7 @@ func TestHoleOfTheToolsSize(t *testing.T) {
 // Every closed cut begins in the waste and touches no part on its way in.
 func TestLeadIns(t *testing.T) {
 	d := readertest.Drawing(t, 1)
-	for tool := Laser; tool <= Router; tool++ {
+	for tool := design.Laser; tool <= design.Router; tool++ {
 		s := settings(tool)
 		s.Tabs = 0
 		cuts, err := s.plan(d)
@@ -186,7 +187,7 @@ func TestLeadIns(t *testing.T) {
 // What is left of the outlines are tabs, as many and as wide as asked for.
 func TestTabs(t *testing.T) {
 	d := readertest.Drawing(t, 1)
-	s := settings(Laser)
+	s := settings(design.Laser)
 	s.Lead = 0
 	cuts, err := s.plan(d)
 	if err != nil {
@@ -216,7 +217,7 @@ func TestTabs(t *testing.T) {
 // A router's tabs are only as high as asked for: it goes down to the depth that
 // is left above them, and to no other.
 func TestRouterDepths(t *testing.T) {
-	s := settings(Router)
+	s := settings(design.Router)
 	program := programFor(t, readertest.Drawing(t, 1), s)
 	depths := map[string]bool{}
 	for _, line := range strings.Split(program, "\n") {
@@ -235,7 +236,7 @@ func TestRouterDepths(t *testing.T) {
 // line: a simulation in small steps, in which the tip is pulled straight towards
 // the holder.
 func TestKnifeTipFollowsTheLines(t *testing.T) {
-	s := settings(Knife)
+	s := settings(design.Knife)
 	s.Lead = 0
 	d := readertest.Drawing(t, 1)
 	cuts, err := s.plan(d)
@@ -295,13 +296,13 @@ func densely(c cut) geom.Polyline {
 // numbers.
 func TestAxes(t *testing.T) {
 	d := readertest.Square()
-	s := settings(Knife)
+	s := settings(design.Knife)
 	straight, err := Read(strings.NewReader(programFor(t, d, s)))
 	if err != nil {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := WriteFor(&b, d, export.Options{Axes: export.Axes{Origin: export.UpperLeft, YDown: true}}, s); err != nil {
+	if err := WriteFor(&b, d, export.Options{Axes: export.Axes{Origin: design.UpperLeft, YDown: true}}, s); err != nil {
 		t.Fatal(err)
 	}
 	other, err := Read(&b)
@@ -325,7 +326,7 @@ func TestNothingBreaksOut(t *testing.T) {
 		d.Lines[i].Name = text
 	}
 	d.Title = readertest.Hostile()[4]
-	for _, line := range strings.Split(strings.TrimSpace(programFor(t, d, settings(Laser))), "\n") {
+	for _, line := range strings.Split(strings.TrimSpace(programFor(t, d, settings(design.Laser))), "\n") {
 		inner, isComment := strings.CutPrefix(line, "( ")
 		if isComment {
 			inner, isComment = strings.CutSuffix(inner, " )")
@@ -358,19 +359,16 @@ func TestSettingsRefused(t *testing.T) {
 		{"kerf negative", func(s *Settings) { s.Kerf = -1 }},
 		{"lead NaN", func(s *Settings) { s.Lead = nan }},
 		{"tabs without width", func(s *Settings) { s.Tabs = 2 }},
-		{"tabs for a knife", func(s *Settings) { s.Tool, s.Tabs, s.TabWidth = Knife, 2, 3 }},
+		{"tabs for a knife", func(s *Settings) { s.Tool, s.Tabs, s.TabWidth = design.Knife, 2, 3 }},
 		{"travel in the material", func(s *Settings) { s.Safe = -1 }},
 	}
-	for tool := Laser; tool <= Knife; tool++ {
+	for _, tool := range design.Tools() {
 		if err := Defaults(tool).Validate(); err != nil {
 			t.Errorf("defaults of %s: %v", tool, err)
 		}
-		if got, err := ParseTool(tool.String()); got != tool || err != nil {
-			t.Errorf("ParseTool(%s) = %v, %v", tool, got, err)
-		}
 	}
 	for _, r := range rows {
-		s := Defaults(Laser)
+		s := Defaults(design.Laser)
 		r.edit(&s)
 		var b bytes.Buffer
 		if err := WriteFor(&b, readertest.Square(), export.Options{}, s); err == nil || b.Len() > 0 {
@@ -394,8 +392,8 @@ func TestReadRefuses(t *testing.T) {
 }
 
 func FuzzRead(f *testing.F) {
-	f.Add(programFor(f, readertest.Square(), settings(Laser)))
-	f.Add(programFor(f, readertest.Square(), settings(Knife)))
+	f.Add(programFor(f, readertest.Square(), settings(design.Laser)))
+	f.Add(programFor(f, readertest.Square(), settings(design.Knife)))
 	f.Fuzz(func(t *testing.T, text string) {
 		d, err := Read(strings.NewReader(text))
 		if err != nil {
@@ -407,7 +405,7 @@ func FuzzRead(f *testing.F) {
 
 // The golden programs are short enough to follow on the drawing.
 func TestGolden(t *testing.T) {
-	for tool := Laser; tool <= Knife; tool++ {
+	for _, tool := range design.Tools() {
 		readertest.Golden(t, "square-"+tool.String()+".ngc", []byte(programFor(t, readertest.Square(), settings(tool))))
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/tdewolff/canvas"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -35,7 +36,7 @@ func (s Settings) drilled(l piece.Line) (geom.Point, bool) {
 	const most = 0.1
 	box := l.Points.Bounds()
 	fits := math.Abs(box.Width()-s.Kerf) <= most*s.Kerf && math.Abs(box.Height()-s.Kerf) <= most*s.Kerf
-	return box.Center(), fits && s.Tool == Router && l.Work == piece.CutInside
+	return box.Center(), fits && s.Tool == design.Router && l.Work == piece.CutInside
 }
 
 // minRing is the area in mm² below which a ring is a leftover of the arithmetic.

@@ -3,6 +3,7 @@ package gcode
 import (
 	"slingloft/export"
 	"slingloft/export/travel"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -84,7 +85,7 @@ func (s Settings) cut(src source, step travel.Step, w piece.Work, finder leads) 
 	}
 	pts := step.Follow(src.path)
 	switch {
-	case s.Tool == Knife:
+	case s.Tool == design.Knife:
 		if lead != nil {
 			pts = append(geom.Polyline{*lead}, pts...)
 		}

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"slingloft/export"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -56,7 +57,7 @@ type machine struct {
 	scale   float64 // mm in a unit of the program
 	points  int
 
-	tool Tool
+	tool design.Tool
 	work piece.Work
 	name string
 	pass string
@@ -108,7 +109,7 @@ func (m *machine) comment(text string) error {
 		}
 	case "tool":
 		name, _, _ := strings.Cut(rest, " ")
-		t, err := ParseTool(name)
+		t, err := design.ParseTool(name)
 		m.tool = t
 		return err
 	case "sheet":
@@ -225,7 +226,7 @@ func (m *machine) code(value float64) error {
 // move goes to a place; what the tool passes over while it cuts is added to the
 // path.
 func (m *machine) move(to geom.Point, height float64, centre geom.Point) error {
-	cuts := m.motion > 0 && ((m.tool == Laser && m.beam) || (m.tool != Laser && height < 0))
+	cuts := m.motion > 0 && ((m.tool == design.Laser && m.beam) || (m.tool != design.Laser && height < 0))
 	if !cuts {
 		m.end()
 	} else if to != m.at {

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"slingloft/export/readertest"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -15,7 +16,7 @@ import (
 // moves of it as our reader.
 func TestMovesByRS274(t *testing.T) {
 	d := readertest.Drawing(t, 1, readertest.Hostile()[:6]...)
-	for tool := Laser; tool <= Knife; tool++ {
+	for tool := design.Laser; tool <= design.Knife; tool++ {
 		program := programFor(t, d, settings(tool))
 		read, err := Read(strings.NewReader(program))
 		if err != nil {
@@ -32,7 +33,7 @@ func TestMovesByRS274(t *testing.T) {
 				pts = geom.Ring(pts).Closed()
 			}
 			tolerance := 0.01
-			if tool == Knife {
+			if tool == design.Knife {
 				tolerance = 0.1 // our reader's chords are shorter than the arcs
 			}
 			if got[i].work != l.Work || math.Abs(got[i].length-pts.Length()) > tolerance ||
@@ -47,10 +48,10 @@ func TestMovesByRS274(t *testing.T) {
 // The named outlines are as long for the interpreter as they are in the drawing.
 func TestLengthsByRS274(t *testing.T) {
 	d := readertest.Drawing(t, 1)
-	s := Defaults(Laser)
+	s := Defaults(design.Laser)
 	file := readertest.File(t, "a.ngc", []byte(programFor(t, d, s)))
 	total := map[string]float64{}
-	for _, r := range canonical(t, Laser, readertest.Run(t, "rs274", "-g", file)) {
+	for _, r := range canonical(t, design.Laser, readertest.Run(t, "rs274", "-g", file)) {
 		total[r.name] += r.length
 	}
 	for _, l := range d.Lines {
@@ -69,7 +70,7 @@ type run struct {
 }
 
 // canonical reads the interpreter's canonical calls.
-func canonical(t *testing.T, tool Tool, text string) []run {
+func canonical(t *testing.T, tool design.Tool, text string) []run {
 	t.Helper()
 	var out []run
 	var work piece.Work
@@ -107,7 +108,7 @@ func canonical(t *testing.T, tool Tool, text string) []run {
 		case "STRAIGHT_TRAVERSE", "STRAIGHT_FEED":
 			fmt.Sscanf(args, "%f, %f, %f", &x, &y, &z)
 			to := geom.Pt(x, y)
-			if kind == "STRAIGHT_TRAVERSE" || (tool == Laser && !spindle) || (tool != Laser && z >= 0) {
+			if kind == "STRAIGHT_TRAVERSE" || (tool == design.Laser && !spindle) || (tool != design.Laser && z >= 0) {
 				open = false
 			} else if to != at {
 				cut(to, to.Dist(at))

@@ -3,7 +3,7 @@
 // those of the NIST RS274/NGC interpreter, version 3 (Kramer, Proctor and Messina,
 // NISTIR 6556, 2000).
 //
-// Work is done kind by kind in the order of [outline.Works]: registration,
+// Work is done kind by kind in the order of [piece.Works]: registration,
 // lettering, marks, folds, then what is cut inside, then outlines, so that nothing
 // is cut loose before all else on it is done. Within a kind the paths are ordered
 // for short travel. Cuts are made beside the line, by half the kerf into the
@@ -17,41 +17,9 @@ import (
 	"math"
 
 	"slingloft/export"
+	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
-
-// Tool is the kind of machine that a program is for.
-type Tool int
-
-// The kinds of machine.
-const (
-	Laser  Tool = iota // a beam that is switched
-	Router             // a spindle that is lowered
-	Knife              // a blade that trails behind its holder
-)
-
-// String returns the tool's name.
-func (t Tool) String() string {
-	switch t {
-	case Laser:
-		return "laser"
-	case Router:
-		return "router"
-	case Knife:
-		return "knife"
-	}
-	return "unknown"
-}
-
-// ParseTool returns the tool of the given name.
-func ParseTool(name string) (Tool, error) {
-	for t := Laser; t <= Knife; t++ {
-		if t.String() == name {
-			return t, nil
-		}
-	}
-	return 0, fmt.Errorf("tool %.20q: want laser, router or knife", name)
-}
 
 // Job is how one kind of work is done.
 type Job struct {
@@ -65,8 +33,8 @@ type Job struct {
 // Settings is how a machine works, for one material. [Defaults] is the place to
 // begin.
 type Settings struct {
-	Tool Tool
-	Jobs []Job // by kind of work, in the order of [outline.Works]
+	Tool design.Tool
+	Jobs []Job // by kind of work, in the order of [piece.Works]
 
 	Kerf float64 // width of the cut, mm; 0 cuts on the line
 	Lead float64 // length of the lead-in to closed cuts, mm; 0 for none
@@ -85,15 +53,15 @@ type Settings struct {
 
 // Defaults returns settings of common practice, without source, for thin board or
 // cloth: to be replaced by what a machine and its material need.
-func Defaults(t Tool) Settings {
+func Defaults(t design.Tool) Settings {
 	s := Settings{Tool: t, Safe: 5, Plunge: 300, Frame: true, Swivel: 10 * math.Pi / 180}
 	light := Job{Feed: 3000, Power: 200, Passes: 1, Depth: 0.2}
 	cut := Job{Feed: 600, Power: 800, Passes: 1, Depth: 3}
-	if t == Router {
+	if t == design.Router {
 		light.Feed, light.Power, cut.Power = 1200, 12000, 12000
 		cut.Passes = 2
 	}
-	if t == Knife {
+	if t == design.Knife {
 		light.Depth, cut.Depth, cut.Feed, s.Trail = 0.1, 0.6, 1200, 0.25
 	}
 	for _, w := range piece.Works() {
@@ -111,7 +79,7 @@ func (s Settings) job(w piece.Work) Job { return s.Jobs[w] }
 
 // Validate reports the first setting that no machine could work with.
 func (s Settings) Validate() error {
-	if s.Tool < Laser || s.Tool > Knife {
+	if s.Tool < design.Laser || s.Tool > design.Knife {
 		return fmt.Errorf("tool %d is not known", s.Tool)
 	}
 	if len(s.Jobs) != len(piece.Works()) {
@@ -135,7 +103,7 @@ func (s Settings) Validate() error {
 	); err != nil {
 		return err
 	}
-	if s.Tool == Knife && s.Tabs > 0 {
+	if s.Tool == design.Knife && s.Tabs > 0 {
 		return fmt.Errorf("holding tabs: a drag knife cannot leave any, it would lose its direction")
 	}
 	if s.Tabs > 0 && s.TabWidth == 0 {

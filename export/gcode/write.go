@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"slingloft/export"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -19,7 +20,7 @@ const decimals = 4
 // Write writes the drawing as a program for a laser with the settings of
 // [Defaults], no kerf and no lead-ins: the beam follows the lines as they are.
 func Write(w io.Writer, d export.Drawing, o export.Options) error {
-	return WriteFor(w, d, o, Defaults(Laser))
+	return WriteFor(w, d, o, Defaults(design.Laser))
 }
 
 // WriteFor writes the drawing as a program for the machine of the settings.
@@ -103,7 +104,7 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	w.line("G17 G21 G40 G49 G80 G90 G94")
 	w.line("G61")
 	w.line("M5")
-	if s.Tool != Laser {
+	if s.Tool != design.Laser {
 		w.line("G0 Z%s", num(s.Safe))
 	}
 }
@@ -131,7 +132,7 @@ func (w *program) frame(cuts []cut) {
 // begin makes the tool ready for a kind of work.
 func (w *program) begin(j Job) {
 	w.feed = 0
-	if w.settings.Tool == Router {
+	if w.settings.Tool == design.Router {
 		w.line("M3 S%s", num(j.Power))
 		w.line("G4 P2.0")
 	}
@@ -139,7 +140,7 @@ func (w *program) begin(j Job) {
 
 // off stops the beam or lifts the tool.
 func (w *program) off() {
-	if w.settings.Tool == Laser {
+	if w.settings.Tool == design.Laser {
 		w.line("M5")
 	} else {
 		w.line("G0 Z%s", num(w.settings.Safe))
@@ -168,7 +169,7 @@ func (w *program) cut(c cut) {
 
 // on starts the beam or lowers the tool.
 func (w *program) on(j Job, depth float64) {
-	if w.settings.Tool == Laser {
+	if w.settings.Tool == design.Laser {
 		w.line("M3 S%s", num(j.Power))
 		return
 	}
@@ -179,7 +180,7 @@ func (w *program) on(j Job, depth float64) {
 // follow makes the moves of a path, over tabs with the beam off or the tool
 // raised as far as the tab is high.
 func (w *program) follow(c cut, j Job, depth float64) {
-	laser := w.settings.Tool == Laser
+	laser := w.settings.Tool == design.Laser
 	over := math.Min(depth, j.Depth-w.settings.TabHeight) // depth above a tab
 	up := false
 	for _, m := range c.moves {

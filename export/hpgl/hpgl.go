@@ -33,7 +33,7 @@ const pairsPerLine = 30
 // Write writes the drawing as HP-GL/2 with the usual pens, see [Pen].
 func Write(out io.Writer, d export.Drawing, o export.Options) error { return WriteFor(out, d, o, nil) }
 
-// Pens are the pens that draw each kind of work, in the order of [outline.Works],
+// Pens are the pens that draw each kind of work, in the order of [piece.Works],
 // from 1. Where it is shorter or holds 0 the usual pen draws.
 type Pens []int
 

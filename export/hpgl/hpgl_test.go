@@ -11,6 +11,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/readertest"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -163,7 +164,7 @@ func TestOnlyOurInstructions(t *testing.T) {
 // way round, gets other numbers for the same picture.
 func TestAxes(t *testing.T) {
 	d := readertest.Drawing(t, 1)
-	o := export.Options{Axes: export.Axes{Origin: export.UpperRight, XLeft: true, Swap: true}}
+	o := export.Options{Axes: export.Axes{Origin: design.UpperRight, XLeft: true, Swap: true}}
 	read, plain := readertest.Read(t, write, Read, d, o)
 	if math.Abs(read.Width-d.Height) > 0.025 || math.Abs(read.Height-d.Width) > 0.025 {
 		t.Errorf("plot of %g × %g mm, want %g × %g", read.Width, read.Height, d.Height, d.Width)

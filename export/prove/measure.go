@@ -1,9 +1,6 @@
 package prove
 
-import (
-	"slingloft/export"
-	"slingloft/export/format"
-)
+import "slingloft/export"
 
 // Measures are what a file measures as a whole, mm.
 type Measures struct {
@@ -13,9 +10,9 @@ type Measures struct {
 }
 
 // measuresOf measures what was read from a file.
-func measuresOf(d export.Drawing, keeps format.Keeping) Measures {
+func measuresOf(d export.Drawing, keeps export.Keeping) Measures {
 	m := Measures{Width: d.Width, Height: d.Height, Lines: len(d.Lines)}
-	if keeps != format.Names {
+	if keeps != export.Names {
 		return m
 	}
 	for _, bar := range export.Bars() {

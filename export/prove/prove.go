@@ -15,7 +15,6 @@ import (
 	"strings"
 
 	"slingloft/export"
-	"slingloft/export/format"
 	"slingloft/outline/geom"
 )
 
@@ -27,7 +26,8 @@ const Limit = 0.01
 type Sheet struct {
 	Drawing export.Drawing
 	Options export.Options
-	Format  format.Format
+	Format  export.Format
+	Codec   export.Codec // of the format
 }
 
 // Report is what was found in a file.
@@ -70,10 +70,10 @@ func (r *Report) fault(format string, a ...any) {
 func File(data []byte, s Sheet) (Report, error) {
 	var r Report
 	var anew bytes.Buffer
-	if err := s.Format.Write(&anew, s.Drawing, s.Options); err != nil {
+	if err := s.Codec.Write(&anew, s.Drawing, s.Options); err != nil {
 		return r, err
 	}
-	got, err := s.Format.Read(bytes.NewReader(data))
+	got, err := s.Codec.Read(bytes.NewReader(data))
 	if err != nil {
 		return r, err
 	}
@@ -81,11 +81,11 @@ func File(data []byte, s Sheet) (Report, error) {
 	if err != nil {
 		return r, err
 	}
-	limit := math.Max(Limit, 1.5*s.Format.Tolerance)
-	r.Limit, r.Found, r.Due = limit, measuresOf(got, s.Format.Keeps), measuresOf(want, s.Format.Keeps)
+	limit := math.Max(Limit, 1.5*s.Codec.Tolerance)
+	r.Limit, r.Found, r.Due = limit, measuresOf(got, s.Codec.Keeps), measuresOf(want, s.Codec.Keeps)
 	sizeOff := r.size(got, want, limit)
-	if s.Format.Keeps == format.Size {
-		return r, r.picture(data, anew.Bytes())
+	if s.Codec.Keeps == export.Size {
+		return r, r.unread(data, anew.Bytes(), s.Codec)
 	}
 	// Nothing is compared line by line where there is no end of lines to compare.
 	if n := len(got.Lines); n > 4*len(want.Lines)+1000 {
@@ -93,27 +93,39 @@ func File(data []byte, s Sheet) (Report, error) {
 		return r, nil
 	}
 	var m match
-	if s.Format.Keeps == format.Names {
+	if s.Codec.Keeps == export.Names {
 		m = byName(want.Lines, got.Lines, limit)
 	} else {
 		m = byPlace(want.Lines, got.Lines, limit)
 	}
 	r.bars(limit)
 	r.lines(m, got, want, limit)
-	if only := len(r.Faults) == 1; only && sizeOff && strings.HasSuffix(s.Format.Ending, dxfEnding) {
-		// Other programs set the limits of a drawing, which say its size, anew.
+	if only := len(r.Faults) == 1; only && sizeOff && s.Format.SizeUnsure {
 		r.Faults = nil
 	}
-	r.end(s.Format.Name, data)
-	r.layers(layersOf(s.Format.Name, data), layersOf(s.Format.Name, anew.Bytes()))
-	return r, nil
+	return r, r.unread(data, anew.Bytes(), s.Codec)
+}
+
+// unread compares what the reader does not give back.
+func (r *Report) unread(got, due []byte, c export.Codec) error {
+	if c.Faults != nil {
+		faults, err := c.Faults(got, due)
+		if err != nil {
+			return err
+		}
+		r.Faults = append(r.Faults, faults...)
+	}
+	if c.Layers != nil {
+		r.Faults = append(r.Faults, export.LayerFaults(c.Layers(got), c.Layers(due))...)
+	}
+	return nil
 }
 
 // wanted returns what the reader should find: the plain drawing, if the format
 // keeps it whole, or else what it finds in the file written anew.
 func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
-	read, err := s.Format.Read(bytes.NewReader(anew))
-	if err != nil || s.Format.Keeps != format.Names {
+	read, err := s.Codec.Read(bytes.NewReader(anew))
+	if err != nil || s.Codec.Keeps != export.Names {
 		return read, err
 	}
 	plain, err := s.Drawing.Plain(s.Options)
@@ -122,10 +134,6 @@ func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
 	}
 	return plain, nil
 }
-
-// dxfEnding is the ending of the files whose sheet has no size but the limits of the
-// drawing.
-const dxfEnding = ".dxf"
 
 // size compares the sizes of the sheets and reports whether they differ.
 func (r *Report) size(got, want export.Drawing, limit float64) bool {

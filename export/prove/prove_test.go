@@ -11,19 +11,56 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/format"
-	"slingloft/export/gcode"
 	"slingloft/export/readertest"
-	"slingloft/export/tile"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
 
-// formats are all formats, and those with settings of their own.
-func formats() []format.Format {
-	knife := gcode.Defaults(gcode.Knife)
-	router := gcode.Defaults(gcode.Router)
-	router.Kerf, router.Lead, router.Tabs, router.TabWidth, router.TabHeight = 2, 3, 2, 3, 1
-	return append(format.All(), format.Machine(knife), format.Machine(router), format.Tiled(tile.Papers()[0]), format.Arcs(0.02), format.Pattern())
+// way is a format as it is set up for a machine.
+type way struct {
+	export.Format
+	export.Codec
+	machine string // what is set, for messages
+}
+
+func (w way) String() string { return w.Name + " " + w.machine }
+
+// sheet is what a file should hold that is written in this way.
+func (w way) sheet(d export.Drawing, o export.Options) Sheet { return Sheet{d, o, w.Format, w.Codec} }
+
+// set returns the format of a name for a machine.
+func set(t testing.TB, name, machine string) way {
+	t.Helper()
+	f, err := format.Named(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, _, err := design.ReadMachine("m.toml", []byte("[machine]\n"+machine))
+	if err != nil {
+		t.Fatal(err)
+	}
+	c, err := f.SetUp(m, "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return way{f, c, machine}
+}
+
+// ways are all formats, and those for machines of their own.
+func ways(t testing.TB) []way {
+	var out []way
+	for _, name := range format.Names() {
+		out = append(out, set(t, name, ""))
+	}
+	const router = `tool = "router"
+kerf = "2 mm"
+lead = "3 mm"
+tabs = 2
+tab_width = "3 mm"
+tab_height = "1 mm"`
+	return append(out, set(t, "gcode", `tool = "knife"`), set(t, "gcode", router),
+		set(t, "pdf", `paper = "A4"`), set(t, "dxf", `arcs = "0.02 mm"`))
 }
 
 // sample is the common sheet without its lettering, which is slow to order for
@@ -34,7 +71,7 @@ func sample(t *testing.T, scale float64) export.Drawing {
 	return d
 }
 
-func written(t *testing.T, f format.Format, d export.Drawing, o export.Options) []byte {
+func written(t *testing.T, f way, d export.Drawing, o export.Options) []byte {
 	t.Helper()
 	var b bytes.Buffer
 	if err := f.Write(&b, d, o); err != nil {
@@ -47,25 +84,25 @@ func proved(t *testing.T, data []byte, s Sheet) Report {
 	t.Helper()
 	r, err := File(data, s)
 	if err != nil {
-		t.Fatalf("%s: %v", s.Format.About, err)
+		t.Fatalf("%s: %v", s.Format.Name, err)
 	}
 	if n := strings.Count(r.String(), "\n"); n > 0 {
-		t.Errorf("%s: report of %d lines", s.Format.About, n+1)
+		t.Errorf("%s: report of %d lines", s.Format.Name, n+1)
 	}
 	return r
 }
 
 func TestUntouchedFilesAgree(t *testing.T) {
 	for _, scale := range []float64{1, 0.2} {
-		for _, f := range formats() {
+		for _, f := range ways(t) {
 			d := sample(t, scale)
-			if f.Keeps == format.Names {
+			if f.Keeps == export.Names {
 				d = readertest.Drawing(t, scale, readertest.Hostile()...)
 			}
 			o := export.Options{Scale: scale, Correct: [2]float64{1.004, 0.998}}
-			r := proved(t, written(t, f, d, o), Sheet{d, o, f})
-			if !r.Agrees() || r.Worst > f.Tolerance || (r.Lines < 6) != (f.Keeps == format.Size) {
-				t.Errorf("%s at %g: %v; %d lines, worst %g", f.About, scale, r, r.Lines, r.Worst)
+			r := proved(t, written(t, f, d, o), f.sheet(d, o))
+			if !r.Agrees() || r.Worst > f.Tolerance || (r.Lines < 6) != (f.Keeps == export.Size) {
+				t.Errorf("%s at %g: %v; %d lines, worst %g", f, scale, r, r.Lines, r.Worst)
 			}
 		}
 	}
@@ -86,17 +123,17 @@ func TestChangedFilesDoNot(t *testing.T) {
 	}
 	rows := []struct {
 		what  string
-		keeps format.Keeping
+		keeps export.Keeping
 		piece bool // it concerns the pieces, which are all that a pattern holds
 		edit  func(d *export.Drawing, o *export.Options)
 		tell  string
 	}{
-		{"rescaled by 0.5 %", format.Size, true, func(_ *export.Drawing, o *export.Options) { o.Scale = 1.005 }, "sheet of"},
-		{"rescaled along y", format.Lines, true, func(_ *export.Drawing, o *export.Options) { o.Correct[1] = 1.005 }, ""},
-		{"a vertex moved by 0.3 mm", format.Lines, true, func(d *export.Drawing, _ *export.Options) {
+		{"rescaled by 0.5 %", export.Size, true, func(_ *export.Drawing, o *export.Options) { o.Scale = 1.005 }, "sheet of"},
+		{"rescaled along y", export.Lines, true, func(_ *export.Drawing, o *export.Options) { o.Correct[1] = 1.005 }, ""},
+		{"a vertex moved by 0.3 mm", export.Lines, true, func(d *export.Drawing, _ *export.Options) {
 			cut(*d).Points[20].Y += 0.3
 		}, "by 0.3"},
-		{"a notch deleted", format.Lines, true, func(d *export.Drawing, _ *export.Options) {
+		{"a notch deleted", export.Lines, true, func(d *export.Drawing, _ *export.Options) {
 			for i, l := range d.Lines {
 				if l.Name == "sling-1/notch" {
 					d.Lines = append(d.Lines[:i:i], d.Lines[i+1:]...)
@@ -105,24 +142,24 @@ func TestChangedFilesDoNot(t *testing.T) {
 			}
 			t.Fatal("no notch")
 		}, "missing"},
-		{"a line added", format.Lines, false, func(d *export.Drawing, _ *export.Options) {
+		{"a line added", export.Lines, false, func(d *export.Drawing, _ *export.Options) {
 			d.Lines = append(d.Lines, piece.Line{Name: "doodle", Work: piece.Mark, Points: geom.Polyline{{X: 300, Y: 300}, {X: 310, Y: 300}}})
 		}, "not due"},
-		{"a fold made a cut", format.Lines, true, func(d *export.Drawing, _ *export.Options) {
+		{"a fold made a cut", export.Lines, true, func(d *export.Drawing, _ *export.Options) {
 			for i, l := range d.Lines {
 				if l.Name == "sling-1/fold" {
 					d.Lines[i].Work = piece.CutInside
 				}
 			}
 		}, ""},
-		{"an outline opened", format.Lines, true, func(d *export.Drawing, _ *export.Options) { cut(*d).Closed = false }, ""},
-		{"an outline left out", format.Size, false, func(d *export.Drawing, _ *export.Options) {
+		{"an outline opened", export.Lines, true, func(d *export.Drawing, _ *export.Options) { cut(*d).Closed = false }, ""},
+		{"an outline left out", export.Size, false, func(d *export.Drawing, _ *export.Options) {
 			d.Lines = d.Lines[:len(d.Lines)-1]
 		}, ""},
 	}
-	for _, f := range formats() {
+	for _, f := range ways(t) {
 		for _, row := range rows {
-			if f.Keeps < row.keeps || f.Name == "pattern" && !row.piece {
+			if f.Keeps < row.keeps || f.PiecesOnly && !row.piece {
 				continue
 			}
 			changed := d
@@ -133,9 +170,9 @@ func TestChangedFilesDoNot(t *testing.T) {
 			}
 			var o export.Options
 			row.edit(&changed, &o)
-			r := proved(t, written(t, f, changed, o), Sheet{d, export.Options{}, f})
-			if r.Agrees() || (f.Keeps == format.Names && f.Name != "pdf" && !strings.Contains(r.String(), row.tell)) {
-				t.Errorf("%s, %s: %v, want it told of %q", f.About, row.what, r, row.tell)
+			r := proved(t, written(t, f, changed, o), f.sheet(d, export.Options{}))
+			if r.Agrees() || (f.Keeps == export.Names && f.Name != "pdf" && !strings.Contains(r.String(), row.tell)) {
+				t.Errorf("%s, %s: %v, want it told of %q", f, row.what, r, row.tell)
 			}
 		}
 	}
@@ -153,23 +190,20 @@ func TestLayersRenamed(t *testing.T) {
 		{"hpgl", "SP7;", "SP8;"},
 		{"gcode", "work cut-outline", "work cut"},
 	} {
-		f, err := format.Named(row.format)
-		if err != nil {
-			t.Fatal(err)
-		}
+		f := set(t, row.format, "")
 		data := written(t, f, d, export.Options{})
 		edited := regexp.MustCompile(row.from).ReplaceAll(data, []byte(row.to))
 		if bytes.Equal(data, edited) {
 			t.Errorf("%s: %s does not occur", row.format, row.from)
 		}
-		if r := proved(t, edited, Sheet{d, export.Options{}, f}); r.Agrees() || !strings.Contains(r.String(), "layer") && row.from != "work mark" {
+		if r := proved(t, edited, f.sheet(d, export.Options{})); r.Agrees() || !strings.Contains(r.String(), "layer") && row.from != "work mark" {
 			t.Errorf("%s, %s renamed: %v", row.format, row.from, r)
 		}
 	}
-	f, _ := format.Named("pdf")
+	f := set(t, "pdf", "")
 	data := written(t, f, d, export.Options{})
 	edited := bytes.Replace(data, []byte("\x00s\x00c\x00o\x00r\x00e"), []byte("\x00f\x00o\x00l\x00d\x00s"), 1)
-	if r := proved(t, edited, Sheet{d, export.Options{}, f}); bytes.Equal(data, edited) || r.Agrees() {
+	if r := proved(t, edited, f.sheet(d, export.Options{})); bytes.Equal(data, edited) || r.Agrees() {
 		t.Errorf("pdf, layer renamed: %v", r)
 	}
 }
@@ -197,11 +231,8 @@ func TestSavedAgain(t *testing.T) {
 		again.Lines = append(again.Lines, l)
 	}
 	for _, name := range []string{"svg", "dxf", "pdf"} {
-		f, err := format.Named(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if r := proved(t, written(t, f, again, export.Options{}), Sheet{d, export.Options{}, f}); !r.Agrees() {
+		f := set(t, name, "")
+		if r := proved(t, written(t, f, again, export.Options{}), f.sheet(d, export.Options{})); !r.Agrees() {
 			t.Errorf("%s: %v", name, r)
 		}
 	}
@@ -210,17 +241,17 @@ func TestSavedAgain(t *testing.T) {
 // What cannot be read is an error, whatever the bytes.
 func TestUnreadable(t *testing.T) {
 	d := readertest.Square()
-	for _, f := range formats() {
+	for _, f := range ways(t) {
 		whole := written(t, f, d, export.Options{})
 		for _, data := range [][]byte{nil, []byte("not a drawing"), []byte("\x00\xff\x00")} {
-			if r, err := File(data, Sheet{d, export.Options{}, f}); err == nil {
-				t.Errorf("%s, %q: %v", f.About, data, r)
+			if r, err := File(data, f.sheet(d, export.Options{})); err == nil {
+				t.Errorf("%s, %q: %v", f, data, r)
 			}
 		}
 		for n := range 40 {
 			cut := whole[:len(whole)*n/40]
-			if r, err := File(cut, Sheet{d, export.Options{}, f}); err == nil && r.Agrees() {
-				t.Errorf("%s, %d of %d bytes: %v", f.About, len(cut), len(whole), r)
+			if r, err := File(cut, f.sheet(d, export.Options{})); err == nil && r.Agrees() {
+				t.Errorf("%s, %d of %d bytes: %v", f, len(cut), len(whole), r)
 			}
 		}
 	}
@@ -247,10 +278,7 @@ for e in doc.modelspace():
 doc.saveas(sys.argv[2])
 `
 	d := readertest.Drawing(t, 1)
-	f, err := format.Named("dxf")
-	if err != nil {
-		t.Fatal(err)
-	}
+	f := set(t, "dxf", "")
 	in := readertest.File(t, "a.dxf", written(t, f, d, export.Options{}))
 	for _, row := range []struct{ factor, want string }{{"1", "agrees: "}, {"1.005", "rescaled to 100.500 % along x and 100.500 % along y"}} {
 		out := filepath.Join(t.TempDir(), "b.dxf")
@@ -259,7 +287,7 @@ doc.saveas(sys.argv[2])
 		if err != nil {
 			t.Fatal(err)
 		}
-		if r := proved(t, data, Sheet{d, export.Options{}, f}); !strings.Contains(r.String(), row.want) {
+		if r := proved(t, data, f.sheet(d, export.Options{})); !strings.Contains(r.String(), row.want) {
 			t.Errorf("scaled by %s: %v", row.factor, r)
 		}
 	}

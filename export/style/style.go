@@ -36,7 +36,7 @@ type Stroke struct {
 }
 
 // Scheme holds the stroke of every kind of work, in the order of
-// [outline.Works]. The zero value stands for [Default].
+// [piece.Works]. The zero value stands for [Default].
 type Scheme struct{ strokes []Stroke }
 
 // The palette of Okabe and Ito, which colour-blind people can tell apart

@@ -6,6 +6,7 @@ import (
 	"regexp"
 	"strings"
 
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 )
 
@@ -35,7 +36,7 @@ func (r *reader) checkMachine() {
 		r.conflict("machine.tabs", "a drag knife cannot leave tabs: it would lose its direction", "leave it out, or name another tool")
 	}
 	if r.source.Given("machine.trail") && m.Tool != Knife && r.good("machine.tool", "machine.trail") {
-		r.conflict("machine.trail", "belongs to a drag knife, but the tool is a "+Tools()[m.Tool], `write tool = "knife", or leave it out`)
+		r.conflict("machine.trail", "belongs to a drag knife, but the tool is a "+m.Tool.String(), `write tool = "knife", or leave it out`)
 	}
 	r.checkStrokes()
 	r.checkJobs()
@@ -45,11 +46,11 @@ var colour = regexp.MustCompile(`^#[0-9a-fA-F]{6}$`)
 
 // checkStrokes wants one stroke for a kind of work, with a colour and dashes.
 func (r *reader) checkStrokes() {
-	first := map[Work]int{}
+	first := map[piece.Work]int{}
 	for i, s := range r.design.Machine.Strokes {
 		full := fmt.Sprintf("machine.stroke[%d].", i+1)
 		if before, ok := first[s.Work]; ok && r.good(full+"work") {
-			r.conflict(full+"work", fmt.Sprintf("%q has a stroke already, in line %d", Works()[s.Work], r.source.At(fmt.Sprintf("machine.stroke[%d].work", before)).Line), "keep one of the two")
+			r.conflict(full+"work", fmt.Sprintf("%q has a stroke already, in line %d", s.Work.String(), r.source.At(fmt.Sprintf("machine.stroke[%d].work", before)).Line), "keep one of the two")
 		} else {
 			first[s.Work] = i + 1
 		}
@@ -108,7 +109,7 @@ func (s Stroke) Dashes() []float64 {
 // checkJobs wants one job for a kind of work and a material.
 func (r *reader) checkJobs() {
 	type what struct {
-		work     Work
+		work     piece.Work
 		material string
 	}
 	first := map[what]int{}
@@ -118,7 +119,7 @@ func (r *reader) checkJobs() {
 			continue
 		}
 		if before, ok := first[what{j.Work, j.Material}]; ok {
-			r.conflict(full+"work", fmt.Sprintf("%q has a job for this material already, in line %d", Works()[j.Work], r.source.At(fmt.Sprintf("machine.job[%d].work", before)).Line), "keep one of the two")
+			r.conflict(full+"work", fmt.Sprintf("%q has a job for this material already, in line %d", j.Work.String(), r.source.At(fmt.Sprintf("machine.job[%d].work", before)).Line), "keep one of the two")
 			continue
 		}
 		first[what{j.Work, j.Material}] = i + 1

@@ -300,17 +300,6 @@ type Seam struct {
 	SeamFactor           float64 // part of stitch count × thread strength that a seam holds; 0: not given
 }
 
-// Corner is a corner of a machine's bed.
-type Corner int
-
-// The corners at which a machine may have its origin.
-const (
-	LowerLeft Corner = iota
-	LowerRight
-	UpperRight
-	UpperLeft
-)
-
 // Sheet is the stiff stock for templates and the bed of the machine that cuts it.
 type Sheet struct {
 	Name          string

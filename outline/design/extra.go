@@ -4,30 +4,22 @@ import (
 	"fmt"
 	"slices"
 
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 )
 
 // Extra is an outline of the maker's own, from a drawing, that is laid with the
 // other pieces or kept clear of them.
 type Extra struct {
-	File      string  // SVG or DXF, beside the design
-	Name      string  // lettered on it; empty: the file's
-	Count     int     // of copies; 0: one
-	Stock     Stuff   // what it is cut from, or lies on
-	As        Use     // what it is
-	FreeGrain bool    // may be turned by quarters on the roll
-	Unit      float64 // of a DXF file that names none, mm; 0: not given
-	X, Y      float64 // of a keep-out: where the drawing's zero lies on the stock, mm
+	File      string      // SVG or DXF, beside the design
+	Name      string      // lettered on it; empty: the file's
+	Count     int         // of copies; 0: one
+	Stock     piece.Stock // what it is cut from, or lies on
+	As        Use         // what it is
+	FreeGrain bool        // may be turned by quarters on the roll
+	Unit      float64     // of a DXF file that names none, mm; 0: not given
+	X, Y      float64     // of a keep-out: where the drawing's zero lies on the stock, mm
 }
-
-// Stuff is the stock that an extra outline is for.
-type Stuff int
-
-// The stocks.
-const (
-	OnCloth Stuff = iota
-	OnBoard
-)
 
 // Use says what an extra outline is.
 type Use int
@@ -55,7 +47,7 @@ func extraRows() []row {
 			says("What it is, lettered on it; left out, the file's name.", "Pocket", "Pocket").known("title"),
 		optional(count("extra.count", 1, 100, func(d *Design) *int { return &e(d).Count })).
 			says("How many to cut; left out, one.", "2", "2").known("copies"),
-		option("extra.stock", func(d *Design) *Stuff { return &e(d).Stock }, "cloth", "board").
+		named("extra.stock", func(d *Design) *piece.Stock { return &e(d).Stock }, piece.Stocks()).
 			says("What it is cut from, or lies on: the cloth or the sheets. Left out, the cloth.", "cloth", "cloth").known("material"),
 		option("extra.as", func(d *Design) *Use { return &e(d).As }, "piece", "keep-out").
 			says("A piece to cut, or a keep-out that no piece may touch. Left out, a piece.", "piece", "piece").known("kind", "use"),

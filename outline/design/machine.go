@@ -1,5 +1,12 @@
 package design
 
+import (
+	"cmp"
+	"fmt"
+
+	"slingloft/outline/piece"
+)
+
 // Machine is how the machine works that the files are for. Whatever is left out
 // is the tool's usual value, or the sheet's.
 type Machine struct {
@@ -44,17 +51,90 @@ const (
 	Knife
 )
 
-// Tools are the names of the tools, in the order of their constants.
-func Tools() []string { return []string{"laser", "router", "knife"} }
+// Tools lists the kinds of machine.
+func Tools() []Tool { return []Tool{Laser, Router, Knife} }
 
-// Origins are the names of the places where a machine may have its zero.
-func Origins() []string {
-	return []string{"sheet", "lower-left", "lower-right", "upper-right", "upper-left", "middle"}
+// String returns the tool's name, as designs and programs have it.
+func (t Tool) String() string {
+	switch t {
+	case Laser:
+		return "laser"
+	case Router:
+		return "router"
+	case Knife:
+		return "knife"
+	}
+	return "unknown"
 }
 
-// Origin is where a machine has its zero, by its place in [Origins]; 0 stands for
-// the corner that the sheet names.
-type Origin int
+// ParseTool returns the tool of the given name.
+func ParseTool(name string) (Tool, error) {
+	for _, t := range Tools() {
+		if t.String() == name {
+			return t, nil
+		}
+	}
+	return 0, fmt.Errorf("tool %.20q: want laser, router or knife", name)
+}
+
+// Corner is a place on a sheet, as one sees it, at which a machine may have its zero.
+type Corner int
+
+// The corners of a sheet, and its middle.
+const (
+	LowerLeft Corner = iota
+	LowerRight
+	UpperRight
+	UpperLeft
+	Middle
+)
+
+// Corners lists the corners of a sheet, without its middle.
+func Corners() []Corner { return []Corner{LowerLeft, LowerRight, UpperRight, UpperLeft} }
+
+// String returns the corner's name, as designs and notes have it.
+func (c Corner) String() string {
+	switch c {
+	case LowerLeft:
+		return "lower-left"
+	case LowerRight:
+		return "lower-right"
+	case UpperRight:
+		return "upper-right"
+	case UpperLeft:
+		return "upper-left"
+	case Middle:
+		return "middle"
+	}
+	return "unknown"
+}
+
+// Origin is where a machine has its zero. The zero value is the corner that the
+// sheet names.
+type Origin struct {
+	Given  bool
+	Corner Corner // if given
+}
+
+// At returns the origin at a corner, whatever the sheet names.
+func At(c Corner) Origin { return Origin{Given: true, Corner: c} }
+
+// String returns the origin's name, as designs have it.
+func (o Origin) String() string {
+	if o.Given {
+		return o.Corner.String()
+	}
+	return "sheet"
+}
+
+// origins lists the places at which a machine may have its zero.
+func origins() []Origin {
+	out := []Origin{{}}
+	for _, c := range append(Corners(), Middle) {
+		out = append(out, At(c))
+	}
+	return out
+}
 
 // WholeSheet stands for a sheet of paper as large as the drawing.
 const WholeSheet = "sheet"
@@ -62,17 +142,9 @@ const WholeSheet = "sheet"
 // Papers are the names of the papers that a file may be divided onto.
 func Papers() []string { return []string{WholeSheet, "A4", "A3", "letter", "tabloid"} }
 
-// Works are the names of the kinds of work, in the order in which they are done.
-func Works() []string {
-	return []string{"register", "lettering", "mark", "stitch", "score", "cut-inside", "cut-outline"}
-}
-
-// Work is a kind of work, by its place in [Works].
-type Work int
-
 // Stroke is how one kind of work is drawn.
 type Stroke struct {
-	Work   Work
+	Work   piece.Work
 	Colour string  // "#rrggbb"; empty: the usual one
 	Width  float64 // mm; 0: the usual one
 	Dash   string  // lengths of line and gap as written, see [Stroke.Dashes]; empty: the usual ones
@@ -81,7 +153,7 @@ type Stroke struct {
 
 // Job is how one kind of work is done, in one material.
 type Job struct {
-	Work     Work
+	Work     piece.Work
 	Material string  // name of the cloth or sheet; empty: any
 	Skip     bool    // leave this work out
 	Feed     float64 // mm/min; 0: the tool's usual
@@ -89,6 +161,30 @@ type Job struct {
 	Passes   int     // 0: the tool's usual
 	Depth    float64 // of the last pass, mm; 0: the tool's usual
 	Pen      int     // of a plotter; 0: the work's usual
+}
+
+// JobFor returns how the machine does a kind of work in a material: what its jobs for
+// any material set and over it what its jobs for this one set.
+func (m Machine) JobFor(w piece.Work, material string) Job {
+	out := Job{Work: w, Material: material}
+	for _, holds := range []func(Job) bool{
+		func(j Job) bool { return j.Material == "" },
+		func(j Job) bool { return j.Material != "" && j.Material == material },
+	} {
+		for _, j := range m.Jobs {
+			if j.Work == w && holds(j) {
+				out.take(j)
+			}
+		}
+	}
+	return out
+}
+
+// take puts what another job sets into the place of what was there.
+func (j *Job) take(other Job) {
+	j.Skip = j.Skip || other.Skip
+	j.Feed, j.Power, j.Depth = cmp.Or(other.Feed, j.Feed), cmp.Or(other.Power, j.Power), cmp.Or(other.Depth, j.Depth)
+	j.Passes, j.Pen = cmp.Or(other.Passes, j.Passes), cmp.Or(other.Pen, j.Pen)
 }
 
 // OnMachine returns the design for a machine: its sheets no larger than the
@@ -105,8 +201,8 @@ func (d Design) OnMachine() Design {
 		d.Sheet.Kerf = m.Kerf
 		d.Sheet.Gap = max(d.Sheet.Gap, m.Kerf)
 	}
-	if m.Origin == 0 {
-		d.Machine.Origin = Origin(d.Sheet.Origin) + 1
+	if !m.Origin.Given {
+		d.Machine.Origin = At(d.Sheet.Origin)
 	}
 	return d
 }

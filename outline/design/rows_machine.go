@@ -3,6 +3,7 @@ package design
 import (
 	"slices"
 
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 )
 
@@ -24,13 +25,13 @@ func machineRows() []row {
 		}
 	}
 	rows := []row{
-		option("machine.tool", func(d *Design) *Tool { return &d.Machine.Tool }, Tools()...).
+		named("machine.tool", func(d *Design) *Tool { return &d.Machine.Tool }, Tools()).
 			says("Kind of machine that programs are for.", "laser", "laser").or("laser").known("type", "kind"),
 		length("width", 100, 20000, func(m *Machine) *float64 { return &m.Width }).
 			says("Reach of the bed along the sheet's width; templates are divided to fit.", "600 mm", "24 in").known("bed", "bed_width", "x"),
 		length("height", 100, 20000, func(m *Machine) *float64 { return &m.Height }).
 			says("Reach of the bed along the sheet's height.", "400 mm", "16 in").known("depth", "bed_height", "y"),
-		option("machine.origin", func(d *Design) *Origin { return &d.Machine.Origin }, Origins()...).
+		named("machine.origin", func(d *Design) *Origin { return &d.Machine.Origin }, origins()).
 			says("Where on the sheet the machine's zero lies; sheet: the corner in sheet.origin. This and the axes hold for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
 		toggle("machine.x_left", func(d *Design) *bool { return &d.Machine.XLeft }).
 			says("The machine's x counts to the left.", "true", "true").or("false").known("mirror_x", "mirror"),
@@ -81,7 +82,7 @@ func (r *row) set(doc, usual string) { *r = r.says(doc, usual, usual).or(usual) 
 func strokeRows() []row {
 	s := func(d *Design) *Stroke { return last(d.Machine.Strokes) }
 	return []row{
-		option("machine.stroke.work", func(d *Design) *Work { return &s(d).Work }, Works()...).
+		named("machine.stroke.work", func(d *Design) *piece.Work { return &s(d).Work }, piece.Works()).
 			says("Kind of work that is drawn so.", "cut-outline", "cut-outline").needed(),
 		text("machine.stroke.colour", 7, func(d *Design) *string { return &s(d).Colour }).
 			says("Colour, as # and six hexadecimal digits; left out, our own.", "#d55e00", "#d55e00").known("color"),
@@ -97,7 +98,7 @@ func strokeRows() []row {
 func jobRows() []row {
 	j := func(d *Design) *Job { return last(d.Machine.Jobs) }
 	return []row{
-		option("machine.job.work", func(d *Design) *Work { return &j(d).Work }, Works()...).
+		named("machine.job.work", func(d *Design) *piece.Work { return &j(d).Work }, piece.Works()).
 			says("Kind of work that is done so.", "cut-outline", "cut-outline").needed(),
 		text("machine.job.material", 60, func(d *Design) *string { return &j(d).Material }).
 			says("Name of the cloth or sheet that this holds for; left out, for any.", "poplar plywood 3 mm", "poplar plywood 1/8 in"),

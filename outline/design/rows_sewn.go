@@ -108,7 +108,7 @@ func sheetRows() []row {
 			says("Width of the sheet or of the machine's bed, whichever is less.", "900 mm", "36 in").needed(),
 		length("sheet.height", 100, 10000, func(d *Design) *float64 { return &d.Sheet.Height }).
 			says("Height of the sheet or of the machine's bed.", "600 mm", "24 in").needed().known("length", "depth"),
-		option("sheet.origin", func(d *Design) *Corner { return &d.Sheet.Origin }, "lower-left", "lower-right", "upper-right", "upper-left").
+		named("sheet.origin", func(d *Design) *Corner { return &d.Sheet.Origin }, Corners()).
 			says("Corner of the machine's bed where its origin lies.", "lower-left", "lower-left").or("lower-left").known("corner"),
 		length("sheet.kerf", 0, 10, func(d *Design) *float64 { return &d.Sheet.Kerf }).
 			says("Width of the cut.", "0.2 mm", "0.008 in").or("0 mm"),

@@ -80,6 +80,17 @@ func option[T ~int](key string, at func(*Design) *T, choices ...string) row {
 		get: func(d *Design) any { return choices[*at(d)] }}
 }
 
+// named makes a row for one of some values, which go by their names.
+func named[T fmt.Stringer](key string, at func(*Design) *T, values []T) row {
+	choices := make([]string, len(values))
+	for i, v := range values {
+		choices[i] = v.String()
+	}
+	return row{key: key, form: choice, choices: choices,
+		put: func(d *Design, v any) { *at(d) = values[index(choices, v.(string))] },
+		get: func(d *Design) any { return (*at(d)).String() }}
+}
+
 // toggle makes a row for true or false.
 func toggle(key string, at func(*Design) *bool) row {
 	return row{key: key, form: flag,

@@ -143,6 +143,20 @@ const (
 	Board              // stiff sheet for templates, fixed beds
 )
 
+// Stocks lists the kinds of stock.
+func Stocks() []Stock { return []Stock{Cloth, Board} }
+
+// String returns the stock's name, as designs and documents have it.
+func (s Stock) String() string {
+	switch s {
+	case Cloth:
+		return "cloth"
+	case Board:
+		return "board"
+	}
+	return "unknown"
+}
+
 // Kind is what a piece is.
 type Kind int
 

@@ -12,7 +12,7 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/calibrate"
-	"slingloft/export/setup"
+	"slingloft/export/format"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -43,7 +43,7 @@ Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o calibrateOptions
 			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")
-			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(setup.Names(), ", "))
+			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(format.Names(), ", "))
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
 			o.shop.flags(f, false)
 			return o.told.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error { return writeCalibration(s, args, o) })

@@ -12,8 +12,9 @@ import (
 	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
-	"slingloft/export/setup"
+	"slingloft/export/format"
 	"slingloft/nest"
+	"slingloft/outline/piece"
 )
 
 // defaultFolder is where cut writes when no folder is named.
@@ -39,7 +40,7 @@ writes one file a sheet and format. Every file is written whole or not at all. A
 file that is there already is replaced only if it was written for the same design
 values and not changed since, or with --force.
 
-Formats: ` + strings.Join(setup.Names(), ", ") + `.`,
+Formats: ` + strings.Join(format.Names(), ", ") + `.`,
 		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o cutOptions
@@ -130,14 +131,14 @@ func cutDocument(p *work.Plan, err error) document.Cut {
 // laysOf tells of both lays.
 func laysOf(p *work.Plan, l work.Lays) []document.Lay {
 	c, s := p.Design.Cloth, p.Design.Sheet
-	lay := func(stock, material string, l nest.Lay, width, length float64, err error) document.Lay {
-		return document.Lay{Stock: stock, Material: material, Pieces: len(l.Placements), Beds: l.Beds,
+	lay := func(stock piece.Stock, material string, l nest.Lay, width, length float64, err error) document.Lay {
+		return document.Lay{Stock: stock.String(), Material: material, Pieces: len(l.Placements), Beds: l.Beds,
 			Width: width, Length: length, Use: l.Density, Verified: err == nil}
 	}
 	cloth, boards := p.Verify(l)
-	out := []document.Lay{lay("cloth", c.Name, l.Cloth, c.Width, l.Cloth.Length, cloth)}
+	out := []document.Lay{lay(piece.Cloth, c.Name, l.Cloth, c.Width, l.Cloth.Length, cloth)}
 	if l.Boards.Beds > 0 {
-		out = append(out, lay("board", s.Name, l.Boards, s.Width, s.Height, boards))
+		out = append(out, lay(piece.Board, s.Name, l.Boards, s.Width, s.Height, boards))
 	}
 	return out
 }

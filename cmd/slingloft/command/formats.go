@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"slingloft/export/setup"
+	"slingloft/export/format"
 )
 
 // formatsNamed returns the names of the formats in a list with commas, each once.
@@ -12,8 +12,8 @@ func formatsNamed(list, command string) ([]string, error) {
 	var out []string
 	for name := range strings.SplitSeq(list, ",") {
 		name = strings.ToLower(strings.TrimSpace(name))
-		if !slices.Contains(setup.Names(), name) {
-			return nil, usagef("%s: --as: there is no format %.20q; there are %s", command, name, strings.Join(setup.Names(), ", "))
+		if !slices.Contains(format.Names(), name) {
+			return nil, usagef("%s: --as: there is no format %.20q; there are %s", command, name, strings.Join(format.Names(), ", "))
 		}
 		if !slices.Contains(out, name) {
 			out = append(out, name)

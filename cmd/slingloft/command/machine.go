@@ -6,8 +6,9 @@ import (
 	"github.com/spf13/pflag"
 
 	"slingloft/cmd/slingloft/work"
-	"slingloft/export/setup"
+	"slingloft/export"
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 )
 
 // shop are the flags that say for which machine files are.
@@ -38,7 +39,7 @@ func (o shop) setting() (work.Setting, error) {
 		with.Extras = append(with.Extras, design.Extra{File: file})
 	}
 	for _, file := range o.addBoard {
-		with.Extras = append(with.Extras, design.Extra{File: file, Stock: design.OnBoard})
+		with.Extras = append(with.Extras, design.Extra{File: file, Stock: piece.Board})
 	}
 	if o.machine == "" {
 		return with, nil
@@ -66,7 +67,7 @@ func (o shop) apply(m *design.Machine, name string) error {
 		}
 	}
 	if o.measured != "" {
-		bars, err := setup.Measured(o.measured)
+		bars, err := export.ParseMeasured(o.measured)
 		if err != nil {
 			return usagef("%s: --measured: %v", name, err)
 		}

@@ -9,11 +9,9 @@ import (
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
-	"slingloft/export/format"
-	"slingloft/export/hpgl"
-	"slingloft/export/setup"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 )
 
@@ -39,7 +37,7 @@ func outputOf(d design.Design, o shop, scale, name string) (output, error) {
 		return out, err
 	}
 	var err error
-	if out.options, err = setup.Options(out.machine); err != nil {
+	if out.options, err = export.OptionsFor(out.machine); err != nil {
 		return out, err
 	}
 	out.options.Scale = d.Output.Scale
@@ -49,21 +47,6 @@ func outputOf(d design.Design, o shop, scale, name string) (output, error) {
 		}
 	}
 	return out, out.options.Validate()
-}
-
-// clothSheet is the name of the drawing that is cut from cloth.
-const clothSheet = "cloth-lay"
-
-// format returns the format of the given name for a drawing. The sheets' width of
-// cut holds where the machine says none.
-func (o output) format(name, drawing string) (format.Format, error) {
-	m, material := o.machine, o.sheet.Name
-	if drawing == clothSheet {
-		material = o.cloth
-	} else if m.Kerf == 0 {
-		m.Kerf = o.sheet.Kerf
-	}
-	return setup.Format(name, m, material)
 }
 
 // file is one file that is to be written.
@@ -141,44 +124,50 @@ func orForce(err error, other string) error {
 	return err
 }
 
-// files makes the content of every file.
+// files makes the content of every file that is due.
 func (o output) files(drawings []export.Drawing) ([]file, error) {
-	total, count := map[string]int{}, map[string]int{}
-	for _, d := range drawings {
-		total[stockOf(d)]++
+	due, err := o.due(drawings)
+	if err != nil {
+		return nil, err
 	}
+	number, total := numbered(drawings)
 	var out []file
-	for _, d := range drawings {
-		stock := stockOf(d)
-		count[stock]++
-		for _, name := range o.formats {
-			f, err := o.format(name, d.Name)
-			if err != nil {
-				return nil, err
-			}
-			var b bytes.Buffer
-			if err := f.Write(&b, d, o.options); err != nil {
-				return nil, err
-			}
-			w, h := o.options.Size(d)
-			one := file{content: b.Bytes(), about: document.Sheet{
-				File:  document.FileOf(d.Name+f.Ending, name, b.Bytes()),
-				Sheet: d.Name, Title: d.Title, Stock: stock, Number: count[stock], Of: total[stock], Size: [2]float64{w, h},
-			}}
-			if name == "hpgl" && hpgl.Beyond16Bits(d, o.options) {
-				one.notes = append(one.notes, "beyond 819 mm, where plotters that count in 16 bits stop")
-			}
-			if name == "hpgl" && o.options.Axes.Below() {
-				one.notes = append(one.notes, "counts below zero from the "+o.options.Axes.Origin.String()+
-					" corner, where plotters that stop at their zero draw nothing: origin = \"lower-left\" under [machine] counts above it")
-			}
-			if note := o.beyond(d); note != "" && (name == "hpgl" || name == "gcode") {
-				one.notes = append(one.notes, note)
-			}
-			out = append(out, one)
+	for _, f := range due {
+		var b bytes.Buffer
+		if err := f.codec.Write(&b, f.drawing, o.options); err != nil {
+			return nil, err
 		}
+		d, stock := f.drawing, stockOf(f.drawing)
+		w, h := o.options.Size(d)
+		out = append(out, file{content: b.Bytes(), notes: o.notes(f), about: document.Sheet{
+			File:  document.FileOf(f.name(), f.format.Name, b.Bytes()),
+			Sheet: d.Name, Title: d.Title, Stock: stock.String(), Number: number[d.Name], Of: total[stock], Size: [2]float64{w, h},
+		}})
 	}
 	return out, nil
+}
+
+// numbered returns which of the sheets of its stock each drawing is, by its name and
+// from 1, and how many there are.
+func numbered(drawings []export.Drawing) (number map[string]int, total map[piece.Stock]int) {
+	number, total = map[string]int{}, map[piece.Stock]int{}
+	for _, d := range drawings {
+		total[stockOf(d)]++
+		number[d.Name] = total[stockOf(d)]
+	}
+	return number, total
+}
+
+// notes says what the maker should know of a file before it is used.
+func (o output) notes(f dueFile) []string {
+	var out []string
+	if f.codec.Notes != nil {
+		out = f.codec.Notes(f.drawing, o.options)
+	}
+	if note := o.beyond(f.drawing); note != "" && f.format.Drives {
+		out = append(out, note)
+	}
+	return out
 }
 
 // beyond says how far a sheet reaches beyond the machine's bed, if it does. Templates
@@ -196,10 +185,10 @@ func (o output) beyond(d export.Drawing) string {
 	return strings.Join(out, "; ")
 }
 
-// stockOf names what a sheet is cut from, as the figures do.
-func stockOf(d export.Drawing) string {
+// stockOf returns what a sheet is cut from.
+func stockOf(d export.Drawing) piece.Stock {
 	if d.Name == clothSheet {
-		return "cloth"
+		return piece.Cloth
 	}
-	return "board"
+	return piece.Board
 }

@@ -189,11 +189,8 @@ func offsetsOf(p *work.Plan) ([]Offsets, error) {
 func pieceOf(q piece.Piece) Piece {
 	box := q.Cut.Bounds()
 	out := Piece{
-		ID: q.ID, Stock: "cloth", Count: q.Count, Size: Pair{box.Width(), box.Height()},
+		ID: q.ID, Stock: q.Stock.String(), Count: q.Count, Size: Pair{box.Width(), box.Height()},
 		Area: q.Cut.Area(), CutLength: q.Cut.Perimeter(), NetLength: q.Net.Perimeter(), CutLine: pairs(q.Cut),
-	}
-	if q.Stock == piece.Board {
-		out.Stock = "board"
 	}
 	for _, c := range q.Checks {
 		out.Checks = append(out.Checks, Measure(c))

@@ -60,12 +60,17 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 		sum := sha256.New()
 		io.WriteString(sum, p.Digest)
 		for _, f := range out {
-			f.File = "" // its name may be written in many ways
-			fmt.Fprintf(sum, "%v\n", f)
+			f.digest(sum)
 		}
 		p.Digest = hex.EncodeToString(sum.Sum(nil)[:4])
 	}
 	return out, nil
+}
+
+// digest writes what the digest depends on: all but the name of the file, which may be
+// written in many ways.
+func (f found) digest(w io.Writer) {
+	fmt.Fprintf(w, "{{ %s %d %d %d %t %v %v %v} %v}\n", f.Name, f.Count, int(f.Stock), f.As, f.FreeGrain, f.Unit, f.X, f.Y, f.shapes)
 }
 
 // readShapes reads a drawing of outlines. An error does not name the file.
@@ -91,7 +96,7 @@ func readShapes(path string, unit float64) ([]outside.Shape, error) {
 // clear.
 func (p *Plan) add(all []found) {
 	for i, f := range all {
-		stock := piece.Stock(f.Stock)
+		stock := f.Stock
 		for k, s := range f.shapes {
 			id, title := fmt.Sprintf("extra-%d", i+1), f.Name
 			if len(f.shapes) > 1 {

@@ -307,15 +307,19 @@ func readBack(p *Plan, l Lays, every, check bool) (sum [sha256.Size]byte, err er
 			if slow := f.Name == "hpgl" || f.Name == "gcode" || f.Name == "png"; slow && !every {
 				continue
 			}
+			codec, err := f.SetUp(design.Machine{}, "")
+			if err != nil {
+				return sum, err
+			}
 			var b bytes.Buffer
-			if err := f.Write(&b, d, export.Options{}); err != nil {
+			if err := codec.Write(&b, d, export.Options{}); err != nil {
 				return sum, fmt.Errorf("%s.%s: %w", d.Name, f.Name, err)
 			}
 			h.Write(b.Bytes())
 			if !check {
 				continue
 			}
-			r, err := prove.File(b.Bytes(), prove.Sheet{Drawing: d, Format: f})
+			r, err := prove.File(b.Bytes(), prove.Sheet{Drawing: d, Format: f, Codec: codec})
 			if err != nil || !r.Agrees() {
 				return sum, fmt.Errorf("%s.%s: %v, error %w", d.Name, f.Name, r, err)
 			}

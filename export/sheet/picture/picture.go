@@ -40,7 +40,7 @@ type Path struct {
 }
 
 // Text is a line of lettering. Its base line passes through At, or the middle of
-// its capitals for an anchor of [outline.Centre].
+// its capitals for an anchor of [piece.Centre].
 type Text struct {
 	Text   string
 	At     geom.Point

@@ -1,0 +1,51 @@
+package command
+
+import (
+	"slingloft/export"
+	"slingloft/export/format"
+)
+
+// clothSheet is the name of the drawing that is cut from cloth.
+const clothSheet = "cloth-lay"
+
+// dueFile is a file that is to be written, or proved.
+type dueFile struct {
+	drawing export.Drawing
+	format  export.Format
+	codec   export.Codec // of the format, for this drawing's material
+}
+
+// name returns the name of the file.
+func (f dueFile) name() string { return f.drawing.Name + f.format.Ending }
+
+// due returns the files of drawings: every format of the first, then of the next.
+func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
+	var out []dueFile
+	for _, d := range drawings {
+		for _, name := range o.formats {
+			f, codec, err := o.format(name, d.Name)
+			if err != nil {
+				return nil, err
+			}
+			out = append(out, dueFile{d, f, codec})
+		}
+	}
+	return out, nil
+}
+
+// format returns the format of the given name, set up for a drawing. The sheets'
+// width of cut holds where the machine says none.
+func (o output) format(name, drawing string) (export.Format, export.Codec, error) {
+	f, err := format.Named(name)
+	if err != nil {
+		return f, export.Codec{}, err
+	}
+	m, material := o.machine, o.sheet.Name
+	if drawing == clothSheet {
+		material = o.cloth
+	} else if m.Kerf == 0 {
+		m.Kerf = o.sheet.Kerf
+	}
+	codec, err := f.SetUp(m, material)
+	return f, codec, err
+}

@@ -1,0 +1,110 @@
+package command
+
+import (
+	"errors"
+	"io/fs"
+	"path/filepath"
+	"slices"
+
+	"slingloft/cmd/slingloft/document"
+	"slingloft/export"
+	"slingloft/export/prove"
+)
+
+// proved is what came of one file.
+type proved struct {
+	code  int    // exit status that it earns
+	text  string // on one line
+	about document.Proved
+}
+
+// prove compares every file that should be there, and finds those that should not.
+func (o output) prove(drawings []export.Drawing) ([]proved, error) {
+	var out []proved
+	due, err := o.due(drawings)
+	if err != nil {
+		return nil, err
+	}
+	isDue := map[string]bool{}
+	for _, f := range due {
+		out = append(out, o.proveOne(f))
+		isDue[f.name()] = true
+	}
+	files, err := sheetsIn(o.folder)
+	for _, f := range files {
+		if !isDue[f.name] && slices.Contains(o.formats, f.format) {
+			out = append(out, notDue(f, "is not due: it belongs to another run or design"))
+		}
+	}
+	return out, err
+}
+
+// judgedFiles returns the status that files earn together.
+func judgedFiles(files []proved) error {
+	code := Done
+	for _, f := range files {
+		if code == Done || f.code == Failed {
+			code = f.code
+		}
+	}
+	switch code {
+	case Done:
+		return nil
+	case Failed:
+		return status{Failed, "not every file could be read"}
+	}
+	return status{code, "some files do not agree with the design; slingloft cut writes them anew"}
+}
+
+// proveOne compares one file.
+func (o output) proveOne(f dueFile) proved {
+	about := document.Proved{Name: f.name(), Format: f.format.Name, Sheet: f.drawing.Name}
+	fails := func(code int, verdict, text string) proved {
+		about.Verdict, about.Faults = verdict, []string{text}
+		return proved{code, text, about}
+	}
+	data, err := readFile(filepath.Join(o.folder, f.name()))
+	if errors.Is(err, fs.ErrNotExist) {
+		return fails(Disagree, "missing", "is missing")
+	}
+	if err != nil {
+		return fails(Failed, "unreadable", err.Error())
+	}
+	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
+	if err != nil {
+		return fails(Failed, "unreadable", "cannot be read: "+err.Error())
+	}
+	about.Verdict, about.Agrees, about.Faults = "agrees", r.Agrees(), append([]string{}, r.Faults...)
+	about.Lines, about.Worst, about.Where, about.Limit = r.Lines, r.Worst, r.Where, r.Limit
+	about.Found, about.Due = measures(r.Found), measures(r.Due)
+	if !r.Agrees() {
+		about.Verdict = "differs"
+		return proved{Disagree, r.String(), about}
+	}
+	return proved{Done, r.String(), about}
+}
+
+func measures(m prove.Measures) *document.Measures {
+	out := document.Measures{Size: [2]float64{m.Width, m.Height}, Lines: m.Lines, Bars: []document.Bar{}}
+	for _, b := range m.Bars {
+		out.Bars = append(out.Bars, document.Bar(b))
+	}
+	return &out
+}
+
+// stale says of all sheets that are there why they are not due.
+func (o output) stale(why string) ([]proved, error) {
+	files, err := sheetsIn(o.folder)
+	var out []proved
+	for _, f := range files {
+		if slices.Contains(o.formats, f.format) {
+			out = append(out, notDue(f, why))
+		}
+	}
+	return out, err
+}
+
+// notDue is a file that belongs to no sheet.
+func notDue(f sheetFile, why string) proved {
+	return proved{Disagree, why, document.Proved{Name: f.name, Format: f.format, Sheet: f.stem, Verdict: "not due", Faults: []string{why}}}
+}

@@ -1,0 +1,76 @@
+package gcode
+
+import (
+	"cmp"
+	"io"
+	"regexp"
+
+	"slingloft/export"
+	"slingloft/outline/design"
+	"slingloft/outline/piece"
+)
+
+// Format returns G-code as a format of files. What is read back are the paths of the
+// tool, beside the lines and with lead-ins.
+func Format() export.Format {
+	return export.Format{
+		Name: "gcode", Ending: ".ngc", About: "lasers, routers and drag knives on CNC controllers", Drives: true, SetUp: setUp,
+	}
+}
+
+// setUp takes the machine's settings for the material.
+func setUp(m design.Machine, material string) (export.Codec, error) {
+	s := SettingsFor(m, material)
+	return export.Codec{
+		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, s) },
+		Read:  Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers, Faults: faults,
+	}, s.Validate()
+}
+
+// Usual tabs, where a number of them is set but no size: own choice.
+const (
+	usualTabWidth  = 2.0 // mm
+	usualTabHeight = 1.0 // mm
+)
+
+// SettingsFor returns the settings of programs for a machine and a material: the
+// tool's defaults with what is set in their place.
+func SettingsFor(m design.Machine, material string) Settings {
+	s := Defaults(m.Tool)
+	s.Kerf, s.Lead, s.Tabs, s.Frame = m.Kerf, m.Lead, m.Tabs, !m.NoFrame
+	if s.Tabs > 0 {
+		s.TabWidth, s.TabHeight = usualTabWidth, usualTabHeight
+	}
+	s.TabWidth, s.TabHeight = cmp.Or(m.TabWidth, s.TabWidth), cmp.Or(m.TabHeight, s.TabHeight)
+	s.Trail, s.Swivel = cmp.Or(m.Trail, s.Trail), cmp.Or(m.Swivel, s.Swivel)
+	s.Safe, s.Plunge = cmp.Or(m.Safe, s.Safe), cmp.Or(m.Plunge, s.Plunge)
+	for _, w := range piece.Works() {
+		s.Jobs[w] = s.Jobs[w].with(m.JobFor(w, material))
+	}
+	return s
+}
+
+// with returns the job with what a machine's job sets in its place.
+func (j Job) with(set design.Job) Job {
+	return Job{
+		Skip: j.Skip || set.Skip, Feed: cmp.Or(set.Feed, j.Feed), Power: cmp.Or(set.Power, j.Power),
+		Passes: cmp.Or(set.Passes, j.Passes), Depth: cmp.Or(set.Depth, j.Depth),
+	}
+}
+
+// workComment matches the comment that begins a kind of work.
+var workComment = regexp.MustCompile(`\( work ([^)]*) \)`)
+
+// layers returns the kinds of work in a program.
+func layers(data []byte) []string { return export.LayerNames(workComment, data) }
+
+// lastWord matches the word that ends a program, without which some of it is gone.
+var lastWord = regexp.MustCompile(`(?m)^M0?(2|30)\s*$`)
+
+// faults finds a program that breaks off.
+func faults(got, _ []byte) ([]string, error) {
+	if lastWord.Match(got) {
+		return nil, nil
+	}
+	return []string{"the program breaks off"}, nil
+}

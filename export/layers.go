@@ -1,0 +1,38 @@
+package export
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+)
+
+// LayerNames returns what the first group of an expression matches in a file, each
+// text once, sorted.
+func LayerNames(at *regexp.Regexp, data []byte) []string {
+	var out []string
+	for _, m := range at.FindAllSubmatch(data, -1) {
+		out = append(out, string(m[1]))
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// LayerFaults says which of the layers that are due are missing, and which of those
+// that were found are not due: three of them at most.
+func LayerFaults(found, due []string) []string {
+	const most = 3
+	without := func(a, b []string) []string {
+		return slices.DeleteFunc(slices.Clone(a), func(name string) bool { return slices.Contains(b, name) })
+	}
+	var out []string
+	for _, name := range without(due, found) {
+		out = append(out, fmt.Sprintf("no layer %.40q", name))
+	}
+	for i, name := range without(found, due) {
+		if i == most {
+			return append(out, "more layers")
+		}
+		out = append(out, fmt.Sprintf("layer %.40q is not due", name))
+	}
+	return out
+}

@@ -1,0 +1,84 @@
+package export
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"slingloft/export/style"
+	"slingloft/outline/design"
+)
+
+// OptionsFor returns the options for a machine, as a design or a file of its own gives
+// its settings, at scale 1. What is not set is our own default; no shop's or program's
+// scheme is kept here.
+func OptionsFor(m design.Machine) (Options, error) {
+	o := Options{Thin: m.Thin, Axes: axes(m)}
+	for i := range o.Correct {
+		if m.Measured[i] == 0 {
+			continue
+		}
+		var err error
+		if o.Correct[i], err = Correction(m.Drawn[i], m.Measured[i]); err != nil {
+			return o, err
+		}
+	}
+	var err error
+	if o.Scheme, err = scheme(m.Strokes); err != nil {
+		return o, err
+	}
+	return o, o.Validate()
+}
+
+// axes returns how the machine counts. The sheet's own corner is not known here
+// and stands for the lower left; see [design.Design.OnMachine].
+func axes(m design.Machine) Axes {
+	return Axes{Origin: m.Origin.Corner, XLeft: m.XLeft, YDown: m.YDown, Swap: m.Swap}
+}
+
+// scheme returns our own strokes with those that are set in their place.
+func scheme(strokes []design.Stroke) (style.Scheme, error) {
+	s := style.Default()
+	for _, set := range strokes {
+		stroke := s.Of(set.Work)
+		if set.Colour != "" {
+			c, err := style.ParseColour(set.Colour)
+			if err != nil {
+				return s, fmt.Errorf("stroke for %s: %w", set.Work, err)
+			}
+			stroke.Colour = c
+		}
+		if set.Width > 0 {
+			stroke.Width = set.Width
+		}
+		if set.Solid {
+			stroke.Dash = nil
+		} else if set.Dash != "" {
+			stroke.Dash = set.Dashes()
+		}
+		s = s.With(set.Work, stroke)
+	}
+	return s, nil
+}
+
+// ParseMeasured reads what the check bars of 100 mm measured on a plot, along x and y
+// in mm, as it is written on the command line: "99.6x100.2".
+func ParseMeasured(text string) ([2]float64, error) {
+	var out [2]float64
+	bad := fmt.Errorf("measured bars %.30q: want what the 100 mm bars measure along x and y, such as 99.6x100.2", text)
+	x, y, ok := strings.Cut(strings.ReplaceAll(text, "×", "x"), "x")
+	if !ok {
+		return out, bad
+	}
+	for i, part := range []string{x, y} {
+		v, err := strconv.ParseFloat(strings.TrimSpace(part), 64)
+		if err != nil {
+			return out, bad
+		}
+		if _, err := Correction(100, v); err != nil {
+			return out, err
+		}
+		out[i] = v
+	}
+	return out, nil
+}

@@ -1,0 +1,68 @@
+package preview
+
+import (
+	"bytes"
+	"fmt"
+	"image"
+	"image/draw"
+	"image/png"
+
+	"slingloft/export"
+)
+
+// Format returns PNG as a format of files.
+func Format() export.Format {
+	return export.Format{
+		Name: "png", Ending: ".png", About: "a picture to look at",
+		SetUp: export.Always(export.Codec{Write: Write, Read: Read, Keeps: export.Size, Tolerance: 1, Faults: faults}),
+	}
+}
+
+// faults compares pictures pixel by pixel.
+func faults(got, due []byte) ([]string, error) {
+	if bytes.Equal(got, due) {
+		return nil, nil
+	}
+	a, err := pixels(got)
+	if err != nil {
+		return nil, err
+	}
+	b, err := pixels(due)
+	if err != nil {
+		return nil, err
+	}
+	if a.Bounds() != b.Bounds() {
+		return []string{fmt.Sprintf("picture of %v pixels, %v due", a.Bounds().Size(), b.Bounds().Size())}, nil
+	}
+	n := 0
+	for i := 0; i < len(a.Pix); i += 4 {
+		if !bytes.Equal(a.Pix[i:i+4], b.Pix[i:i+4]) {
+			n++
+		}
+	}
+	if n == 0 {
+		return nil, nil
+	}
+	return []string{fmt.Sprintf("%d of %d pixels are of another colour", n, len(a.Pix)/4)}, nil
+}
+
+// maxCompared bounds the pixels of the pictures that are compared, far more than ours
+// have.
+const maxCompared = 64 << 20
+
+func pixels(data []byte) (*image.NRGBA, error) {
+	config, err := png.DecodeConfig(bytes.NewReader(data))
+	if err != nil {
+		return nil, err
+	}
+	if config.Width*config.Height > maxCompared {
+		return nil, fmt.Errorf("picture of %d × %d pixels", config.Width, config.Height)
+	}
+	img, err := png.Decode(bytes.NewReader(data))
+	if err != nil {
+		return nil, err
+	}
+	out := image.NewNRGBA(img.Bounds())
+	draw.Draw(out, out.Bounds(), img, img.Bounds().Min, draw.Src)
+	return out, nil
+}
