@@ -67,10 +67,31 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 	return out, nil
 }
 
-// digest writes what the digest depends on: all but the name of the file, which may be
-// written in many ways.
+// digest writes what the digest depends on: all that is asked for but the name of the
+// file, which may be written in many ways, and the coordinates, names and work of what
+// the file holds.
 func (f found) digest(w io.Writer) {
-	fmt.Fprintf(w, "{{ %s %d %d %d %t %v %v %v} %v}\n", f.Name, f.Count, int(f.Stock), f.As, f.FreeGrain, f.Unit, f.X, f.Y, f.shapes)
+	fmt.Fprintf(w, "{{ %s %d %d %d %t %v %v %v} [", f.Name, f.Count, f.Stock, f.As, f.FreeGrain, f.Unit, f.X, f.Y)
+	for i, s := range f.shapes {
+		holes, lines := make([]string, len(s.Holes)), make([]string, len(s.Lines))
+		for k, h := range s.Holes {
+			holes[k] = digits(h)
+		}
+		for k, l := range s.Lines {
+			lines[k] = fmt.Sprintf("{%s %d %s %t}", l.Name, l.Work, digits(l.Points), l.Closed)
+		}
+		fmt.Fprintf(w, "%*s{%s %s %v %v}", min(i, 1), "", s.Name, digits(s.Outline), holes, lines)
+	}
+	fmt.Fprint(w, "]}\n")
+}
+
+// digits returns coordinates with all their digits.
+func digits[T ~[]geom.Point](pts T) string {
+	out := make([]string, len(pts))
+	for i, p := range pts {
+		out[i] = fmt.Sprintf("{%v %v}", p.X, p.Y)
+	}
+	return fmt.Sprint(out)
 }
 
 // readShapes reads a drawing of outlines. An error does not name the file.
