@@ -23,11 +23,11 @@ func faults(got, due []byte) ([]string, error) {
 	if bytes.Equal(got, due) {
 		return nil, nil
 	}
-	a, err := pixels(got)
+	a, err := decoded(got)
 	if err != nil {
 		return nil, err
 	}
-	b, err := pixels(due)
+	b, err := decoded(due)
 	if err != nil {
 		return nil, err
 	}
@@ -50,7 +50,8 @@ func faults(got, due []byte) ([]string, error) {
 // have.
 const maxCompared = 64 << 20
 
-func pixels(data []byte) (*image.NRGBA, error) {
+// decoded returns the pixels of a picture.
+func decoded(data []byte) (*image.NRGBA, error) {
 	config, err := png.DecodeConfig(bytes.NewReader(data))
 	if err != nil {
 		return nil, err
