@@ -1,0 +1,141 @@
+package accuracy_test
+
+import (
+	"math"
+	"testing"
+
+	"slingloft/outline/accuracy"
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
+)
+
+// A whole loop has no splice but the one at its join: by hand, with marks of 1 mm
+// and a scatter of 0.015 over a bury of 180 mm, half of which lies on either side.
+func TestLengthsOfALoop(t *testing.T) {
+	d, s, sp, _ := sample(t)
+	d.Splice.Whole = true
+	l := accuracy.Lengths(&s, d, sp)
+	set := 0.004 * s.SideArc
+	near(t, "side, worst", l[0].Worst, 2*1+2*1.35+set, 1e-9)
+	near(t, "side, rss", l[0].RSS, math.Sqrt(2*1+2*1.35*1.35+set*set), 1e-9)
+	near(t, "head leg, worst", l[1].Worst, 1+0.004*820, 1e-9)
+	near(t, "foot leg, rss", l[2].RSS, math.Hypot(1, 0.004*760), 1e-9)
+	for i, want := range []struct {
+		part    cord.Part
+		nominal float64
+	}{{cord.SideCord, s.SideArc}, {cord.HeadLeg, 820}, {cord.FootLeg, 760}} {
+		if l[i].Part != want.part || l[i].Nominal != want.nominal {
+			t.Errorf("length %d: %s of %g, want %s of %g", i, l[i].Part, l[i].Nominal, want.part, want.nominal)
+		}
+	}
+}
+
+// Buries of cords unlike in thickness count where they lie: a leg is buried in the
+// side cord at its tip and in itself at its eye.
+func TestLengthsOfUnlikeCords(t *testing.T) {
+	d, s, _, _ := sample(t)
+	d.Side.Diameter, d.Leg.Diameter = 3, 5
+	d.Splice.Bury = 0 // by diameters
+	sp, err := cord.Resolve(d.Splice, cord.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	l := accuracy.Lengths(&s, d, sp)
+	side, leg, eye := 0.015*sp.Bury(3), 0.015*sp.Bury(5), 0.015*sp.EyeBury(5)
+	if !(leg > side) {
+		t.Fatalf("buries of %g and %g mm: the sample is meant to tell them apart", sp.Bury(3), sp.Bury(5))
+	}
+	near(t, "side cord", l[0].Worst, 2+2*leg+l[0].Set, 1e-9)
+	near(t, "leg", l[1].Worst, 2.5+side+eye+l[1].Set, 1e-9)
+}
+
+// The scatter is the larger of what the design says and what trial splices show.
+func TestScatter(t *testing.T) {
+	for _, r := range []struct{ design, trials, want float64 }{{0.015, 0, 0.015}, {0.015, 0.01, 0.015}, {0.015, 0.03, 0.03}, {0, 0.02, 0.02}} {
+		var tr cord.Trials
+		tr.Kappa.SD = r.trials
+		near(t, "scatter", accuracy.Scatter(design.Accuracy{Scatter: r.design}, tr), r.want, 0)
+	}
+}
+
+// Each measure of level, cord by cord and source by source: six cords, of which the
+// right ones work the other way across, their set all at once.
+func TestMeasures(t *testing.T) {
+	d, s, sp, on := sample(t)
+	r, err := accuracy.Of(&s, d, sp, on)
+	if err != nil {
+		t.Fatal(err)
+	}
+	byPart := map[cord.Part]accuracy.Effect{}
+	for _, e := range r.Effects {
+		byPart[e.Part] = e
+	}
+	for m, read := range []func(e accuracy.Effect, right bool) float64{
+		func(e accuracy.Effect, _ bool) float64 { return e.Level.Along },
+		func(e accuracy.Effect, right bool) float64 { return turned(e.Level.Across[0], right) },
+		func(e accuracy.Effect, right bool) float64 { return turned(e.Level.Across[1], right) },
+		func(e accuracy.Effect, _ bool) float64 { return e.Level.Sag },
+	} {
+		var worst, squares, set float64
+		for _, l := range r.Lengths {
+			for _, right := range []bool{false, true} {
+				per := read(byPart[l.Part], right)
+				set += per * l.Set
+				for _, c := range l.Sources {
+					for range c.Count {
+						worst += math.Abs(per) * c.Error
+						squares += per * per * c.Error * c.Error
+					}
+				}
+			}
+		}
+		near(t, r.Measures[m].Kind.String()+", worst", r.Measures[m].Worst, worst+math.Abs(set), 1e-9)
+		near(t, r.Measures[m].Kind.String()+", rss", r.Measures[m].RSS, math.Sqrt(squares+set*set), 1e-9)
+		near(t, r.Measures[m].Kind.String()+", allowed", r.Measures[m].Allowed, 12, 0)
+	}
+	if len(r.Measures) != 4 || len(r.Lengths) != 3 || len(r.Effects) != 5 || len(r.Notes) == 0 {
+		t.Errorf("%d measures, %d lengths, %d effects, %d notes", len(r.Measures), len(r.Lengths), len(r.Effects), len(r.Notes))
+	}
+	// A set that is the same in both sides' cords tilts no end across.
+	for _, m := range r.Measures[1:3] {
+		if m.Worst > r.Measures[0].Worst*10 || m.RSS > m.Worst {
+			t.Errorf("%+v", m)
+		}
+	}
+}
+
+func turned(v float64, right bool) float64 {
+	if right {
+		return -v
+	}
+	return v
+}
+
+// The verdict follows from what is allowed: all of it, the likely part, or neither.
+func TestVerdict(t *testing.T) {
+	d, s, sp, on := sample(t)
+	told := map[accuracy.Verdict]int{}
+	for _, allowed := range []float64{12, 5, 1, 1000} {
+		d.Accuracy.Level = allowed
+		got, err := accuracy.Of(&s, d, sp, on)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range got.Measures {
+			want := accuracy.LikelyMore
+			switch {
+			case m.Worst <= allowed:
+				want = accuracy.Within
+			case m.RSS <= allowed:
+				want = accuracy.LikelyMet
+			}
+			if m.Verdict() != want || m.Sure != (m.Worst <= allowed) || m.Likely != (m.RSS <= allowed) {
+				t.Errorf("%s, %g allowed of %g at worst, %g likely: %v, want %v", m.Kind, allowed, m.Worst, m.RSS, m.Verdict(), want)
+			}
+			told[want]++
+		}
+	}
+	if len(told) != 3 {
+		t.Errorf("not every verdict was met: %v", told)
+	}
+}
