@@ -1,0 +1,174 @@
+package stock_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
+	"slingloft/outline/stock"
+)
+
+// bill makes the list of an input.
+func bill(t *testing.T, in stock.Input) stock.Bill {
+	t.Helper()
+	b, err := stock.Of(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
+// rowOf returns the row of the given name.
+func rowOf(t *testing.T, b stock.Bill, name string) stock.Row {
+	t.Helper()
+	i := slices.IndexFunc(b.Rows, func(r stock.Row) bool { return r.Name == name })
+	if i < 0 {
+		t.Fatalf("no row %q in %+v", name, b.Rows)
+	}
+	return b.Rows[i]
+}
+
+// open tells what is not given.
+func open(b stock.Bill) []string {
+	var out []string
+	for _, o := range b.Open {
+		if o.Row != nil {
+			out = append(out, "price of "+o.Row.Name)
+		} else {
+			out = append(out, "mass of "+o.Mass.Part.String()+" for want of "+o.Mass.Missing)
+		}
+	}
+	return out
+}
+
+// Without a stock length the bars are counted in metres and cost nothing known.
+func TestBarsByTheMetre(t *testing.T) {
+	in := input()
+	in.Design.Bar.Stock = 0
+	b := bill(t, in)
+	r := rowOf(t, b, "tube")
+	near(t, "metres", r.Quantity, (914-14+814-14)/1000.)
+	if r.Unit != stock.Metre || r.Note.Kind != stock.BothBars || r.Price != 0 || r.Cost != 0 || b.Bars != nil {
+		t.Errorf("%+v, bars %+v", r, b.Bars)
+	}
+	if !slices.Contains(open(b), "price of tube") {
+		t.Errorf("open %q", open(b))
+	}
+	// A thick saw takes a second length where the two bars only just fit in one.
+	in.Design.Bar.Stock, in.Saw = 1702, 3
+	if b = bill(t, in); rowOf(t, b, "tube").Quantity != 2 {
+		t.Errorf("1702 mm for 900 + 800 and a cut of 3: %+v", b.Bars)
+	}
+	if in.Saw = 2; rowOf(t, bill(t, in), "tube").Quantity != 1 {
+		t.Errorf("1702 mm for 900 + 800 and a cut of 2")
+	}
+}
+
+// What has no price and what has no mass is listed as open, nothing else.
+func TestOpenList(t *testing.T) {
+	in := input()
+	in.Design.Cloth.ArealDensity = 0
+	got := open(bill(t, in))
+	for _, want := range []string{"price of line", "price of polyester", "mass of cloth for want of cloth.areal_density"} {
+		if !slices.Contains(got, want) {
+			t.Errorf("%q is not open in %q", want, got)
+		}
+	}
+	for _, known := range []string{"ripstop", "braid", "tube", "plywood", "side cord", "bars"} {
+		if slices.ContainsFunc(got, func(s string) bool { return strings.Contains(s, known) }) {
+			t.Errorf("%s is open in %q", known, got)
+		}
+	}
+}
+
+// The used part of the roll needs both a lay and a width.
+func TestUsed(t *testing.T) {
+	for _, r := range []struct{ lay, width, want float64 }{
+		{2200, 1500, 2.7e6 / (2200 * 1500)}, {0, 1500, 0}, {2200, 0, 0}, {4400, 1500, 2.7e6 / (4400 * 1500)},
+	} {
+		in := input()
+		in.Lay, in.Design.Cloth.Width = r.lay, r.width
+		near(t, "used", bill(t, in).Used, r.want)
+	}
+}
+
+// Lengths to buy are rounded up to a centimetre, never down, and whole centimetres
+// stay as they are.
+func TestNeverShort(t *testing.T) {
+	for _, r := range []struct{ lay, want float64 }{{2200, 2.2}, {2200.001, 2.21}, {2209.9, 2.21}, {2210, 2.21}, {1, 0.01}} {
+		in := input()
+		in.Lay = r.lay
+		near(t, "cloth", rowOf(t, bill(t, in), "ripstop").Quantity, r.want)
+	}
+}
+
+// A lock stitch: per stitch each thread goes s along and t through, so that with a
+// stitch of the cloth's thickness a seam takes four times its length.
+func TestThread(t *testing.T) {
+	for _, r := range []struct{ length, stitch, layers, want float64 }{
+		{1000, 2.5, 0, 2000}, {1000, 2.5, 2.5, 4000}, {1000, 2.5, 0.5, 2400}, {0, 2.5, 0.5, 0}, {1000, 0, 0.5, 0},
+	} {
+		near(t, "thread", stock.Thread(r.length, r.stitch, r.layers), r.want)
+	}
+	in := input()
+	in.Runs = []stock.Run{{Count: 1, Length: 500}} // rows not said: one
+	in.Layers = 2.5
+	in.Design.Seam.ThreadName = ""
+	if r := rowOf(t, bill(t, in), ""); r.Thing == stock.AnyThread {
+		near(t, "one run", r.Quantity, (4*500+400)*1.2/1000)
+	} else {
+		t.Errorf("first row without a name: %+v", r)
+	}
+	in.Runs = nil
+	if slices.ContainsFunc(bill(t, in).Rows, func(r stock.Row) bool { return r.Kind == stock.ThreadRow }) {
+		t.Error("thread without a seam")
+	}
+}
+
+// No sheets, no row of sheets; hooks, straps and tips are always there.
+func TestSheetsAndHardware(t *testing.T) {
+	in := input()
+	in.Sheets = 0
+	b := bill(t, in)
+	kinds := map[stock.Kind]float64{}
+	for _, r := range b.Rows {
+		kinds[r.Kind] += r.Quantity
+	}
+	if _, ok := kinds[stock.SheetRow]; ok {
+		t.Error("sheets without templates")
+	}
+	near(t, "hooks, straps and tips", kinds[stock.HardwareRow], 2+2+4)
+}
+
+// The longest part is cut first, whatever the order they are given in, and parts
+// alike keep their order.
+func TestLongestFirst(t *testing.T) {
+	parts := []stock.Part{{hung.Head, 500}, {hung.Head, 900}, {hung.Foot, 500}, {hung.Foot, 1100}}
+	cut, err := stock.Cut(parts, 2003, 3)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := [][]stock.Part{{{hung.Foot, 1100}, {hung.Head, 900}}, {{hung.Head, 500}, {hung.Foot, 500}}}
+	for i, c := range cut {
+		if i >= len(want) || !slices.Equal(c.Parts, want[i]) {
+			t.Errorf("length %d gives %v, want %v", i, c.Parts, want)
+		}
+	}
+	near(t, "nothing over", cut[0].Offcut, 0)
+	if parts[0].Length != 500 || parts[3].Length != 1100 {
+		t.Errorf("the given order was changed: %+v", parts)
+	}
+	if cut, err = stock.Cut(nil, 2000, 3); err != nil || len(cut) != 0 {
+		t.Errorf("nothing to cut: %+v, %v", cut, err)
+	}
+}
+
+// Metric style leaves the list as it is.
+func TestInMetres(t *testing.T) {
+	b := bill(t, input())
+	if got := b.In(quantity.Style{}); !slices.Equal(got.Rows, b.Rows) {
+		t.Errorf("%+v, want %+v", got.Rows, b.Rows)
+	}
+}
