@@ -2,7 +2,9 @@
 // off, what that does to the bed, and what to change once it hangs.
 //
 // Errors are ± mm. The worst case adds them up; the root of the sum of squares
-// takes them to be independent. See [Of].
+// takes them to be independent. See [Of]. [Stack] has every error of the made bed,
+// bars and cloth too, [Outcomes] what they come to and which does most, and
+// [Bed.Advise] what to set, from the heights of the bar tips.
 package accuracy
 
 import (
