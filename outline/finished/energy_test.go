@@ -245,10 +245,39 @@ type judge struct {
 	middle      int      // rib at mid-bay
 }
 
+// cells is how many stretches a half bay has, some 30 mm each; a tail has tailCells.
+const (
+	cells     = 24
+	tailCells = 6
+)
+
 // newJudge lays a net out along the designed shape.
 func newJudge(h finished.Hammock, c finished.Change, w finished.Weight) *judge {
-	const cells = 24 // a half bay, about 30 mm each
 	s := h.Shape
+	j := &judge{middle: tailCells + cells}
+	j.fixed = map[int]finished.Vec{}
+	xs := even(s)
+	j.at = append(j.at, finished.Vec{X: s.Ends[0].ApexX, Z: s.Ends[0].ApexZ})
+	for _, x := range xs {
+		y, z := s.Cord(x)
+		j.at = append(j.at, finished.Vec{X: x, Y: y, Z: z}, finished.Vec{X: x, Y: -y, Z: z})
+	}
+	j.at = append(j.at, finished.Vec{X: s.Ends[1].ApexX, Z: s.Ends[1].ApexZ})
+	j.weight = make([]float64, len(j.at))
+	for e := range 2 {
+		j.tie(h, c, e, len(xs)-1)
+	}
+	for i := 1; i < len(xs); i++ {
+		j.stretch(h, c, i, xs[i-1], xs[i])
+	}
+	for i := range xs {
+		j.ribs = append(j.ribs, newRib(h, c, w, i, xs))
+	}
+	return j
+}
+
+// even returns the stations of a net.
+func even(s *hung.Shape) []float64 {
 	half := s.Problem.Bed.Span / 2
 	head, foot := s.TailEnds()
 	var xs []float64
@@ -257,95 +286,96 @@ func newJudge(h finished.Hammock, c finished.Change, w finished.Weight) *judge {
 			xs = append(xs, a+(b-a)*float64(i)/float64(n))
 		}
 	}
-	lay(head, -half, 6)
+	lay(head, -half, tailCells)
 	lay(-half, half, 2*cells)
-	lay(half, foot, 6)
-	xs = append(xs, foot)
-	j := &judge{middle: 6 + cells}
-	stiff := func(ea float64) float64 {
-		if ea == 0 {
-			return 5e7
-		}
-		return ea
+	lay(half, foot, tailCells)
+	return append(xs, foot)
+}
+
+func stiff(ea float64) float64 {
+	if ea == 0 {
+		return 5e7
 	}
-	cut := func(long, pull, ea float64) float64 { return long / (1 + pull/stiff(ea)) }
-	j.fixed = map[int]finished.Vec{}
-	for e := range 2 {
-		j.fixed[-1-e] = h.Anchor(hung.End(e)).Plus(c.Anchor[e], 1)
+	return ea
+}
+
+// cut returns the length of a cord that is to be long under a pull.
+func cut(long, pull, ea float64) float64 { return long / (1 + pull/stiff(ea)) }
+
+func (j *judge) join(a, b int, long, ea float64) int {
+	j.springs = append(j.springs, spring{a, b, long, stiff(ea), false})
+	return len(j.springs) - 1
+}
+
+// station returns the point of a station and side.
+func station(i, side int) int { return 1 + 2*i + side }
+
+// tie adds hang line, bar and free legs of an end.
+func (j *judge) tie(h finished.Hammock, c finished.Change, e, last int) {
+	end := h.Shape.Ends[e]
+	j.fixed[-1-e] = h.Anchor(hung.End(e)).Plus(c.Anchor[e], 1)
+	j.apex[e] = [2]int{0, len(j.at) - 1}[e]
+	line := cut(lines[e], math.Hypot(end.Horizontal, end.Vertical), h.LineEA) + c.Line[e]
+	j.lines[e] = j.join(-1-e, j.apex[e], line, h.LineEA)
+	at := [2]int{tailCells, tailCells + 2*cells}[e]
+	j.bars[e] = j.join(station(at, 0), station(at, 1), end.Bar+c.Bar[e], 0)
+	for side := range 2 {
+		j.tips[e][side] = station(at, side)
+		j.weight[station(at, side)] += h.Shape.Problem.BarWeight[e] / 2
+		tail := station([2]int{0, last}[e], side)
+		leg := cut(end.Leg-end.TailArc, h.Shape.At(end.ApexX).Tension, h.LegEA) + c.Leg[e][side]
+		j.legs[e][side] = j.join(min(j.apex[e], tail), max(j.apex[e], tail), leg, h.LegEA)
 	}
-	j.at = append(j.at, finished.Vec{X: s.Ends[0].ApexX, Z: s.Ends[0].ApexZ})
-	for _, x := range xs {
-		y, z := s.Cord(x)
-		j.at = append(j.at, finished.Vec{X: x, Y: y, Z: z}, finished.Vec{X: x, Y: -y, Z: z})
+}
+
+// stretch adds both cords up to station i.
+func (j *judge) stretch(h finished.Hammock, c finished.Change, i int, from, to float64) {
+	s := h.Shape
+	half := s.Problem.Bed.Span / 2
+	bay := to > -half && from < half
+	ea := h.LegEA
+	if bay {
+		ea = h.SideEA
 	}
-	j.at = append(j.at, finished.Vec{X: s.Ends[1].ApexX, Z: s.Ends[1].ApexZ})
-	j.weight = make([]float64, len(j.at))
-	j.apex = [2]int{0, len(j.at) - 1}
-	join := func(a, b int, long, ea float64) int {
-		j.springs = append(j.springs, spring{a, b, long, stiff(ea), false})
-		return len(j.springs) - 1
-	}
-	point := func(i, side int) int { return 1 + 2*i + side }
-	for e, end := range s.Ends {
-		line := cut(lines[e], math.Hypot(end.Horizontal, end.Vertical), h.LineEA) + c.Line[e]
-		j.lines[e] = join(-1-e, j.apex[e], line, h.LineEA)
-		at := [2]int{6, 6 + 2*cells}[e]
-		j.bars[e] = join(point(at, 0), point(at, 1), end.Bar+c.Bar[e], 0)
-		for side := range 2 {
-			j.tips[e][side] = point(at, side)
-			j.weight[point(at, side)] += s.Problem.BarWeight[e] / 2
-			last := [2]int{0, len(xs) - 1}[e]
-			leg := cut(end.Leg-end.TailArc, s.At(end.ApexX).Tension, h.LegEA) + c.Leg[e][side]
-			j.legs[e][side] = join(min(j.apex[e], point(last, side)), max(j.apex[e], point(last, side)), leg, h.LegEA)
+	for side := range 2 {
+		long := cut(s.Arc(from, to), s.At((from+to)/2).Tension, ea)
+		if bay {
+			long *= 1 + c.Side[side]/s.SideArc
+		}
+		k := j.join(station(i-1, side), station(i, side), long, ea)
+		if bay {
+			j.cords[side] = append(j.cords[side], k)
 		}
 	}
-	for i := 1; i < len(xs); i++ {
-		ea := h.LegEA
-		if xs[i] > -half && xs[i-1] < half {
-			ea = h.SideEA
-		}
-		mid := s.At((xs[i-1] + xs[i]) / 2)
-		for side := range 2 {
-			long := cut(s.Arc(xs[i-1], xs[i]), mid.Tension, ea)
-			if xs[i] > -half && xs[i-1] < half {
-				long *= 1 + c.Side[side]/s.SideArc
-			}
-			k := join(point(i-1, side), point(i, side), long, ea)
-			if xs[i] > -half && xs[i-1] < half {
-				j.cords[side] = append(j.cords[side], k)
-			}
+}
+
+// newRib returns the section at a station with its share of the weight.
+func newRib(h finished.Hammock, c finished.Change, w finished.Weight, i int, xs []float64) rib {
+	q := h.Shape.At(xs[i])
+	girth := q.Section.Girth()
+	r := rib{left: station(i, 0), right: station(i, 1), radius: q.Section.Radius, half: girth / 2, centre: w.Centre, aside: w.Aside}
+	strip := 0.0
+	const fine = 64
+	hat := func(a, b float64) { // from 0 at a to 1 at b
+		for k := range fine {
+			f := (float64(k) + 0.5) / fine
+			r.body += f * w.Load.At(a+(b-a)*f) * math.Abs(b-a) / fine
+			strip += f * math.Abs(b-a) / fine
 		}
 	}
-	for i, x := range xs {
-		q := s.At(x)
-		girth := q.Section.Girth()
-		r := rib{left: point(i, 0), right: point(i, 1), radius: q.Section.Radius, half: girth / 2, centre: w.Centre, aside: w.Aside}
-		strip := 0.0
-		const fine = 64
-		hat := func(a, b float64) { // from 0 at a to 1 at b
-			for k := range fine {
-				f := (float64(k) + 0.5) / fine
-				at := a + (b-a)*f
-				r.body += f * w.Load.At(at) * math.Abs(b-a) / fine
-				r.weight += f * s.Problem.ClothWeight * girth * math.Abs(b-a) / fine
-				strip += f * math.Abs(b-a) / fine
-			}
-		}
-		if i > 0 {
-			hat(xs[i-1], x)
-		}
-		if i < len(xs)-1 {
-			hat(xs[i+1], x)
-		}
-		r.weight += r.body
-		if h.Weft > 0 {
-			r.weft = h.Weft * strip
-			r.half /= 1 + q.Cloth/h.Weft
-		}
-		r.half += c.Girth / 2
-		j.ribs = append(j.ribs, r)
+	if i > 0 {
+		hat(xs[i-1], xs[i])
 	}
-	return j
+	if i < len(xs)-1 {
+		hat(xs[i+1], xs[i])
+	}
+	r.weight = r.body + h.Shape.Problem.ClothWeight*girth*strip
+	if h.Weft > 0 {
+		r.weft = h.Weft * strip
+		r.half /= 1 + q.Cloth/h.Weft
+	}
+	r.half += c.Girth / 2
+	return r
 }
 
 // bottom returns the bottom of the bed at mid-bay.

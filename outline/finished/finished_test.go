@@ -290,3 +290,30 @@ func TestTurnsOver(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// An even load on the bay and nothing else hangs both cords together as the handbook's
+// parabola: thrust 2H = w S²/(8 sag).
+func TestParabola(t *testing.T) {
+	q := problem()
+	q.BarWeight = [2]float64{}
+	const w = 0.5
+	q.Load = hung.Load{{From: -720, To: 720, Start: w, End: w}}
+	h, s := made(t, q)
+	p := hang(t, h, finished.Change{}, hung.EvenLoad(2*w*1440, -720, 720))
+	tip := func(e int) float64 { return p.Tips[e][0].Z }
+	sag := (tip(0)+tip(1))/2 - middle(p).Z
+	thrust := 2 * w * 1440 * 1440 / (8 * sag)
+	near(t, "thrust", p.Pull[1].X, thrust, 1e-3*thrust)
+	near(t, "thrust of the shape", 2*2*s.Thrust, thrust, 1e-3*thrust)
+}
+
+// middle returns the left cord's place at mid-bay.
+func middle(p finished.Pose) finished.Vec {
+	for i := 1; ; i++ {
+		a, b := p.Bed[i-1], p.Bed[i]
+		if b.X >= 0 {
+			f := -a.X / (b.X - a.X)
+			return finished.Vec{}.Plus(a.Cords[0], 1-f).Plus(b.Cords[0], f)
+		}
+	}
+}
