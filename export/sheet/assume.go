@@ -12,7 +12,8 @@ func (b *builder) assumptions() (Section, error) {
 	l := List{
 		"The sleeper is a load along the bed's middle, straight down, at rest; the cloth's own mass and the bars' are added.",
 		"The cloth carries across the bed only, by its weft, and lies on the sleeper without friction. Along the bed it carries nothing.",
-		"Each side's cord, from hook to hook, is one curve in balance. Bars push outwards only, so that the level pull of a side is the same all along.",
+		"Each side's cord, from hook to hook, is one curve in balance. Bars push outwards only, so that the level pull of " +
+			"a side is the same all along.",
 		"The cord keeps its place in its channel. Its tension is therefore some per cent larger at the bars than in the middle.",
 		"Tail ends are tacked to the legs, and how far the weft leans in the tails is left out.",
 		"Woven cloth does not stretch along its threads but shears; the body is laid flat on a net of such threads.",
@@ -23,11 +24,13 @@ func (b *builder) assumptions() (Section, error) {
 		if d.Cloth.LockingAngle > 0 {
 			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", degrees(d.Cloth.LockingAngle))
 		}
-		l = append(l, fmt.Sprintf("The largest shear in the hung body is %s%s; it lies %s from mid-bay and %s off the centre line.", degrees(s.Angle), limit, b.round(max(s.At.X, -s.At.X)), b.round(max(s.At.Y, -s.At.Y))))
+		l = append(l, fmt.Sprintf("The largest shear in the hung body is %s%s; it lies %s from mid-bay and %s off the centre line.",
+			degrees(s.Angle), limit, b.round(max(s.At.X, -s.At.X)), b.round(max(s.At.Y, -s.At.Y))))
 	} else {
 		l = append(l, "Tails are cut straight and do not hang quite level; the chart of straight against true cut says by how much.")
 	}
-	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where one is missing, the margin is not given.",
+	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where "+
+		"one is missing, the margin is not given.",
 		"No figure here replaces a test of your own splices, seams and hooks.")
 	return Section{ID: "assumptions", Title: "Assumptions", Blocks: []Block{l}}, nil
 }
@@ -37,7 +40,8 @@ func (b *builder) stretchWords() string {
 	d := b.Design
 	switch {
 	case d.Side.Stiffness > 0 && d.Leg.Stiffness > 0:
-		return "Cords are cut shorter by what they stretch under the sleeper, from the stiffness in the design; the cut lengths show it as a term of its own."
+		return "Cords are cut shorter by what they stretch under the sleeper, from the stiffness in the design; the cut " +
+			"lengths show it as a term of its own."
 	case d.Side.Stiffness > 0 || d.Leg.Stiffness > 0:
 		return "Stretch is taken off only for the cord whose stiffness the design gives."
 	}

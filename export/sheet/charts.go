@@ -94,9 +94,12 @@ func (b *builder) sideChart() (chart.Chart, string, bool) {
 	worst := extreme(own)
 	return chart.Chart{
 		ID: "chart-side", Title: "Side curve less the parabola of its depth",
-		Desc: fmt.Sprintf("Along the chord from the head bar to the foot bar, by how much the flat side edge and a circular arc lie deeper than a parabola of the same greatest depth, %s. The side departs by at most %s.", b.long(deep), b.long(b.back(worst))),
-		X:    "along the chord from the head bar, " + b.unit(), Y: "deeper, " + b.unit(),
-		Lines: []chart.Line{{Name: "this side", X: xs, Y: own, Ink: picture.First}, {Name: "circular arc", X: xs, Y: arc, Ink: picture.Second, Dashed: true}},
+		Desc: fmt.Sprintf("Along the chord from the head bar to the foot bar, by how much the flat side edge and a "+
+			"circular arc lie deeper than a parabola of the same greatest depth, %s. The side departs by at most %s.", b.long(deep),
+			b.long(b.back(worst))),
+		X: "along the chord from the head bar, " + b.unit(), Y: "deeper, " + b.unit(),
+		Lines: []chart.Line{{Name: "this side", X: xs, Y: own, Ink: picture.First},
+			{Name: "circular arc", X: xs, Y: arc, Ink: picture.Second, Dashed: true}},
 	}, "The side curve of the bay against the parabola of the same depth, which lies at zero, and against an arc.", true
 }
 
@@ -123,19 +126,22 @@ func (b *builder) girthChart() (chart.Chart, string, bool) {
 	h, f := b.Shape.Ends[hung.Head], b.Shape.Ends[hung.Foot]
 	return chart.Chart{
 		ID: "chart-girth", Title: "Girth and opening along the bed",
-		Desc: fmt.Sprintf("Length of cloth across the bed from cord to cord, and the opening between the cords. Girth %s at the head bar, %s at mid-bay, %s at the foot bar.", b.long(h.Section.Girth()), b.long(b.Shape.At(0).Section.Girth()), b.long(f.Section.Girth())),
-		X:    b.stationAxis(), Y: b.unit(), At: b.bars(), FromZero: true,
+		Desc: fmt.Sprintf("Length of cloth across the bed from cord to cord, and the opening between the cords. Girth %s "+
+			"at the head bar, %s at mid-bay, %s at the foot bar.", b.long(h.Section.Girth()), b.long(b.Shape.At(0).Section.Girth()),
+			b.long(f.Section.Girth())),
+		X: b.stationAxis(), Y: b.unit(), At: b.bars(), FromZero: true,
 		Lines: []chart.Line{{Name: "girth", X: x, Y: y, Ink: picture.First}, {Name: "opening", X: x, Y: open, Ink: picture.Third, Dashed: true}},
 	}, "Girth: cloth across the bed, cord to cord; opening: between the cords.", true
 }
 
 func (b *builder) cordChart() (chart.Chart, string, bool) {
 	x, y := b.along(func(q hung.Station) float64 { return b.Style.Pull(q.Tension) })
-	most, at := b.Shape.MaxTension()
+	peak, at := b.Shape.MaxTension()
 	return chart.Chart{
 		ID: "chart-cord", Title: "Tension along the cord",
-		Desc: fmt.Sprintf("Tension of one side's cord over the bed. Largest %s, at %s from mid-bay; least near the middle, %s.", b.force(most), b.round(at), b.force(b.Shape.At(b.Shape.DepthX).Tension)),
-		X:    b.stationAxis(), Y: "tension, " + b.Style.ForceUnit(), At: b.bars(), FromZero: true,
+		Desc: fmt.Sprintf("Tension of one side's cord over the bed. Largest %s, at %s from mid-bay; least near the middle, %s.",
+			b.force(peak), b.round(at), b.force(b.Shape.At(b.Shape.DepthX).Tension)),
+		X: b.stationAxis(), Y: "tension, " + b.Style.ForceUnit(), At: b.bars(), FromZero: true,
 		Lines: []chart.Line{{Name: "one side's cord", X: x, Y: y, Ink: picture.First}},
 	}, "Tension along one side's cord, over tails and bay.", true
 }
@@ -165,15 +171,17 @@ func (b *builder) straightChart() (chart.Chart, string, bool) {
 	}
 	return chart.Chart{
 		ID: "chart-straight", Title: "Girth of straight tails less the true girth",
-		Desc: fmt.Sprintf("By how much the cloth across the bed would be too long, or where negative too short, if the tails were cut straight: nothing in the bay, up to %s in the tails.", b.long(b.back(extreme(y)))),
-		X:    b.stationAxis(), Y: "too long, " + b.unit(), At: b.bars(),
+		Desc: fmt.Sprintf("By how much the cloth across the bed would be too long, or where negative too short, if the "+
+			"tails were cut straight: nothing in the bay, up to %s in the tails.", b.long(b.back(extreme(y)))),
+		X: b.stationAxis(), Y: "too long, " + b.unit(), At: b.bars(),
 		Lines: []chart.Line{{Name: "straight cut less true cut", X: x, Y: y, Ink: picture.Second}},
 	}, "Straight tails against the true cut: girth too long, or too short, at each station.", true
 }
 
 // departureTable tells what a straight cut gives up at each station of the tails.
 func (b *builder) departureTable() Table {
-	t := Table{ID: "departures", Dense: true, Caption: "Girth of the straight tails, in " + b.unitWord() + ": what would hang level, and what the cut has",
+	t := Table{ID: "departures", Dense: true, Caption: "Girth of the straight tails, in " + b.unitWord() + ": what " +
+		"would hang level, and what the cut has",
 		Head: []string{"station", "level", "cut", "departs"}, Words: []bool{false, false, false, false}}
 	for _, q := range b.Body.Departures {
 		if math.Abs(q.X) >= b.Design.Bed.Span/2 {
@@ -195,8 +203,9 @@ func (b *builder) levelChart() (chart.Chart, string, bool) {
 	}
 	return chart.Chart{
 		ID: "chart-level", Title: "Bottom line above level, with the side curve as drawn",
-		Desc: fmt.Sprintf("The side curve is drawn and not in balance: the bed's bottom stands up to %s high and %s low of level.", b.long(l.High), b.long(-l.Low)),
-		X:    b.stationAxis(), Y: "above level, " + b.unit(), At: b.bars(),
+		Desc: fmt.Sprintf("The side curve is drawn and not in balance: the bed's bottom stands up to %s high and %s low of level.",
+			b.long(l.High), b.long(-l.Low)),
+		X: b.stationAxis(), Y: "above level, " + b.unit(), At: b.bars(),
 		Lines: []chart.Line{{Name: "bottom line", X: x, Y: y, Ink: picture.Second}},
 	}, "How far the bed hangs off level with the side curve that was asked for.", true
 }
@@ -242,8 +251,9 @@ func (b *builder) angleChart(w swept) (chart.Chart, string, bool) {
 	}
 	return chart.Chart{
 		ID: "chart-angles", Title: "Hang angles against the " + name,
-		Desc: fmt.Sprintf("Hang angles if the %s were up to a fifth less or more: head from %s° to %s°, foot from %s° to %s°.", name, decimals(head[0], 1), decimals(head[len(head)-1], 1), decimals(foot[0], 1), decimals(foot[len(foot)-1], 1)),
-		X:    name, Y: "hang angle, °", At: []float64{w.own},
+		Desc: fmt.Sprintf("Hang angles if the %s were up to a fifth less or more: head from %s° to %s°, foot from %s° to %s°.",
+			name, decimals(head[0], 1), decimals(head[len(head)-1], 1), decimals(foot[0], 1), decimals(foot[len(foot)-1], 1)),
+		X: name, Y: "hang angle, °", At: []float64{w.own},
 		Lines: []chart.Line{{Name: "head", X: x, Y: head, Ink: picture.First}, {Name: "foot", X: x, Y: foot, Ink: picture.Second, Dashed: true}},
 	}, "Sensitivity: the hang angles if the control of the shape were a fifth less or more. The upright line is this design.", true
 }
@@ -261,8 +271,11 @@ func (b *builder) forceChart(w swept) (chart.Chart, string, bool) {
 	}
 	return chart.Chart{
 		ID: "chart-forces", Title: "Forces against the " + name,
-		Desc: fmt.Sprintf("Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord from %s to %s %s, bar from %s to %s.", name, decimals(cord[0], 0), decimals(cord[len(cord)-1], 0), b.Style.ForceUnit(), decimals(bar[0], 0), decimals(bar[len(bar)-1], 0)),
-		X:    name, Y: "force, " + b.Style.ForceUnit(), At: []float64{w.own}, FromZero: true,
-		Lines: []chart.Line{{Name: "largest cord tension", X: x, Y: cord, Ink: picture.First}, {Name: "bar thrust", X: x, Y: bar, Ink: picture.Second, Dashed: true}},
+		Desc: fmt.Sprintf("Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord "+
+			"from %s to %s %s, bar from %s to %s.", name, decimals(cord[0], 0), decimals(cord[len(cord)-1], 0), b.Style.ForceUnit(),
+			decimals(bar[0], 0), decimals(bar[len(bar)-1], 0)),
+		X: name, Y: "force, " + b.Style.ForceUnit(), At: []float64{w.own}, FromZero: true,
+		Lines: []chart.Line{{Name: "largest cord tension", X: x, Y: cord, Ink: picture.First},
+			{Name: "bar thrust", X: x, Y: bar, Ink: picture.Second, Dashed: true}},
 	}, "Sensitivity: forces if the control of the shape were a fifth less or more. The upright line is this design.", true
 }

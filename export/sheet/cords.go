@@ -13,10 +13,12 @@ import (
 // cords shows every cord with its marks and the sum that makes its length.
 func (b *builder) cords() (Section, error) {
 	s := Section{ID: "cords", Title: "The cord set"}
-	s.Blocks = append(s.Blocks, Para(fmt.Sprintf("Rigged as %s. Mark every cord before it is spliced; the last column of each table is what a tape reads after every splice, without load.", b.words.Cords.Rigging[b.Cords.Variant])))
+	s.Blocks = append(s.Blocks, Para(fmt.Sprintf("Rigged as %s. Mark every cord before it is spliced; the last column "+
+		"of each table is what a tape reads after every splice, without load.", b.words.Cords.Rigging[b.Cords.Variant])))
 	for _, c := range b.Cords.Cords {
 		s.Blocks = append(s.Blocks,
-			Figures{{b.cordPicture(c), fmt.Sprintf("%s, cut %d at %s from %s. Pale: ends that are buried.", capital(b.cordName(c)), c.Count, b.long(c.Cut), c.Kind.Name), true}},
+			Figures{{b.cordPicture(c), fmt.Sprintf("%s, cut %d at %s from %s. Pale: ends that are buried.", capital(b.cordName(c)),
+				c.Count, b.long(c.Cut), c.Kind.Name), true}},
 			b.termsTable(c))
 		if len(c.Marks) > 0 {
 			s.Blocks = append(s.Blocks, b.marksTable(c))
@@ -42,7 +44,8 @@ func (b *builder) cordPicture(c cord.Cord) picture.Picture {
 	for _, m := range c.Marks {
 		tall = math.Max(tall, picture.Width(label(m), picture.Small, false))
 	}
-	p := picture.Picture{ID: "cord-" + safe(c.Part.String()), Title: capital(b.cordName(c)) + " as cut, with its marks", Width: wide, Height: below + 3 + stem + tall + 3}
+	p := picture.Picture{ID: "cord-" + safe(c.Part.String()), Title: capital(b.cordName(c)) + " as cut, with its marks",
+		Width: wide, Height: below + 3 + stem + tall + 3}
 	k := (wide - left - right) / c.Cut
 	y := below + 1.5
 	x := func(s float64) float64 { return left + s*k }
@@ -64,7 +67,8 @@ func (b *builder) cordPicture(c cord.Cord) picture.Picture {
 			At: geom.Pt(at+0.36*picture.Small, y+stem+1), Anchor: piece.Start})
 	}
 	p.Level(geom.Pt(x(0), y), geom.Pt(x(c.Cut), y), 4, b.long(c.Cut))
-	p.Desc = fmt.Sprintf("The cord lies straight from its start at the left; marks at the distances that the table gives. Cut length %s.", b.long(c.Cut))
+	p.Desc = fmt.Sprintf("The cord lies straight from its start at the left; marks at the distances that the table gives. Cut length %s.",
+		b.long(c.Cut))
 	return p
 }
 
@@ -93,7 +97,8 @@ func buriedEnds(c cord.Cord) (lo, hi float64) {
 
 // termsTable tables the sum of a cut length.
 func (b *builder) termsTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Part.String()) + "-terms", Caption: "Cut length of the " + b.cordName(c) + ", term by term, in " + b.unitWord(),
+	t := Table{ID: "cord-" + safe(c.Part.String()) + "-terms", Caption: "Cut length of the " + b.cordName(c) + ", term " +
+		"by term, in " + b.unitWord(),
 		Head: []string{"term", b.unit()}, Words: []bool{true, false}}
 	for _, q := range c.Terms {
 		t.Rows = append(t.Rows, []string{b.words.Cords.Terms[q.Kind], signed(b.figure(math.Abs(q.Length)), q.Length < 0)})
@@ -120,7 +125,8 @@ func (b *builder) signedFigure(mm float64) string {
 // marksTable tables a cord's marks.
 func (b *builder) marksTable(c cord.Cord) Table {
 	t := Table{ID: "cord-" + safe(c.Part.String()) + "-marks", Caption: "Marks on the " + b.cordName(c) + ", in " + b.unitWord(),
-		Head: []string{"mark", "from start", "from end", "spliced, from " + b.words.Cords.Spot(c.Datum), ""}, Words: []bool{true, false, false, false, true}}
+		Head:  []string{"mark", "from start", "from end", "spliced, from " + b.words.Cords.Spot(c.Datum), ""},
+		Words: []bool{true, false, false, false, true}}
 	for _, m := range c.Marks {
 		note := ""
 		if m.Buried {
@@ -133,8 +139,9 @@ func (b *builder) marksTable(c cord.Cord) Table {
 
 // readingsTable tables what a tape must show after each splice.
 func (b *builder) readingsTable(c cord.Cord) Table {
-	t := Table{ID: "cord-" + safe(c.Part.String()) + "-readings", Caption: "What the tape must show on the " + b.cordName(c) + " after each splice, in " + b.unitWord(),
-		Head: []string{"splice", "from", "to", "before", "after"}, Words: []bool{true, true, true, false, false}}
+	t := Table{ID: "cord-" + safe(c.Part.String()) + "-readings",
+		Caption: "What the tape must show on the " + b.cordName(c) + " after each splice, in " + b.unitWord(),
+		Head:    []string{"splice", "from", "to", "before", "after"}, Words: []bool{true, true, true, false, false}}
 	for _, s := range c.Steps {
 		for i, r := range s.Reads {
 			do, before := "", "–"

@@ -8,7 +8,8 @@ import (
 
 // endsTable tables both ends of the hung shape.
 func (b *builder) endsTable() Table {
-	t := Table{ID: "ends", Caption: "Both ends as they hang under the sleeper", Head: []string{"", "head", "foot"}, Words: []bool{true, false, false}}
+	t := Table{ID: "ends", Caption: "Both ends as they hang under the sleeper", Head: []string{"", "head", "foot"},
+		Words: []bool{true, false, false}}
 	h, f := b.Shape.Ends[hung.Head], b.Shape.Ends[hung.Foot]
 	add := func(name string, of func(hung.EndShape) string) {
 		t.Rows = append(t.Rows, []string{name, of(h), of(f)})
@@ -59,7 +60,8 @@ func (b *builder) placeTable() (Table, bool) {
 func (b *builder) rollNotice() Notice {
 	r := b.Roll
 	n := Notice{Grade: Good, Title: "Steady against rolling", Lines: []string{
-		fmt.Sprintf("The line through the hooks runs %s above the centre of mass of a sleeper on the back, %s on the side.", b.round(r.Back), b.round(r.Side))}}
+		fmt.Sprintf("The line through the hooks runs %s above the centre of mass of a sleeper on the back, %s on the side.",
+			b.round(r.Back), b.round(r.Side))}}
 	if !r.Stable {
 		n.Grade, n.Title = Bad, "It can turn over"
 		n.Lines = append(n.Lines, "Above zero both ways is needed: more drop at the bars or shorter legs raise the hooks' line over the bed.")

@@ -20,9 +20,10 @@ func (b *builder) bodies() []piece.Piece {
 
 // stepJoin sews the panels of a joined body together.
 func (b *builder) stepJoin() Step {
-	s := Step{Title: "Join the panels", Text: "Lay two panels on each other, right sides together, notch on notch from the head end, and stitch on the finished line. " +
-		"Trim the allowance of the outer panel, press both allowances towards that panel, fold the other one over the trimmed one and stitch it down along its fold: a flat-felled seam. " +
-		"A join has no ease; bar lines meet across it."}
+	s := Step{Title: "Join the panels", Text: "Lay two panels on each other, right sides together, notch on notch from " +
+		"the head end, and stitch on the finished line. Trim the allowance of the outer panel, press both allowances " +
+		"towards that panel, fold the other one over the trimmed one and stitch it down along its fold: a flat-felled " +
+		"seam. A join has no ease; bar lines meet across it."}
 	for _, j := range b.Sewn.Joins {
 		s.Facts = append(s.Facts, Fact{j.Name + ", finished", b.long(j.Edge.HungLength())})
 		s.Facts = append(s.Facts, b.fellFacts(j)...)

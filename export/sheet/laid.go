@@ -21,7 +21,8 @@ func (b *builder) lay() (Section, error) {
 		if l.Roll {
 			kind = "roll"
 		}
-		caption := fmt.Sprintf("%s on %s: %s of %s %s wide, %s used.", l.Name, l.Material, b.round(l.Width), kind, b.round(l.Height), percent(l.Use))
+		caption := fmt.Sprintf("%s on %s: %s of %s %s wide, %s used.", l.Name, l.Material, b.round(l.Width), kind,
+			b.round(l.Height), percent(l.Use))
 		if !l.Roll {
 			caption = fmt.Sprintf("%s, %s, %s × %s, %s used.", l.Name, l.Material, b.round(l.Width), b.round(l.Height), percent(l.Use))
 		}
@@ -54,7 +55,8 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 	for _, it := range l.Items {
 		p.Area(picture.Cloth, v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))...)
 	}
-	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(edge.Ring()))}, Closed: true, Stroke: picture.Quiet, Width: picture.Medium})
+	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(edge.Ring()))}, Closed: true,
+		Stroke: picture.Quiet, Width: picture.Medium})
 	for _, a := range kept {
 		drawKept(&p, v.Line(geom.Polyline(a.Outline)))
 	}
@@ -99,21 +101,21 @@ func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 }
 
 // places returns where lettering of a length may stand inside an outline: in the
-// middle and to the sides of every level stretch that is long enough, at a few
+// middle and to the sides of every level interval that is long enough, at a few
 // heights, the longest first.
 func places(r geom.Ring, need float64) geom.Polyline {
-	type stretch struct {
+	type interval struct {
 		mid  geom.Point
 		long float64
 	}
 	box := r.Bounds()
-	var all []stretch
+	var all []interval
 	for _, part := range []float64{0.5, 0.35, 0.65, 0.42, 0.58, 0.2, 0.8, 0.28, 0.72} {
 		y := box.Min.Y + part*box.Height()
 		xs := crossings(r, y)
 		for i := 1; i < len(xs); i += 2 {
 			if w := xs[i] - xs[i-1]; w >= need {
-				all = append(all, stretch{geom.Pt((xs[i]+xs[i-1])/2, y), w})
+				all = append(all, interval{geom.Pt((xs[i]+xs[i-1])/2, y), w})
 			}
 		}
 	}
@@ -121,7 +123,7 @@ func places(r geom.Ring, need float64) geom.Polyline {
 	for _, s := range all {
 		longest = math.Max(longest, s.long)
 	}
-	var first, rest []stretch
+	var first, rest []interval
 	for _, s := range all {
 		if 1.15*s.long >= longest { // nearly as long is as good
 			first = append(first, s)
@@ -149,7 +151,8 @@ func upended(r geom.Ring) geom.Ring {
 
 // placesTable tells where each piece lies on the roll.
 func (b *builder) placesTable(i int, l Lay) Table {
-	t := Table{ID: fmt.Sprintf("lay-%d-places", i+1), Caption: "Where each piece's outermost points lie: from the roll's cut end, and from the lower selvedge, in " + b.unitWord(),
+	t := Table{ID: fmt.Sprintf("lay-%d-places", i+1), Caption: "Where each piece's outermost points lie: from the " +
+		"roll's cut end, and from the lower selvedge, in " + b.unitWord(),
 		Head: []string{"piece", "from", "to", "from selvedge", "to", "lies"}, Words: []bool{true, false, false, false, false, true}}
 	for n, it := range l.Items {
 		box := it.Piece.Cut.Moved(it.Motion).Bounds()
@@ -160,7 +163,8 @@ func (b *builder) placesTable(i int, l Lay) Table {
 		if it.Motion.Mirror {
 			lies += ", mirrored"
 		}
-		t.Rows = append(t.Rows, []string{fmt.Sprintf("%d %s", n+1, it.Piece.ID), b.figure(box.Min.X), b.figure(box.Max.X), b.figure(box.Min.Y), b.figure(box.Max.Y), lies})
+		t.Rows = append(t.Rows, []string{fmt.Sprintf("%d %s", n+1, it.Piece.ID), b.figure(box.Min.X), b.figure(box.Max.X),
+			b.figure(box.Min.Y), b.figure(box.Max.Y), lies})
 	}
 	return t
 }

@@ -24,7 +24,8 @@ func (b *builder) loads() (Section, error) {
 // forcesTable tables the forces of the hung shape.
 func (b *builder) forcesTable() Table {
 	sh := b.Shape
-	t := Table{ID: "forces", Caption: "Forces under the sleeper lying still", Head: []string{"", "head", "foot"}, Words: []bool{true, false, false}}
+	t := Table{ID: "forces", Caption: "Forces under the sleeper lying still", Head: []string{"", "head", "foot"},
+		Words: []bool{true, false, false}}
 	h, f := sh.Ends[hung.Head], sh.Ends[hung.Foot]
 	add := func(name string, of func(hung.EndShape) float64) {
 		t.Rows = append(t.Rows, []string{name, b.force(of(h)), b.force(of(f))})

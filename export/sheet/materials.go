@@ -19,12 +19,14 @@ func (b *builder) materials() (Section, error) {
 	t := Table{ID: "materials-list", Caption: "To buy; prices are those of the design, in its own currency",
 		Head: []string{"item", "amount", "note", "price", "cost"}, Words: []bool{true, false, true, false, false}}
 	for _, r := range b.Bill.Rows {
-		t.Rows = append(t.Rows, []string{capital(b.words.Materials.Kinds[r.Kind]) + ": " + b.words.Materials.Thing(r), b.amount(r), b.words.Note(r.Note, b.Style), b.each(r), price(r.Cost)})
+		t.Rows = append(t.Rows, []string{capital(b.words.Materials.Kinds[r.Kind]) + ": " + b.words.Materials.Thing(r), b.amount(r),
+			b.words.Note(r.Note, b.Style), b.each(r), price(r.Cost)})
 		t.Strong = append(t.Strong, false)
 	}
 	t.Rows = append(t.Rows, []string{"together, of what has a price", "", "", "", price(b.Bill.Cost)})
 	t.Strong = append(t.Strong, true)
-	mass := Table{ID: "materials-mass", Caption: "What the finished hammock weighs", Head: []string{"part", "mass"}, Words: []bool{true, false}}
+	mass := Table{ID: "materials-mass", Caption: "What the finished hammock weighs", Head: []string{"part", "mass"},
+		Words: []bool{true, false}}
 	for _, m := range b.Bill.Masses {
 		value := b.weight(m.Grams)
 		if m.Missing != "" {

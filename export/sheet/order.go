@@ -57,15 +57,17 @@ func (b *builder) endFact() Fact {
 }
 
 func (b *builder) stepMark() Step {
-	s := Step{Title: "Mark and square", Text: "Press the cloth, cut its end square to the selvedge and lay it flat without pull. Mark the pieces where the lay has them, finished lines and notches too. " +
-		"Then prove the body square: both diagonals have to read the same."}
-	const told = 4 // the diagonals and both ends; the rest stands with the piece
+	s := Step{Title: "Mark and square", Text: "Press the cloth, cut its end square to the selvedge and lay it flat " +
+		"without pull. Mark the pieces where the lay has them, finished lines and notches too. Then prove the body square: "}
+	const shown = 4 // the diagonals and both ends; the rest stands with the piece
 	bodies := b.bodies()
 	if len(bodies) > 1 {
-		s.Text = strings.TrimSuffix(s.Text, "both diagonals have to read the same.") + "each panel has to read as follows from corner to corner."
+		s.Text += "each panel has to read as follows from corner to corner."
+	} else {
+		s.Text += "both diagonals have to read the same."
 	}
 	for _, q := range bodies {
-		for _, c := range q.Checks[:min(told, len(q.Checks))] {
+		for _, c := range q.Checks[:min(shown, len(q.Checks))] {
 			name := c.Name
 			if len(bodies) > 1 {
 				name = q.Title + ", " + name
@@ -78,7 +80,8 @@ func (b *builder) stepMark() Step {
 
 func (b *builder) stepCut() Step {
 	d := b.Design
-	s := Step{Title: "Cut", Text: "Cut on the outer lines only. Snip notches no deeper than half the allowance, one stroke on the left and two on the right. " +
+	s := Step{Title: "Cut", Text: "Cut on the outer lines only. Snip notches no deeper than half the allowance, one " +
+		"stroke on the left and two on the right. " +
 		"If the edge is melted, test a scrap first, draw the air off and keep the edge soft: a hard edge cuts skin and thread.",
 		Facts: []Fact{{"pieces of cloth", fmt.Sprint(b.clothCount())}, {"allowance at the body's sides", b.long(d.Seam.Side)}, b.endFact()}}
 	if len(b.Sewn.Joins) > 0 {
@@ -100,7 +103,8 @@ func (b *builder) clothCount() int {
 
 func (b *builder) stepPress() Step {
 	d := b.Design
-	s := Step{Title: "Press", Text: "Press each channel strip: ends in first, then both long edges under, then the whole strip in half along the middle line. Try the iron on a scrap."}
+	s := Step{Title: "Press", Text: "Press each channel strip: ends in first, then both long edges under, then the " +
+		"whole strip in half along the middle line. Try the iron on a scrap."}
 	if d.Channel.Kind == design.Facing {
 		s.Text = "Press the facings: ends in, then the inner edge under. Try the iron on a scrap."
 	}
@@ -117,7 +121,8 @@ func (b *builder) stepPress() Step {
 
 // stepOpenings works the openings for the bars' tips.
 func (b *builder) stepOpenings() Step {
-	s := Step{Title: "Work the openings", Text: "Each strip has an opening in its fold for either bar's tip: bind or buttonhole its edges before the slit is cut. Measured along the fold from the strip's folded head end:"}
+	s := Step{Title: "Work the openings", Text: "Each strip has an opening in its fold for either bar's tip: bind or " +
+		"buttonhole its edges before the slit is cut. Measured along the fold from the strip's folded head end:"}
 	if p, ok := b.piece(piece.Strip); ok {
 		for _, l := range p.Lines {
 			if l.Work == piece.CutInside && len(l.Points) == 2 {
@@ -135,7 +140,8 @@ func (b *builder) stepEnds() Step {
 		return Step{Title: "Turn the ends", Text: "Turn each end in two times and stitch beside the inner fold; the tunnel takes the drawstring.",
 			Facts: []Fact{{"each fold", b.long(d.Cap.Hem)}}}
 	}
-	s := Step{Title: "Sew on the caps", Text: "Hem the caps' top edges. Pin each cap to its end of the body, right sides together, notch on notch and corner on corner, and stitch on the finished line. " +
+	s := Step{Title: "Sew on the caps", Text: "Hem the caps' top edges. Pin each cap to its end of the body, right " +
+		"sides together, notch on notch and corner on corner, and stitch on the finished line. " +
 		"The body's edge is the longer one where ease is given: spread it between the notches, without a pleat."}
 	for _, q := range b.Sewn.Seams {
 		if strings.Contains(q.Name, "cap") {
@@ -147,10 +153,12 @@ func (b *builder) stepEnds() Step {
 
 // stepPin pins the channels to the body's sides.
 func (b *builder) stepPin() Step {
-	s := Step{Title: "Pin the channels", Text: "Slip the body's side into the folded strip, raw edge against nothing but the fold's inside, finished line on stitch line. Pin at both ends, at the middle, at the quarters and at both bars, then between. " +
+	s := Step{Title: "Pin the channels", Text: "Slip the body's side into the folded strip, raw edge against nothing " +
+		"but the fold's inside, finished line on stitch line. Pin at both ends, at the middle, at the quarters and at both bars, then between. " +
 		"Distances along the strip's stitch line from its folded head end:"}
 	if b.Design.Channel.Kind == design.Facing {
-		s.Text = "Lay each facing on its side of the body, right sides together, and pin notch on notch, then between. Distances along the seam from the head corner:"
+		s.Text = "Lay each facing on its side of the body, right sides together, and pin notch on notch, then between. " +
+			"Distances along the seam from the head corner:"
 	}
 	for _, n := range b.Sewn.SideNotches {
 		name := n.Name
@@ -166,7 +174,8 @@ func (b *builder) stepPin() Step {
 // stepStitch sews the channels.
 func (b *builder) stepStitch() Step {
 	d := b.Design
-	s := Step{Title: "Stitch the channels", Text: "Stitch through all layers along the inner folded edges. Lock each end of the seam with a short row backwards; between the notches let the longer edge in evenly."}
+	s := Step{Title: "Stitch the channels", Text: "Stitch through all layers along the inner folded edges. Lock each " +
+		"end of the seam with a short row backwards; between the notches let the longer edge in evenly."}
 	if d.Channel.Kind == design.Facing {
 		s.Text = "Stitch the outer seam but for the openings at the bars, turn the facing over and stitch its inner fold down."
 	}
@@ -183,7 +192,8 @@ func (b *builder) stepStitch() Step {
 }
 
 func (b *builder) stepCords() Step {
-	s := Step{Title: "Cut and mark the cords", Text: "Draw the cord straight with the pull of a hand. Cut, then set every mark from the same end, as the cord set shows. Mark right round the cord."}
+	s := Step{Title: "Cut and mark the cords", Text: "Draw the cord straight with the pull of a hand. Cut, then set " +
+		"every mark from the same end, as the cord set shows. Mark right round the cord."}
 	for _, c := range b.Cords.Cords {
 		s.Facts = append(s.Facts, Fact{b.cordName(c), fmt.Sprintf("%d × %s", c.Count, b.long(c.Cut))})
 	}
@@ -191,7 +201,8 @@ func (b *builder) stepCords() Step {
 }
 
 func (b *builder) stepEyes() Step {
-	s := Step{Title: "Splice the eyes of the legs", Text: "Taper the tail from its taper mark to its end, cross it through at the throat, bury it to the shoulder and milk the cover smooth. Stitch through the bury so that it cannot creep when slack."}
+	s := Step{Title: "Splice the eyes of the legs", Text: "Taper the tail from its taper mark to its end, cross it " +
+		"through at the throat, bury it to the shoulder and milk the cover smooth. Stitch through the bury so that it cannot creep when slack."}
 	thick := b.Design.Leg.Diameter
 	if loop, _, err := b.Cords.Splicing.Eye(thick); err == nil {
 		s.Facts = append(s.Facts, Fact{"cord in the loop", b.long(loop)})
@@ -209,10 +220,12 @@ func (b *builder) stepEyes() Step {
 
 // stepThread draws the side cords into their channels.
 func (b *builder) stepThread() Step {
-	s := Step{Title: "Thread the side cords", Text: "Draw each side cord through its channel until its middle mark stands at the middle notch and a tip mark stands in the middle of either opening. Bring both ends of the tip gap out at the openings."}
+	s := Step{Title: "Thread the side cords", Text: "Draw each side cord through its channel until its middle mark " +
+		"stands at the middle notch and a tip mark stands in the middle of either opening. Bring both ends of the tip gap out at the openings."}
 	part := cord.SideCord
 	if b.Design.Splice.Whole {
-		s.Text = "Lay each loop through its channel, two runs beside each other, join it and turn the join away from the openings; the tip marks stand in the middle of the openings."
+		s.Text = "Lay each loop through its channel, two runs beside each other, join it and turn the join away from the " +
+			"openings; the tip marks stand in the middle of the openings."
 		part = cord.SideLoop
 	}
 	if c, ok := b.Cords.Find(part); ok {
@@ -227,7 +240,8 @@ func (b *builder) stepThread() Step {
 
 // stepSplice joins legs and side cords.
 func (b *builder) stepSplice() Step {
-	s := Step{Title: "Splice", Text: "Here each leg and its side cord take each other's tail, the tip gap open between them. After each splice read the tape as the cord set says, before the next is made.",
+	s := Step{Title: "Splice", Text: "Here each leg and its side cord take each other's tail, the tip gap open between " +
+		"them. After each splice read the tape as the cord set says, before the next is made.",
 		Facts: []Fact{{"tip gap", b.long(b.Cords.Splicing.Gap)}, {"bury of the side cord", b.long(b.Cords.Splicing.Bury(b.Design.Side.Diameter))},
 			{"bury of the leg", b.long(b.Cords.Splicing.Bury(b.Design.Leg.Diameter))}}}
 	if b.Design.Splice.Whole {
@@ -243,7 +257,8 @@ func (b *builder) barCut(e hung.End) float64 {
 }
 
 func (b *builder) stepBars() Step {
-	s := Step{Title: "Cut the bars", Text: "Cut both bars square, deburr them and fit the tips. Set each tip through its opening into the tip gap."}
+	s := Step{Title: "Cut the bars", Text: "Cut both bars square, deburr them and fit the tips. Set each tip through " +
+		"its opening into the tip gap."}
 	for _, e := range ends() {
 		s.Facts = append(s.Facts, Fact{e.String() + " bar, cut length", b.long(b.barCut(e))})
 	}
@@ -254,7 +269,8 @@ func (b *builder) stepBars() Step {
 }
 
 func (b *builder) stepTack() Step {
-	s := Step{Title: "Tack the tails' ends", Text: "With the bars in and the legs drawn straight, tack each corner of the tails to its leg, so that the cloth cannot ride up. Distance along the leg from the bar's tip:"}
+	s := Step{Title: "Tack the tails' ends", Text: "With the bars in and the legs drawn straight, tack each corner of " +
+		"the tails to its leg, so that the cloth cannot ride up. Distance along the leg from the bar's tip:"}
 	for _, e := range ends() {
 		s.Facts = append(s.Facts, Fact{e.String() + " leg", b.long(b.cornerRun(e))})
 	}
@@ -272,7 +288,9 @@ func (b *builder) cornerRun(e hung.End) float64 {
 }
 
 func (b *builder) stepHang() Step {
-	s := Step{Title: "Hang it low and test", Text: "Hang it so low that nobody can fall far, over soft ground. Load it little by little: first with hands, then sitting, then lying, somebody beside it. Look over each splice, seam, tip and hook after every step."}
+	s := Step{Title: "Hang it low and test", Text: "Hang it so low that nobody can fall far, over soft ground. Load it " +
+		"little by little: first with hands, then sitting, then lying, somebody beside it. Look over each splice, seam, " +
+		"tip and hook after every step."}
 	for _, e := range ends() {
 		s.Facts = append(s.Facts, Fact{e.String() + " hang line above the level", degrees(math.Atan(b.Shape.Ends[e].Slope))})
 	}
@@ -292,7 +310,9 @@ func (b *builder) stepHang() Step {
 func (b *builder) stepCorrect() Step {
 	sh := b.Shape
 	mid := sh.At(0)
-	s := Step{Title: "Measure and correct", Text: "With the sleeper in it and everything settled, measure and compare. A bar that stands askew has one leg too long: take that leg's eye in. An end that hangs low as a whole wants a shorter hang line first. " +
+	s := Step{Title: "Measure and correct", Text: "With the sleeper in it and everything settled, measure and compare. " +
+		"A bar that stands askew has one leg too long: take that leg's eye in. An end that hangs low as a whole wants a " +
+		"shorter hang line first. " +
 		"Write down what a leg was changed by, so that the next one is cut right."}
 	s.Facts = []Fact{
 		{"hook to hook, level", b.round(sh.Ends[hung.Foot].ApexX - sh.Ends[hung.Head].ApexX)},

@@ -14,8 +14,10 @@ import (
 // pieces shows every cloth piece and, smaller, every template.
 func (b *builder) pieces() (Section, error) {
 	s := Section{ID: "pieces", Title: "The pieces"}
-	s.Blocks = append(s.Blocks, Para("Orange: cut. Green, dash and dot: stitch line. Blue, dashed: fold or press. Dark blue: notches and marks. "+
-		"Notches have one stroke on the left side and two on the right, the sides as a sleeper on the back has them. The warp runs along the grain arrow."))
+	s.Blocks = append(s.Blocks, Para("Orange: cut. Green, dash and dot: stitch line. Blue, dashed: fold or press. Dark "+
+		"blue: notches and marks. "+
+		"Notches have one stroke on the left side and two on the right, the sides as a sleeper on the back has them. The "+
+		"warp runs along the grain arrow."))
 	for _, p := range b.Sewn.Pieces {
 		pic := b.piecePicture(p)
 		caption := fmt.Sprintf("%s, cut %d.", capital(p.Title), p.Count)
@@ -52,7 +54,8 @@ func (b *builder) piecePicture(q piece.Piece) picture.Picture {
 	}
 	const left, right, below, above = 15.0, 9.0, 12.0, 9.0
 	k := math.Min((width-left-right)/box.Width(), room/(box.Height()*factor))
-	p := picture.Picture{ID: "piece-" + safe(q.ID), Title: capital(q.Title) + ", flat", Width: width, Height: below + above + k*factor*box.Height()}
+	p := picture.Picture{ID: "piece-" + safe(q.ID), Title: capital(q.Title) + ", flat", Width: width,
+		Height: below + above + k*factor*box.Height()}
 	shift := geom.Pt(left+(width-left-right-k*box.Width())/2, below)
 	at := func(p geom.Point) geom.Point {
 		d := p.Minus(box.Min)
@@ -70,9 +73,11 @@ func (b *builder) piecePicture(q piece.Piece) picture.Picture {
 		p.Items = append(p.Items, workPath(l, line(l.Points)))
 	}
 	for _, h := range q.Holes {
-		p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{line(geom.Polyline(h))}, Closed: true, Stroke: picture.Inside, Width: picture.Thin})
+		p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{line(geom.Polyline(h))}, Closed: true, Stroke: picture.Inside,
+			Width: picture.Thin})
 	}
-	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{line(geom.Polyline(q.Cut))}, Closed: true, Stroke: picture.Cut, Width: picture.Medium})
+	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{line(geom.Polyline(q.Cut))}, Closed: true, Stroke: picture.Cut,
+		Width: picture.Medium})
 	p.Level(at(box.Min), at(geom.Pt(box.Max.X, box.Min.Y)), 4, b.long(box.Width()))
 	p.Upright(at(box.Min), at(geom.Pt(box.Min.X, box.Max.Y)), shift.X-6, b.long(box.Height()))
 	notchNames(&p, q, at)
@@ -155,7 +160,8 @@ func lineNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point
 // pieceWords tells a piece in words.
 func (b *builder) pieceWords(q piece.Piece) string {
 	box := q.Cut.Bounds()
-	return fmt.Sprintf("Outline of the %s as cut: %s along and %s across. Its figures stand in the table below.", q.Title, b.long(box.Width()), b.long(box.Height()))
+	return fmt.Sprintf("Outline of the %s as cut: %s along and %s across. Its figures stand in the table below.", q.Title,
+		b.long(box.Width()), b.long(box.Height()))
 }
 
 // pieceTable tables what is needed to mark and cut a piece.

@@ -15,7 +15,8 @@ func (b *builder) verdict() Verdict {
 	off := b.seamsOff()
 	switch {
 	case len(unmet) > 0:
-		return Verdict{Bad, fmt.Sprintf("%s not met. Do not hang anybody in it before that is mended.", counted(len(unmet), "required margin is", "required margins are"))}
+		return Verdict{Bad, fmt.Sprintf("%s not met. Do not hang anybody in it before that is mended.",
+			counted(len(unmet), "required margin is", "required margins are"))}
 	case len(off) > 0:
 		return Verdict{Bad, fmt.Sprintf("%s out of tolerance.", counted(len(off), "seam is", "seams are"))}
 	case b.Margins == nil:
@@ -25,7 +26,8 @@ func (b *builder) verdict() Verdict {
 	case len(b.Warnings) > 0 && len(unknown) == 0:
 		return Verdict{Careful, "Every required margin is met and every seam is in tolerance; read what to know before cutting."}
 	case len(unknown) > 0:
-		return Verdict{Careful, fmt.Sprintf("Every margin that can be worked out is met; for %s a data sheet value is missing.", counted(len(unknown), "check", "checks"))}
+		return Verdict{Careful, fmt.Sprintf("Every margin that can be worked out is met; for %s a data sheet value is missing.",
+			counted(len(unknown), "check", "checks"))}
 	}
 	return Verdict{Good, "Every required margin is met and every seam is in tolerance."}
 }
@@ -59,11 +61,12 @@ func (b *builder) seamsOff() []string {
 
 // checkLine writes a check in one line.
 func (b *builder) checkLine(c margin.Check) string {
-	most := ""
+	bound := ""
 	if c.Bound {
-		most = "at most "
+		bound = "at most "
 	}
-	return fmt.Sprintf("%s: load %s, holds %s%s, margin %s of %s required", b.words.Margins.CheckName(c), b.load(c.Load, c.Unit), most, b.load(c.Capacity, c.Unit), times(c.Ratio), times(c.Required))
+	return fmt.Sprintf("%s: load %s, holds %s%s, margin %s of %s required", b.words.Margins.CheckName(c), b.load(c.Load, c.Unit),
+		bound, b.load(c.Capacity, c.Unit), times(c.Ratio), times(c.Required))
 }
 
 // load writes a load in a check's unit.
@@ -137,7 +140,8 @@ func (b *builder) cautions() Notice {
 
 // carefully stands beside the load figures and points to the cautions.
 func carefully() Para {
-	return Para("One resting person only; low at first, over soft ground. What stands at the top of this sheet under “" + cautionTitle + "” goes with every load.")
+	return Para("One resting person only; low at first, over soft ground. What stands at the top of this " +
+		"sheet under “" + cautionTitle + "” goes with every load.")
 }
 
 // summary tables the main measures.

@@ -13,7 +13,8 @@ func (b *builder) seams() (Section, error) {
 	if len(b.Sewn.Seams) == 0 {
 		return s, nil
 	}
-	s.Blocks = append(s.Blocks, Para("Both edges of every seam, measured along the finished line. Planned ease is what the two change against each other when the cloth shears to its hung shape; "+
+	s.Blocks = append(s.Blocks, Para("Both edges of every seam, measured along the finished line. Planned ease is what "+
+		"the two change against each other when the cloth shears to its hung shape; "+
 		"it is spread between the notches. What remains has to stay within the tolerance."))
 	t := Table{ID: "seam-walk", Caption: "Seams, in " + b.unitWord() + "; a and b are the two pieces",
 		Head:  []string{"seam", "flat a", "flat b", "hung a", "hung b", "ease", "per 100", "remains", "allowed"},

@@ -40,7 +40,8 @@ func (b *builder) solidView() picture.Picture {
 		p.Items = appendFacet(p.Items, f, line)
 	}
 	sh := b.Shape
-	p.Desc = fmt.Sprintf("A trough of cloth between two cords, held open by two bars %s apart, narrowest near the middle, its walls at %s; past each bar the tail's walls rise and close in towards the hook.",
+	p.Desc = fmt.Sprintf("A trough of cloth between two cords, held open by two bars %s apart, narrowest near the "+
+		"middle, its walls at %s; past each bar the tail's walls rise and close in towards the hook.",
 		b.round(b.Design.Bed.Span), degrees(sh.At(0).Section.Wall))
 	return p
 }
@@ -119,9 +120,9 @@ func slab(c camera, a, b []vec) []facet {
 		k := order[i]
 		switch k {
 		case 0:
-			out = append(out, rim(a[0], b[0]))
+			out = append(out, cordFacet(a[0], b[0]))
 		case n + 1:
-			out = append(out, rim(a[n], b[n]))
+			out = append(out, cordFacet(a[n], b[n]))
 		default:
 			ink, low, high := shade(k), k, k
 			for ; i+1 < len(order); i++ { // strips that look alike are one
@@ -146,7 +147,7 @@ func between(a, b []vec) []vec {
 	return out
 }
 
-func rim(a, b vec) facet { return facet{[]vec{a, b}, picture.Cord, cordStroke} }
+func cordFacet(a, b vec) facet { return facet{[]vec{a, b}, picture.Cord, cordStroke} }
 
 func bar(row []vec) []facet {
 	return []facet{{[]vec{row[0], row[len(row)-1]}, picture.Bar, barStroke}}

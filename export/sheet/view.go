@@ -77,8 +77,11 @@ func (b *builder) sideView() picture.Picture {
 		p.Dot(picture.Bar, tip, 1.1)
 	}
 	b.sideDimensions(&p, at)
-	p.Desc = fmt.Sprintf("Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the head hook, %s above it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot hook at %s. Hang angles %s at the head, %s at the foot.",
-		b.round(f.TailX-h.TailX), b.round(h.ApexZ), b.round(h.Section.Height), b.round(sh.At(0).Z-sh.Problem.Bottom(0)), b.round(f.Section.Height), b.round(f.ApexZ),
+	p.Desc = fmt.Sprintf("Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the "+
+		"head hook, %s above it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot "+
+		"hook at %s. Hang angles %s at the head, %s at the foot.",
+		b.round(f.TailX-h.TailX), b.round(h.ApexZ), b.round(h.Section.Height), b.round(sh.At(0).Z-sh.Problem.Bottom(0)),
+		b.round(f.Section.Height), b.round(f.ApexZ),
 		degrees(atan(h.Slope)), degrees(atan(f.Slope)))
 	return p
 }
@@ -115,7 +118,8 @@ func (b *builder) sideDimensions(p *picture.Picture, at func(x, z float64) geom.
 // those of a rough drawing: parts of the stature from memory.
 func (b *builder) sleeper(p *picture.Picture, v picture.View) {
 	profile := [][2]float64{{0.13, 0.03}, {0.15, 0.06}, {0.2, 0.1}, {0.27, 0.125}, {0.36, 0.115}, {0.44, 0.115}, {0.5, 0.12},
-		{0.58, 0.1}, {0.68, 0.085}, {0.73, 0.08}, {0.8, 0.075}, {0.9, 0.05}, {0.95, 0.055}, {0.965, 0.12}, {0.985, 0.14}, {0.998, 0.12}, {1, 0.02}}
+		{0.58, 0.1}, {0.68, 0.085}, {0.73, 0.08}, {0.8, 0.075}, {0.9, 0.05}, {0.95, 0.055}, {0.965, 0.12}, {0.985, 0.14},
+		{0.998, 0.12}, {1, 0.02}}
 	tall := b.Design.Sleeper.Stature
 	crown := -b.Design.Bed.Span/2 + b.Design.Sleeper.Crown
 	at := func(part, high float64) geom.Point {
@@ -184,7 +188,8 @@ func (b *builder) topView() picture.Picture {
 	}
 	narrow := sh.At(sh.DepthX).Y
 	p.Upright(at(sh.DepthX, -narrow), at(sh.DepthX, narrow), at(sh.DepthX, 0).X, b.round(2*narrow))
-	p.Desc = fmt.Sprintf("Plan. The cords stand %s apart at the head bar, close in to %s near the middle, open to %s at the foot bar and meet at the hooks. Legs from bar tip to hook: %s at the head, %s at the foot.",
+	p.Desc = fmt.Sprintf("Plan. The cords stand %s apart at the head bar, close in to %s near the middle, open to %s "+
+		"at the foot bar and meet at the hooks. Legs from bar tip to hook: %s at the head, %s at the foot.",
 		b.round(h.Bar), b.round(2*narrow), b.round(f.Bar), b.round(h.Leg), b.round(f.Leg))
 	return p
 }
@@ -226,9 +231,12 @@ func (b *builder) endView() picture.Picture {
 	m := v.At(geom.Pt(mid.Half, mid.Height))
 	p.Upright(geom.Pt(m.X, v.At(geom.Pt(0, 0)).Y), m, min(m.X+9, half-7), b.round(mid.Height))
 	low := v.At(geom.Pt(0, 0))
-	p.WriteFree(picture.Text{Text: "R " + b.round(mid.Radius), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}, low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
-	p.Desc = fmt.Sprintf("Three sections across the bed over one bottom line: tangent walls on a round underbody. Head bar %s wide and %s deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
-		b.round(h.Bar), b.round(h.Section.Height), b.round(2*mid.Half), b.round(mid.Height), b.round(f.Bar), b.round(f.Section.Height), degrees(h.Section.Wall))
+	p.WriteFree(picture.Text{Text: "R " + b.round(mid.Radius), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main},
+		low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
+	p.Desc = fmt.Sprintf("Three sections across the bed over one bottom line: tangent walls on a round underbody. Head "+
+		"bar %s wide and %s deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
+		b.round(h.Bar), b.round(h.Section.Height), b.round(2*mid.Half), b.round(mid.Height), b.round(f.Bar),
+		b.round(f.Section.Height), degrees(h.Section.Wall))
 	return p
 }
 

@@ -154,7 +154,8 @@ func (f field) axes(pic *picture.Picture, c Chart) {
 	for _, t := range f.x.ticks {
 		x := f.at(t.value, f.y.low).X
 		pic.Line(picture.Quiet, picture.Hair, geom.Pt(x, low.Y), geom.Pt(x, low.Y-tick))
-		pic.Write(picture.Text{Text: t.label, At: geom.Pt(x, low.Y-tick-apart-half), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Quiet})
+		pic.Write(picture.Text{Text: t.label, At: geom.Pt(x, low.Y-tick-apart-half), Size: picture.Small, Anchor: piece.Centre,
+			Ink: picture.Quiet})
 	}
 	for _, t := range f.y.ticks {
 		y := f.at(f.x.low, t.value).Y
@@ -163,7 +164,8 @@ func (f field) axes(pic *picture.Picture, c Chart) {
 	}
 	mid, up := f.box.Center(), margin+row*picture.Letter/2
 	pic.Write(picture.Text{Text: c.X, At: geom.Pt(mid.X, up), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
-	pic.Write(picture.Text{Text: c.Y, At: geom.Pt(up, mid.Y), Size: picture.Letter, Turn: math.Pi / 2, Anchor: piece.Centre, Ink: picture.Main})
+	pic.Write(picture.Text{Text: c.Y, At: geom.Pt(up, mid.Y), Size: picture.Letter, Turn: math.Pi / 2, Anchor: piece.Centre,
+		Ink: picture.Main})
 }
 
 // reach returns the range of the level axis: that of the curves and upright lines.

@@ -20,7 +20,8 @@ var rules string
 // Style returns the style sheet that the page's own elements need.
 func Style() string {
 	light, dark := picture.Colours(false), picture.Colours(true)
-	return fmt.Sprintf(":root{color-scheme:light dark;%s}\n@media screen and (prefers-color-scheme:dark){:root{%s}}\n%s\n%s", light, dark, picture.Rules(), rules)
+	return fmt.Sprintf(":root{color-scheme:light dark;%s}\n@media screen and (prefers-color-scheme:dark){:root{%s}}\n%s\n%s",
+		light, dark, picture.Rules(), rules)
 }
 
 // policy lets a page use its own style and nothing else.
@@ -51,7 +52,8 @@ func Body(s sheet.Sheet) string {
 	b.WriteString("</ol>\n</nav>\n<main id=\"main\">\n")
 	fmt.Fprintf(&b, "<p class=\"verdict %s\"><strong>%s</strong> %s</p>\n", grade(s.Verdict.Grade), word(s.Verdict.Grade), esc(s.Verdict.Text))
 	for i, sec := range s.Sections {
-		fmt.Fprintf(&b, "<section id=\"%s\" aria-labelledby=\"%s-h\">\n<h2 id=\"%s-h\"><span class=\"no\">%d</span> %s</h2>\n", sec.ID, sec.ID, sec.ID, i+1, esc(sec.Title))
+		fmt.Fprintf(&b, "<section id=\"%s\" aria-labelledby=\"%s-h\">\n<h2 id=\"%s-h\"><span class=\"no\">%d</span> %s</h2>\n",
+			sec.ID, sec.ID, sec.ID, i+1, esc(sec.Title))
 		writeBlocks(&b, sec.Blocks)
 		b.WriteString("</section>\n")
 	}
@@ -154,7 +156,8 @@ func writeFigures(b *strings.Builder, figs sheet.Figures) {
 		fmt.Fprintf(b, "<figure class=\"%s\">\n", class)
 		if f.Wide {
 			// A scrolling region has to be within reach of the keyboard.
-			fmt.Fprintf(b, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"%s, picture\">%s</div>\n", esc(f.Picture.Title), f.Picture.SVG())
+			fmt.Fprintf(b, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"%s, picture\">%s</div>\n",
+				esc(f.Picture.Title), f.Picture.SVG())
 		} else {
 			b.WriteString(f.Picture.SVG() + "\n")
 		}

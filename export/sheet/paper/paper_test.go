@@ -31,7 +31,8 @@ func sample() sheet.Sheet {
 			{ID: "a", Title: "All kinds", Blocks: []sheet.Block{
 				sheet.Para(strings.Repeat("A paragraph of many words. ", 40)), sheet.List{"one", strings.Repeat("two words ", 60)},
 				sheet.Notice{Grade: sheet.Careful, Title: "Mind this", Lines: []string{"first line", "second line"}},
-				sheet.Steps{{Title: "Do it", Text: "As told.", Facts: []sheet.Fact{{Name: "length", Value: "12 mm"}, {Name: "a name too long for its half of the page, by far and by much", Value: "3"}}}, {Title: "Rest"}},
+				sheet.Steps{{Title: "Do it", Text: "As told.", Facts: []sheet.Fact{{Name: "length", Value: "12 mm"}, {Name: "a " +
+					"name too long for its half of the page, by far and by much", Value: "3"}}}, {Title: "Rest"}},
 				sheet.Figures{{Picture: pic, Caption: "A caption."}, {Picture: pic, Caption: "Another."}}, long, wide,
 			}},
 			{ID: "b", Title: "Nothing"},
@@ -69,7 +70,8 @@ func TestRead(t *testing.T) {
 		}
 		pages := strings.Split(strings.TrimSuffix(readertest.Run(t, "pdftotext", file, "-"), "\f"), "\f")
 		all := strings.Join(pages, "\n")
-		for _, want := range []string{"Größe (1\\2)", "Not fit to use", "Nothing is met.", "All kinds", "Mind this", "second line", "Do it", "12 mm", "A caption.", "A long table", "A wide table"} {
+		for _, want := range []string{"Größe (1\\2)", "Not fit to use", "Nothing is met.", "All kinds", "Mind this", "second line", "Do it",
+			"12 mm", "A caption.", "A long table", "A wide table"} {
 			if !strings.Contains(all, want) {
 				t.Errorf("%s: %q is missing", row.name, want)
 			}

@@ -69,15 +69,15 @@ func (p *writer) table(t sheet.Table) []item {
 // divided returns the numbers of the rows behind which the table is divided, the last
 // one among them: into parts of about the same height, as few as will do.
 func (g grid) divided() []int {
-	most := longest
+	tallest := longest
 	if g.Dense {
-		most = 90 // so that the parts stand beside each other
+		tallest = 90 // so that the parts stand beside each other
 	}
 	whole := 0.0
 	for i := range g.rows {
 		whole += g.rowHeight(i)
 	}
-	room := most - g.headHeight()
+	room := tallest - g.headHeight()
 	parts := math.Ceil(whole / room)
 	var ends []int
 	done := 0.0
@@ -158,21 +158,21 @@ func (g grid) width() float64 {
 // headHeight is the height of the columns' names, captionHeight that of the
 // caption over them.
 func (g grid) headHeight() float64 {
-	most := 1
+	lines := 1
 	for _, h := range g.head {
-		most = max(most, len(h))
+		lines = max(lines, len(h))
 	}
-	return names.lead()*float64(most) + 1.2
+	return names.lead()*float64(lines) + 1.2
 }
 
 func (g grid) captionHeight() float64 { return head.lead()*float64(len(g.caption)) + 0.8 }
 
 func (g grid) rowHeight(i int) float64 {
-	most := 1
+	lines := 1
 	for _, c := range g.rows[i] {
-		most = max(most, len(c))
+		lines = max(lines, len(c))
 	}
-	return cells.lead()*float64(most) + rowRoom
+	return cells.lead()*float64(lines) + rowRoom
 }
 
 // part sets rows from one up to another under their heads, with the caption if it

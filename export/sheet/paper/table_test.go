@@ -24,7 +24,8 @@ func TestLongTables(t *testing.T) {
 		{61, 5, false, 1, []int{31, 61}},
 		{1, 5, true, 1, []int{1}},
 	} {
-		table := sheet.Table{Caption: "Head end, centre line to corner: chord 599.1 mm, along the curve 600.0 mm; columns in mm, and more words than are good for it",
+		table := sheet.Table{Caption: "Head end, centre line to corner: chord 599.1 mm, along the curve 600.0 mm; columns " +
+			"in mm, and more words than are good for it",
 			Head: []string{"along", "offset", "curve"}, Words: make([]bool, 3), Dense: row.dense}
 		for i := range row.rows {
 			text := fmt.Sprintf("%0*d", row.cell, i)

@@ -111,8 +111,10 @@ func TestWriteFree(t *testing.T) {
 		want   int // place that is taken; -1: none
 	}{
 		{"nothing there", func(*picture.Picture) {}, []geom.Point{at(50, 50), at(20, 20)}, 0},
-		{"a line through the first", func(p *picture.Picture) { p.Line(picture.Main, picture.Thin, at(0, 50), at(100, 50)) }, []geom.Point{at(50, 50), at(20, 20)}, 1},
-		{"a line beside the first", func(p *picture.Picture) { p.Line(picture.Main, picture.Thin, at(0, 60), at(100, 60)) }, []geom.Point{at(50, 50), at(20, 20)}, 0},
+		{"a line through the first", func(p *picture.Picture) { p.Line(picture.Main, picture.Thin, at(0, 50), at(100, 50)) },
+			[]geom.Point{at(50, 50), at(20, 20)}, 1},
+		{"a line beside the first", func(p *picture.Picture) { p.Line(picture.Main, picture.Thin, at(0, 60), at(100, 60)) },
+			[]geom.Point{at(50, 50), at(20, 20)}, 0},
 		{"the side that closes an outline", func(p *picture.Picture) {
 			p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{{at(0, 50), at(50, 90), at(100, 50)}}, Closed: true, Width: picture.Thin})
 		}, []geom.Point{at(50, 50), at(20, 20)}, 1},
@@ -194,7 +196,8 @@ func TestInks(t *testing.T) {
 		}
 		return l
 	}
-	for _, k := range []picture.Ink{picture.Main, picture.Quiet, picture.Cut, picture.Mark, picture.Bar, picture.Stitch, picture.First, picture.Second, picture.Third, picture.Fourth} {
+	for _, k := range []picture.Ink{picture.Main, picture.Quiet, picture.Cut, picture.Mark, picture.Bar, picture.Stitch,
+		picture.First, picture.Second, picture.Third, picture.Fourth} {
 		if ratio := 1.05 / (luminance(k.OnPaper()) + 0.05); ratio < 4.5 {
 			t.Errorf("ink %s has contrast %.2f on white, want 4.5", k.Name(), ratio)
 		}

@@ -12,8 +12,9 @@ import (
 // announced as one image with its title and description.
 func (p *Picture) SVG() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, `<svg id="%s" class="pic" role="img" aria-labelledby="%s-t %s-d" viewBox="0 0 %s %s" width="%smm" height="%smm" font-size="%s">`,
-		p.ID, p.ID, p.ID, num(p.Width), num(p.Height), num(p.Width), num(p.Height), num(Letter))
+	fmt.Fprintf(&b, `<svg id="%s" class="pic" role="img" aria-labelledby="%s-t %s-d"`, p.ID, p.ID, p.ID)
+	fmt.Fprintf(&b, ` viewBox="0 0 %s %s" width="%smm" height="%smm" font-size="%s">`,
+		num(p.Width), num(p.Height), num(p.Width), num(p.Height), num(Letter))
 	fmt.Fprintf(&b, `<title id="%s-t">%s</title><desc id="%s-d">%s</desc>`, p.ID, Escaped(p.Title), p.ID, Escaped(p.Desc))
 	for _, it := range p.Items {
 		switch it := it.(type) {
