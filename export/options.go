@@ -6,7 +6,7 @@ import (
 	"strconv"
 	"strings"
 
-	"slingloft/export/fit"
+	"slingloft/export/simplify"
 	"slingloft/export/style"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -130,7 +130,7 @@ func (o Options) Line(l piece.Line) piece.Line {
 		pts[i] = o.Point(p)
 	}
 	if o.Thin > 0 {
-		pts = fit.Chords(pts, l.Closed, o.Thin)
+		pts = simplify.Chords(pts, l.Closed, o.Thin)
 	}
 	l.Points = pts
 	return l

@@ -17,7 +17,7 @@ import (
 	"math"
 
 	"slingloft/export"
-	"slingloft/export/fit"
+	"slingloft/export/simplify"
 	"slingloft/export/style"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -162,7 +162,7 @@ func (w *writer) vertices(l piece.Line) []vertex {
 		}
 		return out
 	}
-	at, pieces := fit.Arcs(l.Points, l.Closed, w.tolerance)
+	at, pieces := simplify.Arcs(l.Points, l.Closed, w.tolerance)
 	for _, p := range pieces {
 		out = append(out, vertex{at, p.Bulge})
 		at = p.To

@@ -18,7 +18,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/dxf"
-	"slingloft/export/fit"
+	"slingloft/export/simplify"
 	"slingloft/export/svg"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -135,7 +135,7 @@ func newRing(p path) (ring, error) {
 	if len(r) < 3 {
 		return ring{}, fmt.Errorf("%s encloses nothing", p)
 	}
-	r = geom.Ring(fit.Chords(geom.Polyline(r), true, Thin)).CounterClockwise()
+	r = geom.Ring(simplify.Chords(geom.Polyline(r), true, Thin)).CounterClockwise()
 	const smallest = 1.0 // mm²
 	if len(r) < 3 || r.Area() < smallest {
 		return ring{}, fmt.Errorf("%s encloses less than a square millimetre", p)

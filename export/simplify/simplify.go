@@ -1,10 +1,10 @@
-// Package fit replaces many short chords by fewer chords or by arcs that stay
+// Package simplify replaces many short chords by fewer chords or by arcs that stay
 // within a given distance of them.
 //
 // Both go forward greedily: from where the last piece ended, the longest piece
 // that fits is found by doubling and halving. A closed line is begun at its
 // sharpest corner. Corners that turn by more than [Corner] are kept exactly.
-package fit
+package simplify
 
 import (
 	"math"
