@@ -29,7 +29,7 @@ func (p Pose) BottomAt(x float64) float64 {
 		a, b := p.Bed[i-1], p.Bed[i]
 		if x <= b.X || i == len(p.Bed)-1 {
 			t := (x - a.X) / (b.X - a.X)
-			return a.Bottom.Z + t*(b.Bottom.Z-a.Bottom.Z)
+			return a.Bottom.Z + float64(t*(b.Bottom.Z-a.Bottom.Z))
 		}
 	}
 	return math.NaN()

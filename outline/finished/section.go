@@ -42,7 +42,7 @@ func (c cloth) at(theta float64) (t, sin, cos, fall float64) {
 	sin, cos = math.Sincos(theta)
 	long, fall := c.half, 0.0
 	if c.give != 0 {
-		long *= 1 + c.give/sin
+		long = float64(long * (1 + c.give/sin))
 		fall = c.half * c.give * cos * cos / float64(sin*sin)
 	}
 	t = long - float64(c.radius*theta)

@@ -33,7 +33,7 @@ func (h *Hammock) steps(load hung.Load) []step {
 		mid := (st.from + st.to) / 2
 		st.bay = math.Abs(mid) < half
 		// A hair inside the ends, where loads and slopes may jump.
-		hair := 1e-9 * (st.to - st.from)
+		hair := float64(1e-9 * (st.to - st.from))
 		for k, x := range [3]float64{st.from + hair, mid, st.to - hair} {
 			h.node(&st, k, x, load)
 		}

@@ -194,7 +194,7 @@ func (w *web) step(dx, g []float64, share float64) float64 {
 	for i, d := range dx {
 		fall += float64(d * g[i])
 	}
-	noise := 1e-13 * math.Abs(before)
+	noise := float64(1e-13 * math.Abs(before))
 	for ; share > few; share /= 2 {
 		for i := range w.at {
 			w.at[i] = old[i].Plus(Vec{dx[3*i], dx[3*i+1], dx[3*i+2]}, -share)

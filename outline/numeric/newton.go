@@ -103,7 +103,7 @@ func backtrack(f System, x, dx, r []float64) (next, nr []float64, ok bool) {
 	for t := 1.0; t > 1e-6; t /= 2 {
 		y := make([]float64, len(x))
 		for i := range x {
-			y[i] = x[i] + t*dx[i]
+			y[i] = x[i] + float64(t*dx[i])
 		}
 		q, err := f(y)
 		if err == nil && Largest(q) < before {
