@@ -113,8 +113,8 @@ func (b *builder) result() (Section, error) {
 
 // missing lists what is not known, each missing key once with what hangs on it.
 func (b *builder) missing(checks []margin.Check) []string {
-	var keys []string
-	on := map[string][]string{}
+	var keys []design.Key
+	on := map[design.Key][]string{}
 	for _, c := range checks {
 		for _, k := range c.Missing {
 			if on[k] == nil {

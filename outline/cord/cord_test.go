@@ -295,7 +295,7 @@ func TestFaults(t *testing.T) {
 	d0, s := sample(t)
 	for name, row := range map[string]struct {
 		change func(*design.Design, *cord.Options)
-		key    string
+		key    design.Key
 	}{
 		"overlap in side cord": {func(d *design.Design, _ *cord.Options) { d.Splice.Bury = 800; d.Splice.EyeBury = 10 }, "splice.bury"},
 		"leg too short":        {func(d *design.Design, _ *cord.Options) { d.Splice.EyeBury = 700 }, "bed.head_leg"},
@@ -308,7 +308,7 @@ func TestFaults(t *testing.T) {
 		row.change(&d, &o)
 		_, err := cord.Of(&s, d, o)
 		var bad *hung.Impossible
-		if !errors.As(err, &bad) || bad.Key != row.key || bad.Bound == "" {
+		if !errors.As(err, &bad) || bad.Key != row.key || bad.Bound == design.NoLimit {
 			t.Errorf("%s: got %v, want a fault of %s with its limit", name, err, row.key)
 			continue
 		}

@@ -3,6 +3,7 @@ package cord
 import (
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -28,9 +29,9 @@ func (b bench) legAt(e hung.End) (Cord, error) {
 	stretch := legStretch(b.shape, e, b.stiffness(kind))
 	plain := long - stretch + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {
-		return Cord{}, &hung.Impossible{Key: "bed." + e.String() + "_leg",
+		return Cord{}, &hung.Impossible{Key: design.LegKey(int(e)),
 			Reason: "too short for the side cord's bury, the eye's own bury and the eye",
-			Bound:  "at least", Limit: math.Ceil(long - plain)}
+			Bound:  design.AtLeast, Limit: math.Ceil(long - plain)}
 	}
 	c := Cord{Part: LegAt(e), Count: 2, Kind: kind, Runs: 1, Datum: Spot{Kind: Tip}}
 	c.Terms = compact([]Term{

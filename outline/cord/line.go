@@ -69,11 +69,11 @@ func (c *chain) startEye(on Branch, s eyeSize, sp Splicing, splice int) {
 // longest with which they would not.
 func (b bench) overlap(part Part, by, bury float64) error {
 	const useful = 40.0 // mm; a shorter bury is no advice
-	e := &hung.Impossible{Key: "splice.eye_bury", Reason: "the eyes at both ends of the " + part.String() + " overlap", Bound: "at most", Limit: bury}
+	e := &hung.Impossible{Key: design.KeySpliceEyeBury, Reason: "the eyes at both ends of the " + part.String() + " overlap", Bound: design.AtMost, Limit: bury}
 	if d := b.design.Hang.Distance; bury < useful && d > 0 {
 		// Each line grows by at least half of what the supports move apart.
-		e.Key, e.Reason = "hang.distance", "leaves no room for the eyes at both ends of the "+part.String()
-		e.Bound, e.Limit = "at least", math.Ceil(d+2*by)
+		e.Key, e.Reason = design.KeyHangDistance, "leaves no room for the eyes at both ends of the "+part.String()
+		e.Bound, e.Limit = design.AtLeast, math.Ceil(d+2*by)
 	}
 	return e
 }

@@ -3,6 +3,7 @@ package cord
 import (
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -36,8 +37,8 @@ func (b bench) loop() (Cord, error) {
 		hooks += 2 * round
 	}
 	if room := min(tip[hung.Head], tip[hung.Foot]) - sp.Gap/2; bury > room {
-		return Cord{}, &hung.Impossible{Key: "splice.bury", Reason: "the bury in the middle of the loop reaches a bar tip",
-			Bound: "at most", Limit: math.Floor(room)}
+		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Reason: "the bury in the middle of the loop reaches a bar tip",
+			Bound: design.AtMost, Limit: math.Floor(room)}
 	}
 	c := Cord{Part: SideLoop, Count: 2, Kind: kind, Runs: 2, Datum: Spot{Kind: Shoulder, On: AtStart}}
 	c.Terms = compact([]Term{

@@ -1,6 +1,9 @@
 package cord
 
-import "slingloft/outline/hung"
+import (
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
+)
 
 // Part says which cord of a hammock a cord is.
 type Part int
@@ -32,12 +35,12 @@ func (p Part) String() string {
 func (p Part) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
 // Key returns the table of the design that says what the part is cut from.
-func (p Part) Key() string {
+func (p Part) Key() design.Key {
 	switch p {
 	case SideCord, SideLoop:
-		return "cord.side"
+		return design.KeyCordSide
 	case HeadLeg, FootLeg:
-		return "cord.leg"
+		return design.KeyCordLeg
 	}
-	return "hang.line"
+	return design.KeyHangLine
 }

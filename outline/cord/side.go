@@ -3,6 +3,7 @@ package cord
 import (
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -22,8 +23,8 @@ func (b bench) side() (Cord, error) {
 	between := s.SideArc - stretch + spread
 	plain := between - sp.Gap - 2*taken
 	if plain < 0 {
-		return Cord{}, &hung.Impossible{Key: "splice.bury", Reason: "the buries of both legs overlap in the side cord",
-			Bound: "at most", Limit: math.Floor((between - sp.Gap) / 2)}
+		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Reason: "the buries of both legs overlap in the side cord",
+			Bound: design.AtMost, Limit: math.Floor((between - sp.Gap) / 2)}
 	}
 	c := Cord{Part: SideCord, Count: 2, Kind: kind, Runs: 1, Datum: Spot{Kind: Tip, On: AtHead}}
 	c.Terms = compact([]Term{

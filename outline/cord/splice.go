@@ -90,8 +90,8 @@ func (s Splicing) Eye(diameter float64) (loop, reach float64, err error) {
 		return 2 * roundPin(reach, q), reach, nil
 	}
 	if least := 2 * math.Pi * q; s.eye <= least {
-		return 0, 0, &hung.Impossible{Key: "splice.eye", Reason: "the eye does not go round its hook",
-			Bound: "at least", Limit: math.Ceil(least + 1)}
+		return 0, 0, &hung.Impossible{Key: design.KeySpliceEye, Reason: "the eye does not go round its hook",
+			Bound: design.AtLeast, Limit: math.Ceil(least + 1)}
 	}
 	reach, err = numeric.Root(func(r float64) float64 { return 2*roundPin(r, q) - s.eye }, q, s.eye/2, 1e-9)
 	return s.eye, reach, err
@@ -116,8 +116,8 @@ func (s Splicing) Spread(diameter float64) (float64, error) {
 	q := (s.tip + diameter) / 2
 	half := func(reach float64) float64 { return math.Sqrt(max(0, reach*reach-q*q)) + q*math.Asin(q/reach) }
 	if least := math.Pi * q; s.Gap <= least {
-		return 0, &hung.Impossible{Key: "splice.tip_gap", Reason: "the gap does not take the bar's tip",
-			Bound: "at least", Limit: math.Ceil(least + 1)}
+		return 0, &hung.Impossible{Key: design.KeySpliceTipGap, Reason: "the gap does not take the bar's tip",
+			Bound: design.AtLeast, Limit: math.Ceil(least + 1)}
 	}
 	reach, err := numeric.Root(func(r float64) float64 { return half(r) - s.Gap/2 }, q, s.Gap/2, 1e-9)
 	return s.Gap - 2*reach, err

@@ -48,7 +48,7 @@ func Calibrate(trials []design.Trial) (Trials, error) {
 }
 
 func trialFault(i int, reason string) error {
-	return &hung.Impossible{Key: "splice.trial", Reason: fmt.Sprintf("trial %d: %s", i+1, reason), Limit: math.NaN()}
+	return &hung.Impossible{Key: design.KeySpliceTrial, Reason: fmt.Sprintf("trial %d: %s", i+1, reason), Limit: math.NaN()}
 }
 
 func sample(v []float64) Sample {

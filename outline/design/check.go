@@ -24,43 +24,43 @@ func (r *reader) check() {
 }
 
 // good reports whether none of the keys, nor a table around one, is at fault.
-func (r *reader) good(keys ...string) bool { return !slices.ContainsFunc(keys, r.faulty) }
+func (r *reader) good(keys ...Key) bool { return !slices.ContainsFunc(keys, r.faulty) }
 
 // conflict notes a fault of a key that was read well but does not fit another.
-func (r *reader) conflict(key, found, hint string) {
+func (r *reader) conflict(key Key, found, hint string) {
 	r.bad[key] = true
 	r.fault(r.source.At(key), key, found, hint)
 }
 
 // show returns a length as the maker would write it for the key.
-func (r *reader) show(key string, mm float64) string {
+func (r *reader) show(key Key, mm float64) string {
 	return r.source.Length(key, mm, quantity.Nearest)
 }
 
 // wants notes a fault of a key for which a value would do; after it, and, follows
 // what else would.
-func (r *reader) wants(key, found string, b Bound, and string) {
+func (r *reader) wants(key Key, found string, b Bound, and string) {
 	r.bad[key] = true
 	r.faults = append(r.faults, r.source.Bounded(found, b, and))
 }
 
 // atLeast and atMost say which lengths would do.
-func (r *reader) atLeast(key string, mm float64) Bound { return r.source.Least(key, mm) }
+func (r *reader) atLeast(key Key, mm float64) Bound { return r.source.Least(key, mm) }
 
-func (r *reader) atMost(key string, mm float64) Bound { return r.source.Most(key, mm) }
+func (r *reader) atMost(key Key, mm float64) Bound { return r.source.Most(key, mm) }
 
 // beside is how far a length that has to be more or less than another one keeps off
 // it, mm: what is named has to do itself.
 func beside(mm float64) float64 { return max(0.1, mm/1000) }
 
 // above and below say which lengths would do on one side of one that would not.
-func (r *reader) above(key string, mm float64) Bound { return r.atLeast(key, mm+beside(mm)) }
+func (r *reader) above(key Key, mm float64) Bound { return r.atLeast(key, mm+beside(mm)) }
 
-func (r *reader) below(key string, mm float64) Bound { return r.atMost(key, mm-beside(mm)) }
+func (r *reader) below(key Key, mm float64) Bound { return r.atMost(key, mm-beside(mm)) }
 
 // instead says which value of another key would do as well as the fault's own that
 // was noted last.
-func (r *reader) instead(key string, mm float64) {
+func (r *reader) instead(key Key, mm float64) {
 	f := &r.faults[len(r.faults)-1]
 	f.Instead = r.source.Least(key, mm)
 	f.Hint += f.Instead.Otherwise()
@@ -73,7 +73,7 @@ func (r *reader) tilted() float64 { return math.Cos(r.design.Bed.Lift) }
 // checkSleeper keeps the sleeper on the cloth, from crown to soles.
 func (r *reader) checkSleeper() {
 	b, s := r.design.Bed, r.design.Sleeper
-	if r.design.Load.Model != Lying || !r.good("load.model", "sleeper.stature", "sleeper.crown", "bed.span", "bed.head_tail", "bed.foot_tail", "bed.lift") {
+	if r.design.Load.Model != Lying || !r.good(KeyLoadModel, KeySleeperStature, KeySleeperCrown, KeyBedSpan, KeyBedHeadTail, KeyBedFootTail, KeyBedLift) {
 		return
 	}
 	span := b.Span / r.tilted()
@@ -81,16 +81,16 @@ func (r *reader) checkSleeper() {
 	room := b.HeadTail + foot
 	switch {
 	case s.Stature > room:
-		r.wants("bed.span", "a sleeper of "+r.show("sleeper.stature", s.Stature)+" is longer than span and tails together, "+r.show("bed.span", room),
-			r.atLeast("bed.span", b.Span+(s.Stature-room)*r.tilted()), "")
+		r.wants(KeyBedSpan, "a sleeper of "+r.show(KeySleeperStature, s.Stature)+" is longer than span and tails together, "+r.show(KeyBedSpan, room),
+			r.atLeast(KeyBedSpan, b.Span+(s.Stature-room)*r.tilted()), "")
 	case s.Crown < -b.HeadTail:
-		r.wants("sleeper.crown", "the head lies beyond the end of the head tail",
-			r.atLeast("sleeper.crown", -b.HeadTail), "")
-		r.instead("bed.head_tail", -s.Crown)
+		r.wants(KeySleeperCrown, "the head lies beyond the end of the head tail",
+			r.atLeast(KeySleeperCrown, -b.HeadTail), "")
+		r.instead(KeyBedHeadTail, -s.Crown)
 	case s.Crown+s.Stature > foot:
-		r.wants("sleeper.crown", "the feet lie "+r.show("sleeper.crown", s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
-			r.atMost("sleeper.crown", foot-s.Stature), "")
-		r.instead("bed.foot_tail", s.Crown+s.Stature-span)
+		r.wants(KeySleeperCrown, "the feet lie "+r.show(KeySleeperCrown, s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
+			r.atMost(KeySleeperCrown, foot-s.Stature), "")
+		r.instead(KeyBedFootTail, s.Crown+s.Stature-span)
 	}
 }
 
@@ -100,49 +100,49 @@ const leastLoad = 10
 // checkLoad keeps the even load on the cloth.
 func (r *reader) checkLoad() {
 	l, b := r.design.Load, r.design.Bed
-	for _, key := range []string{"load.from", "load.to"} {
-		if l.Model == Lying && r.source.Given(key) && r.good("load.model", key) {
+	for _, key := range []Key{KeyLoadFrom, KeyLoadTo} {
+		if l.Model == Lying && r.source.Given(key) && r.good(KeyLoadModel, key) {
 			r.conflict(key, "bounds the even load, but the load model is sleeper", `write model = "even", or leave it out`)
 			return
 		}
 	}
-	given := r.source.Given("load.from") || r.source.Given("load.to")
-	if !given || !r.good("load.from", "load.to", "load.model", "bed.span", "bed.head_tail", "bed.foot_tail", "bed.lift") {
+	given := r.source.Given(KeyLoadFrom) || r.source.Given(KeyLoadTo)
+	if !given || !r.good(KeyLoadFrom, KeyLoadTo, KeyLoadModel, KeyBedSpan, KeyBedHeadTail, KeyBedFootTail, KeyBedLift) {
 		return
 	}
-	to := "load.to"
+	to := KeyLoadTo
 	if !r.source.Given(to) {
-		to = "load.from"
+		to = KeyLoadFrom
 	}
 	start, end := -b.HeadTail*r.tilted(), b.Span+b.FootTail*r.tilted()
 	switch {
 	case l.From < start:
-		r.wants("load.from", "the load begins beyond the end of the head tail", r.atLeast("load.from", start), "")
+		r.wants(KeyLoadFrom, "the load begins beyond the end of the head tail", r.atLeast(KeyLoadFrom, start), "")
 	case l.To > end:
 		r.wants(to, "the load ends beyond the end of the foot tail", r.atMost(to, end), "")
 	case l.To-l.From < leastLoad:
-		r.wants("load.to", "the load covers less than "+r.show("load.to", leastLoad), r.atLeast("load.to", l.From+leastLoad), "")
+		r.wants(KeyLoadTo, "the load covers less than "+r.show(KeyLoadTo, leastLoad), r.atLeast(KeyLoadTo, l.From+leastLoad), "")
 	}
 }
 
 // checkCurve keeps side curve, control and cut together.
 func (r *reader) checkCurve() {
 	b := r.design.Bed
-	if r.good("bed.side_curve", "bed.side_depth") && b.Curve != Balanced && b.Control != SideDepth {
-		r.conflict("bed.side_curve", "a drawn curve needs its depth, but side_depth is not given", "give side_depth as the control, or leave side_curve out")
+	if r.good(KeyBedSideCurve, KeyBedSideDepth) && b.Curve != Balanced && b.Control != SideDepth {
+		r.conflict(KeyBedSideCurve, "a drawn curve needs its depth, but side_depth is not given", "give side_depth as the control, or leave side_curve out")
 	}
-	if r.source.Given("bed.end_girth") && r.good("bed.end_girth", "bed.cut") && b.Cut != Straight {
-		r.conflict("bed.end_girth", "is for straight tails, but the cut is net", `write cut = "straight", or leave it out`)
+	if r.source.Given(KeyBedEndGirth) && r.good(KeyBedEndGirth, KeyBedCut) && b.Cut != Straight {
+		r.conflict(KeyBedEndGirth, "is for straight tails, but the cut is net", `write cut = "straight", or leave it out`)
 	}
 	// A curve deeper than half its chord turns back on itself, as an arc does.
-	if r.source.Given("bed.side_depth") && r.good("bed.side_depth", "bed.span") && b.ControlValue >= b.Span/2 {
-		r.wants("bed.side_depth", "is half the span or more", r.below("bed.side_depth", b.Span/2), "")
+	if r.source.Given(KeyBedSideDepth) && r.good(KeyBedSideDepth, KeyBedSpan) && b.ControlValue >= b.Span/2 {
+		r.wants(KeyBedSideDepth, "is half the span or more", r.below(KeyBedSideDepth, b.Span/2), "")
 	}
 }
 
 // section is one bar's section, for the checks at both bars.
 type section struct {
-	bar, drop, girth, radius string  // keys
+	bar, drop, girth, radius Key     // keys
 	width, r                 float64 // mm
 	dropValue, girthValue    float64 // mm; 0: not given
 }
@@ -150,10 +150,10 @@ type section struct {
 // sections returns the sections at both bars.
 func (r *reader) sections() []section {
 	b := r.design.Bed
-	head := section{bar: "bed.head_bar", drop: "bed.head_drop", girth: "bed.head_girth", radius: "bed.head_radius", width: b.HeadBar, r: b.HeadRadius}
-	foot := section{bar: "bed.foot_bar", drop: "bed.foot_drop", girth: "bed.foot_girth", radius: "bed.foot_radius", width: b.FootBar, r: b.FootRadius}
-	if r.source.Given("bed.underbody_radius") {
-		head.radius, foot.radius = "bed.underbody_radius", "bed.underbody_radius"
+	head := section{bar: KeyBedHeadBar, drop: KeyBedHeadDrop, girth: KeyBedHeadGirth, radius: KeyBedHeadRadius, width: b.HeadBar, r: b.HeadRadius}
+	foot := section{bar: KeyBedFootBar, drop: KeyBedFootDrop, girth: KeyBedFootGirth, radius: KeyBedFootRadius, width: b.FootBar, r: b.FootRadius}
+	if r.source.Given(KeyBedUnderbodyRadius) {
+		head.radius, foot.radius = KeyBedUnderbodyRadius, KeyBedUnderbodyRadius
 	}
 	if b.Head == Drop {
 		head.dropValue = b.HeadValue
@@ -173,8 +173,9 @@ func (r *reader) sections() []section {
 // that both bars have is held to the tighter bound.
 func (r *reader) checkSections() {
 	type tight struct {
-		key, found string
-		most       float64
+		key   Key
+		found string
+		most  float64
 	}
 	var radii []tight
 	for _, s := range r.sections() {
@@ -207,11 +208,11 @@ func (r *reader) checkSections() {
 func (r *reader) checkLegs() {
 	b := r.design.Bed
 	for _, end := range []struct {
-		bar, leg, tail string
+		bar, leg, tail Key
 		width, l, t    float64
 	}{
-		{"bed.head_bar", "bed.head_leg", "bed.head_tail", b.HeadBar, b.HeadLeg, b.HeadTail},
-		{"bed.foot_bar", "bed.foot_leg", "bed.foot_tail", b.FootBar, b.FootLeg, b.FootTail},
+		{KeyBedHeadBar, KeyBedHeadLeg, KeyBedHeadTail, b.HeadBar, b.HeadLeg, b.HeadTail},
+		{KeyBedFootBar, KeyBedFootLeg, KeyBedFootTail, b.FootBar, b.FootLeg, b.FootTail},
 	} {
 		if !r.good(end.bar, end.leg) {
 			continue
@@ -232,10 +233,10 @@ func (r *reader) checkLegs() {
 // bar, as the legs close in.
 func (r *reader) checkEnds() {
 	b := r.design.Bed
-	if b.EndGirth == 0 || b.Head != Girth || !r.good("bed.end_girth", "bed.head_girth", "bed.cut") {
+	if b.EndGirth == 0 || b.Head != Girth || !r.good(KeyBedEndGirth, KeyBedHeadGirth, KeyBedCut) {
 		return
 	}
 	if b.EndGirth > b.HeadValue {
-		r.wants("bed.end_girth", "is more than the girth at the head bar, but the legs close in", r.atMost("bed.end_girth", b.HeadValue), "")
+		r.wants(KeyBedEndGirth, "is more than the girth at the head bar, but the legs close in", r.atMost(KeyBedEndGirth, b.HeadValue), "")
 	}
 }

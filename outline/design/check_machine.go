@@ -20,23 +20,22 @@ const (
 // checkMachine wants settings that some machine can follow.
 func (r *reader) checkMachine() {
 	m := r.design.Machine
-	for i, axis := range []string{"x", "y"} {
-		key := "machine.calibration_" + axis
+	for i, key := range []Key{KeyMachineCalibrationX, KeyMachineCalibrationY} {
 		drawn, measured := m.Drawn[i], m.Measured[i]
-		if measured == 0 || !r.good(key+".drawn", key+".measured") {
+		if measured == 0 || !r.good(key.In("drawn"), key.In("measured")) {
 			continue
 		}
 		if c := drawn / measured; c < leastCorrection || c > mostCorrection {
-			r.conflict(key+".measured", "is more than a tenth off the drawn length, "+r.show(key+".drawn", drawn),
-				"measure again, or mend the machine; "+r.source.Length(key+".measured", drawn/mostCorrection, quantity.Up)+" to "+
-					r.source.Length(key+".measured", drawn/leastCorrection, quantity.Down)+" will do")
+			r.conflict(key.In("measured"), "is more than a tenth off the drawn length, "+r.show(key.In("drawn"), drawn),
+				"measure again, or mend the machine; "+r.source.Length(key.In("measured"), drawn/mostCorrection, quantity.Up)+" to "+
+					r.source.Length(key.In("measured"), drawn/leastCorrection, quantity.Down)+" will do")
 		}
 	}
-	if m.Tool == Knife && m.Tabs > 0 && r.good("machine.tool", "machine.tabs") {
-		r.conflict("machine.tabs", "a drag knife cannot leave tabs: it would lose its direction", "leave it out, or name another tool")
+	if m.Tool == Knife && m.Tabs > 0 && r.good(KeyMachineTool, KeyMachineTabs) {
+		r.conflict(KeyMachineTabs, "a drag knife cannot leave tabs: it would lose its direction", "leave it out, or name another tool")
 	}
-	if r.source.Given("machine.trail") && m.Tool != Knife && r.good("machine.tool", "machine.trail") {
-		r.conflict("machine.trail", "belongs to a drag knife, but the tool is a "+m.Tool.String(), `write tool = "knife", or leave it out`)
+	if r.source.Given(KeyMachineTrail) && m.Tool != Knife && r.good(KeyMachineTool, KeyMachineTrail) {
+		r.conflict(KeyMachineTrail, "belongs to a drag knife, but the tool is a "+m.Tool.String(), `write tool = "knife", or leave it out`)
 	}
 	r.checkStrokes()
 	r.checkJobs()
@@ -48,26 +47,26 @@ var colour = regexp.MustCompile(`^#[0-9a-fA-F]{6}$`)
 func (r *reader) checkStrokes() {
 	first := map[piece.Work]int{}
 	for i, s := range r.design.Machine.Strokes {
-		full := fmt.Sprintf("machine.stroke[%d].", i+1)
-		if before, ok := first[s.Work]; ok && r.good(full+"work") {
-			r.conflict(full+"work", fmt.Sprintf("%q has a stroke already, in line %d", s.Work.String(), r.source.At(fmt.Sprintf("machine.stroke[%d].work", before)).Line), "keep one of the two")
+		stroke := KeyMachineStroke.Item(i + 1)
+		if before, ok := first[s.Work]; ok && r.good(stroke.In("work")) {
+			r.conflict(stroke.In("work"), fmt.Sprintf("%q has a stroke already, in line %d", s.Work.String(), r.source.At(KeyMachineStroke.Item(before).In("work")).Line), "keep one of the two")
 		} else {
 			first[s.Work] = i + 1
 		}
-		if s.Colour != "" && r.good(full+"colour") && !colour.MatchString(s.Colour) {
-			r.conflict(full+"colour", quantity.Quoted(s.Colour)+" is no colour", `write # and six hexadecimal digits, such as "#d55e00"`)
+		if s.Colour != "" && r.good(stroke.In("colour")) && !colour.MatchString(s.Colour) {
+			r.conflict(stroke.In("colour"), quantity.Quoted(s.Colour)+" is no colour", `write # and six hexadecimal digits, such as "#d55e00"`)
 		}
-		if s.Solid && s.Dash != "" && r.good(full+"solid", full+"dash") {
-			r.conflict(full+"solid", "is given beside dash", "keep one of the two")
+		if s.Solid && s.Dash != "" && r.good(stroke.In("solid"), stroke.In("dash")) {
+			r.conflict(stroke.In("solid"), "is given beside dash", "keep one of the two")
 		}
-		if s.Dash != "" && r.good(full+"dash") {
-			r.checkDash(full+"dash", s.Dash)
+		if s.Dash != "" && r.good(stroke.In("dash")) {
+			r.checkDash(stroke.In("dash"), s.Dash)
 		}
 	}
 }
 
 // checkDash wants pairs of lengths.
-func (r *reader) checkDash(key, dash string) {
+func (r *reader) checkDash(key Key, dash string) {
 	parts := strings.Split(dash, ",")
 	if len(parts)%2 != 0 || len(parts) > maxDashes {
 		r.conflict(key, fmt.Sprintf("%s holds %d lengths", quantity.Quoted(dash), len(parts)),
@@ -114,12 +113,12 @@ func (r *reader) checkJobs() {
 	}
 	first := map[what]int{}
 	for i, j := range r.design.Machine.Jobs {
-		full := fmt.Sprintf("machine.job[%d].", i+1)
-		if !r.good(full+"work", full+"material") {
+		job := KeyMachineJob.Item(i + 1)
+		if !r.good(job.In("work"), job.In("material")) {
 			continue
 		}
 		if before, ok := first[what{j.Work, j.Material}]; ok {
-			r.conflict(full+"work", fmt.Sprintf("%q has a job for this material already, in line %d", j.Work.String(), r.source.At(fmt.Sprintf("machine.job[%d].work", before)).Line), "keep one of the two")
+			r.conflict(job.In("work"), fmt.Sprintf("%q has a job for this material already, in line %d", j.Work.String(), r.source.At(KeyMachineJob.Item(before).In("work")).Line), "keep one of the two")
 			continue
 		}
 		first[what{j.Work, j.Material}] = i + 1

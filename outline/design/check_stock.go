@@ -1,7 +1,6 @@
 package design
 
 import (
-	"fmt"
 	"math"
 )
 
@@ -25,19 +24,19 @@ func (d Design) buries(c Cord) (bury, eye float64) {
 // checkBuries wants cords long enough for what is buried in them.
 func (r *reader) checkBuries() {
 	d := r.design
-	if d.Splice.Whole || !r.good("splice.bury", "splice.eye_bury", "splice.whole_loop", "cord.side.diameter", "cord.leg.diameter") {
+	if d.Splice.Whole || !r.good(KeySpliceBury, KeySpliceEyeBury, KeySpliceWholeLoop, KeyCordSideDiameter, KeyCordLegDiameter) {
 		return
 	}
 	inSide, _ := d.buries(d.Leg)
-	if r.good("bed.span") && 2*inSide >= d.Bed.Span {
-		r.wants("splice.bury", "two buries of "+r.show("splice.bury", inSide)+" do not fit in the side cord", r.below("splice.bury", d.Bed.Span/2), "")
+	if r.good(KeyBedSpan) && 2*inSide >= d.Bed.Span {
+		r.wants(KeySpliceBury, "two buries of "+r.show(KeySpliceBury, inSide)+" do not fit in the side cord", r.below(KeySpliceBury, d.Bed.Span/2), "")
 		return
 	}
 	inLeg, own := d.buries(d.Side)
 	for _, leg := range []struct {
-		key string
+		key Key
 		l   float64
-	}{{"bed.head_leg", d.Bed.HeadLeg}, {"bed.foot_leg", d.Bed.FootLeg}} {
+	}{{KeyBedHeadLeg, d.Bed.HeadLeg}, {KeyBedFootLeg, d.Bed.FootLeg}} {
 		if r.good(leg.key) && inLeg+own >= leg.l {
 			r.wants(leg.key, "is too short for its two buries, "+r.show(leg.key, inLeg)+" and "+r.show(leg.key, own),
 				r.above(leg.key, inLeg+own), ", or a shorter splice.bury")
@@ -49,11 +48,11 @@ func (r *reader) checkBuries() {
 func (r *reader) checkEye() {
 	d := r.design
 	bury, _ := d.buries(d.Leg)
-	if r.good("splice.bury", "splice.taper", "cord.leg.diameter") && d.Splice.Taper >= bury {
-		r.wants("splice.taper", "is not shorter than the bury, "+r.show("splice.taper", bury), r.below("splice.taper", bury), "")
+	if r.good(KeySpliceBury, KeySpliceTaper, KeyCordLegDiameter) && d.Splice.Taper >= bury {
+		r.wants(KeySpliceTaper, "is not shorter than the bury, "+r.show(KeySpliceTaper, bury), r.below(KeySpliceTaper, bury), "")
 	}
-	if r.good("splice.eye", "splice.eye_loss") && d.Splice.EyeLoss >= d.Splice.Eye {
-		r.wants("splice.eye_loss", "is not less than the eye, "+r.show("splice.eye_loss", d.Splice.Eye), r.below("splice.eye_loss", d.Splice.Eye), "")
+	if r.good(KeySpliceEye, KeySpliceEyeLoss) && d.Splice.EyeLoss >= d.Splice.Eye {
+		r.wants(KeySpliceEyeLoss, "is not less than the eye, "+r.show(KeySpliceEyeLoss, d.Splice.Eye), r.below(KeySpliceEyeLoss, d.Splice.Eye), "")
 	}
 }
 
@@ -61,15 +60,15 @@ func (r *reader) checkEye() {
 // around half the cord each.
 func (r *reader) checkChannel() {
 	d := r.design
-	if least := math.Pi / 2 * d.Side.Diameter; r.good("channel.depth", "cord.side.diameter") && d.Channel.Depth < least {
-		r.wants("channel.depth", "is too narrow for a cord of "+r.show("channel.depth", d.Side.Diameter), r.atLeast("channel.depth", least), "")
+	if least := math.Pi / 2 * d.Side.Diameter; r.good(KeyChannelDepth, KeyCordSideDiameter) && d.Channel.Depth < least {
+		r.wants(KeyChannelDepth, "is too narrow for a cord of "+r.show(KeyChannelDepth, d.Side.Diameter), r.atLeast(KeyChannelDepth, least), "")
 	}
-	if r.good("channel.opening", "splice.tip_gap") && d.Channel.Opening < d.Splice.TipGap {
-		r.wants("channel.opening", "is shorter than the tip gap, "+r.show("channel.opening", d.Splice.TipGap), r.atLeast("channel.opening", d.Splice.TipGap), "")
+	if r.good(KeyChannelOpening, KeySpliceTipGap) && d.Channel.Opening < d.Splice.TipGap {
+		r.wants(KeyChannelOpening, "is shorter than the tip gap, "+r.show(KeyChannelOpening, d.Splice.TipGap), r.atLeast(KeyChannelOpening, d.Splice.TipGap), "")
 	}
-	if r.good("channel.depth", "channel.presser_foot") && d.Channel.Foot >= d.Channel.Depth {
-		r.wants("channel.presser_foot", "lies past the channel's depth, "+r.show("channel.presser_foot", d.Channel.Depth),
-			r.below("channel.presser_foot", d.Channel.Depth), "")
+	if r.good(KeyChannelDepth, KeyChannelPresserFoot) && d.Channel.Foot >= d.Channel.Depth {
+		r.wants(KeyChannelPresserFoot, "lies past the channel's depth, "+r.show(KeyChannelPresserFoot, d.Channel.Depth),
+			r.below(KeyChannelPresserFoot, d.Channel.Depth), "")
 	}
 }
 
@@ -80,18 +79,18 @@ const leastDrawstring = 8
 // checkCap keeps the cap's top edge above the bed.
 func (r *reader) checkCap() {
 	c := r.design.Cap
-	if c.Kind == Gathered && r.good("cap.kind") {
-		if r.source.Given("cap.hollow") && r.good("cap.hollow") {
-			r.conflict("cap.hollow", "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
+	if c.Kind == Gathered && r.good(KeyCapKind) {
+		if r.source.Given(KeyCapHollow) && r.good(KeyCapHollow) {
+			r.conflict(KeyCapHollow, "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
 		}
-		if r.good("cap.hem") && c.Hem < leastDrawstring {
-			r.wants("cap.hem", "leaves no room for the drawstring of a gathered end", r.atLeast("cap.hem", leastDrawstring), "")
+		if r.good(KeyCapHem) && c.Hem < leastDrawstring {
+			r.wants(KeyCapHem, "leaves no room for the drawstring of a gathered end", r.atLeast(KeyCapHem, leastDrawstring), "")
 		}
 		return
 	}
 	for _, s := range r.sections() {
-		if s.dropValue > 0 && r.good("cap.hollow", s.drop) && c.Hollow >= s.dropValue {
-			r.wants("cap.hollow", "reaches the bed: the drop is "+r.show("cap.hollow", s.dropValue), r.below("cap.hollow", s.dropValue), "")
+		if s.dropValue > 0 && r.good(KeyCapHollow, s.drop) && c.Hollow >= s.dropValue {
+			r.wants(KeyCapHollow, "reaches the bed: the drop is "+r.show(KeyCapHollow, s.dropValue), r.below(KeyCapHollow, s.dropValue), "")
 			return
 		}
 	}
@@ -100,42 +99,42 @@ func (r *reader) checkCap() {
 // checkBar keeps the tube a tube and its tips apart.
 func (r *reader) checkBar() {
 	d := r.design
-	if r.good("bar.wall", "bar.outer_diameter") && d.Bar.Wall >= d.Bar.Outer/2 {
-		r.wants("bar.wall", "is half the outer diameter or more", r.below("bar.wall", d.Bar.Outer/2), "; leave it out for a solid bar")
+	if r.good(KeyBarWall, KeyBarOuterDiameter) && d.Bar.Wall >= d.Bar.Outer/2 {
+		r.wants(KeyBarWall, "is half the outer diameter or more", r.below(KeyBarWall, d.Bar.Outer/2), "; leave it out for a solid bar")
 	}
 	shorter := min(d.Bed.HeadBar, d.Bed.FootBar)
-	if r.good("bar.tip_reach", "bed.head_bar", "bed.foot_bar") && 2*d.Bar.TipReach >= shorter {
-		r.wants("bar.tip_reach", "two tips reach across the whole bar", r.below("bar.tip_reach", shorter/2), "")
+	if r.good(KeyBarTipReach, KeyBedHeadBar, KeyBedFootBar) && 2*d.Bar.TipReach >= shorter {
+		r.wants(KeyBarTipReach, "two tips reach across the whole bar", r.below(KeyBarTipReach, shorter/2), "")
 	}
 }
 
 // checkStock wants each bar to come out of one stock length.
 func (r *reader) checkStock() {
 	d := r.design
-	if d.Bar.Stock == 0 || !r.good("bar.stock", "bar.tip_reach", "bed.head_bar", "bed.foot_bar") {
+	if d.Bar.Stock == 0 || !r.good(KeyBarStock, KeyBarTipReach, KeyBedHeadBar, KeyBedFootBar) {
 		return
 	}
 	if longest := max(d.Bed.HeadBar, d.Bed.FootBar) - 2*d.Bar.TipReach; longest > d.Bar.Stock {
-		r.wants("bar.stock", "is shorter than the longer bar, "+r.show("bar.stock", longest), r.atLeast("bar.stock", longest), "")
+		r.wants(KeyBarStock, "is shorter than the longer bar, "+r.show(KeyBarStock, longest), r.atLeast(KeyBarStock, longest), "")
 	}
 }
 
 // checkHang wants supports further apart than the bars, and above the bed.
 func (r *reader) checkHang() {
 	h, b := r.design.Hang, r.design.Bed
-	if h.Distance > 0 && r.good("hang.distance", "bed.span") && h.Distance <= b.Span {
-		r.wants("hang.distance", "the supports stand closer than the bars, "+r.show("hang.distance", b.Span), r.above("hang.distance", b.Span), "")
+	if h.Distance > 0 && r.good(KeyHangDistance, KeyBedSpan) && h.Distance <= b.Span {
+		r.wants(KeyHangDistance, "the supports stand closer than the bars, "+r.show(KeyHangDistance, b.Span), r.above(KeyHangDistance, b.Span), "")
 	}
-	if h.Height > 0 && r.good("hang.height", "hang.bed") && h.Height <= h.Bed {
-		r.wants("hang.height", "the supports lie no higher than the bed, "+r.show("hang.height", h.Bed), r.above("hang.height", h.Bed), "")
+	if h.Height > 0 && r.good(KeyHangHeight, KeyHangBed) && h.Height <= h.Bed {
+		r.wants(KeyHangHeight, "the supports lie no higher than the bed, "+r.show(KeyHangHeight, h.Bed), r.above(KeyHangHeight, h.Bed), "")
 	}
 }
 
 // checkRoll keeps some of the roll's width.
 func (r *reader) checkRoll() {
 	c := r.design.Cloth
-	if r.good("cloth.margin", "cloth.width") && 2*c.Margin >= c.Width {
-		r.wants("cloth.margin", "leaves nothing of a roll "+r.show("cloth.margin", c.Width)+" wide", r.below("cloth.margin", c.Width/2), "")
+	if r.good(KeyClothMargin, KeyClothWidth) && 2*c.Margin >= c.Width {
+		r.wants(KeyClothMargin, "leaves nothing of a roll "+r.show(KeyClothMargin, c.Width)+" wide", r.below(KeyClothMargin, c.Width/2), "")
 	}
 }
 
@@ -146,26 +145,26 @@ const leastFell = 8
 // checkJoins wants an allowance that a lengthwise join can be felled with.
 func (r *reader) checkJoins() {
 	d := r.design
-	if d.Cloth.Joins > 0 && r.good("cloth.joins", "seam.join_allowance") && d.Seam.Join < leastFell {
-		r.wants("seam.join_allowance", "is too little for a flat-felled join", r.atLeast("seam.join_allowance", leastFell), "")
+	if d.Cloth.Joins > 0 && r.good(KeyClothJoins, KeySeamJoinAllowance) && d.Seam.Join < leastFell {
+		r.wants(KeySeamJoinAllowance, "is too little for a flat-felled join", r.atLeast(KeySeamJoinAllowance, leastFell), "")
 	}
 }
 
 // checkFlaws keeps the flaws rectangles on the roll.
 func (r *reader) checkFlaws() {
-	if r.bad["cloth.flaw"] {
+	if r.bad[KeyClothFlaw] {
 		return
 	}
 	for i, f := range r.design.Cloth.Flaws {
-		full := fmt.Sprintf("cloth.flaw[%d].", i+1)
-		from, to, low, high := full+"from", full+"to", full+"low", full+"high"
+		flaw := KeyClothFlaw.Item(i + 1)
+		from, to, low, high := flaw.In("from"), flaw.In("to"), flaw.In("low"), flaw.In("high")
 		switch {
 		case !r.good(from, to, low, high):
 		case f.Max.X <= f.Min.X:
 			r.wants(to, "the flaw ends where it starts or before", r.above(to, f.Min.X), "")
 		case f.Max.Y <= f.Min.Y:
 			r.wants(high, "the upper edge lies no higher than the lower one", r.above(high, f.Min.Y), "")
-		case r.good("cloth.width") && f.Max.Y > r.design.Cloth.Width:
+		case r.good(KeyClothWidth) && f.Max.Y > r.design.Cloth.Width:
 			r.wants(high, "the flaw lies off the roll, which is "+r.show(high, r.design.Cloth.Width)+" wide", r.atMost(high, r.design.Cloth.Width), "")
 		}
 	}
@@ -175,21 +174,21 @@ func (r *reader) checkFlaws() {
 // more parts than anybody joins. And it keeps parts apart after the cut.
 func (r *reader) checkSheet() {
 	s := r.design.Sheet
-	if least := min(s.Width, s.Height); r.good("sheet.margin", "sheet.width", "sheet.height") && 4*s.Margin > least {
-		r.wants("sheet.margin", "leaves less than half of the sheet", r.atMost("sheet.margin", least/4), "")
+	if least := min(s.Width, s.Height); r.good(KeySheetMargin, KeySheetWidth, KeySheetHeight) && 4*s.Margin > least {
+		r.wants(KeySheetMargin, "leaves less than half of the sheet", r.atMost(KeySheetMargin, least/4), "")
 	}
-	if r.good("sheet.gap", "sheet.kerf") && s.Gap < s.Kerf {
-		r.wants("sheet.gap", "is less than the width of cut, "+r.show("sheet.gap", s.Kerf), r.atLeast("sheet.gap", s.Kerf), "")
+	if r.good(KeySheetGap, KeySheetKerf) && s.Gap < s.Kerf {
+		r.wants(KeySheetGap, "is less than the width of cut, "+r.show(KeySheetGap, s.Kerf), r.atLeast(KeySheetGap, s.Kerf), "")
 	}
 }
 
 // checkTemplate wants room for lettering beside the curve.
 func (r *reader) checkTemplate() {
 	t := r.design.Template
-	if r.good("template.letter", "template.backing") && t.Backing < 2*t.Letter {
-		r.wants("template.backing", "has no room for letters of "+r.show("template.backing", t.Letter), r.atLeast("template.backing", 2*t.Letter), "")
+	if r.good(KeyTemplateLetter, KeyTemplateBacking) && t.Backing < 2*t.Letter {
+		r.wants(KeyTemplateBacking, "has no room for letters of "+r.show(KeyTemplateBacking, t.Letter), r.atLeast(KeyTemplateBacking, 2*t.Letter), "")
 	}
-	if r.good("template.tick", "bed.span") && t.Tick > r.design.Bed.Span/4 {
-		r.wants("template.tick", "gives fewer than four ticks along the bay", r.atMost("template.tick", r.design.Bed.Span/4), "")
+	if r.good(KeyTemplateTick, KeyBedSpan) && t.Tick > r.design.Bed.Span/4 {
+		r.wants(KeyTemplateTick, "gives fewer than four ticks along the bay", r.atMost(KeyTemplateTick, r.design.Bed.Span/4), "")
 	}
 }

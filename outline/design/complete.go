@@ -8,8 +8,8 @@ import (
 )
 
 // faulty reports whether a key is given wrongly, or a table around it is.
-func (r *reader) faulty(key string) bool {
-	for ; key != ""; key = key[:max(strings.LastIndexByte(key, '.'), 0)] {
+func (r *reader) faulty(key Key) bool {
+	for ; key != ""; key = key.Table() {
 		if r.bad[key] {
 			return true
 		}
@@ -19,7 +19,7 @@ func (r *reader) faulty(key string) bool {
 
 // seen reports whether a key was given, rightly or not; all keys of a table whose
 // name is misspelt count as given.
-func (r *reader) seen(key string) bool { return r.faulty(key) || r.source.Given(key) }
+func (r *reader) seen(key Key) bool { return r.faulty(key) || r.source.Given(key) }
 
 // missingTables notes the tables that have to be given and are not, one fault each.
 func (r *reader) missingTables() {
@@ -35,11 +35,11 @@ func (r *reader) missingTables() {
 				needed = append(needed, row.name())
 			}
 		}
-		if _, isList := r.keys.list(t); isList || len(needed) == 0 || r.seen(t) || t == "hang.line" {
+		if _, isList := r.keys.list(t); isList || len(needed) == 0 || r.seen(t) || t == KeyHangLine {
 			continue
 		}
 		r.bad[t] = true
-		r.fault(r.source.At(t), t, "the table is missing", "write ["+t+"] and below it "+strings.Join(needed, ", "))
+		r.fault(r.source.At(t), t, "the table is missing", "write ["+string(t)+"] and below it "+strings.Join(needed, ", "))
 	}
 }
 
@@ -51,14 +51,14 @@ func (r *reader) missing() {
 		}
 		r.lacks(row)
 	}
-	hasLine := r.source.Given("hang.line")
-	for _, name := range []string{"hang.line.name", "hang.line.diameter"} {
+	hasLine := r.source.Given(KeyHangLine)
+	for _, name := range []Key{KeyHangLineName, KeyHangLineDiameter} {
 		if hasLine && !r.seen(name) {
 			r.lacks(r.keys.byKey[name])
 		}
 	}
-	if r.design.Load.Model == Lying && !r.bad["load.model"] && !r.seen("sleeper.crown") {
-		r.lacks(r.keys.byKey["sleeper.crown"])
+	if r.design.Load.Model == Lying && !r.bad[KeyLoadModel] && !r.seen(KeySleeperCrown) {
+		r.lacks(r.keys.byKey[KeySleeperCrown])
 	}
 }
 
@@ -70,7 +70,7 @@ func (r *reader) lacks(row row) {
 
 // line says what to write for a key, and where.
 func (r *reader) line(row row) string {
-	place := "under [" + row.table() + "]"
+	place := "under [" + string(row.table()) + "]"
 	if row.table() == "" {
 		place = "at the top of the file"
 	}
@@ -80,7 +80,7 @@ func (r *reader) line(row row) string {
 // alternatives checks the keys that exclude each other.
 func (r *reader) alternatives() {
 	for _, w := range exclusive() {
-		var given [][]string
+		var given [][]Key
 		for _, set := range w.alternatives {
 			if slices.ContainsFunc(set, r.seen) {
 				given = append(given, set)
@@ -98,8 +98,8 @@ func (r *reader) alternatives() {
 }
 
 // clash notes keys of several alternatives, at the one that stands last.
-func (r *reader) clash(w ways, given [][]string) {
-	var seen []string
+func (r *reader) clash(w ways, given [][]Key) {
+	var seen []Key
 	for _, set := range given {
 		for _, key := range set {
 			if r.source.Given(key) {
@@ -124,7 +124,7 @@ func (r *reader) clash(w ways, given [][]string) {
 }
 
 // together notes the keys of a set that are missing beside the others.
-func (r *reader) together(set []string) {
+func (r *reader) together(set []Key) {
 	for _, key := range set {
 		if row, ok := r.keys.byKey[key]; ok && !r.seen(key) {
 			r.lacks(row)
@@ -137,7 +137,7 @@ func (r *reader) none(w ways) {
 	var all []string
 	for _, set := range w.alternatives {
 		for _, key := range set {
-			all = append(all, key[strings.LastIndexByte(key, '.')+1:])
+			all = append(all, key.Name())
 			r.bad[key] = true
 		}
 	}

@@ -12,13 +12,13 @@ import (
 func (r *reader) derive() {
 	d := &r.design
 	r.curve()
-	if r.source.Given("load.from") && !r.seen("load.to") {
+	if r.source.Given(KeyLoadFrom) && !r.seen(KeyLoadTo) {
 		d.Load.To = d.Bed.Span
 	}
-	if !r.seen("channel.opening") {
+	if !r.seen(KeyChannelOpening) {
 		d.Channel.Opening = d.Splice.TipGap
 	}
-	if !r.seen("template.tick") {
+	if !r.seen(KeyTemplateTick) {
 		d.Template.Tick = 25
 		if d.Output.Inches {
 			d.Template.Tick = quantity.Inch
@@ -30,17 +30,17 @@ func (r *reader) derive() {
 
 // curve lets the side curve set the load model, or finds that they contradict.
 func (r *reader) curve() {
-	const key = "bed.side_curve"
+	const key = KeyBedSideCurve
 	model := map[string]Model{"sleeper": Lying, "even": Even}
 	m, ok := model[r.sideCurve]
-	if !ok || r.bad["load.model"] {
+	if !ok || r.bad[KeyLoadModel] {
 		return
 	}
-	if r.source.Given("load.model") && m != r.design.Load.Model {
+	if r.source.Given(KeyLoadModel) && m != r.design.Load.Model {
 		other := []string{"sleeper", "even"}[r.design.Load.Model]
-		r.fault(r.source.At(key), key, fmt.Sprintf("%q contradicts load.model = %q in line %d", r.sideCurve, other, r.source.At("load.model").Line),
+		r.fault(r.source.At(key), key, fmt.Sprintf("%q contradicts load.model = %q in line %d", r.sideCurve, other, r.source.At(KeyLoadModel).Line),
 			fmt.Sprintf("write %q, or leave it out", other))
-		r.bad[key], r.bad["load.model"] = true, true
+		r.bad[key], r.bad[KeyLoadModel] = true, true
 		return
 	}
 	r.design.Load.Model = m
@@ -48,7 +48,7 @@ func (r *reader) curve() {
 
 // material fills in the bars' material.
 func (r *reader) material() {
-	const key = "bar.material"
+	const key = KeyBarMaterial
 	if r.bad[key] || !r.source.Given(key) {
 		return
 	}
@@ -69,12 +69,12 @@ func (r *reader) material() {
 // of those without one the loss in an eye's crossing.
 func (r *reader) trials() {
 	s := &r.design.Splice
-	if len(s.Trials) == 0 || r.bad["splice.trial"] {
+	if len(s.Trials) == 0 || r.bad[KeySpliceTrial] {
 		return
 	}
 	var lost, n [2]float64 // by whether anything is buried
 	for i, t := range s.Trials {
-		if !r.trial(fmt.Sprintf("splice.trial[%d]", i+1), t) {
+		if !r.trial(KeySpliceTrial.Item(i+1), t) {
 			return
 		}
 		if t.Buried > 0 {
@@ -86,9 +86,9 @@ func (r *reader) trials() {
 		}
 	}
 	for i, what := range []struct {
-		key string
+		key Key
 		at  *float64
-	}{{"splice.eye_loss", &s.EyeLoss}, {"splice.contraction", &s.Contraction}} {
+	}{{KeySpliceEyeLoss, &s.EyeLoss}, {KeySpliceContraction, &s.Contraction}} {
 		if n[i] == 0 {
 			continue
 		}
@@ -101,8 +101,8 @@ func (r *reader) trials() {
 
 // measuredTwice notes that a key is given beside test splices that show the same,
 // at whichever stands last.
-func (r *reader) measuredTwice(key string) {
-	first, last := key, "splice.trial"
+func (r *reader) measuredTwice(key Key) {
+	first, last := key, KeySpliceTrial
 	if a, b := r.source.At(first), r.source.At(last); b.Line < a.Line {
 		first, last = last, first
 	}
@@ -111,23 +111,23 @@ func (r *reader) measuredTwice(key string) {
 }
 
 // trial checks one test splice and reports whether it is sound; full is its name.
-func (r *reader) trial(full string, t Trial) bool {
-	if !r.good(full+".before", full+".after", full+".buried") {
+func (r *reader) trial(full Key, t Trial) bool {
+	if !r.good(full.In("before"), full.In("after"), full.In("buried")) {
 		return false
 	}
-	most, part := min(r.keys.byKey["splice.eye_loss"].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye)), "in the crossing"
+	most, part := min(r.keys.byKey[KeySpliceEyeLoss].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye)), "in the crossing"
 	if t.Buried > 0 {
-		most, part = r.keys.byKey["splice.contraction"].hi*t.Buried, "to the bury"
+		most, part = r.keys.byKey[KeySpliceContraction].hi*t.Buried, "to the bury"
 	}
 	switch {
 	case t.After > t.Before:
-		r.wants(full+".after", "the host cannot grow longer than its length before the bury",
-			r.atMost(full+".after", t.Before), "")
+		r.wants(full.In("after"), "the host cannot grow longer than its length before the bury",
+			r.atMost(full.In("after"), t.Before), "")
 	case t.Buried > t.Before:
-		r.wants(full+".buried", "more is buried than lies between the marks", r.atMost(full+".buried", t.Before), "")
+		r.wants(full.In("buried"), "more is buried than lies between the marks", r.atMost(full.In("buried"), t.Before), "")
 	case t.Before-t.After > most:
-		r.wants(full+".after", "the host would lose "+r.show(full+".after", t.Before-t.After)+" "+part,
-			r.atLeast(full+".after", t.Before-most), "")
+		r.wants(full.In("after"), "the host would lose "+r.show(full.In("after"), t.Before-t.After)+" "+part,
+			r.atLeast(full.In("after"), t.Before-most), "")
 	default:
 		return true
 	}

@@ -9,13 +9,10 @@ import (
 // a key in place of the one that is given, or added where none is. It reports false
 // where that cannot be done by changing one place: for a key of a list's table that
 // is not given, or of an inline table.
-func (s Source) With(data []byte, key, value string) ([]byte, bool) {
+func (s Source) With(data []byte, key Key, value string) ([]byte, bool) {
 	data = bytes.TrimPrefix(data, []byte(byteOrderMark))
 	l := newLines(data)
-	table, name := "", key
-	if i := strings.LastIndexByte(key, '.'); i >= 0 {
-		table, name = key[:i], key[i+1:]
-	}
+	table, name := key.Table(), key.Name()
 	switch {
 	case s.Given(key):
 		from := l.offset(s.at[key])
@@ -35,7 +32,7 @@ func (s Source) With(data []byte, key, value string) ([]byte, bool) {
 		}
 		return spliced(data, after, after, line), true
 	}
-	return spliced(data, len(data), len(data), "\n["+table+"]\n"+name+" = "+value+"\n"), true
+	return spliced(data, len(data), len(data), "\n["+string(table)+"]\n"+name+" = "+value+"\n"), true
 }
 
 // spliced returns data with what lies between two offsets replaced.

@@ -14,8 +14,9 @@ func TestWith(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, tc := range []struct {
-		key, value string
-		set        func(*Design)
+		key   Key
+		value string
+		set   func(*Design)
 	}{
 		{"bed.span", `"1500 mm"`, func(d *Design) { d.Bed.Span = 1500 }},                         // given
 		{"seam.rows", "3", func(d *Design) { d.Seam.Rows = 3 }},                                  // a number

@@ -1,7 +1,6 @@
 package design
 
 import (
-	"fmt"
 	"slices"
 
 	"slingloft/outline/piece"
@@ -35,23 +34,23 @@ func (e Extra) Copies() int { return max(1, e.Count) }
 
 func extraRows() []row {
 	e := func(d *Design) *Extra { return last(d.Extras) }
-	length := func(key string, lo, hi float64, at func(*Extra) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Extra) *float64) row {
 		return measure("extra."+key, quantity.Length, lo, hi, func(d *Design) *float64 { return at(e(d)) })
 	}
 	stay := func(*Design) {}
 	keepOut := func(d *Design) bool { return e(d).As == AsKeepOut }
 	return []row{
-		text("extra.file", 200, func(d *Design) *string { return &e(d).File }).
+		text(KeyExtraFile, 200, func(d *Design) *string { return &e(d).File }).
 			says("Drawing with closed outlines, SVG or DXF, named from the design's folder.", "pocket.svg", "pocket.svg").needed().known("path"),
-		text("extra.name", 60, func(d *Design) *string { return &e(d).Name }).
+		text(KeyExtraName, 60, func(d *Design) *string { return &e(d).Name }).
 			says("What it is, lettered on it; left out, the file's name.", "Pocket", "Pocket").known("title"),
-		optional(count("extra.count", 1, 100, func(d *Design) *int { return &e(d).Count })).
+		optional(count(KeyExtraCount, 1, 100, func(d *Design) *int { return &e(d).Count })).
 			says("How many to cut; left out, one.", "2", "2").known("copies"),
-		named("extra.stock", func(d *Design) *piece.Stock { return &e(d).Stock }, piece.Stocks()).
+		named(KeyExtraStock, func(d *Design) *piece.Stock { return &e(d).Stock }, piece.Stocks()).
 			says("What it is cut from, or lies on: the cloth or the sheets. Left out, the cloth.", "cloth", "cloth").known("material"),
-		option("extra.as", func(d *Design) *Use { return &e(d).As }, "piece", "keep-out").
+		option(KeyExtraAs, func(d *Design) *Use { return &e(d).As }, "piece", "keep-out").
 			says("A piece to cut, or a keep-out that no piece may touch. Left out, a piece.", "piece", "piece").known("kind", "use"),
-		toggle("extra.free_grain", func(d *Design) *bool { return &e(d).FreeGrain }).
+		toggle(KeyExtraFreeGrain, func(d *Design) *bool { return &e(d).FreeGrain }).
 			says("It may be turned by quarters on the roll.", "true", "true"),
 		length("unit", 0.001, 10000, func(e *Extra) *float64 { return &e.Unit }).
 			says("Unit of length of a DXF file that names none.", "1 mm", "1 in"),
@@ -76,14 +75,14 @@ func extraList() repeated {
 // checkExtras wants keys that suit the use.
 func (r *reader) checkExtras() {
 	for i, e := range r.design.Extras {
-		full := fmt.Sprintf("extra[%d].", i+1)
+		one := KeyExtra.Item(i + 1)
 		for _, key := range []string{"x", "y"} {
-			if e.As == AsPiece && r.source.Given(full+key) && r.good(full+key, full+"as") {
-				r.conflict(full+key, "is for a keep-out, but this is a piece", `write as = "keep-out", or leave it out`)
+			if e.As == AsPiece && r.source.Given(one.In(key)) && r.good(one.In(key), one.In("as")) {
+				r.conflict(one.In(key), "is for a keep-out, but this is a piece", `write as = "keep-out", or leave it out`)
 			}
 		}
-		if e.As == AsKeepOut && r.source.Given(full+"count") && r.good(full+"count", full+"as") {
-			r.conflict(full+"count", "is for a piece, but this is a keep-out", "leave it out")
+		if e.As == AsKeepOut && r.source.Given(one.In("count")) && r.good(one.In("count"), one.In("as")) {
+			r.conflict(one.In("count"), "is for a piece, but this is a keep-out", "leave it out")
 		}
 	}
 }

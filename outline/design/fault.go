@@ -17,7 +17,7 @@ const MaxFaults = 50
 type Fault struct {
 	File         string
 	Line, Column int    // from 1; a column is a character, a tab counting as one
-	Key          string // full key, such as "bed.span"; empty where there is none
+	Key          Key    // full key, such as "bed.span"; empty where there is none
 	Found        string // what was found
 	Hint         string // what would do
 	Bound        Bound  // the value of the key in Hint that would do
@@ -26,7 +26,7 @@ type Fault struct {
 
 // Bound is the least or greatest value of a key that would do. The zero Bound is none.
 type Bound struct {
-	Key   string
+	Key   Key
 	Value float64 // in the unit that package design keeps the key's value in
 	Least bool    // it or more would do; else it or less
 	Said  string  // as the hint says it
@@ -36,7 +36,7 @@ type Bound struct {
 func (f Fault) String() string {
 	key := ""
 	if f.Key != "" {
-		key = f.Key + ": "
+		key = string(f.Key) + ": "
 	}
 	return fmt.Sprintf("%s:%d:%d: %s%s; %s", f.File, f.Line, f.Column, key, f.Found, f.Hint)
 }
@@ -75,9 +75,9 @@ func (f Faults) sorted() Faults {
 }
 
 // shown returns a key as it is set in messages: one line, not too long.
-func shown(key string) string {
-	q := quantity.Quoted(key)
-	return q[1 : len(q)-1]
+func shown(key Key) Key {
+	q := quantity.Quoted(string(key))
+	return Key(q[1 : len(q)-1])
 }
 
 // short cuts a part of a message that holds an endless word of the file.
@@ -96,17 +96,17 @@ type Position struct {
 
 // TOML returns the bound as a value of the key in a design file.
 func (b Bound) TOML() string {
-	if r, ok := allKeys().byKey[unnumbered(b.Key)]; ok {
+	if r, ok := allKeys().byKey[b.Key.Unnumbered()]; ok {
 		return r.quoted(b.Said)
 	}
 	return b.Said
 }
 
 // Otherwise returns the part of a hint that names b beside the fault's own key.
-func (b Bound) Otherwise() string { return ", or a " + b.Key + " of " + b.Said }
+func (b Bound) Otherwise() string { return ", or a " + string(b.Key) + " of " + b.Said }
 
 // fault returns a fault at the position.
-func (p Position) fault(file, key, found, hint string) Fault {
+func (p Position) fault(file string, key Key, found, hint string) Fault {
 	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: found, Hint: hint}
 }
 
@@ -114,35 +114,35 @@ func (p Position) fault(file, key, found, hint string) Fault {
 // only a later stage can find still names its line. The zero Source knows no file.
 type Source struct {
 	file   string
-	at     map[string]Position      // of each key's value and each table's header
-	unit   map[string]quantity.Unit // in which a quantity was written
-	pounds bool                     // most of the file is in inches and pounds
+	at     map[Key]Position      // of each key's value and each table's header
+	unit   map[Key]quantity.Unit // in which a quantity was written
+	pounds bool                  // most of the file is in inches and pounds
 }
 
 // File returns the name of the file.
 func (s Source) File() string { return s.file }
 
 // Given reports whether the file gives the key ("bed.span") or table ("hang").
-func (s Source) Given(key string) bool {
+func (s Source) Given(key Key) bool {
 	_, ok := s.at[key]
 	return ok
 }
 
 // At returns where the value of the key stands; for a key that was left out, the
 // header of its table, or the start of the file.
-func (s Source) At(key string) Position {
+func (s Source) At(key Key) Position {
 	for key != "" {
 		if p, ok := s.at[key]; ok {
 			return p
 		}
-		key = key[:max(strings.LastIndexByte(key, '.'), 0)]
+		key = key.Table()
 	}
 	return Position{1, 1}
 }
 
 // Fault returns a fault at the place of the key: found says what is wrong there,
 // hint which value would do.
-func (s Source) Fault(key, found, hint string) Fault {
+func (s Source) Fault(key Key, found, hint string) Fault {
 	p := s.At(key)
 	return p.fault(s.file, key, found, hint)
 }
@@ -161,19 +161,19 @@ func (s Source) Bounded(found string, b Bound, and string) Fault {
 
 // Least and Most return a value of a key, in the unit that it is kept in, as one
 // that would do together with all beyond it.
-func (s Source) Least(key string, v float64) Bound {
+func (s Source) Least(key Key, v float64) Bound {
 	return Bound{key, v, true, s.Value(key, v, quantity.Up)}
 }
 
 // Most is [Source.Least] for a greatest value.
-func (s Source) Most(key string, v float64) Bound {
+func (s Source) Most(key Key, v float64) Bound {
 	return Bound{key, v, false, s.Value(key, v, quantity.Down)}
 }
 
 // Quantity returns a value as the maker would write it for the key: in the unit that
 // the key was written in, or else in inches and pounds where most of the file is, and
 // rounded in the given direction.
-func (s Source) Quantity(key string, d quantity.Dimension, v float64, r quantity.Rounding) string {
+func (s Source) Quantity(key Key, d quantity.Dimension, v float64, r quantity.Rounding) string {
 	u := s.unit[key]
 	if u.Symbol == "" || u.Dimension != d {
 		u = d.Unit(s.pounds)
@@ -199,26 +199,16 @@ func toSixteenth(mm float64, r quantity.Rounding) float64 {
 
 // Value returns a value of the key, in the unit that it is kept in, as the maker
 // would write it, rounded in the given direction.
-func (s Source) Value(key string, v float64, r quantity.Rounding) string {
-	row, ok := allKeys().byKey[unnumbered(key)]
+func (s Source) Value(key Key, v float64, r quantity.Rounding) string {
+	row, ok := allKeys().byKey[key.Unnumbered()]
 	if ok && row.form == measured {
 		return s.Quantity(key, row.dim, v, r)
 	}
 	return quantity.Ratio.Unit(false).Format(v, r)
 }
 
-// unnumbered returns a key without the numbers of what it names in lists.
-func unnumbered(key string) string {
-	before, rest, numbered := strings.Cut(key, "[")
-	_, after, _ := strings.Cut(rest, "]")
-	if !numbered {
-		return key
-	}
-	return before + after
-}
-
 // Length returns a length in mm as the maker would write it for the key, rounded
 // in the given direction.
-func (s Source) Length(key string, mm float64, r quantity.Rounding) string {
+func (s Source) Length(key Key, mm float64, r quantity.Rounding) string {
 	return s.Quantity(key, quantity.Length, mm, r)
 }

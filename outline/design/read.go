@@ -17,14 +17,14 @@ const MaxSize = 1 << 20
 // keys is the schema with what is looked up in it.
 type keys struct {
 	rows   []row
-	byKey  map[string]row
-	tables []string // every table and array of tables, in the order of the schema
+	byKey  map[Key]row
+	tables []Key // every table and array of tables, in the order of the schema
 	lists  []repeated
 }
 
 // allKeys is the schema with its index, built once; nobody changes what it returns.
 var allKeys = sync.OnceValue(func() keys {
-	k := keys{rows: schema(), byKey: map[string]row{}, lists: lists()}
+	k := keys{rows: schema(), byKey: map[Key]row{}, lists: lists()}
 	for _, r := range k.rows {
 		k.byKey[r.key] = r
 		for i, c := range r.key {
@@ -37,7 +37,7 @@ var allKeys = sync.OnceValue(func() keys {
 })
 
 // list returns the array of tables of that name.
-func (k keys) list(table string) (repeated, bool) {
+func (k keys) list(table Key) (repeated, bool) {
 	for _, l := range k.lists {
 		if l.key == table {
 			return l, true
@@ -48,7 +48,7 @@ func (k keys) list(table string) (repeated, bool) {
 
 // example returns an example of a key's value, in TOML.
 func (k keys) example(key string) string {
-	if r, ok := k.byKey[key]; ok {
+	if r, ok := k.byKey[Key(key)]; ok {
 		return r.example(false)
 	}
 	return `"…"`
@@ -59,19 +59,19 @@ type reader struct {
 	keys   keys
 	design Design
 	source Source
-	bad    map[string]bool // keys that are given but at fault
+	bad    map[Key]bool // keys that are given but at fault
 	faults Faults
 
-	sideCurve string   // as written in bed.side_curve
-	misspelt  []string // tables that unknown ones were probably meant for
+	sideCurve string // as written in bed.side_curve
+	misspelt  []Key  // tables that unknown ones were probably meant for
 }
 
 // Read reads a design file; name is what its faults call it. On any fault the
 // error is a [Faults] with all that was found, and the design is not to be used.
 // The Source remembers where each key stands, for the faults of later stages.
 func Read(name string, data []byte) (Design, Source, error) {
-	r := &reader{keys: allKeys(), bad: map[string]bool{},
-		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
+	r := &reader{keys: allKeys(), bad: map[Key]bool{},
+		source: Source{file: name, at: map[Key]Position{}, unit: map[Key]quantity.Unit{}}}
 	data, refused := plainText(name, data)
 	if refused != nil {
 		return Design{}, r.source, refused
@@ -79,7 +79,7 @@ func Read(name string, data []byte) (Design, Source, error) {
 	b := build(name, data, r.keys.example)
 	r.faults = b.faults
 	for key := range b.broken {
-		r.bad[key] = true
+		r.bad[Key(key)] = true
 	}
 	r.source.pounds = b.root.balance() > 0
 	r.design = Defaults()
@@ -157,7 +157,7 @@ func (r *reader) inInches() {
 }
 
 // fault notes a fault at a position.
-func (r *reader) fault(at Position, key, found, hint string) {
+func (r *reader) fault(at Position, key Key, found, hint string) {
 	r.faults = append(r.faults, at.fault(r.source.file, key, found, hint))
 }
 
@@ -165,7 +165,7 @@ func (r *reader) fault(at Position, key, found, hint string) {
 func (r *reader) full() bool { return len(r.faults) > 2*MaxFaults }
 
 // table reads a table and those within it.
-func (r *reader) table(name string, t *table) {
+func (r *reader) table(name Key, t *table) {
 	if _, ok := r.source.at[name]; !ok && name != "" {
 		r.source.at[name] = t.at
 	}
@@ -178,8 +178,8 @@ func (r *reader) table(name string, t *table) {
 }
 
 // entry reads one key of the table of that name.
-func (r *reader) entry(tableName string, e *entry) {
-	full := dotted(tableName, e.name)
+func (r *reader) entry(tableName Key, e *entry) {
+	full := tableName.In(e.name)
 	plainName := !strings.ContainsAny(e.name, ".[")
 	row, isKey := r.keys.byKey[full]
 	_, isList := r.keys.list(full)
@@ -199,7 +199,7 @@ func (r *reader) entry(tableName string, e *entry) {
 }
 
 // unknownTable notes a table that is not in the schema.
-func (r *reader) unknownTable(tableName, full string, e *entry) {
+func (r *reader) unknownTable(tableName, full Key, e *entry) {
 	at := e.at
 	if e.table != nil {
 		if r.inside(full, e.table) {
@@ -216,16 +216,16 @@ func (r *reader) unknownTable(tableName, full string, e *entry) {
 
 // inside notes each table within an unknown one by its full name, and reports
 // whether there was nothing else in it.
-func (r *reader) inside(full string, t *table) bool {
+func (r *reader) inside(full Key, t *table) bool {
 	for _, e := range t.entries {
 		if e.table == nil || e.table.closed {
 			return false
 		}
 	}
 	for _, e := range t.entries {
-		hint, meant := r.keys.suggestTable(dotted(full, e.name))
+		hint, meant := r.keys.suggestTable(full.In(e.name))
 		r.misspelt = append(r.misspelt, meant)
-		r.fault(e.table.at, shown(dotted(full, e.name)), "is not a known table", hint)
+		r.fault(e.table.at, shown(full.In(e.name)), "is not a known table", hint)
 		if r.full() {
 			break
 		}
@@ -235,7 +235,7 @@ func (r *reader) inside(full string, t *table) bool {
 
 // unknownKey notes a key that is not in the schema. Those that were probably meant
 // count as given, so that they are not reported as missing too.
-func (r *reader) unknownKey(e *entry, full, tableName string) {
+func (r *reader) unknownKey(e *entry, full, tableName Key) {
 	hint, meant := r.keys.suggest(tableName, e.name)
 	for _, key := range meant {
 		r.bad[key] = true
@@ -244,16 +244,16 @@ func (r *reader) unknownKey(e *entry, full, tableName string) {
 }
 
 // inner reads a table where one is wanted.
-func (r *reader) inner(full string, e *entry) {
+func (r *reader) inner(full Key, e *entry) {
 	switch {
 	case e.table != nil:
 		r.table(full, e.table)
 	case len(e.list) > 0:
 		r.bad[full] = true
-		r.fault(e.list[0].at, full, "is given as a list of tables", "write ["+full+"], once")
+		r.fault(e.list[0].at, full, "is given as a list of tables", "write ["+string(full)+"], once")
 	default:
 		r.bad[full] = true
-		r.fault(e.at, full, "is a table but holds a value", "write ["+full+"] on a line of its own and its keys below")
+		r.fault(e.at, full, "is a table but holds a value", "write ["+string(full)+"] on a line of its own and its keys below")
 	}
 }
 
@@ -269,7 +269,7 @@ func (r *reader) key(row row, e *entry) {
 
 // store decodes a value and puts it into the design; full is the row's key, with
 // its index where it belongs to a list.
-func (r *reader) store(row row, full string, n node) {
+func (r *reader) store(row row, full Key, n node) {
 	r.source.at[full] = n.at
 	v, u, p := row.value(n, r.source.pounds)
 	if p != nil {
@@ -279,19 +279,19 @@ func (r *reader) store(row row, full string, n node) {
 	}
 	r.source.unit[full] = u
 	row.put(&r.design, v)
-	if row.key == "bed.side_curve" {
+	if row.key == KeyBedSideCurve {
 		r.sideCurve = v.(string)
 	}
 }
 
 // list reads an array of tables, written either with headers or inline.
-func (r *reader) list(full string, e *entry) {
+func (r *reader) list(full Key, e *entry) {
 	l, _ := r.keys.list(full)
 	tables := e.list
 	if e.value != nil {
 		for _, item := range e.value.items {
 			if item.table == nil {
-				r.fault(item.at, full, "holds "+kindName(item), "write each one under a header [["+full+"]]")
+				r.fault(item.at, full, "holds "+kindName(item), "write each one under a header [["+string(full)+"]]")
 				r.bad[full] = true
 				return
 			}
@@ -301,7 +301,7 @@ func (r *reader) list(full string, e *entry) {
 	if e.table != nil || len(tables) == 0 {
 		r.bad[full] = true
 		r.source.at[full] = e.at
-		r.fault(e.at, full, "is a list of tables but is given as one table or value", "write [["+full+"]] for each one")
+		r.fault(e.at, full, "is a list of tables but is given as one table or value", "write [["+string(full)+"]] for each one")
 		return
 	}
 	r.source.at[full] = tables[0].at
@@ -312,35 +312,35 @@ func (r *reader) list(full string, e *entry) {
 	}
 	for i, t := range tables {
 		l.grow(&r.design)
-		r.element(fmt.Sprintf("%s[%d]", full, i+1), full, t)
+		r.element(full.Item(i+1), full, t)
 	}
 }
 
 // element reads one element of an array of tables; full carries its number, from 1.
-func (r *reader) element(full, list string, t *table) {
+func (r *reader) element(full, list Key, t *table) {
 	r.source.at[full] = t.at
 	for _, e := range t.entries {
-		row, ok := r.keys.byKey[dotted(list, e.name)]
+		row, ok := r.keys.byKey[list.In(e.name)]
 		switch {
 		case r.full():
 			return
 		case !ok:
 			hint, meant := r.keys.suggest(list, e.name)
 			for _, key := range meant {
-				r.bad[full+strings.TrimPrefix(key, list)] = true
+				r.bad[full.In(key.Name())] = true
 			}
-			r.fault(e.at, shown(dotted(full, e.name)), "is not a known key", hint)
+			r.fault(e.at, shown(full.In(e.name)), "is not a known key", hint)
 		case e.value == nil:
-			r.bad[full+"."+e.name] = true
-			r.fault(e.at, full+"."+e.name, "is given as a table", "write "+row.name()+" = "+row.example(false))
+			r.bad[full.In(e.name)] = true
+			r.fault(e.at, full.In(e.name), "is given as a table", "write "+row.name()+" = "+row.example(false))
 		default:
-			r.store(row, full+"."+row.name(), *e.value)
+			r.store(row, full.In(row.name()), *e.value)
 		}
 	}
 	for _, row := range r.keys.rows {
-		if row.table() == list && row.must && !r.seen(full+"."+row.name()) {
-			r.bad[full+"."+row.name()] = true
-			r.fault(t.at, full+"."+row.name(), "is missing", "write "+row.name()+" = "+row.example(false))
+		if row.table() == list && row.must && !r.seen(full.In(row.name())) {
+			r.bad[full.In(row.name())] = true
+			r.fault(t.at, full.In(row.name()), "is missing", "write "+row.name()+" = "+row.example(false))
 		}
 	}
 }

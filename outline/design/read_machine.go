@@ -11,16 +11,16 @@ import (
 // machineKeys is the part of the schema that a machine's own file may hold.
 var machineKeys = sync.OnceValue(func() keys {
 	all := allKeys()
-	k := keys{byKey: map[string]row{}}
-	ours := func(name string) bool { return name == "machine" || strings.HasPrefix(name, "machine.") }
+	k := keys{byKey: map[Key]row{}}
+	in := func(k Key) bool { return k == KeyMachine || strings.HasPrefix(string(k), string(KeyMachine)+".") }
 	for _, r := range all.rows {
-		if ours(r.key) {
+		if in(r.key) {
 			k.rows = append(k.rows, r)
 			k.byKey[r.key] = r
 		}
 	}
-	k.tables = slices.DeleteFunc(slices.Clone(all.tables), func(t string) bool { return !ours(t) })
-	k.lists = slices.DeleteFunc(slices.Clone(all.lists), func(l repeated) bool { return !ours(l.key) })
+	k.tables = slices.DeleteFunc(slices.Clone(all.tables), func(t Key) bool { return !in(t) })
+	k.lists = slices.DeleteFunc(slices.Clone(all.lists), func(l repeated) bool { return !in(l.key) })
 	return k
 })
 
@@ -28,8 +28,8 @@ var machineKeys = sync.OnceValue(func() keys {
 // [machine] as a design has them; name is what its faults call it. The source says
 // where they stand. On any fault the error is a [Faults], as that of [Read].
 func ReadMachine(name string, data []byte) (Machine, Source, error) {
-	r := &reader{keys: machineKeys(), bad: map[string]bool{},
-		source: Source{file: name, at: map[string]Position{}, unit: map[string]quantity.Unit{}}}
+	r := &reader{keys: machineKeys(), bad: map[Key]bool{},
+		source: Source{file: name, at: map[Key]Position{}, unit: map[Key]quantity.Unit{}}}
 	data, refused := plainText(name, data)
 	if refused != nil {
 		return Machine{}, Source{}, refused
@@ -37,7 +37,7 @@ func ReadMachine(name string, data []byte) (Machine, Source, error) {
 	b := build(name, data, r.keys.example)
 	r.faults = b.faults
 	for key := range b.broken {
-		r.bad[key] = true
+		r.bad[Key(key)] = true
 	}
 	r.design = Defaults()
 	r.table("", b.root)

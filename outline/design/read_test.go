@@ -122,7 +122,7 @@ func TestStarterFor(t *testing.T) {
 		t.Errorf("span %v, joins %v, lies %v", d.Bed.Span, d.Cloth.Joins, d.Sleeper.Lies)
 	}
 	for _, bad := range []Proposed{{"bed.spam", "1 m", "x."}, {"bed.span", "1510", "x."}, {"bed.span", "9 m", "x."}, {"sleeper.lies", "belly", "x."}} {
-		if _, err := StarterFor(true, "x", []Proposed{bad}); err == nil || !strings.HasPrefix(err.Error(), bad.Key+": ") {
+		if _, err := StarterFor(true, "x", []Proposed{bad}); err == nil || !strings.HasPrefix(err.Error(), string(bad.Key)+": ") {
 			t.Errorf("%+v: %v", bad, err)
 		}
 	}

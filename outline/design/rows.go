@@ -15,10 +15,10 @@ func schema() []row {
 	}
 	for _, part := range [][]row{
 		sleeperRows(), loadRows(), bedRows(), tailRows(), radiusRows(),
-		cordRows("cord.side", "braid in the side channels", func(d *Design) *Cord { return &d.Side }),
-		cordRows("cord.leg", "legs, from the bar tips to the apexes", func(d *Design) *Cord { return &d.Leg }),
+		cordRows(KeyCordSide, "braid in the side channels", func(d *Design) *Cord { return &d.Side }),
+		cordRows(KeyCordLeg, "legs, from the bar tips to the apexes", func(d *Design) *Cord { return &d.Leg }),
 		hangRows(),
-		cordRows("hang.line", "line from an apex to its support", func(d *Design) *Cord { return &d.Hang.Line }),
+		cordRows(KeyHangLine, "line from an apex to its support", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
 		sheetRows(), templateRows(), marginRows(), accuracyRows(), outputRows(),
 		machineRows(), extraRows(),
@@ -29,17 +29,17 @@ func schema() []row {
 }
 
 // tableDocs returns what each table is about, in the order of the schema.
-func tableDocs() map[string]string {
-	return map[string]string{
+func tableDocs() map[Key]string {
+	return map[Key]string{
 		"":          "",
 		"sleeper":   "The person the bed is shaped for.",
 		"load":      "How the weight is spread along the bed.",
 		"bed":       "The shape. x runs from the head bar to the foot bar.",
 		"cord":      "The cords; strengths come from their data sheets.",
-		"cord.side": "Side cords, in the channels along the bay.",
-		"cord.leg":  "Legs, from the bar tips to the apexes.",
+		KeyCordSide: "Side cords, in the channels along the bay.",
+		KeyCordLeg:  "Legs, from the bar tips to the apexes.",
 		"hang":      "Where it hangs.",
-		"hang.line": "The lines from the apexes to the supports.",
+		KeyHangLine: "The lines from the apexes to the supports.",
 		"splice":    "Splices, as the maker makes them.",
 		"bar":       "The spreader bars; both have the same section.",
 		"cloth":     "The cloth on the roll.",
@@ -52,23 +52,23 @@ func tableDocs() map[string]string {
 		"accuracy":  "Working errors.",
 		"output":    "How figures and files are written.",
 
-		"machine":               "The machine that the files are for; may stand in a file of its own, see cut --machine.",
-		"machine.calibration_x": "A check bar along x, drawn and measured.",
-		"machine.calibration_y": "A check bar along y, drawn and measured.",
+		"machine":              "The machine that the files are for; may stand in a file of its own, see cut --machine.",
+		KeyMachineCalibrationX: "A check bar along x, drawn and measured.",
+		KeyMachineCalibrationY: "A check bar along y, drawn and measured.",
 	}
 }
 
 func sleeperRows() []row {
 	return []row{
-		measure("sleeper.stature", quantity.Length, 500, 2500, func(d *Design) *float64 { return &d.Sleeper.Stature }).
+		measure(KeySleeperStature, quantity.Length, 500, 2500, func(d *Design) *float64 { return &d.Sleeper.Stature }).
 			says("Standing height.", "1740 mm", "5 ft 8 1/2 in").needed().known("height", "length", "size"),
-		measure("sleeper.mass", quantity.Mass, 1, 300, func(d *Design) *float64 { return &d.Sleeper.Mass }).
+		measure(KeySleeperMass, quantity.Mass, 1, 300, func(d *Design) *float64 { return &d.Sleeper.Mass }).
 			says("Mass of the sleeper, as lain on the bed.", "78 kg", "172 lb").needed().known("weight"),
-		measure("sleeper.crown", quantity.Length, -1500, 3000, func(d *Design) *float64 { return &d.Sleeper.Crown }).
+		measure(KeySleeperCrown, quantity.Length, -1500, 3000, func(d *Design) *float64 { return &d.Sleeper.Crown }).
 			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail. Needed for the sleeper load.", "-100 mm", "-4 in").shown().known("head"),
-		measure("sleeper.shoulders", quantity.Length, 100, 1000, func(d *Design) *float64 { return &d.Sleeper.Shoulders }).
+		measure(KeySleeperShoulders, quantity.Length, 100, 1000, func(d *Design) *float64 { return &d.Sleeper.Shoulders }).
 			says("Breadth over the shoulders.", "480 mm", "19 in").known("shoulder", "shoulder_breadth"),
-		option("sleeper.lies", func(d *Design) *Posture { return &d.Sleeper.Lies }, "back", "side").
+		option(KeySleeperLies, func(d *Design) *Posture { return &d.Sleeper.Lies }, "back", "side").
 			says("How the sleeper lies. The load is spread as on the back either way; on the side the centre of mass lies higher.", "back", "back").or("back").known("sleeps", "posture", "position"),
 	}
 }
@@ -77,11 +77,11 @@ func loadRows() []row {
 	even := func(d *Design) bool { return d.Load.Model == Even && (d.Load.From != 0 || d.Load.To != 0) }
 	stay := func(*Design) {}
 	return []row{
-		option("load.model", func(d *Design) *Model { return &d.Load.Model }, "sleeper", "even").
+		option(KeyLoadModel, func(d *Design) *Model { return &d.Load.Model }, "sleeper", "even").
 			says("sleeper: body segments where they lie; even: the weight spread evenly.", "sleeper", "sleeper").or("sleeper").known("type", "kind"),
-		measure("load.from", quantity.Length, -1500, 5500, func(d *Design) *float64 { return &d.Load.From }).
+		measure(KeyLoadFrom, quantity.Length, -1500, 5500, func(d *Design) *float64 { return &d.Load.From }).
 			when(stay, even).says("Start of the even load, from the head bar; with neither end given it covers the bay.", "0 mm", "0 in"),
-		measure("load.to", quantity.Length, -1500, 5500, func(d *Design) *float64 { return &d.Load.To }).
+		measure(KeyLoadTo, quantity.Length, -1500, 5500, func(d *Design) *float64 { return &d.Load.To }).
 			when(stay, even).says("End of the even load, from the head bar.", "1400 mm", "55 in"),
 	}
 }
@@ -90,11 +90,11 @@ func bedRows() []row {
 	value := func(d *Design) *float64 { return &d.Bed.ControlValue }
 	second := func(d *Design) *float64 { return &d.Bed.SecondValue }
 	rows := []row{
-		measure("bed.span", quantity.Length, 300, 4000, func(d *Design) *float64 { return &d.Bed.Span }).
+		measure(KeyBedSpan, quantity.Length, 300, 4000, func(d *Design) *float64 { return &d.Bed.Span }).
 			says("Length of the bay, from bar to bar.", "1480 mm", "58 1/4 in").needed().known("length", "bay"),
-		measure("bed.head_bar", quantity.Length, 150, 2500, func(d *Design) *float64 { return &d.Bed.HeadBar }).
+		measure(KeyBedHeadBar, quantity.Length, 150, 2500, func(d *Design) *float64 { return &d.Bed.HeadBar }).
 			says("Length of the head bar between the cords' centres.", "880 mm", "34 1/2 in").needed().known("width", "bar", "breadth"),
-		measure("bed.foot_bar", quantity.Length, 150, 2500, func(d *Design) *float64 { return &d.Bed.FootBar }).
+		measure(KeyBedFootBar, quantity.Length, 150, 2500, func(d *Design) *float64 { return &d.Bed.FootBar }).
 			says("Length of the foot bar between the cords' centres.", "800 mm", "31 1/2 in").needed().known("bar"),
 	}
 	for _, c := range []struct {
@@ -106,7 +106,7 @@ func bedRows() []row {
 		{Drop, "Height of the cords at the head bar above the bed's bottom line. One of head_drop, head_girth.", "400 mm", "15 3/4 in", "drop"},
 		{Girth, "Cloth across the bed at the head bar, cord to cord.", "1210 mm", "47 5/8 in", "girth"},
 	} {
-		name := []string{"bed.head_drop", "bed.head_girth"}[c.section]
+		name := []Key{KeyBedHeadDrop, KeyBedHeadGirth}[c.section]
 		r := measure(name, quantity.Length, []float64{20, 150}[c.section], 5000, func(d *Design) *float64 { return &d.Bed.HeadValue }).
 			when(func(d *Design) { d.Bed.Head = c.section }, func(d *Design) bool { return d.Bed.Head == c.section }).
 			says(c.doc, c.mm, c.inch).known(c.also)
@@ -120,25 +120,25 @@ func bedRows() []row {
 		return r.when(func(d *Design) { d.Bed.Second = s }, func(d *Design) bool { return d.Bed.Second == s })
 	}
 	return append(rows,
-		control(measure("bed.side_depth", quantity.Length, 5, 2000, value), SideDepth).
+		control(measure(KeyBedSideDepth, quantity.Length, 5, 2000, value), SideDepth).
 			says("How far the side bows in at its deepest, flat, at the line of the cord; the seam lies further in by the reach of its channel and bows a little less. One of side_depth, hang_angle, foot_hang_angle, thrust.", "195 mm", "7 3/4 in").shown().known("sag", "side_sag"),
-		control(measure("bed.hang_angle", quantity.Angle, degrees(1), degrees(85), value), HeadAngle).
+		control(measure(KeyBedHangAngle, quantity.Angle, degrees(1), degrees(85), value), HeadAngle).
 			says("Angle of the hang line at the head end above the horizontal.", "22 deg", "22 deg").known("angle", "head_hang_angle"),
-		control(measure("bed.foot_hang_angle", quantity.Angle, degrees(1), degrees(85), value), FootAngle).
+		control(measure(KeyBedFootHangAngle, quantity.Angle, degrees(1), degrees(85), value), FootAngle).
 			says("Angle of the hang line at the foot end.", "20 deg", "20 deg"),
-		control(measure("bed.thrust", quantity.Force, 1, 50000, value), Thrust).
+		control(measure(KeyBedThrust, quantity.Force, 1, 50000, value), Thrust).
 			says("Horizontal pull in the cords of one side.", "450 N", "100 lbf").known("tension", "pull"),
-		follow(measure("bed.foot_drop", quantity.Length, 20, 5000, second), FootDrop).
+		follow(measure(KeyBedFootDrop, quantity.Length, 20, 5000, second), FootDrop).
 			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_hooks the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
-		follow(measure("bed.foot_girth", quantity.Length, 150, 5000, second), FootGirth).
+		follow(measure(KeyBedFootGirth, quantity.Length, 150, 5000, second), FootGirth).
 			says("Cloth across the bed at the foot bar.", "1120 mm", "44 in"),
-		only("bed.level_hooks", LevelHooks, "Both hooks hang at the same height."),
-		only("bed.same_wall_angle", SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
+		only(KeyBedLevelHooks, LevelHooks, "Both hooks hang at the same height."),
+		only(KeyBedSameWallAngle, SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
 	)
 }
 
 // only makes a row for a second condition that has no value.
-func only(key string, s Second, doc string) row {
+func only(key Key, s Second, doc string) row {
 	r := row{key: key, form: flag, only: true,
 		put: func(d *Design, _ any) { d.Bed.Second = s },
 		get: func(d *Design) any {
@@ -151,24 +151,24 @@ func only(key string, s Second, doc string) row {
 }
 
 func tailRows() []row {
-	tail := func(key string, at func(*Design) *float64, doc, mm, inch string) row {
+	tail := func(key Key, at func(*Design) *float64, doc, mm, inch string) row {
 		return measure(key, quantity.Length, 10, 1500, at).says(doc, mm, inch).needed().known("tail", "recess")
 	}
-	leg := func(key string, at func(*Design) *float64, doc, mm, inch string) row {
+	leg := func(key Key, at func(*Design) *float64, doc, mm, inch string) row {
 		return measure(key, quantity.Length, 80, 5000, at).says(doc, mm, inch).needed().known("leg", "legs")
 	}
 	return []row{
-		tail("bed.head_tail", func(d *Design) *float64 { return &d.Bed.HeadTail },
+		tail(KeyBedHeadTail, func(d *Design) *float64 { return &d.Bed.HeadTail },
 			"Length of the tail past the head bar, along the centre line.", "165 mm", "6 1/2 in"),
-		tail("bed.foot_tail", func(d *Design) *float64 { return &d.Bed.FootTail },
+		tail(KeyBedFootTail, func(d *Design) *float64 { return &d.Bed.FootTail },
 			"Length of the tail past the foot bar.", "190 mm", "7 1/2 in"),
-		leg("bed.head_leg", func(d *Design) *float64 { return &d.Bed.HeadLeg },
+		leg(KeyBedHeadLeg, func(d *Design) *float64 { return &d.Bed.HeadLeg },
 			"Length of a leg at the head, from bar tip to hook.", "840 mm", "33 in"),
-		leg("bed.foot_leg", func(d *Design) *float64 { return &d.Bed.FootLeg },
+		leg(KeyBedFootLeg, func(d *Design) *float64 { return &d.Bed.FootLeg },
 			"Length of a leg at the foot.", "800 mm", "31 1/2 in"),
-		measure("bed.lift", quantity.Angle, degrees(-5), degrees(5), func(d *Design) *float64 { return &d.Bed.Lift }).
+		measure(KeyBedLift, quantity.Angle, degrees(-5), degrees(5), func(d *Design) *float64 { return &d.Bed.Lift }).
 			says("Slope of the bottom line, positive where the head is higher.", "1 deg", "1 deg").or("0 deg").known("slope", "tilt"),
-		{key: "bed.side_curve", form: choice, choices: []string{"sleeper", "even", "catenary", "arc"},
+		{key: KeyBedSideCurve, form: choice, choices: []string{"sleeper", "even", "catenary", "arc"},
 			put: func(d *Design, v any) {
 				d.Bed.Curve = map[string]Curve{"catenary": Catenary, "arc": Arc}[v.(string)]
 			},
@@ -180,22 +180,22 @@ func tailRows() []row {
 			},
 			doc: "Curve of the side: in balance under the sleeper or the even load; catenary and arc are drawn as asked, with side_depth, and are not in balance. Left out, it follows the load model.",
 			mm:  "sleeper", inch: "sleeper", also: []string{"curve", "side"}},
-		option("bed.cut", func(d *Design) *Cut { return &d.Bed.Cut }, "net", "straight").
+		option(KeyBedCut, func(d *Design) *Cut { return &d.Bed.Cut }, "net", "straight").
 			says("Tails cut on a net of threads (they lie level), or straight as by hand.", "net", "net").or("net"),
-		measure("bed.end_girth", quantity.Length, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
+		measure(KeyBedEndGirth, quantity.Length, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
 			says("Girth at the end of a straight cut tail; left out, the slope of least departure is taken.", "1150 mm", "45 in"),
-		toggle("bed.compensate", func(d *Design) *bool { return &d.Bed.Plain }).negated().
+		toggle(KeyBedCompensate, func(d *Design) *bool { return &d.Bed.Plain }).negated().
 			says("Pattern and cords are cut shorter by their stretch under the sleeper, where their stiffness is given.", "true", "true").or("true").known("compensation", "shorten"),
 	}
 }
 
 func radiusRows() []row {
-	one := func(key, where string, at func(*Design) *float64) row {
+	one := func(key Key, where string, at func(*Design) *float64) row {
 		differ := func(d *Design) bool { return !sameRadius(*d) }
 		return measure(key, quantity.Length, 10, 1000, at).when(func(*Design) {}, differ).
 			says("Radius of the round part of the section "+where+"; head_radius, seat_radius and foot_radius take the place of underbody_radius.", "140 mm", "5 1/2 in")
 	}
-	all := row{key: "bed.underbody_radius", form: measured, dim: quantity.Length, lo: 10, hi: 1000,
+	all := row{key: KeyBedUnderbodyRadius, form: measured, dim: quantity.Length, lo: 10, hi: 1000,
 		put: func(d *Design, v any) {
 			r := v.(float64)
 			d.Bed.HeadRadius, d.Bed.SeatRadius, d.Bed.FootRadius = r, r, r
@@ -208,9 +208,9 @@ func radiusRows() []row {
 		}}
 	return []row{
 		all.says("Radius of the round part of the section under the sleeper, the same all along.", "135 mm", "5 1/4 in").shown().known("radius"),
-		one("bed.head_radius", "at the head bar", func(d *Design) *float64 { return &d.Bed.HeadRadius }),
-		one("bed.seat_radius", "at mid-bay", func(d *Design) *float64 { return &d.Bed.SeatRadius }),
-		one("bed.foot_radius", "at the foot bar", func(d *Design) *float64 { return &d.Bed.FootRadius }),
+		one(KeyBedHeadRadius, "at the head bar", func(d *Design) *float64 { return &d.Bed.HeadRadius }),
+		one(KeyBedSeatRadius, "at mid-bay", func(d *Design) *float64 { return &d.Bed.SeatRadius }),
+		one(KeyBedFootRadius, "at the foot bar", func(d *Design) *float64 { return &d.Bed.FootRadius }),
 	}
 }
 

@@ -13,7 +13,7 @@ func last[T any](list []T) *T { return &list[len(list)-1] }
 func machineRows() []row {
 	m := func(d *Design) *Machine { return &d.Machine }
 	length := func(key string, lo, hi float64, at func(*Machine) *float64) row {
-		return measure("machine."+key, quantity.Length, lo, hi, func(d *Design) *float64 { return at(m(d)) })
+		return measure(KeyMachine.In(key), quantity.Length, lo, hi, func(d *Design) *float64 { return at(m(d)) })
 	}
 	read := func(axis string, i int) []row {
 		table := "calibration_" + axis + "."
@@ -25,25 +25,25 @@ func machineRows() []row {
 		}
 	}
 	rows := []row{
-		named("machine.tool", func(d *Design) *Tool { return &d.Machine.Tool }, Tools()).
+		named(KeyMachineTool, func(d *Design) *Tool { return &d.Machine.Tool }, Tools()).
 			says("Kind of machine that programs are for.", "laser", "laser").or("laser").known("type", "kind"),
 		length("width", 100, 20000, func(m *Machine) *float64 { return &m.Width }).
 			says("Reach of the bed along the sheet's width; templates are divided to fit.", "600 mm", "24 in").known("bed", "bed_width", "x"),
 		length("height", 100, 20000, func(m *Machine) *float64 { return &m.Height }).
 			says("Reach of the bed along the sheet's height.", "400 mm", "16 in").known("depth", "bed_height", "y"),
-		named("machine.origin", func(d *Design) *Origin { return &d.Machine.Origin }, origins()).
+		named(KeyMachineOrigin, func(d *Design) *Origin { return &d.Machine.Origin }, origins()).
 			says("Where on the sheet the machine's zero lies; sheet: the corner in sheet.origin. This and the axes hold for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
-		toggle("machine.x_left", func(d *Design) *bool { return &d.Machine.XLeft }).
+		toggle(KeyMachineXLeft, func(d *Design) *bool { return &d.Machine.XLeft }).
 			says("The machine's x counts to the left.", "true", "true").or("false").known("mirror_x", "mirror"),
-		toggle("machine.y_down", func(d *Design) *bool { return &d.Machine.YDown }).
+		toggle(KeyMachineYDown, func(d *Design) *bool { return &d.Machine.YDown }).
 			says("The machine's y counts downwards.", "true", "true").or("false").known("mirror_y"),
-		toggle("machine.swap_axes", func(d *Design) *bool { return &d.Machine.Swap }).
+		toggle(KeyMachineSwapAxes, func(d *Design) *bool { return &d.Machine.Swap }).
 			says("What is y on the sheet is called x on the machine, and the other way round.", "true", "true").or("false").known("swap", "axes"),
 		length("kerf", 0.01, 10, func(m *Machine) *float64 { return &m.Kerf }).
 			says("Width of this machine's cut; left out, sheet.kerf.", "0.2 mm", "0.008 in").known("cut_width"),
 		length("lead", 0.1, 50, func(m *Machine) *float64 { return &m.Lead }).
 			says("Length of the way in to closed cuts, through the waste; left out, none.", "2 mm", "0.08 in").known("lead_in"),
-		count("machine.tabs", 0, 100, func(d *Design) *int { return &d.Machine.Tabs }).
+		count(KeyMachineTabs, 0, 100, func(d *Design) *int { return &d.Machine.Tabs }).
 			says("Holding tabs left on each outline.", "0", "0").or("0").known("bridges"),
 		length("tab_width", 0.1, 100, func(m *Machine) *float64 { return &m.TabWidth }).
 			says("Width of a holding tab; left out, 2 mm.", "2 mm", "0.08 in"),
@@ -51,15 +51,15 @@ func machineRows() []row {
 			says("Height of a router's tabs above the deepest pass; left out, 1 mm.", "1 mm", "0.04 in"),
 		length("trail", 0.01, 10, func(m *Machine) *float64 { return &m.Trail }).
 			says("How far a drag knife's tip trails behind its holder; left out, 0.25 mm.", "0.25 mm", "0.01 in").known("offset", "knife_offset"),
-		measure("machine.swivel", quantity.Angle, degrees(1), degrees(180), func(d *Design) *float64 { return &d.Machine.Swivel }).
+		measure(KeyMachineSwivel, quantity.Angle, degrees(1), degrees(180), func(d *Design) *float64 { return &d.Machine.Swivel }).
 			says("Least turn at a corner for which a knife is turned first; left out, 10 degrees.", "10 deg", "10 deg"),
 		length("safe_height", 0.1, 200, func(m *Machine) *float64 { return &m.Safe }).
 			says("Height of travel of a router or knife; left out, 5 mm.", "5 mm", "0.2 in").known("safe", "travel_height"),
-		measure("machine.plunge", quantity.Speed, 1, 100000, func(d *Design) *float64 { return &d.Machine.Plunge }).
+		measure(KeyMachinePlunge, quantity.Speed, 1, 100000, func(d *Design) *float64 { return &d.Machine.Plunge }).
 			says("Speed downwards; left out, 300 mm/min.", "300 mm/min", "12 in/min").known("plunge_feed"),
-		toggle("machine.frame", func(d *Design) *bool { return &d.Machine.NoFrame }).negated().
+		toggle(KeyMachineFrame, func(d *Design) *bool { return &d.Machine.NoFrame }).negated().
 			says("Programs go round all work first with the tool off.", "true", "true").or("true"),
-		{key: "machine.paper", form: choice, choices: Papers(),
+		{key: KeyMachinePaper, form: choice, choices: Papers(),
 			put: func(d *Design, v any) { d.Machine.Paper = v.(string) },
 			get: func(d *Design) any { return d.Machine.Paper }},
 		length("overlap", 6, 50, func(m *Machine) *float64 { return &m.Overlap }).
@@ -69,7 +69,7 @@ func machineRows() []row {
 		length("thin", 0.001, 1, func(m *Machine) *float64 { return &m.Thin }).
 			says("How far a line may be off when points of it are left out; left out, every point is kept.", "0.02 mm", "0.001 in").known("tolerance", "simplify"),
 	}
-	rows[slices.IndexFunc(rows, func(r row) bool { return r.key == "machine.paper" })].
+	rows[slices.IndexFunc(rows, func(r row) bool { return r.key == KeyMachinePaper })].
 		set("Paper that a PDF is divided onto; sheet: one page as large as the sheet.", WholeSheet)
 	rows = append(rows, read("x", 0)...)
 	rows = append(rows, read("y", 1)...)
@@ -82,15 +82,15 @@ func (r *row) set(doc, usual string) { *r = r.says(doc, usual, usual).or(usual) 
 func strokeRows() []row {
 	s := func(d *Design) *Stroke { return last(d.Machine.Strokes) }
 	return []row{
-		named("machine.stroke.work", func(d *Design) *piece.Work { return &s(d).Work }, piece.Works()).
+		named(KeyMachineStrokeWork, func(d *Design) *piece.Work { return &s(d).Work }, piece.Works()).
 			says("Kind of work that is drawn so.", "cut-outline", "cut-outline").needed(),
-		text("machine.stroke.colour", 7, func(d *Design) *string { return &s(d).Colour }).
+		text(KeyMachineStrokeColour, 7, func(d *Design) *string { return &s(d).Colour }).
 			says("Colour, as # and six hexadecimal digits; left out, our own.", "#d55e00", "#d55e00").known("color"),
-		measure("machine.stroke.width", quantity.Length, 0.01, 10, func(d *Design) *float64 { return &s(d).Width }).
+		measure(KeyMachineStrokeWidth, quantity.Length, 0.01, 10, func(d *Design) *float64 { return &s(d).Width }).
 			says("Width of the line; left out, our own.", "0.1 mm", "0.004 in"),
-		text("machine.stroke.dash", 60, func(d *Design) *string { return &s(d).Dash }).
+		text(KeyMachineStrokeDash, 60, func(d *Design) *string { return &s(d).Dash }).
 			says("Lengths of line and gap in turn, with commas between; left out, our own.", "3 mm, 1 mm", "1/8 in, 1/16 in").known("dashes", "line_type"),
-		toggle("machine.stroke.solid", func(d *Design) *bool { return &s(d).Solid }).
+		toggle(KeyMachineStrokeSolid, func(d *Design) *bool { return &s(d).Solid }).
 			says("Draw without dashes.", "true", "true").known("continuous"),
 	}
 }
@@ -98,21 +98,21 @@ func strokeRows() []row {
 func jobRows() []row {
 	j := func(d *Design) *Job { return last(d.Machine.Jobs) }
 	return []row{
-		named("machine.job.work", func(d *Design) *piece.Work { return &j(d).Work }, piece.Works()).
+		named(KeyMachineJobWork, func(d *Design) *piece.Work { return &j(d).Work }, piece.Works()).
 			says("Kind of work that is done so.", "cut-outline", "cut-outline").needed(),
-		text("machine.job.material", 60, func(d *Design) *string { return &j(d).Material }).
+		text(KeyMachineJobMaterial, 60, func(d *Design) *string { return &j(d).Material }).
 			says("Name of the cloth or sheet that this holds for; left out, for any.", "poplar plywood 3 mm", "poplar plywood 1/8 in"),
-		toggle("machine.job.skip", func(d *Design) *bool { return &j(d).Skip }).
+		toggle(KeyMachineJobSkip, func(d *Design) *bool { return &j(d).Skip }).
 			says("Leave this work out of programs.", "true", "true"),
-		measure("machine.job.feed", quantity.Speed, 1, 100000, func(d *Design) *float64 { return &j(d).Feed }).
+		measure(KeyMachineJobFeed, quantity.Speed, 1, 100000, func(d *Design) *float64 { return &j(d).Feed }).
 			says("Speed along the path.", "600 mm/min", "24 in/min").known("speed"),
-		number("machine.job.power", amount, 0.001, 100000, func(d *Design) *float64 { return &j(d).Power }).
+		number(KeyMachineJobPower, amount, 0.001, 100000, func(d *Design) *float64 { return &j(d).Power }).
 			says("The S word of programs: power of a laser, speed of a spindle, in the machine's own measure.", "800", "800").known("s", "rpm", "spindle"),
-		optional(count("machine.job.passes", 1, 100, func(d *Design) *int { return &j(d).Passes })).
+		optional(count(KeyMachineJobPasses, 1, 100, func(d *Design) *int { return &j(d).Passes })).
 			says("How often each path is followed.", "2", "2"),
-		measure("machine.job.depth", quantity.Length, 0.001, 100, func(d *Design) *float64 { return &j(d).Depth }).
+		measure(KeyMachineJobDepth, quantity.Length, 0.001, 100, func(d *Design) *float64 { return &j(d).Depth }).
 			says("Depth of the last pass, of a router or knife.", "3 mm", "1/8 in"),
-		optional(count("machine.job.pen", 1, 255, func(d *Design) *int { return &j(d).Pen })).
+		optional(count(KeyMachineJobPen, 1, 255, func(d *Design) *int { return &j(d).Pen })).
 			says("Pen of a plotter.", "1", "1").known("tool"),
 	}
 }
@@ -132,14 +132,14 @@ func optional(r row) row {
 // machineLists returns the arrays of tables in [machine].
 func machineLists() []repeated {
 	return []repeated{
-		{key: "machine.stroke", limit: 7, doc: "How a kind of work is drawn, where a machine tells jobs apart by colour or line.",
+		{key: KeyMachineStroke, limit: 7, doc: "How a kind of work is drawn, where a machine tells jobs apart by colour or line.",
 			grow:  func(d *Design) { d.Machine.Strokes = append(slices.Clip(d.Machine.Strokes), Stroke{}) },
 			count: func(d *Design) int { return len(d.Machine.Strokes) },
 			pick: func(d Design, i int) Design {
 				d.Machine.Strokes = d.Machine.Strokes[i : i+1]
 				return d
 			}},
-		{key: "machine.job", limit: 100, doc: "How a kind of work is done, in any material or in one.",
+		{key: KeyMachineJob, limit: 100, doc: "How a kind of work is done, in any material or in one.",
 			grow:  func(d *Design) { d.Machine.Jobs = append(slices.Clip(d.Machine.Jobs), Job{}) },
 			count: func(d *Design) int { return len(d.Machine.Jobs) },
 			pick: func(d Design, i int) Design {

@@ -9,7 +9,7 @@ import (
 )
 
 // flaw makes a row of the flaws in the cloth.
-func flaw(key, doc, mm, inch string, at func(*Design) *float64) row {
+func flaw(key Key, doc, mm, inch string, at func(*Design) *float64) row {
 	return measure("cloth.flaw."+key, quantity.Length, 0, 100000, at).says(doc, mm, inch).needed()
 }
 
@@ -19,14 +19,14 @@ func lastFlaw(d *Design) *geom.Box { return &d.Cloth.Flaws[len(d.Cloth.Flaws)-1]
 // lists returns the arrays of tables.
 func lists() []repeated {
 	return append([]repeated{
-		{key: "splice.trial", limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, or an eye's crossing alone. Several are better than one.",
+		{key: KeySpliceTrial, limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, or an eye's crossing alone. Several are better than one.",
 			grow:  func(d *Design) { d.Splice.Trials = append(slices.Clip(d.Splice.Trials), Trial{}) },
 			count: func(d *Design) int { return len(d.Splice.Trials) },
 			pick: func(d Design, i int) Design {
 				d.Splice.Trials = d.Splice.Trials[i : i+1]
 				return d
 			}},
-		{key: "cloth.flaw", limit: 300, doc: "Flaws in the cloth: rectangles on the roll that no piece may touch.",
+		{key: KeyClothFlaw, limit: 300, doc: "Flaws in the cloth: rectangles on the roll that no piece may touch.",
 			grow:  func(d *Design) { d.Cloth.Flaws = append(slices.Clip(d.Cloth.Flaws), geom.Box{}) },
 			count: func(d *Design) int { return len(d.Cloth.Flaws) },
 			pick: func(d Design, i int) Design {
@@ -39,130 +39,130 @@ func lists() []repeated {
 // exclusive returns the sets of keys that exclude each other.
 func exclusive() []ways {
 	return []ways{
-		{"section at the head bar", [][]string{{"bed.head_drop"}, {"bed.head_girth"}}, true},
-		{"control", [][]string{{"bed.side_depth"}, {"bed.hang_angle"}, {"bed.foot_hang_angle"}, {"bed.thrust"}}, true},
-		{"condition at the foot", [][]string{{"bed.foot_drop"}, {"bed.foot_girth"}, {"bed.level_hooks"}, {"bed.same_wall_angle"}}, false},
-		{"underbody radius", [][]string{{"bed.underbody_radius"}, {"bed.head_radius", "bed.seat_radius", "bed.foot_radius"}}, true},
+		{"section at the head bar", [][]Key{{KeyBedHeadDrop}, {KeyBedHeadGirth}}, true},
+		{"control", [][]Key{{KeyBedSideDepth}, {KeyBedHangAngle}, {KeyBedFootHangAngle}, {KeyBedThrust}}, true},
+		{"condition at the foot", [][]Key{{KeyBedFootDrop}, {KeyBedFootGirth}, {KeyBedLevelHooks}, {KeyBedSameWallAngle}}, false},
+		{"underbody radius", [][]Key{{KeyBedUnderbodyRadius}, {KeyBedHeadRadius, KeyBedSeatRadius, KeyBedFootRadius}}, true},
 	}
 }
 
 func channelRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
 	return []row{
-		option("channel.kind", func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
+		option(KeyChannelKind, func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
 			says("A straight strip eased on, or a facing cut to the curve.", "strip", "strip").or("strip").known("type"),
-		length("channel.depth", 4, 300, func(d *Design) *float64 { return &d.Channel.Depth }).
+		length(KeyChannelDepth, 4, 300, func(d *Design) *float64 { return &d.Channel.Depth }).
 			says("Finished depth, from seam to fold.", "20 mm", "3/4 in").or("20 mm").orIn("3/4 in").known("width"),
-		length("channel.turn_under", 0, 100, func(d *Design) *float64 { return &d.Channel.TurnUnder }).
+		length(KeyChannelTurnUnder, 0, 100, func(d *Design) *float64 { return &d.Channel.TurnUnder }).
 			says("Turned under at each long edge.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in").known("turn"),
-		length("channel.opening", 2, 600, func(d *Design) *float64 { return &d.Channel.Opening }).
+		length(KeyChannelOpening, 2, 600, func(d *Design) *float64 { return &d.Channel.Opening }).
 			says("Length of the worked opening at a tip gap; left out, as the tip gap.", "34 mm", "1 3/8 in"),
-		length("channel.presser_foot", 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
+		length(KeyChannelPresserFoot, 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
 			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").orIn("1/8 in").known("foot", "stitch_line"),
-		option("cap.kind", func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
+		option(KeyCapKind, func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
 			says("End cap square to the bottom line, or to the rising cords, or none: gathered by a drawstring.", "upright", "upright").or("upright").known("type"),
-		length("cap.hollow", 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
+		length(KeyCapHollow, 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
 			says("How far the top edge dips in the middle.", "40 mm", "1 1/2 in").or("0 mm").known("dip"),
-		length("cap.hem", 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
+		length(KeyCapHem, 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
 			says("Hem at the top edge of a cap, or the channel of a gathered end's drawstring.", "18 mm", "3/4 in").or("15 mm").orIn("5/8 in").known("drawstring"),
 	}
 }
 
 func seamRows() []row {
-	allowance := func(key, where string, at func(*Design) *float64) row {
+	allowance := func(key Key, where string, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, 0, 200, at).
 			says("Allowance "+where+".", "12 mm", "1/2 in").or("12 mm").orIn("1/2 in").known("allowance")
 	}
 	return []row{
-		allowance("seam.side_allowance", "along the sides", func(d *Design) *float64 { return &d.Seam.Side }),
-		allowance("seam.end_allowance", "at the ends of the body", func(d *Design) *float64 { return &d.Seam.End }),
-		allowance("seam.cap_allowance", "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
-		allowance("seam.join_allowance", "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide", func(d *Design) *float64 { return &d.Seam.Join }),
-		measure("seam.tolerance", quantity.Length, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
+		allowance(KeySeamSideAllowance, "along the sides", func(d *Design) *float64 { return &d.Seam.Side }),
+		allowance(KeySeamEndAllowance, "at the ends of the body", func(d *Design) *float64 { return &d.Seam.End }),
+		allowance(KeySeamCapAllowance, "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
+		allowance(KeySeamJoinAllowance, "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide", func(d *Design) *float64 { return &d.Seam.Join }),
+		measure(KeySeamTolerance, quantity.Length, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
 			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm").orIn("1/16 in"),
-		number("seam.tolerance_ratio", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).
+		number(KeySeamToleranceRatio, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).
 			says("Or as part of the seam's length; the larger of the two holds.", "0.5 %", "0.5 %").or("0.5 %"),
-		measure("seam.stitch_length", quantity.Length, 0.5, 20, func(d *Design) *float64 { return &d.Seam.StitchLength }).
+		measure(KeySeamStitchLength, quantity.Length, 0.5, 20, func(d *Design) *float64 { return &d.Seam.StitchLength }).
 			says("Stitch length.", "3 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("stitch"),
-		count("seam.rows", 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
+		count(KeySeamRows, 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
-		text("seam.thread", 60, func(d *Design) *string { return &d.Seam.ThreadName }).
+		text(KeySeamThread, 60, func(d *Design) *string { return &d.Seam.ThreadName }).
 			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),
-		measure("seam.thread_strength", quantity.Force, 0.5, 2000, func(d *Design) *float64 { return &d.Seam.ThreadStrength }).
+		measure(KeySeamThreadStrength, quantity.Force, 0.5, 2000, func(d *Design) *float64 { return &d.Seam.ThreadStrength }).
 			says("Breaking strength of the thread from its data sheet; left out, the margins of seams are not known.", "38 N", "8.5 lbf").known("strength"),
-		number("seam.factor", ratio, 0.05, 2, func(d *Design) *float64 { return &d.Seam.SeamFactor }).
+		number(KeySeamFactor, ratio, 0.05, 2, func(d *Design) *float64 { return &d.Seam.SeamFactor }).
 			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are not known.", "0.7", "0.7").known("seam_factor"),
 	}
 }
 
 func sheetRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
 	return []row{
-		text("sheet.name", 60, func(d *Design) *string { return &d.Sheet.Name }).
+		text(KeySheetName, 60, func(d *Design) *string { return &d.Sheet.Name }).
 			says("What the sheets are.", "poplar plywood 3 mm", "poplar plywood 1/8 in").needed().known("material"),
-		length("sheet.width", 100, 10000, func(d *Design) *float64 { return &d.Sheet.Width }).
+		length(KeySheetWidth, 100, 10000, func(d *Design) *float64 { return &d.Sheet.Width }).
 			says("Width of the sheet or of the machine's bed, whichever is less.", "900 mm", "36 in").needed(),
-		length("sheet.height", 100, 10000, func(d *Design) *float64 { return &d.Sheet.Height }).
+		length(KeySheetHeight, 100, 10000, func(d *Design) *float64 { return &d.Sheet.Height }).
 			says("Height of the sheet or of the machine's bed.", "600 mm", "24 in").needed().known("length", "depth"),
-		named("sheet.origin", func(d *Design) *Corner { return &d.Sheet.Origin }, Corners()).
+		named(KeySheetOrigin, func(d *Design) *Corner { return &d.Sheet.Origin }, Corners()).
 			says("Corner of the machine's bed where its origin lies.", "lower-left", "lower-left").or("lower-left").known("corner"),
-		length("sheet.kerf", 0, 10, func(d *Design) *float64 { return &d.Sheet.Kerf }).
+		length(KeySheetKerf, 0, 10, func(d *Design) *float64 { return &d.Sheet.Kerf }).
 			says("Width of the cut.", "0.2 mm", "0.008 in").or("0 mm"),
-		length("sheet.gap", 0, 200, func(d *Design) *float64 { return &d.Sheet.Gap }).
+		length(KeySheetGap, 0, 200, func(d *Design) *float64 { return &d.Sheet.Gap }).
 			says("Gap between parts.", "4 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("spacing"),
-		length("sheet.margin", 0, 500, func(d *Design) *float64 { return &d.Sheet.Margin }).
+		length(KeySheetMargin, 0, 500, func(d *Design) *float64 { return &d.Sheet.Margin }).
 			says("Strip kept free along the edges.", "6 mm", "1/4 in").or("5 mm").orIn("1/4 in"),
-		length("sheet.thickness", 0.05, 100, func(d *Design) *float64 { return &d.Sheet.Thickness }).
+		length(KeySheetThickness, 0.05, 100, func(d *Design) *float64 { return &d.Sheet.Thickness }).
 			says("Thickness.", "3 mm", "1/8 in"),
-		number("sheet.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Sheet.Price }).
+		number(KeySheetPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Sheet.Price }).
 			says("Price per sheet.", "8", "8").known("cost"),
 	}
 }
 
 func templateRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
 	return []row{
-		length("template.tick", 5, 500, func(d *Design) *float64 { return &d.Template.Tick }).
+		length(KeyTemplateTick, 5, 500, func(d *Design) *float64 { return &d.Template.Tick }).
 			says("Step of ticks and offsets; left out, 25 mm, or 1 in where output.units is in.", "25 mm", "1 in").known("step", "ticks"),
-		toggle("template.whole", func(d *Design) *bool { return &d.Template.Whole }).
+		toggle(KeyTemplateWhole, func(d *Design) *bool { return &d.Template.Whole }).
 			says("The whole side curve rather than half of it.", "true", "true").or("false").known("half"),
-		length("template.backing", 15, 600, func(d *Design) *float64 { return &d.Template.Backing }).
+		length(KeyTemplateBacking, 15, 600, func(d *Design) *float64 { return &d.Template.Backing }).
 			says("Least width of a template beside its curve.", "45 mm", "1 3/4 in").or("40 mm").orIn("1 1/2 in").known("width"),
-		length("template.letter", 1.8, 20, func(d *Design) *float64 { return &d.Template.Letter }).
+		length(KeyTemplateLetter, 1.8, 20, func(d *Design) *float64 { return &d.Template.Letter }).
 			says("Height of lettering.", "5 mm", "3/16 in").or("5 mm").orIn("3/16 in").known("lettering", "text"),
 	}
 }
 
 func marginRows() []row {
-	margin := func(key, usual, doc string, at func(*Design) *float64) row {
+	margin := func(key Key, usual, doc string, at func(*Design) *float64) row {
 		return number(key, ratio, 1, 50, at).says(doc, usual, usual).or(usual)
 	}
 	return []row{
-		margin("margin.cord", "5", "Breaking strength of spliced cord over its static pull (Cordage Institute CI 1401 gives 5 to 12).", func(d *Design) *float64 { return &d.Margins.Cord }),
-		margin("margin.bar", "1.5", "Of a bar, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Bar }),
-		margin("margin.cloth", "2", "Of the cloth, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Cloth }),
-		margin("margin.seam", "2", "Of the seams, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Seam }),
-		margin("margin.dynamic", "2", "Factor on the static load for bars, cloth and seams: sitting down, rolling.", func(d *Design) *float64 { return &d.Margins.Dynamic }),
-		list("margin.waived", 32, func(d *Design) *[]string { return &d.Margins.Waived }).
+		margin(KeyMarginCord, "5", "Breaking strength of spliced cord over its static pull (Cordage Institute CI 1401 gives 5 to 12).", func(d *Design) *float64 { return &d.Margins.Cord }),
+		margin(KeyMarginBar, "1.5", "Of a bar, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Bar }),
+		margin(KeyMarginCloth, "2", "Of the cloth, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Cloth }),
+		margin(KeyMarginSeam, "2", "Of the seams, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Seam }),
+		margin(KeyMarginDynamic, "2", "Factor on the static load for bars, cloth and seams: sitting down, rolling.", func(d *Design) *float64 { return &d.Margins.Dynamic }),
+		list(KeyMarginWaived, 32, func(d *Design) *[]string { return &d.Margins.Waived }).
 			says("Checks that may fail, by the names that the report gives them.", "[]", "[]").known("waive", "ignore"),
 	}
 }
 
 func accuracyRows() []row {
 	return []row{
-		measure("accuracy.marking", quantity.Length, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Marking }).
+		measure(KeyAccuracyMarking, quantity.Length, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Marking }).
 			says("How far off a mark may lie, either way.", "1 mm", "1/32 in").or("1 mm").orIn("1/32 in").known("mark"),
-		number("accuracy.scatter", ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
+		number(KeyAccuracyScatter, ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
 			says("Scatter of the contraction, either way.", "0.02", "0.02").or("0.02"),
-		number("accuracy.set", ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
+		number(KeyAccuracySet, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
 			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),
-		measure("accuracy.level", quantity.Length, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
+		measure(KeyAccuracyLevel, quantity.Length, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
 			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in"),
 	}
 }
@@ -171,7 +171,7 @@ func accuracyRows() []row {
 func scales() []int { return []int{1, 2, 5, 10, 20, 50, 100} }
 
 func outputRows() []row {
-	scale := row{key: "output.scale", form: choice,
+	scale := row{key: KeyOutputScale, form: choice,
 		put: func(d *Design, v any) {
 			var n int
 			fmt.Sscanf(v.(string), "1:%d", &n)
@@ -181,7 +181,7 @@ func outputRows() []row {
 	for _, n := range scales() {
 		scale.choices = append(scale.choices, fmt.Sprintf("1:%d", n))
 	}
-	units := row{key: "output.units", form: choice, choices: []string{"mm", "in"},
+	units := row{key: KeyOutputUnits, form: choice, choices: []string{"mm", "in"},
 		put: func(d *Design, v any) { d.Output.Inches = v == "in" },
 		get: func(d *Design) any {
 			if d.Output.Inches {
@@ -189,7 +189,7 @@ func outputRows() []row {
 			}
 			return "mm"
 		}}
-	fraction := row{key: "output.fraction", form: choice,
+	fraction := row{key: KeyOutputFraction, form: choice,
 		put: func(d *Design, v any) { fmt.Sscanf(v.(string), "1/%d", &d.Output.Fraction) },
 		get: func(d *Design) any { return fmt.Sprintf("1/%d", d.Output.Fraction) }}
 	for _, n := range []int{2, 4, 8, 16, 32, 64} {

@@ -2,12 +2,12 @@ package design
 
 import "slingloft/outline/quantity"
 
-func cordRows(table, what string, at func(*Design) *Cord) []row {
-	side := table == "cord.side"
+func cordRows(table Key, what string, at func(*Design) *Cord) []row {
+	side := table == KeyCordSide
 	name := measureText(table, what, at)
 	diameter := measure(table+".diameter", quantity.Length, 0.5, 20, func(d *Design) *float64 { return &at(d).Diameter }).
 		says("Diameter.", "3 mm", "1/8 in").known("thickness", "size")
-	if table != "hang.line" {
+	if table != KeyHangLine {
 		name, diameter = name.needed(), diameter.needed()
 	}
 	pick := func(forSide, other string) string {
@@ -29,64 +29,64 @@ func cordRows(table, what string, at func(*Design) *Cord) []row {
 }
 
 // measureText makes the row that names a cord.
-func measureText(table, what string, at func(*Design) *Cord) row {
+func measureText(table Key, what string, at func(*Design) *Cord) row {
 	return text(table+".name", 60, func(d *Design) *string { return &at(d).Name }).
 		says("What the cord is: "+what+".", "HMPE hollow braid 3 mm", "HMPE hollow braid 1/8 in").known("material")
 }
 
 func hangRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
 	return []row{
-		length("hang.distance", 500, 30000, func(d *Design) *float64 { return &d.Hang.Distance }).
+		length(KeyHangDistance, 500, 30000, func(d *Design) *float64 { return &d.Hang.Distance }).
 			says("Distance between the supports.", "4200 mm", "14 ft").shown().known("length", "supports"),
-		length("hang.height", 100, 10000, func(d *Design) *float64 { return &d.Hang.Height }).
+		length(KeyHangHeight, 100, 10000, func(d *Design) *float64 { return &d.Hang.Height }).
 			says("Height above ground at which the supports can be reached.", "1900 mm", "6 ft 3 in"),
-		length("hang.bed", 50, 3000, func(d *Design) *float64 { return &d.Hang.Bed }).
+		length(KeyHangBed, 50, 3000, func(d *Design) *float64 { return &d.Hang.Bed }).
 			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").orIn("18 in").known("bed_height"),
-		length("hang.shelter", 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
+		length(KeyHangShelter, 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
 			says("Ridge length of a shelter that has to cover it.", "3300 mm", "11 ft").known("tarp", "ridge"),
-		length("hang.spare", 0, 3000, func(d *Design) *float64 { return &d.Hang.Spare }).
+		length(KeyHangSpare, 0, 3000, func(d *Design) *float64 { return &d.Hang.Spare }).
 			says("Cord added to each hang line for adjusting.", "200 mm", "8 in").or("0 mm").known("adjusting", "adjustment"),
-		length("hang.hook_diameter", 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
+		length(KeyHangHookDiameter, 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
 			says("Thickness of the hook, ring or shackle that an eye hangs on; left out, 10 mm is taken.", "10 mm", "3/8 in").known("hook", "hook_size"),
-		measure("hang.hook_strength", quantity.Force, 10, 1e6, func(d *Design) *float64 { return &d.Hang.HookStrength }).
+		measure(KeyHangHookStrength, quantity.Force, 10, 1e6, func(d *Design) *float64 { return &d.Hang.HookStrength }).
 			says("Breaking strength of hook and support, the weaker of the two, from their data sheets; left out, their margin is not known.", "12 kN", "2700 lbf").known("strength", "support_strength"),
 	}
 }
 
 func spliceRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
-	trial := func(key string, least float64, doc, mm, inch string, at func(*Trial) *float64) row {
+	trial := func(key Key, least float64, doc, mm, inch string, at func(*Trial) *float64) row {
 		return length("splice.trial."+key, least, 10000, func(d *Design) *float64 {
 			return at(&d.Splice.Trials[len(d.Splice.Trials)-1])
 		}).says(doc, mm, inch).needed()
 	}
 	return []row{
-		length("splice.bury", 10, 3000, func(d *Design) *float64 { return &d.Splice.Bury }).
+		length(KeySpliceBury, 10, 3000, func(d *Design) *float64 { return &d.Splice.Bury }).
 			says("Length of a bury; left out, 63 cord diameters (three fids; common practice, no source).", "190 mm", "7 1/2 in"),
-		length("splice.taper", 5, 3000, func(d *Design) *float64 { return &d.Splice.Taper }).
+		length(KeySpliceTaper, 5, 3000, func(d *Design) *float64 { return &d.Splice.Taper }).
 			says("Length of the taper at the end of a bury; left out, a third of the bury (common practice, no source).", "63 mm", "2 1/2 in"),
-		length("splice.tip_gap", 2, 300, func(d *Design) *float64 { return &d.Splice.TipGap }).
+		length(KeySpliceTipGap, 2, 300, func(d *Design) *float64 { return &d.Splice.TipGap }).
 			says("Opening at a corner, between two splices, that takes a bar's tip.", "26 mm", "1 in").or("25 mm").orIn("1 in").known("gap"),
-		number("splice.contraction", ratio, 0, 0.6, func(d *Design) *float64 { return &d.Splice.Contraction }).
+		number(KeySpliceContraction, ratio, 0, 0.6, func(d *Design) *float64 { return &d.Splice.Contraction }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(true) }).
 			says("Length that the host loses per length buried in it. Make a test splice and give its lengths in [[splice.trial]] instead.", "0.16", "0.16").or("0.15").known("shrink", "kappa"),
-		length("splice.eye", 10, 2000, func(d *Design) *float64 { return &d.Splice.Eye }).
+		length(KeySpliceEye, 10, 2000, func(d *Design) *float64 { return &d.Splice.Eye }).
 			says("Cord in the loop of an eye.", "110 mm", "4 1/4 in").or("100 mm").orIn("4 in").known("loop"),
-		length("splice.eye_loss", 0, 200, func(d *Design) *float64 { return &d.Splice.EyeLoss }).
+		length(KeySpliceEyeLoss, 0, 200, func(d *Design) *float64 { return &d.Splice.EyeLoss }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(false) }).
 			says("Cord lost in the Brummel of an eye.", "6 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("crossing"),
-		length("splice.eye_bury", 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
+		length(KeySpliceEyeBury, 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
 			says("Length of an eye's own bury; left out, as bury.", "190 mm", "7 1/2 in"),
-		number("splice.efficiency", ratio, 0.1, 1, func(d *Design) *float64 { return &d.Splice.Efficiency }).
+		number(KeySpliceEfficiency, ratio, 0.1, 1, func(d *Design) *float64 { return &d.Splice.Efficiency }).
 			says("Part of the cord's strength that a splice keeps, as you tested it or were told; left out, margins are given for the bare cord and say so.", "0.9", "0.9").known("strength"),
-		number("splice.waste", ratio, 0, 1, func(d *Design) *float64 { return &d.Splice.Waste }).
+		number(KeySpliceWaste, ratio, 0, 1, func(d *Design) *float64 { return &d.Splice.Waste }).
 			says("Cord to buy beyond the sum, for trials and ends.", "8 %", "8 %").or("5 %"),
-		toggle("splice.whole_loop", func(d *Design) *bool { return &d.Splice.Whole }).
+		toggle(KeySpliceWholeLoop, func(d *Design) *bool { return &d.Splice.Whole }).
 			says("One loop of cord makes side cord and legs.", "true", "true").or("false").known("whole", "loop", "continuous"),
 		trial("before", 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in", func(t *Trial) *float64 { return &t.Before }),
 		trial("after", 10, "Length between the same marks afterwards.", "370 mm", "14 5/8 in", func(t *Trial) *float64 { return &t.After }),
@@ -95,68 +95,68 @@ func spliceRows() []row {
 }
 
 func barRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
 	return []row{
-		text("bar.name", 60, func(d *Design) *string { return &d.Bar.Name }).
+		text(KeyBarName, 60, func(d *Design) *string { return &d.Bar.Name }).
 			says("What the bars are.", "aluminium tube 25 x 1.5 mm", "aluminium tube 1 x 0.065 in").needed(),
-		text("bar.material", 30, func(d *Design) *string { return &d.Bar.Material }).
+		text(KeyBarMaterial, 30, func(d *Design) *string { return &d.Bar.Material }).
 			says("Fills in modulus, yield and density from the table of materials; your own values go before it.", "6061-T6", "6061-T6").shown().known("alloy"),
-		length("bar.outer_diameter", 4, 100, func(d *Design) *float64 { return &d.Bar.Outer }).
+		length(KeyBarOuterDiameter, 4, 100, func(d *Design) *float64 { return &d.Bar.Outer }).
 			says("Outer diameter.", "25 mm", "1 in").needed().known("diameter", "outer", "od"),
-		length("bar.wall", 0.2, 49, func(d *Design) *float64 { return &d.Bar.Wall }).
+		length(KeyBarWall, 0.2, 49, func(d *Design) *float64 { return &d.Bar.Wall }).
 			says("Wall of a tube; left out, the bar is solid.", "1.5 mm", "0.065 in").shown().known("thickness", "wall_thickness"),
-		measure("bar.modulus", quantity.Stress, 100, 1e6, func(d *Design) *float64 { return &d.Bar.Modulus }).
+		measure(KeyBarModulus, quantity.Stress, 100, 1e6, func(d *Design) *float64 { return &d.Bar.Modulus }).
 			says("Modulus of elasticity.", "68.9 GPa", "10000 ksi").known("e", "stiffness"),
-		measure("bar.yield", quantity.Stress, 1, 5000, func(d *Design) *float64 { return &d.Bar.Yield }).
+		measure(KeyBarYield, quantity.Stress, 1, 5000, func(d *Design) *float64 { return &d.Bar.Yield }).
 			says("Yield strength, the least that the data sheet assures; left out, the bar's margins are not known.", "241 MPa", "35 ksi").known("strength", "yield_strength"),
-		measure("bar.density", quantity.Density, 50, 20000, func(d *Design) *float64 { return &d.Bar.Density }).
+		measure(KeyBarDensity, quantity.Density, 50, 20000, func(d *Design) *float64 { return &d.Bar.Density }).
 			says("Mass per volume.", "2710 kg/m³", "0.098 lb/in³").known("mass", "weight"),
-		length("bar.tip_reach", 0, 200, func(d *Design) *float64 { return &d.Bar.TipReach }).
+		length(KeyBarTipReach, 0, 200, func(d *Design) *float64 { return &d.Bar.TipReach }).
 			says("How far a tip holds the cord beyond the end of the bar.", "8 mm", "5/16 in").or("0 mm").known("tip"),
-		length("bar.tip_diameter", 1, 60, func(d *Design) *float64 { return &d.Bar.TipDiameter }).
+		length(KeyBarTipDiameter, 1, 60, func(d *Design) *float64 { return &d.Bar.TipDiameter }).
 			says("Thickness of a tip, where the two cords part round it; left out, the gap is taken as straight.", "8 mm", "5/16 in").known("pin", "tip_thickness"),
-		length("bar.eccentricity", 0, 100, func(d *Design) *float64 { return &d.Bar.Eccentricity }).
+		length(KeyBarEccentricity, 0, 100, func(d *Design) *float64 { return &d.Bar.Eccentricity }).
 			says("How far off the bar's axis the cords push.", "3 mm", "1/8 in").or("0 mm"),
-		length("bar.stock", 100, 20000, func(d *Design) *float64 { return &d.Bar.Stock }).
+		length(KeyBarStock, 100, 20000, func(d *Design) *float64 { return &d.Bar.Stock }).
 			says("Length in which bars are sold.", "2000 mm", "8 ft").known("stock_length", "length"),
-		number("bar.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Bar.Price }).
+		number(KeyBarPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Bar.Price }).
 			says("Price per stock length.", "16", "16").known("cost"),
 	}
 }
 
 func clothRows() []row {
-	length := func(key string, lo, hi float64, at func(*Design) *float64) row {
+	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
 		return measure(key, quantity.Length, lo, hi, at)
 	}
-	width := func(key string, at func(*Design) *float64) row {
+	width := func(key Key, at func(*Design) *float64) row {
 		return measure(key, quantity.LineForce, 0.01, 1e5, at)
 	}
 	return []row{
-		text("cloth.name", 60, func(d *Design) *string { return &d.Cloth.Name }).
+		text(KeyClothName, 60, func(d *Design) *string { return &d.Cloth.Name }).
 			says("What the cloth is.", "nylon ripstop", "nylon ripstop").needed().known("material"),
-		length("cloth.width", 200, 5000, func(d *Design) *float64 { return &d.Cloth.Width }).
+		length(KeyClothWidth, 200, 5000, func(d *Design) *float64 { return &d.Cloth.Width }).
 			says("Usable width of the roll, between the selvedges.", "1480 mm", "58 in").needed().known("roll_width", "roll"),
-		measure("cloth.areal_density", quantity.ArealDensity, 5, 3000, func(d *Design) *float64 { return &d.Cloth.ArealDensity }).
+		measure(KeyClothArealDensity, quantity.ArealDensity, 5, 3000, func(d *Design) *float64 { return &d.Cloth.ArealDensity }).
 			says("Mass per area.", "66 g/m²", "1.9 oz/yd²").needed().known("mass", "weight", "density"),
-		toggle("cloth.one_way", func(d *Design) *bool { return &d.Cloth.OneWay }).
+		toggle(KeyClothOneWay, func(d *Design) *bool { return &d.Cloth.OneWay }).
 			says("The cloth has a direction: pieces may not be turned end for end.", "true", "true").or("false").known("directional", "nap"),
-		width("cloth.warp_stiffness", func(d *Design) *float64 { return &d.Cloth.WarpStiffness }).
+		width(KeyClothWarpStiffness, func(d *Design) *float64 { return &d.Cloth.WarpStiffness }).
 			says("Force per width over strain, along the roll; left out, pieces are not shortened for their stretch.", "55 N/mm", "310 lbf/in").known("stiffness"),
-		width("cloth.weft_stiffness", func(d *Design) *float64 { return &d.Cloth.WeftStiffness }).
+		width(KeyClothWeftStiffness, func(d *Design) *float64 { return &d.Cloth.WeftStiffness }).
 			says("Force per width over strain, across the roll.", "50 N/mm", "280 lbf/in"),
-		width("cloth.strip_strength", func(d *Design) *float64 { return &d.Cloth.StripStrength }).
+		width(KeyClothStripStrength, func(d *Design) *float64 { return &d.Cloth.StripStrength }).
 			says("Strength of a strip from the data sheet; left out, the margins of cloth are not known.", "600 N/50 mm", "65 lbf/in").known("strength"),
-		measure("cloth.locking_angle", quantity.Angle, degrees(1), degrees(80), func(d *Design) *float64 { return &d.Cloth.LockingAngle }).
+		measure(KeyClothLockingAngle, quantity.Angle, degrees(1), degrees(80), func(d *Design) *float64 { return &d.Cloth.LockingAngle }).
 			says("Largest shear without wrinkles.", "32 deg", "32 deg"),
-		length("cloth.gap", 0, 300, func(d *Design) *float64 { return &d.Cloth.Gap }).
+		length(KeyClothGap, 0, 300, func(d *Design) *float64 { return &d.Cloth.Gap }).
 			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("spacing"),
-		length("cloth.margin", 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
+		length(KeyClothMargin, 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
 			says("Strip kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm"),
-		count("cloth.joins", 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
+		count(KeyClothJoins, 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
 			says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"),
-		number("cloth.price", amount, 0, 1e6, func(d *Design) *float64 { return &d.Cloth.Price }).
+		number(KeyClothPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Cloth.Price }).
 			says("Price per metre of roll; one per yard times 1.094.", "7.50", "7.50").known("cost"),
 		flaw("from", "Start of a flaw along the roll, from its cut end.", "900 mm", "36 in", func(d *Design) *float64 { return &lastFlaw(d).Min.X }),
 		flaw("to", "End of the flaw along the roll.", "950 mm", "38 in", func(d *Design) *float64 { return &lastFlaw(d).Max.X }),

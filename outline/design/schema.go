@@ -27,7 +27,7 @@ const (
 // row is one key of a design file: all that reading, messages, starter file,
 // reference and writing need to know of it.
 type row struct {
-	key     string
+	key     Key
 	form    form
 	dim     quantity.Dimension // of a measured row
 	lo, hi  float64            // least and greatest value in the stored unit
@@ -47,26 +47,26 @@ type row struct {
 }
 
 // measure makes a row for a quantity that is stored in the place at.
-func measure(key string, d quantity.Dimension, lo, hi float64, at func(*Design) *float64) row {
+func measure(key Key, d quantity.Dimension, lo, hi float64, at func(*Design) *float64) row {
 	return number(key, measured, lo, hi, at).of(d)
 }
 
 // number makes a row for a number that is stored in the place at.
-func number(key string, f form, lo, hi float64, at func(*Design) *float64) row {
+func number(key Key, f form, lo, hi float64, at func(*Design) *float64) row {
 	return row{key: key, form: f, lo: lo, hi: hi,
 		put: func(d *Design, v any) { *at(d) = v.(float64) },
 		get: func(d *Design) any { return *at(d) }}
 }
 
 // count makes a row for a whole number.
-func count(key string, lo, hi int, at func(*Design) *int) row {
+func count(key Key, lo, hi int, at func(*Design) *int) row {
 	return row{key: key, form: whole, lo: float64(lo), hi: float64(hi),
 		put: func(d *Design, v any) { *at(d) = v.(int) },
 		get: func(d *Design) any { return *at(d) }}
 }
 
 // text makes a row for text of at most limit characters.
-func text(key string, limit int, at func(*Design) *string) row {
+func text(key Key, limit int, at func(*Design) *string) row {
 	return row{key: key, form: words, hi: float64(limit),
 		put: func(d *Design, v any) { *at(d) = v.(string) },
 		get: func(d *Design) any { return *at(d) }}
@@ -74,14 +74,14 @@ func text(key string, limit int, at func(*Design) *string) row {
 
 // option makes a row for a value out of a list of words, in the order of the
 // constants of T.
-func option[T ~int](key string, at func(*Design) *T, choices ...string) row {
+func option[T ~int](key Key, at func(*Design) *T, choices ...string) row {
 	return row{key: key, form: choice, choices: choices,
 		put: func(d *Design, v any) { *at(d) = T(index(choices, v.(string))) },
 		get: func(d *Design) any { return choices[*at(d)] }}
 }
 
 // named makes a row for one of some values, which go by their names.
-func named[T fmt.Stringer](key string, at func(*Design) *T, values []T) row {
+func named[T fmt.Stringer](key Key, at func(*Design) *T, values []T) row {
 	choices := make([]string, len(values))
 	for i, v := range values {
 		choices[i] = v.String()
@@ -92,7 +92,7 @@ func named[T fmt.Stringer](key string, at func(*Design) *T, values []T) row {
 }
 
 // toggle makes a row for true or false.
-func toggle(key string, at func(*Design) *bool) row {
+func toggle(key Key, at func(*Design) *bool) row {
 	return row{key: key, form: flag,
 		put: func(d *Design, v any) { *at(d) = v.(bool) },
 		get: func(d *Design) any { return *at(d) }}
@@ -107,7 +107,7 @@ func (r row) negated() row {
 }
 
 // list makes a row for a list of at most limit words.
-func list(key string, limit int, at func(*Design) *[]string) row {
+func list(key Key, limit int, at func(*Design) *[]string) row {
 	return row{key: key, form: names, hi: float64(limit),
 		put: func(d *Design, v any) { *at(d) = v.([]string) },
 		get: func(d *Design) any { return *at(d) }}
@@ -139,7 +139,7 @@ func (r row) or(usual string) row { r.usual = usual; return r }
 
 // Greatest returns the greatest value that a design may have for a key that is a
 // number, in the unit that it is kept in; 0 where there is no such key.
-func Greatest(key string) float64 { return allKeys().byKey[key].hi }
+func Greatest(key Key) float64 { return allKeys().byKey[key].hi }
 
 // orIn sets the value that holds where the key is left out of a design in inches: a
 // round one near the metric one.
@@ -171,10 +171,10 @@ func (r row) when(set func(*Design), chosen func(*Design) bool) row {
 }
 
 // table returns the name of the row's table, empty at the top.
-func (r row) table() string { return r.key[:max(strings.LastIndexByte(r.key, '.'), 0)] }
+func (r row) table() Key { return r.key.Table() }
 
 // name returns the last part of the key.
-func (r row) name() string { return r.key[strings.LastIndexByte(r.key, '.')+1:] }
+func (r row) name() string { return r.key.Name() }
 
 // example returns the example in TOML.
 func (r row) example(inches bool) string {
@@ -228,7 +228,7 @@ func (r row) holds(v float64) bool {
 
 // repeated is an array of tables.
 type repeated struct {
-	key   string
+	key   Key
 	limit int
 	doc   string
 	grow  func(*Design)            // adds an empty element
@@ -240,6 +240,6 @@ type repeated struct {
 // that belong together, exactly one is given, or at most one.
 type ways struct {
 	what         string // what the keys say
-	alternatives [][]string
+	alternatives [][]Key
 	must         bool
 }

@@ -8,7 +8,7 @@ import (
 
 // Each row documents itself, and its examples and its usual value would be read.
 func TestSchema(t *testing.T) {
-	seen := map[string]bool{}
+	seen := map[Key]bool{}
 	for _, r := range schema() {
 		if seen[r.key] {
 			t.Errorf("%s stands in the schema twice", r.key)

@@ -98,7 +98,7 @@ func inRange(t testing.TB, d Design) {
 			}
 		}
 	}
-	for _, table := range append([]string{""}, k.tables...) {
+	for _, table := range append([]Key{""}, k.tables...) {
 		l, isList := k.list(table)
 		if !isList {
 			check(d, k.in(table))

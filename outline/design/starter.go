@@ -8,7 +8,7 @@ import (
 
 // Proposed is a value for a key of a starter file and the reason for it.
 type Proposed struct {
-	Key   string
+	Key   Key
 	Value string // as it stands in the file, without its quotes: "1510 mm"
 	Why   string // a sentence
 }
@@ -24,7 +24,7 @@ func Starter(inches bool) string {
 // beside it; about says what they are proposed for. A key that is not in the schema
 // or cannot have its value is an error.
 func StarterFor(inches bool, about string, values []Proposed) (string, error) {
-	s := starter{inches: inches, values: map[string]Proposed{}}
+	s := starter{inches: inches, values: map[Key]Proposed{}}
 	for _, v := range values {
 		r, ok := allKeys().byKey[v.Key]
 		if !ok {
@@ -43,7 +43,7 @@ func StarterFor(inches bool, about string, values []Proposed) (string, error) {
 // starter writes starter files.
 type starter struct {
 	inches bool
-	values map[string]Proposed // by key; may be nil
+	values map[Key]Proposed // by key; may be nil
 }
 
 func (s starter) text(head string) string {
@@ -60,14 +60,14 @@ func (s starter) text(head string) string {
 		}
 		// A table within another stays out as a whole where none of its keys is given,
 		// so that it can be given in the other's one line as well.
-		out := strings.Contains(t, ".") && !slices.ContainsFunc(rows, func(r row) bool {
+		out := t.Table() != "" && !slices.ContainsFunc(rows, func(r row) bool {
 			_, proposed := s.values[r.key]
 			return r.active || proposed
 		})
-		head := "[" + t + "]"
+		head := "[" + string(t) + "]"
 		doc := docs[t]
 		if l, ok := k.list(t); ok {
-			out, head, doc = true, "[["+t+"]]", l.doc
+			out, head, doc = true, "[["+string(t)+"]]", l.doc
 		}
 		b.WriteString("\n\n")
 		comment(&b, "# ", doc)
@@ -89,7 +89,7 @@ const starterHead = `# A bridge hammock. Change the figures to your own; keep a 
 `
 
 // in returns the rows of a table.
-func (k keys) in(table string) []row {
+func (k keys) in(table Key) []row {
 	var out []row
 	for _, r := range k.rows {
 		if r.table() == table {
@@ -151,17 +151,17 @@ func Reference() string {
 	var b strings.Builder
 	k := allKeys()
 	docs := tableDocs()
-	for _, t := range append([]string{""}, k.tables...) {
+	for _, t := range append([]Key{""}, k.tables...) {
 		rows := k.in(t)
 		if len(rows) == 0 {
 			continue
 		}
-		head, doc := "`["+t+"]`", docs[t]
+		head, doc := "`["+string(t)+"]`", docs[t]
 		if t == "" {
 			head = "Top of the file"
 		}
 		if l, ok := k.list(t); ok {
-			head, doc = "`[["+t+"]]`", fmt.Sprintf("%s At most %d.", l.doc, l.limit)
+			head, doc = "`[["+string(t)+"]]`", fmt.Sprintf("%s At most %d.", l.doc, l.limit)
 		}
 		fmt.Fprintf(&b, "### %s\n\n", head)
 		if doc != "" {

@@ -6,15 +6,15 @@ import (
 )
 
 // Nearest returns the word that is likeliest meant by the misspelt one, or "".
-func Nearest(word string, words []string) string {
+func Nearest[S ~string](word string, words []S) S {
 	const longest = 40 // of a word worth comparing
 	if len(word) > longest {
 		return ""
 	}
-	best, least := "", len(word)/3+2 // one slip more for every three letters
+	best, least := S(""), len(word)/3+2 // one slip more for every three letters
 	folded := strings.ToLower(strings.ReplaceAll(word, "-", "_"))
 	for _, w := range words {
-		if d := slips(folded, strings.ReplaceAll(w, "-", "_")); d < least {
+		if d := slips(folded, strings.ReplaceAll(string(w), "-", "_")); d < least {
 			best, least = w, d
 		}
 	}
@@ -47,7 +47,7 @@ func slips(a, b string) int {
 
 // suggest says what to write instead of the unknown key name in a table, and
 // which keys were probably meant.
-func (s keys) suggest(table, name string) (hint string, meant []string) {
+func (s keys) suggest(table Key, name string) (hint string, meant []Key) {
 	var known []string // the names and other names of the table's keys
 	owners := map[string][]string{}
 	for _, r := range s.in(table) {
@@ -62,13 +62,13 @@ func (s keys) suggest(table, name string) (hint string, meant []string) {
 	}
 	if near != "" {
 		for _, own := range owners[near] {
-			meant = append(meant, dotted(table, own))
+			meant = append(meant, table.In(own))
 		}
 		return "write " + strings.Join(owners[near], " or "), meant
 	}
 	for _, r := range s.rows {
 		if _, listed := s.list(r.table()); !listed && r.name() == name {
-			return fmt.Sprintf("write %s under [%s]", name, r.table()), []string{r.key}
+			return fmt.Sprintf("write %s under [%s]", name, r.table()), []Key{r.key}
 		}
 	}
 	if own := s.in(table); len(own) > 0 {
@@ -83,11 +83,11 @@ func (s keys) suggest(table, name string) (hint string, meant []string) {
 
 // suggestTable says what to write instead of the unknown table name, and which
 // table was probably meant.
-func (s keys) suggestTable(name string) (hint, meant string) {
-	near := Nearest(name, s.tables)
-	last := name[strings.LastIndexByte(name, '.')+1:]
+func (s keys) suggestTable(name Key) (hint string, meant Key) {
+	near := Nearest(string(name), s.tables)
+	last := name.Name()
 	for _, t := range s.tables {
-		if near == "" && strings.EqualFold(strings.TrimSuffix(last, "s"), t[strings.LastIndexByte(t, '.')+1:]) {
+		if near == "" && strings.EqualFold(strings.TrimSuffix(last, "s"), t.Name()) {
 			near = t
 		}
 	}
@@ -97,24 +97,24 @@ func (s keys) suggestTable(name string) (hint, meant string) {
 	var all []string
 	for _, t := range s.tables {
 		if len(s.in(t)) > 0 {
-			all = append(all, t)
+			all = append(all, string(t))
 		}
 	}
 	return "tables are " + strings.Join(all, ", "), ""
 }
 
 // headed says which header to write for a table.
-func (s keys) headed(table string) string {
+func (s keys) headed(table Key) string {
 	if _, ok := s.list(table); ok {
-		return "write [[" + table + "]]"
+		return "write [[" + string(table) + "]]"
 	}
-	return "write [" + table + "]"
+	return "write [" + string(table) + "]"
 }
 
 // inTable names a table for messages.
-func inTable(table string) string {
+func inTable(table Key) string {
 	if table == "" {
 		return "the first table"
 	}
-	return "[" + table + "]"
+	return "[" + string(table) + "]"
 }

@@ -42,7 +42,7 @@ func (b *builder) resume(err error) {
 	at := b.lines.position(offset)
 	line := b.lines.text(at.Line)
 	key, found, hint := b.explain(line, err.Error())
-	b.faults = append(b.faults, at.fault(b.file, key, found, hint))
+	b.faults = append(b.faults, at.fault(b.file, Key(key), found, hint))
 	n := at.Line + 1
 	for n <= len(b.lines.starts) && !startsLine.MatchString(b.lines.text(n)) {
 		n++
@@ -59,10 +59,10 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 		b.broken[m[1]] = true
 		return m[1], message, "write the name of a table in brackets on a line of its own, such as [bed]"
 	}
-	if m := bareHeader.FindStringSubmatch(line); m != nil && slices.Contains(allKeys().tables, m[1]) {
+	if m := bareHeader.FindStringSubmatch(line); m != nil && slices.Contains(allKeys().tables, Key(m[1])) {
 		b.prefix, b.current = m[1], &table{}
 		b.broken[m[1]] = true
-		return m[1], "the name of a table stands without brackets", allKeys().headed(m[1]) + " on a line of its own"
+		return m[1], "the name of a table stands without brackets", allKeys().headed(Key(m[1])) + " on a line of its own"
 	}
 	m := assignment.FindStringSubmatch(line)
 	if m == nil {
@@ -88,7 +88,7 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 	if q, err := quantity.Parse(bare); err == nil && q.Unit.Symbol != "" {
 		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
 	}
-	if r, ok := allKeys().byKey[key]; ok && (r.form == words || r.form == choice) && !strings.ContainsAny(value, `"'[{`) {
+	if r, ok := allKeys().byKey[Key(key)]; ok && (r.form == words || r.form == choice) && !strings.ContainsAny(value, `"'[{`) {
 		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
 	}
 	// An inch sign within double quotes ends the text too early.

@@ -140,7 +140,7 @@ func (b *builder) judge() {
 	switch {
 	case errors.As(err, &de):
 		line, column := de.Position()
-		b.faults = append(b.faults, Position{line, column}.fault(b.file, strings.Join(de.Key(), "."),
+		b.faults = append(b.faults, Position{line, column}.fault(b.file, Key(strings.Join(de.Key(), ".")),
 			strings.TrimPrefix(de.Error(), "toml: "), "write it as TOML"))
 	case err != nil:
 		b.faults = append(b.faults, Position{1, 1}.fault(b.file, "", err.Error(), "write it as TOML"))
@@ -339,7 +339,7 @@ func (b *builder) tooDeep(levels int, at Position) bool {
 
 // twice notes that full is given at both positions.
 func (b *builder) twice(full string, at, first Position) {
-	b.faults = append(b.faults, at.fault(b.file, full,
+	b.faults = append(b.faults, at.fault(b.file, Key(full),
 		fmt.Sprintf("is given already in line %d", first.Line), "keep one of the two"))
 }
 

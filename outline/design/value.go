@@ -67,7 +67,7 @@ func (r row) measured(n node, pounds bool) (any, quantity.Unit, *problem) {
 // Measure reads the value of a key of the design that is a quantity, as its file would
 // be read; pounds says that inches and pounds are likelier meant. What is wrong comes
 // back as a [quantity.Error].
-func Measure(key, text string, pounds bool) (quantity.Quantity, error) {
+func Measure(key Key, text string, pounds bool) (quantity.Quantity, error) {
 	r := allKeys().byKey[key]
 	v, u, p := r.measured(node{kind: unstable.String, text: text}, pounds)
 	if p != nil {

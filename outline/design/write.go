@@ -21,12 +21,12 @@ func Write(d Design) []byte {
 	for _, t := range k.tables {
 		l, isList := k.list(t)
 		if !isList {
-			writeTable(&b, "["+t+"]", k.in(t), &d, &usual)
+			writeTable(&b, "["+string(t)+"]", k.in(t), &d, &usual)
 			continue
 		}
 		for i := range l.count(&d) {
 			one := l.pick(d, i)
-			writeTable(&b, "[["+t+"]]", k.in(t), &one, nil)
+			writeTable(&b, "[["+string(t)+"]]", k.in(t), &one, nil)
 		}
 	}
 	return []byte(b.String())

@@ -11,6 +11,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"slingloft/outline/design"
 	"slingloft/outline/fit"
 	"slingloft/outline/hung"
 )
@@ -100,7 +101,7 @@ func TestReasonsHold(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		value := map[string]float64{}
+		value := map[design.Key]float64{}
 		named := 0
 		for _, r := range got.Reasons {
 			value[r.Key] = r.Value
@@ -113,9 +114,9 @@ func TestReasonsHold(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			of := map[string]float64{
+			of := map[design.Key]float64{
 				"the stature": p.Stature, "the shoulder breadth": p.Shoulders, "the span": value["bed.span"],
-				"its bar": value["bed."+strings.TrimSuffix(strings.TrimPrefix(r.Key, "bed."), "_leg")+"_bar"],
+				"its bar": value["bed."+strings.TrimSuffix(strings.TrimPrefix(string(r.Key), "bed."), "_leg")+"_bar"],
 			}[m[2]]
 			// A proportion is printed with as many digits as it has.
 			if math.Abs(r.Value-part*of) > 0.002 {

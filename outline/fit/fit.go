@@ -28,10 +28,10 @@ type Person struct {
 
 // Reason is why one key of the design has its value.
 type Reason struct {
-	Key    string  `json:"key"`
-	Value  float64 `json:"value"` // mm
-	Why    string  `json:"why"`
-	Source string  `json:"source"`
+	Key    design.Key `json:"key"`
+	Value  float64    `json:"value"` // mm
+	Why    string     `json:"why"`
+	Source string     `json:"source"`
 }
 
 // Proposal is a proposed bed. Its sleeper and bed go into a design as they are.
@@ -97,20 +97,20 @@ func Propose(p Person) (Proposal, error) {
 
 func (p Person) check() error {
 	for _, v := range []struct {
-		key           string
+		key           design.Key
 		value, lo, hi float64
 		mayBeLeftOut  bool
 	}{
-		{"sleeper.stature", p.Stature, LeastStature, MostStature, false},
-		{"sleeper.mass", p.Mass, LeastMass, MostMass, false},
-		{"sleeper.shoulders", p.Shoulders, 0.2 * p.Stature, 0.45 * p.Stature, true},
+		{design.KeySleeperStature, p.Stature, LeastStature, MostStature, false},
+		{design.KeySleeperMass, p.Mass, LeastMass, MostMass, false},
+		{design.KeySleeperShoulders, p.Shoulders, 0.2 * p.Stature, 0.45 * p.Stature, true},
 	} {
 		switch {
 		case v.mayBeLeftOut && v.value == 0:
 		case !(v.value >= v.lo):
-			return &hung.Impossible{Key: v.key, Reason: "too small for a bed to be proposed", Bound: "at least", Limit: v.lo}
+			return &hung.Impossible{Key: v.key, Reason: "too small for a bed to be proposed", Bound: design.AtLeast, Limit: v.lo}
 		case v.value > v.hi:
-			return &hung.Impossible{Key: v.key, Reason: "too large for a bed to be proposed", Bound: "at most", Limit: v.hi}
+			return &hung.Impossible{Key: v.key, Reason: "too large for a bed to be proposed", Bound: design.AtMost, Limit: v.hi}
 		}
 	}
 	return nil
@@ -123,7 +123,7 @@ type builder struct {
 }
 
 // put rounds a value to whole steps and keeps it with its reason.
-func (b *builder) put(key string, v float64, source, why string) float64 {
+func (b *builder) put(key design.Key, v float64, source, why string) float64 {
 	v = math.Round(v/b.step) * b.step
 	b.Reasons = append(b.Reasons, Reason{key, v, why, source})
 	return v
@@ -132,12 +132,12 @@ func (b *builder) put(key string, v float64, source, why string) float64 {
 // shoulders returns the breadth that the section is built on.
 func (b *builder) shoulders(p Person) float64 {
 	if p.Shoulders > 0 {
-		b.Reasons = append(b.Reasons, Reason{"sleeper.shoulders", p.Shoulders, "breadth over both shoulders", given})
+		b.Reasons = append(b.Reasons, Reason{design.KeySleeperShoulders, p.Shoulders, "breadth over both shoulders", given})
 		return p.Shoulders
 	}
 	_, half := rig.CentreHeight(design.Sleeper{Stature: p.Stature, Mass: p.Mass})
 	v := min(max(2*half, narrowest*p.Stature), broadest*p.Stature)
-	return b.put("sleeper.shoulders", v, survey,
+	return b.put(design.KeySleeperShoulders, v, survey,
 		"estimated: the survey's mean breadth times √(mass / stature) over that of its mean body")
 }
 
@@ -147,14 +147,14 @@ func (b *builder) sleeper(p Person, shoulders float64) {
 
 // lengths proposes what runs along the bed.
 func (b *builder) lengths(p Person) {
-	span := b.put("bed.span", spanOfStature*p.Stature, own,
+	span := b.put(design.KeyBedSpan, spanOfStature*p.Stature, own,
 		fmt.Sprintf("%.2f of the stature: the bars cross above brow and ankles, the shoulders lie well inside", spanOfStature))
 	tail := (p.Stature + 2*endRoom - span) / 2
 	why := fmt.Sprintf("carries head or feet past the bar, with about %s of cloth beyond", quantity.Style{Inches: p.Inches, Fraction: 2}.Length(endRoom))
 	b.Bed.Span = span
-	b.Bed.HeadTail = b.put("bed.head_tail", tail, own, why)
-	b.Bed.FootTail = b.put("bed.foot_tail", tail, own, why)
-	b.Sleeper.Crown = b.put("sleeper.crown", endRoom-b.Bed.HeadTail, own, "leaves the same room beyond crown and soles")
+	b.Bed.HeadTail = b.put(design.KeyBedHeadTail, tail, own, why)
+	b.Bed.FootTail = b.put(design.KeyBedFootTail, tail, own, why)
+	b.Sleeper.Crown = b.put(design.KeySleeperCrown, endRoom-b.Bed.HeadTail, own, "leaves the same room beyond crown and soles")
 }
 
 // section proposes what lies across the bed, and the legs that follow from the bars.
@@ -166,24 +166,24 @@ func (b *builder) section(p Person, shoulders float64) {
 		how = "on the side"
 	}
 	e := &b.Bed
-	e.HeadBar = b.put("bed.head_bar", bar*shoulders, survey,
+	e.HeadBar = b.put(design.KeyBedHeadBar, bar*shoulders, survey,
 		fmt.Sprintf("%.2f of the shoulder breadth for one who sleeps %s, so that the walls do not press on the shoulders", bar, how))
 	why := "a little narrower than the head bar: feet need less room and the bar weighs less"
 	if p.OnSide {
 		why = "as the head bar: drawn-up knees need the room"
 	}
-	e.FootBar = b.put("bed.foot_bar", foot*e.HeadBar, own, why)
+	e.FootBar = b.put(design.KeyBedFootBar, foot*e.HeadBar, own, why)
 	e.Head = design.Drop
-	e.HeadValue = b.put("bed.head_drop", drop*shoulders, survey,
+	e.HeadValue = b.put(design.KeyBedHeadDrop, drop*shoulders, survey,
 		fmt.Sprintf("%.2f of the shoulder breadth: deep enough to lie safely, flat enough for one who sleeps %s", drop, how))
-	e.HeadRadius = b.put("bed.underbody_radius", radiusOfShoulders*shoulders, survey,
+	e.HeadRadius = b.put(design.KeyBedUnderbodyRadius, radiusOfShoulders*shoulders, survey,
 		fmt.Sprintf("%.2f of the shoulder breadth: the back's round", radiusOfShoulders))
 	e.SeatRadius, e.FootRadius = e.HeadRadius, e.HeadRadius
 	e.Control = design.SideDepth
-	e.ControlValue = b.put("bed.side_depth", depth*e.Span, own,
+	e.ControlValue = b.put(design.KeyBedSideDepth, depth*e.Span, own,
 		fmt.Sprintf("%.3f of the span: deeper is slacker and narrower in the middle, shallower pulls harder on cords and bars", depth))
 	e.Second = design.SameWall
 	legs := fmt.Sprintf("%.2f of its bar: the legs then meet at about 61°, and push on the bar with about half their own pull", legOfBar)
-	e.HeadLeg = b.put("bed.head_leg", legOfBar*e.HeadBar, own, legs)
-	e.FootLeg = b.put("bed.foot_leg", legOfBar*e.FootBar, own, legs)
+	e.HeadLeg = b.put(design.KeyBedHeadLeg, legOfBar*e.HeadBar, own, legs)
+	e.FootLeg = b.put(design.KeyBedFootLeg, legOfBar*e.FootBar, own, legs)
 }

@@ -94,7 +94,7 @@ func TestMeanBody(t *testing.T) {
 }
 
 func TestOutOfRange(t *testing.T) {
-	for key, p := range map[string]fit.Person{
+	for key, p := range map[design.Key]fit.Person{
 		"sleeper.stature":   {Stature: 900, Mass: 70},
 		"sleeper.mass":      {Stature: 1700, Mass: 310},
 		"sleeper.shoulders": {Stature: 1700, Mass: 70, Shoulders: 900},

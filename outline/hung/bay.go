@@ -8,11 +8,6 @@ import (
 	"slingloft/outline/numeric"
 )
 
-// controlKey returns the design key of the control in use.
-func controlKey(c design.Control) string {
-	return [...]string{"bed.side_depth", "bed.hang_angle", "bed.foot_hang_angle", "bed.thrust"}[c]
-}
-
 // trial is one candidate: a thrust and the cord's slopes at the head tip, with
 // the curves that follow from them.
 type trial struct {
@@ -47,20 +42,13 @@ func newSolver(p *Problem) (*solver, error) {
 	x := -p.Bed.Span / 2
 	s.head, err = p.section(x, half, drop+p.Bottom(x))
 	if err != nil {
-		return nil, &Impossible{Key: headKey(p), Reason: "the section at the head bar does not exist", Cause: err}
+		return nil, &Impossible{Key: p.Bed.HeadKey(), Reason: "the section at the head bar does not exist", Cause: err}
 	}
 	s.start = state{y: half, z: drop + p.Bottom(x)}
 	s.breaks = append(p.Load.Breaks(), 0)
 	sortFloats(s.breaks)
 	s.marks = stations(x, -x, s.breaks, p.Bed.Span/bayPanels)
 	return s, nil
-}
-
-func headKey(p *Problem) string {
-	if p.Bed.Head == design.Girth {
-		return "bed.head_girth"
-	}
-	return "bed.head_drop"
 }
 
 // headDrop returns the height of the cords at the head bar, from the girth there
@@ -94,8 +82,8 @@ func DropOfGirth(girth, half, radius float64) (float64, error) {
 	}
 	h, err := numeric.Root(over, flattest, high, 1e-11)
 	if err != nil {
-		return 0, &Impossible{Key: "bed.head_girth", Reason: "no section at the head bar has this girth",
-			Bound: "at least", Limit: 2 * half * 1.02}
+		return 0, &Impossible{Key: design.KeyBedHeadGirth, Reason: "no section at the head bar has this girth",
+			Bound: design.AtLeast, Limit: 2 * half * 1.02}
 	}
 	return h, nil
 }
@@ -343,8 +331,8 @@ func (s *solver) walk(thrust float64) (trial, error) {
 		return trial{}, err
 	}
 	if s.controlled(&near) > b.ControlValue {
-		return trial{}, &Impossible{Key: controlKey(b.Control), Reason: "the shape would be too flat to find",
-			Bound: "at least", Limit: s.controlled(&near)}
+		return trial{}, &Impossible{Key: b.ControlKey(), Reason: "the shape would be too flat to find",
+			Bound: design.AtLeast, Limit: s.controlled(&near)}
 	}
 	const slower = 0.88
 	for next := high * slower; ; next *= slower {
@@ -394,7 +382,7 @@ func (s *solver) walkTo(thrust float64) (trial, error) {
 		next = max(next*slower, thrust)
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
-			return trial{}, &Impossible{Key: "bed.thrust", Reason: "the cords would hang too deep", Bound: "at least", Limit: near.thrust, Cause: toTell(err)}
+			return trial{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep", Bound: design.AtLeast, Limit: near.thrust, Cause: toTell(err)}
 		}
 		near = t
 	}
@@ -449,8 +437,8 @@ func (s *solver) limit(near trial, past float64, cause error) error {
 	if s.needsTails() {
 		inside = 0.98 // an angle's limit is less sharply found
 	}
-	return &Impossible{Key: controlKey(s.p.Bed.Control), Reason: "more than the bay can have",
-		Bound: "at most", Limit: s.controlled(&near) * inside, Cause: cause}
+	return &Impossible{Key: s.p.Bed.ControlKey(), Reason: "more than the bay can have",
+		Bound: design.AtMost, Limit: s.controlled(&near) * inside, Cause: cause}
 }
 
 // toTell returns a cause that a maker can make something of, nil for the search's
@@ -471,9 +459,5 @@ func (s *solver) blame(err error) error {
 	if bad, ok := err.(*Impossible); ok {
 		return bad
 	}
-	key := map[design.Second]string{
-		design.SameWall: "bed.foot_bar", design.FootDrop: "bed.foot_drop",
-		design.FootGirth: "bed.foot_girth", design.LevelHooks: "bed.level_hooks",
-	}[s.p.Bed.Second]
-	return &Impossible{Key: key, Reason: "no shape meets this together with the rest", Cause: err}
+	return &Impossible{Key: s.p.Bed.SecondKey(), Reason: "no shape meets this together with the rest", Cause: err}
 }

@@ -59,7 +59,7 @@ func balance(t *testing.T, s hung.Shape) {
 func TestRandomDesigns(t *testing.T) {
 	const n = 250
 	r := rand.New(rand.NewPCG(7, 11))
-	solved, refused := 0, map[string]int{}
+	solved, refused := 0, map[design.Key]int{}
 	for i := range n {
 		d := designtest.Design(r)
 		s, err := hung.Solve(hung.ProblemOf(d))

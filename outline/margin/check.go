@@ -12,6 +12,8 @@ package margin
 
 import (
 	"slices"
+
+	"slingloft/outline/design"
 )
 
 // Check is one part under one load case.
@@ -23,13 +25,13 @@ type Check struct {
 	Capacity float64 // in Unit; 0: not known
 	Bound    bool    // Capacity is at most this
 	Unit     Unit
-	Ratio    float64  // capacity over load; 0: not known
-	Required float64  // least ratio
-	Met      bool     // known and enough
-	Waived   bool     // named in the design as allowed to fail
-	Missing  []string // keys of the design that would be needed
-	Source   Source   // of capacity and requirement
-	Ways     []Way    // what would do where it is not met
+	Ratio    float64      // capacity over load; 0: not known
+	Required float64      // least ratio
+	Met      bool         // known and enough
+	Waived   bool         // named in the design as allowed to fail
+	Missing  []design.Key // keys of the design that would be needed
+	Source   Source       // of capacity and requirement
+	Ways     []Way        // what would do where it is not met
 }
 
 // Name returns the check's identifier, by which a design waives it: "side cord,

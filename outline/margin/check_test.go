@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"slingloft/outline/design"
 	"slingloft/outline/margin"
 )
 
@@ -18,8 +19,8 @@ func TestUnmet(t *testing.T) {
 		{"enough", margin.Check{Capacity: 10, Ratio: 5, Required: 5}, false},
 		{"too little", margin.Check{Capacity: 10, Ratio: 4.99, Required: 5}, true},
 		{"nothing known", margin.Check{Required: 5}, false},
-		{"a bound that is too little", margin.Check{Capacity: 10, Ratio: 1, Required: 5, Bound: true, Missing: []string{"splice.efficiency"}}, true},
-		{"a bound that would do", margin.Check{Capacity: 10, Ratio: 9, Required: 5, Bound: true, Missing: []string{"splice.efficiency"}}, false},
+		{"a bound that is too little", margin.Check{Capacity: 10, Ratio: 1, Required: 5, Bound: true, Missing: []design.Key{"splice.efficiency"}}, true},
+		{"a bound that would do", margin.Check{Capacity: 10, Ratio: 9, Required: 5, Bound: true, Missing: []design.Key{"splice.efficiency"}}, false},
 	} {
 		if got := r.c.Unmet(); got != r.want {
 			t.Errorf("%s: unmet %v, want %v", r.name, got, r.want)
@@ -33,7 +34,7 @@ func TestReportLists(t *testing.T) {
 	const ample, unknown, short, half, small, waived = margin.SideCord, margin.HeadLeg, margin.FootLeg, margin.HeadYield, margin.ClothStrip, margin.SideSeam
 	r := margin.Report{Checks: []margin.Check{
 		{Part: ample, Capacity: 100, Ratio: 20, Required: 5},
-		{Part: unknown, Required: 5, Missing: []string{"cord.leg.strength"}},
+		{Part: unknown, Required: 5, Missing: []design.Key{"cord.leg.strength"}},
 		{Part: short, Capacity: 100, Ratio: 4.5, Required: 5},
 		{Part: half, Capacity: 100, Ratio: 1, Required: 2, Waived: true},
 		{Part: small, Capacity: 100, Ratio: 1.6, Required: 1.5},

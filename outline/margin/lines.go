@@ -60,16 +60,16 @@ func given(v, otherwise float64) float64 {
 
 // rope checks one cord of the given kind, of which runs share the load. Its splices
 // and eyes are checked with it: the efficiency is theirs.
-func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key string, runs float64) {
+func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key design.Key, runs float64) {
 	k := Check{Part: part, Case: c.Kind, Load: load, Factor: 1,
 		Required: given(b.design.Margins.Cord, CordMargin), Source: Source{Kind: CordSheet}}
 	efficiency := b.design.Splice.Efficiency
 	if kind.Strength == 0 {
-		k.Missing = append(k.Missing, key+".strength")
+		k.Missing = append(k.Missing, key.In("strength"))
 	}
 	if efficiency == 0 {
 		// A splice keeps no more than the cord has.
-		k.Missing = append(k.Missing, "splice.efficiency")
+		k.Missing = append(k.Missing, design.KeySpliceEfficiency)
 		efficiency = 1
 	}
 	k.Capacity = runs * kind.Strength * efficiency
@@ -79,11 +79,11 @@ func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key strin
 // cords checks side cords, legs, hang lines and what these hang on.
 func (b *book) cords(c Case) {
 	d := &b.design
-	leg, key, runs := d.Leg, "cord.leg", 1.0
+	leg, key, runs := d.Leg, design.KeyCordLeg, 1.0
 	if d.Splice.Whole {
-		leg, key, runs = d.Side, "cord.side", 2
+		leg, key, runs = d.Side, design.KeyCordSide, 2
 	}
-	b.rope(SideCord, c, c.Side, d.Side, "cord.side", runs)
+	b.rope(SideCord, c, c.Side, d.Side, design.KeyCordSide, runs)
 	for e, end := range ends() {
 		b.rope(HeadLeg.at(end), c, c.Leg[e], leg, key, runs)
 	}
@@ -91,13 +91,13 @@ func (b *book) cords(c Case) {
 		return // the pull at the apexes is that of one who lies still
 	}
 	for e, end := range ends() {
-		b.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, "hang.line", 1)
+		b.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, design.KeyHangLine, 1)
 		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: b.Hook,
 			Required: given(d.Margins.Cord, CordMargin), Source: Source{Kind: HookSheet}}
 		if b.Hook == 0 {
-			k.Missing = []string{"hang.hook_strength"}
+			k.Missing = []design.Key{design.KeyHangHookStrength}
 		}
-		b.add(k, func(wanted float64) []Way { return []Way{atLeast("hang.hook_strength", wanted), b.slacker()} })
+		b.add(k, func(wanted float64) []Way { return []Way{atLeast(design.KeyHangHookStrength, wanted), b.slacker()} })
 	}
 }
 
@@ -129,12 +129,12 @@ func (b *book) bars(c Case) {
 		k := Check{Case: c.Kind, Load: c.Bar[e] * factor, Factor: factor,
 			Required: given(b.design.Margins.Bar, BarMargin)}
 		l := b.Shape.Ends[e].Bar
-		var missing []string
+		var missing []design.Key
 		if bar.Modulus == 0 {
-			missing = append(missing, "bar.modulus")
+			missing = append(missing, design.KeyBarModulus)
 		}
 		if bar.Yield == 0 {
-			missing = append(missing, "bar.yield")
+			missing = append(missing, design.KeyBarYield)
 		}
 		k.Missing = missing
 		k.Part, k.Capacity, k.Source = HeadBuckling.at(end), buckling(s, bar, l), Source{Column, barSource(bar)}
@@ -153,7 +153,7 @@ func (b *book) bars(c Case) {
 		k.Part, k.Capacity, k.Source = HeadBearing.at(end), s.Area*bar.Yield, Source{EndFace, barSource(bar)}
 		k.Missing = nil
 		if bar.Yield == 0 {
-			k.Missing = []string{"bar.yield"}
+			k.Missing = []design.Key{design.KeyBarYield}
 		}
 		b.add(k, ways(func(s column.Section) float64 { return s.Area * bar.Yield }))
 	}
@@ -191,7 +191,7 @@ func (b *book) cloth(c Case) {
 		Capacity: d.Cloth.StripStrength, Required: given(d.Margins.Cloth, ClothMargin),
 		Source: Source{Kind: ClothSheet}}
 	if k.Capacity == 0 {
-		k.Missing = []string{"cloth.strip_strength"}
+		k.Missing = []design.Key{design.KeyClothStripStrength}
 	}
 	b.add(k, func(wanted float64) []Way { return b.clothWays(c, wanted) })
 	capacity, missing := SeamStrength(d.Seam)
@@ -209,11 +209,11 @@ func (b *book) cloth(c Case) {
 // SeamStrength returns what a seam holds across, N/mm: stitches per length × rows
 // × thread strength × factor, and the keys that are missing for it. Rows of 0
 // count as one.
-func SeamStrength(s design.Seam) (strength float64, missing []string) {
+func SeamStrength(s design.Seam) (strength float64, missing []design.Key) {
 	for _, v := range []struct {
 		value float64
-		key   string
-	}{{s.StitchLength, "seam.stitch_length"}, {s.ThreadStrength, "seam.thread_strength"}, {s.SeamFactor, "seam.factor"}} {
+		key   design.Key
+	}{{s.StitchLength, design.KeySeamStitchLength}, {s.ThreadStrength, design.KeySeamThreadStrength}, {s.SeamFactor, design.KeySeamFactor}} {
 		if v.value == 0 {
 			missing = append(missing, v.key)
 		}

@@ -2,7 +2,6 @@ package margin_test
 
 import (
 	"slices"
-	"strings"
 	"testing"
 
 	"slingloft/outline/column"
@@ -29,7 +28,7 @@ func TestSeamStrength(t *testing.T) {
 	} {
 		got, missing := margin.SeamStrength(r.seam)
 		near(t, r.name, got, r.want, 1e-12)
-		if m := strings.Join(missing, " "); m != r.missing {
+		if m := design.Listed(missing, " "); m != r.missing {
 			t.Errorf("%s: missing %q, want %q", r.name, m, r.missing)
 		}
 	}

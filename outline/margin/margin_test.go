@@ -151,7 +151,7 @@ func TestMissing(t *testing.T) {
 	d.Hang.Line.Strength = 1500
 	s := solve(t, d)
 	r := margin.Of(margin.Input{Shape: &s, Design: d})
-	for name, want := range map[string][]string{
+	for name, want := range map[string][]design.Key{
 		"side cord, lying":            {"cord.side.strength", "splice.efficiency"},
 		"foot leg, seated":            {"cord.leg.strength", "splice.efficiency"},
 		"head hang line, lying":       {"splice.efficiency"},

@@ -11,31 +11,23 @@ import (
 // Way is one value of the design that, changed alone, would meet a margin or, where
 // Least is 0, bring it nearer.
 type Way struct {
-	Key   string  `json:"key"`
-	Least float64 `json:"least,omitempty"` // in the unit that package design keeps it in; 0: how much is not known
-	Less  bool    `json:"less,omitempty"`  // a smaller value helps, not a larger one
+	Key   design.Key `json:"key"`
+	Least float64    `json:"least,omitempty"` // in the unit that package design keeps it in; 0: how much is not known
+	Less  bool       `json:"less,omitempty"`  // a smaller value helps, not a larger one
 }
 
 // atLeast is the way of a strength that has to be so large.
-func atLeast(key string, v float64) Way { return Way{Key: key, Least: v} }
+func atLeast(key design.Key, v float64) Way { return Way{Key: key, Least: v} }
 
 // ropeWays returns what would give a cord the wanted capacity, N.
-func (b *book) ropeWays(key string, runs, efficiency, wanted float64) []Way {
-	return append([]Way{atLeast(key+".strength", wanted/(runs*efficiency))}, b.slacker())
+func (b *book) ropeWays(key design.Key, runs, efficiency, wanted float64) []Way {
+	return append([]Way{atLeast(key.In("strength"), wanted/(runs*efficiency))}, b.slacker())
 }
 
 // slacker is the way to less pull in all cords and bars: of a cord under a given
 // load the thrust falls as its depth grows, H = w S² / 8 f.
 func (b *book) slacker() Way {
-	switch b.design.Bed.Control {
-	case design.HeadAngle:
-		return Way{Key: "bed.hang_angle"}
-	case design.FootAngle:
-		return Way{Key: "bed.foot_hang_angle"}
-	case design.Thrust:
-		return Way{Key: "bed.thrust", Less: true}
-	}
-	return Way{Key: "bed.side_depth"}
+	return Way{Key: b.design.Bed.ControlKey(), Less: b.design.Bed.Control == design.Thrust}
 }
 
 // barWays returns what would give a bar the wanted capacity, N: a thicker tube of
@@ -47,7 +39,7 @@ func (b *book) barWays(end hung.End, wanted float64, capacity func(column.Sectio
 		return capacity(section(bar)) >= wanted
 	}
 	var out []Way
-	if lo, hi := bar.Outer, design.Greatest("bar.outer_diameter"); enough(hi) {
+	if lo, hi := bar.Outer, design.Greatest(design.KeyBarOuterDiameter); enough(hi) {
 		for range 40 {
 			if mid := (lo + hi) / 2; enough(mid) {
 				hi = mid
@@ -55,15 +47,15 @@ func (b *book) barWays(end hung.End, wanted float64, capacity func(column.Sectio
 				lo = mid
 			}
 		}
-		out = append(out, atLeast("bar.outer_diameter", hi))
+		out = append(out, atLeast(design.KeyBarOuterDiameter, hi))
 	}
-	return append(out, Way{Key: "bed." + end.String() + "_leg"}, b.slacker())
+	return append(out, Way{Key: design.LegKey(int(end))}, b.slacker())
 }
 
 // clothWays returns what would give the cloth the wanted strength, N/mm; steeper
 // walls carry the sleeper with less of it, but not one who sits on the edge.
 func (b *book) clothWays(c Case, wanted float64) []Way {
-	out := []Way{atLeast("cloth.strip_strength", wanted)}
+	out := []Way{atLeast(design.KeyClothStripStrength, wanted)}
 	if c.Kind != Seated {
 		out = append(out, b.steeper())
 	}
@@ -72,10 +64,7 @@ func (b *book) clothWays(c Case, wanted float64) []Way {
 
 // steeper is the way to steeper walls.
 func (b *book) steeper() Way {
-	if b.design.Bed.Head == design.Girth {
-		return Way{Key: "bed.head_girth"}
-	}
-	return Way{Key: "bed.head_drop"}
+	return Way{Key: b.design.Bed.HeadKey()}
 }
 
 // seamWays returns what would make a seam with the given strength hold the wanted
@@ -83,8 +72,8 @@ func (b *book) steeper() Way {
 func (b *book) seamWays(has, wanted float64) []Way {
 	s := b.design.Seam
 	var out []Way
-	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= design.Greatest("seam.rows") {
-		out = append(out, atLeast("seam.rows", rows))
+	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= design.Greatest(design.KeySeamRows) {
+		out = append(out, atLeast(design.KeySeamRows, rows))
 	}
-	return append(out, atLeast("seam.thread_strength", s.ThreadStrength*wanted/has))
+	return append(out, atLeast(design.KeySeamThreadStrength, s.ThreadStrength*wanted/has))
 }

@@ -10,7 +10,7 @@ import (
 // sets puts a value of a way into a design.
 func sets(t *testing.T, d *design.Design, in *margin.Input, w margin.Way) {
 	t.Helper()
-	at := map[string]*float64{
+	at := map[design.Key]*float64{
 		"cord.side.strength": &d.Side.Strength, "cord.leg.strength": &d.Leg.Strength, "hang.line.strength": &d.Hang.Line.Strength,
 		"hang.hook_strength": &in.Hook, "bar.outer_diameter": &d.Bar.Outer, "cloth.strip_strength": &d.Cloth.StripStrength,
 		"seam.thread_strength": &d.Seam.ThreadStrength,
@@ -34,7 +34,7 @@ func TestWays(t *testing.T) {
 	weak.Cloth.StripStrength, weak.Seam.ThreadStrength = 2, 6
 	s := solve(t, weak)
 	in := margin.Input{Shape: &s, Design: weak, Hook: 3000, Joined: true}
-	kinds := map[string]bool{}
+	kinds := map[design.Key]bool{}
 	for _, c := range margin.Of(in).Checks {
 		if !c.Unmet() {
 			if len(c.Ways) > 0 {
@@ -61,7 +61,7 @@ func TestWays(t *testing.T) {
 			}
 		}
 	}
-	for _, key := range []string{"cord.side.strength", "cord.leg.strength", "hang.line.strength", "hang.hook_strength", "bar.outer_diameter", "cloth.strip_strength", "seam.thread_strength", "seam.rows"} {
+	for _, key := range []design.Key{"cord.side.strength", "cord.leg.strength", "hang.line.strength", "hang.hook_strength", "bar.outer_diameter", "cloth.strip_strength", "seam.thread_strength", "seam.rows"} {
 		if !kinds[key] {
 			t.Errorf("no failing check named %s", key)
 		}

@@ -104,7 +104,7 @@ func (m *maker) hollowFits(seam geom.Polyline) error {
 		most = min(most, (left.Towards(right, t).Y-p.Y)/part-capRoom)
 	}
 	if m.d.Cap.Hollow > max(most, 0) {
-		return &hung.Impossible{Key: "cap.hollow", Reason: "the top edge of a cap would dip to its seam", Bound: "at most", Limit: max(most, 0)}
+		return &hung.Impossible{Key: design.KeyCapHollow, Reason: "the top edge of a cap would dip to its seam", Bound: design.AtMost, Limit: max(most, 0)}
 	}
 	return nil
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -76,7 +77,7 @@ func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 		p.Cut, fine = band(whole.Cut, q.low-a, q.high+a)
 	}
 	if !ok || !fine {
-		return p, &hung.Impossible{Key: "cloth.joins", Reason: "a join does not run from end to end of the body's panel"}
+		return p, &hung.Impossible{Key: design.KeyClothJoins, Reason: "a join does not run from end to end of the body's panel"}
 	}
 	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
 	p.Lines = append(p.Lines, linesBetween(whole.Lines, q.low, q.high)...)

@@ -69,8 +69,8 @@ func Lowest(s *hung.Shape) float64 {
 func Between(s *hung.Shape, distance, bed, share float64) (Place, error) {
 	over := Overall(s)
 	if !(distance >= over) || math.IsInf(distance, 0) {
-		return Place{}, &hung.Impossible{Key: "hang.distance", Reason: "shorter than the hammock from hook to hook",
-			Bound: "at least", Limit: math.Ceil(over)}
+		return Place{}, &hung.Impossible{Key: design.KeyHangDistance, Reason: "shorter than the hammock from hook to hook",
+			Bound: design.AtLeast, Limit: math.Ceil(over)}
 	}
 	p := Place{Distance: distance, Lowest: bed}
 	ground := Lowest(s) - bed
@@ -98,8 +98,8 @@ func Under(s *hung.Shape, height, bed float64) (Place, error) {
 		run = min(run, (height-end.ApexZ+ground)/end.Slope)
 	}
 	if !(run >= 0) || math.IsInf(run, 0) {
-		return Place{}, &hung.Impossible{Key: "hang.height", Reason: "lower than the hammock's own ends",
-			Bound: "at least", Limit: math.Ceil(least)}
+		return Place{}, &hung.Impossible{Key: design.KeyHangHeight, Reason: "lower than the hammock's own ends",
+			Bound: design.AtLeast, Limit: math.Ceil(least)}
 	}
 	return Between(s, Overall(s)+2*run, bed, 0.5)
 }

@@ -177,7 +177,7 @@ func TestOf(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "beyond", p.Beyond, p.Ends[0].Hook-1200, 1e-9)
-	for key, h := range map[string]design.Hang{
+	for key, h := range map[design.Key]design.Hang{
 		"hang.distance": {Bed: 450, Distance: 2000}, "hang.height": {Bed: 450, Height: 700},
 	} {
 		_, ok, err := rig.Of(&s, h)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"sort"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -24,8 +25,8 @@ func Cut(parts []Part, stock, saw float64) ([]Cutting, error) {
 next:
 	for _, p := range order {
 		if p.Length > stock {
-			return nil, &hung.Impossible{Key: "bar.stock", Reason: "shorter than the " + p.Bar.String() + " bar",
-				Bound: "at least", Limit: math.Ceil(p.Length)}
+			return nil, &hung.Impossible{Key: design.KeyBarStock, Reason: "shorter than the " + p.Bar.String() + " bar",
+				Bound: design.AtLeast, Limit: math.Ceil(p.Length)}
 		}
 		for i := range out {
 			if out[i].Offcut >= p.Length+saw {

@@ -37,7 +37,7 @@ func open(b stock.Bill) []string {
 		if o.Row != nil {
 			out = append(out, "price of "+o.Row.Name)
 		} else {
-			out = append(out, "mass of "+o.Mass.Part.String()+" for want of "+o.Mass.Missing)
+			out = append(out, "mass of "+o.Mass.Part.String()+" for want of "+string(o.Mass.Missing))
 		}
 	}
 	return out

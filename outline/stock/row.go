@@ -2,6 +2,7 @@ package stock
 
 import (
 	"slingloft/outline/cord"
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -90,7 +91,7 @@ const (
 type Mass struct {
 	Part    MassPart
 	Grams   float64
-	Missing string // key without which it is not known
+	Missing design.Key // key without which it is not known
 }
 
 // MassPart is a part of the finished hammock.

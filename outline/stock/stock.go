@@ -110,7 +110,7 @@ func (b *Bill) cloth(in Input) {
 	b.row(Row{Kind: ClothRow, Name: c.Name, Quantity: upTo(in.Lay / metre), Price: c.Price})
 	m := Mass{Grams: area / (metre * metre) * c.ArealDensity}
 	if c.ArealDensity == 0 {
-		m.Missing = "cloth.areal_density"
+		m.Missing = design.KeyClothArealDensity
 	}
 	b.Masses = append(b.Masses, m)
 	if in.Lay > 0 && c.Width > 0 {
@@ -125,7 +125,7 @@ func (b *Bill) cords(in Input) {
 	for _, c := range in.Cords {
 		m := Mass{Part: MassPart{OfCord, c.Part}, Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
 		if c.Kind.LinearDensity == 0 {
-			m.Missing = c.Part.Key() + ".linear_density"
+			m.Missing = c.Part.Key().In("linear_density")
 		}
 		b.Masses = append(b.Masses, m)
 	}
@@ -158,7 +158,7 @@ func (b *Bill) bars(in Input) error {
 		m.Grams += 1000 * hung.BarMass(d.Bar, open)
 	}
 	if d.Bar.Density == 0 {
-		m.Missing = "bar.density"
+		m.Missing = design.KeyBarDensity
 	}
 	b.Masses = append(b.Masses, m)
 	r := Row{Kind: BarRow, Name: d.Bar.Name, Unit: Single, Price: d.Bar.Price, Note: Note{Kind: StockLengths}}

@@ -79,11 +79,11 @@ func TestOpen(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "mass", b.Total, 7*5)
-	missing := map[string]bool{}
+	missing := map[design.Key]bool{}
 	for _, m := range b.Masses {
 		missing[m.Missing] = true
 	}
-	for _, k := range []string{"bar.density", "cloth.areal_density", "hang.line.linear_density"} {
+	for _, k := range []design.Key{design.KeyBarDensity, design.KeyClothArealDensity, "hang.line.linear_density"} {
 		if !missing[k] {
 			t.Errorf("%s is not named in %+v", k, b.Masses)
 		}

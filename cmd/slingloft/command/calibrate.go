@@ -87,7 +87,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	comb := combFor(d)
 	combSheet, err := kerfComb(comb, d, digest)
 	if err != nil {
-		return p.Fault("sheet.thickness", err.Error(), "a thicker board would do")
+		return p.Fault(design.KeySheetThickness, err.Error(), "a thicker board would do")
 	}
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
 	drawings := []export.Drawing{sheet, combSheet}

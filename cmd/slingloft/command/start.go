@@ -120,7 +120,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 		return out
 	}
 	for _, v := range p.Values {
-		out.Proposed = append(out.Proposed, document.Value{Key: v.Key, Value: v.Value, Reason: v.Reason()})
+		out.Proposed = append(out.Proposed, document.Value{Key: string(v.Key), Value: v.Value, Reason: v.Reason()})
 	}
 	out.Joins = p.Joins
 	for _, c := range p.Plan.Margins.Unmet() {
@@ -143,14 +143,15 @@ func (o startOptions) wish() (work.Wish, error) {
 		return w, usagef("start: --sleeps is back or side, not %.20q", o.lies)
 	}
 	for _, f := range []struct {
-		flag, text, example, key string
-		value                    *float64
-		as                       *string
+		flag, text, example string
+		key                 design.Key
+		value               *float64
+		as                  *string
 	}{
-		{"stature", o.stature, "172 cm", "sleeper.stature", &w.Person.Stature, &w.Stature},
-		{"mass", o.mass, "80 kg", "sleeper.mass", &w.Person.Mass, &w.Mass},
-		{"shoulders", o.shoulders, "", "sleeper.shoulders", &w.Person.Shoulders, &w.Shoulders},
-		{"cloth-width", o.clothWidth, "", "cloth.width", &width, &w.ClothWidth},
+		{"stature", o.stature, "172 cm", design.KeySleeperStature, &w.Person.Stature, &w.Stature},
+		{"mass", o.mass, "80 kg", design.KeySleeperMass, &w.Person.Mass, &w.Mass},
+		{"shoulders", o.shoulders, "", design.KeySleeperShoulders, &w.Person.Shoulders, &w.Shoulders},
+		{"cloth-width", o.clothWidth, "", design.KeyClothWidth, &width, &w.ClothWidth},
 	} {
 		if f.text == "" {
 			if f.example != "" {
@@ -171,7 +172,7 @@ func (o startOptions) wish() (work.Wish, error) {
 func (o startOptions) refused(err error) error {
 	var no *hung.Impossible
 	if errors.As(err, &no) {
-		flag := map[string]string{"sleeper.stature": "stature", "sleeper.mass": "mass", "sleeper.shoulders": "shoulders"}[no.Key]
+		flag := map[design.Key]string{design.KeySleeperStature: "stature", design.KeySleeperMass: "mass", design.KeySleeperShoulders: "shoulders"}[no.Key]
 		limit := fmt.Sprintf("%.0f mm", no.Limit)
 		switch {
 		case flag == "":

@@ -2,9 +2,9 @@ package figures
 
 import (
 	"fmt"
-	"strings"
 
 	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
 	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
@@ -80,7 +80,7 @@ func standing(c margin.Check) string {
 	case c.Unmet():
 		return "NOT MET"
 	case len(c.Missing) > 0:
-		return "missing " + strings.Join(c.Missing, ", ")
+		return "missing " + design.Listed(c.Missing, ", ")
 	}
 	return "met"
 }

@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"slingloft/outline/design"
 	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/words"
@@ -19,7 +20,7 @@ type Check struct {
 	Required float64      `json:"required"`          // least ratio
 	Met      bool         `json:"met"`               // known and enough
 	Waived   bool         `json:"waived,omitempty"`  // named in the design as allowed to fail
-	Missing  []string     `json:"missing,omitempty"` // keys of the design that would be needed
+	Missing  []design.Key `json:"missing,omitempty"` // keys of the design that would be needed
 	Source   string       `json:"source"`            // of capacity and requirement
 	Ways     []margin.Way `json:"ways,omitempty"`    // what would do where it is not met
 }

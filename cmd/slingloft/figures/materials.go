@@ -53,7 +53,7 @@ func materialsOf(b stock.Bill, w words.Names, style quantity.Style) Materials {
 		out.Rows = append(out.Rows, Row{r.Kind.String(), w.Materials.Thing(r), r.Quantity, r.Unit.String(), r.Price, r.Cost, w.Note(r.Note, style)})
 	}
 	for _, m := range b.Masses {
-		out.Masses = append(out.Masses, Mass{m.Part.String(), m.Grams, m.Missing})
+		out.Masses = append(out.Masses, Mass{m.Part.String(), m.Grams, string(m.Missing)})
 	}
 	for _, c := range b.Bars {
 		cut := Cutting{Offcut: c.Offcut}

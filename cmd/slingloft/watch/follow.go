@@ -165,7 +165,7 @@ func faultsOf(err error, data []byte) []fault {
 	for _, f := range many {
 		one := fault{Place: fmt.Sprintf("%s:%d:%d", f.File, f.Line, f.Column), Text: f.Found + "; " + f.Hint}
 		if f.Key != "" {
-			one.Text = f.Key + ": " + one.Text
+			one.Text = string(f.Key) + ": " + one.Text
 		}
 		if data != nil && f.Line >= 1 && f.Line <= len(lines) {
 			one.Line = cut(strings.TrimRight(lines[f.Line-1], "\r"))

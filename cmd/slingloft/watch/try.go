@@ -14,7 +14,7 @@ import (
 
 // field is a dimension that can be tried on the page without touching the file.
 type field struct {
-	key  string
+	key  design.Key
 	name string
 	dim  quantity.Dimension
 	at   func(*design.Design) *float64
@@ -30,33 +30,33 @@ type value struct {
 // fieldsOf returns the fields that a design has: of several ways to give a measure
 // the one that it uses.
 func fieldsOf(d design.Design) []field {
-	head := field{"bed.head_drop", "drop at the head bar", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.HeadValue }}
+	head := field{d.Bed.HeadKey(), "drop at the head bar", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.HeadValue }}
 	if d.Bed.Head == design.Girth {
-		head.key, head.name = "bed.head_girth", "girth at the head bar"
+		head.name = "girth at the head bar"
 	}
-	control := field{"bed.side_depth", "side depth", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.ControlValue }}
+	control := field{d.Bed.ControlKey(), "side depth", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.ControlValue }}
 	switch d.Bed.Control {
 	case design.HeadAngle:
-		control.key, control.name, control.dim = "bed.hang_angle", "head hang angle", quantity.Angle
+		control.name, control.dim = "head hang angle", quantity.Angle
 	case design.FootAngle:
-		control.key, control.name, control.dim = "bed.foot_hang_angle", "foot hang angle", quantity.Angle
+		control.name, control.dim = "foot hang angle", quantity.Angle
 	case design.Thrust:
-		control.key, control.name, control.dim = "bed.thrust", "thrust of one side", quantity.Force
+		control.name, control.dim = "thrust of one side", quantity.Force
 	}
-	long := func(key, name string, at func(*design.Design) *float64) field {
+	long := func(key design.Key, name string, at func(*design.Design) *float64) field {
 		return field{key, name, quantity.Length, at}
 	}
 	return []field{
-		long("sleeper.stature", "stature", func(d *design.Design) *float64 { return &d.Sleeper.Stature }),
-		{"sleeper.mass", "mass", quantity.Mass, func(d *design.Design) *float64 { return &d.Sleeper.Mass }},
-		long("bed.span", "span", func(d *design.Design) *float64 { return &d.Bed.Span }),
-		long("bed.head_bar", "head bar", func(d *design.Design) *float64 { return &d.Bed.HeadBar }),
-		long("bed.foot_bar", "foot bar", func(d *design.Design) *float64 { return &d.Bed.FootBar }),
+		long(design.KeySleeperStature, "stature", func(d *design.Design) *float64 { return &d.Sleeper.Stature }),
+		{design.KeySleeperMass, "mass", quantity.Mass, func(d *design.Design) *float64 { return &d.Sleeper.Mass }},
+		long(design.KeyBedSpan, "span", func(d *design.Design) *float64 { return &d.Bed.Span }),
+		long(design.KeyBedHeadBar, "head bar", func(d *design.Design) *float64 { return &d.Bed.HeadBar }),
+		long(design.KeyBedFootBar, "foot bar", func(d *design.Design) *float64 { return &d.Bed.FootBar }),
 		head, control,
-		long("bed.head_tail", "head tail", func(d *design.Design) *float64 { return &d.Bed.HeadTail }),
-		long("bed.foot_tail", "foot tail", func(d *design.Design) *float64 { return &d.Bed.FootTail }),
-		long("bed.head_leg", "head leg", func(d *design.Design) *float64 { return &d.Bed.HeadLeg }),
-		long("bed.foot_leg", "foot leg", func(d *design.Design) *float64 { return &d.Bed.FootLeg }),
+		long(design.KeyBedHeadTail, "head tail", func(d *design.Design) *float64 { return &d.Bed.HeadTail }),
+		long(design.KeyBedFootTail, "foot tail", func(d *design.Design) *float64 { return &d.Bed.FootTail }),
+		long(design.KeyBedHeadLeg, "head leg", func(d *design.Design) *float64 { return &d.Bed.HeadLeg }),
+		long(design.KeyBedFootLeg, "foot leg", func(d *design.Design) *float64 { return &d.Bed.FootLeg }),
 	}
 }
 
@@ -65,7 +65,7 @@ func valuesOf(d design.Design) []value {
 	var out []value
 	for _, f := range fieldsOf(d) {
 		u := f.dim.Unit(d.Output.Inches)
-		out = append(out, value{f.key, f.name, u.Format(*f.at(&d), quantity.Nearest)})
+		out = append(out, value{string(f.key), f.name, u.Format(*f.at(&d), quantity.Nearest)})
 	}
 	return out
 }
@@ -81,7 +81,7 @@ type tried struct {
 func try(name string, d design.Design, other map[string]string) tried {
 	var out tried
 	for _, f := range fieldsOf(d) {
-		text, ok := other[f.key]
+		text, ok := other[string(f.key)]
 		if !ok {
 			continue
 		}
@@ -91,7 +91,7 @@ func try(name string, d design.Design, other map[string]string) tried {
 			continue
 		}
 		*f.at(&d) = q.Value
-		table, key, _ := strings.Cut(f.key, ".")
+		table, key, _ := strings.Cut(string(f.key), ".")
 		out.Lines = append(out.Lines, fmt.Sprintf("[%s] %s = %q", table, key, strings.TrimSpace(text)))
 	}
 	if len(out.Faults) > 0 {

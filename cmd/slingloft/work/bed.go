@@ -24,12 +24,12 @@ func (p *Plan) tooSmall(found string, alongX, alongY float64) design.Faults {
 	var out design.Faults
 	side := func(name string, least, own, reach float64) {
 		if least > own {
-			out = append(out, p.source.Bounded(found, p.source.Least("sheet."+name, least), ""))
+			out = append(out, p.source.Bounded(found, p.source.Least(design.KeySheet.In(name), least), ""))
 		}
 		if reach == 0 || least <= reach {
 			return
 		}
-		key := "machine." + name
+		key := design.KeyMachine.In(name)
 		if p.machine.File() == "" {
 			out = append(out, p.source.Bounded(found, p.source.Least(key, least), ""))
 		} else {

@@ -46,7 +46,7 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 		shapes, err := readShapes(path, e.Unit)
 		switch {
 		case err != nil && i < len(own):
-			key := fmt.Sprintf("extra[%d].file", i+1)
+			key := design.KeyExtra.Item(i + 1).In("file")
 			return nil, design.Faults{p.source.Fault(key, fmt.Sprintf("%q: %v", e.File, err), "mend the drawing, or leave it out")}
 		case err != nil:
 			return nil, fmt.Errorf("%s: %w", path, err)

@@ -45,7 +45,7 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 		return nest.PackStrip(ctx, items(p.cloth()), p.strip(), o)
 	})
 	if err != nil {
-		return out, p.misfit(err, "cloth.width", p.cloth())
+		return out, p.misfit(err, design.KeyClothWidth, p.cloth())
 	}
 	if len(p.boards()) == 0 {
 		return out, nil
@@ -58,7 +58,7 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 		return nest.PackBeds(ctx, items(p.boards()), bed, o)
 	})
 	if err != nil {
-		return out, p.misfit(err, "sheet.width", p.boards())
+		return out, p.misfit(err, design.KeySheetWidth, p.boards())
 	}
 	return out, nil
 }
@@ -143,7 +143,7 @@ func items(pieces []piece.Piece) []nest.Item {
 }
 
 // misfit turns a packer's refusal into a fault of the design.
-func (p *Plan) misfit(err error, key string, pieces []piece.Piece) error {
+func (p *Plan) misfit(err error, key design.Key, pieces []piece.Piece) error {
 	var size *nest.SizeError
 	if !errors.As(err, &size) || size.Item >= len(pieces) {
 		return invalid(err, pieces)
@@ -152,7 +152,7 @@ func (p *Plan) misfit(err error, key string, pieces []piece.Piece) error {
 	box := piece.Cut.Bounds()
 	long := func(v float64) string { return p.source.Length(key, v, quantity.Up) }
 	found := fmt.Sprintf("%s, %s by %s as cut, does not fit", piece.ID, long(box.Width()), long(box.Height()))
-	if key != "cloth.width" {
+	if key != design.KeyClothWidth {
 		return p.narrowBed(size, found)
 	}
 	need := box.Height() + 2*p.Design.Cloth.Margin

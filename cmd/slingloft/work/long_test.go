@@ -114,7 +114,7 @@ func carried(t *testing.T, n int) string {
 			t.Errorf("design %d: %v names no key", n, err)
 			return "refused without a name"
 		}
-		return "refused: " + f[0].Key
+		return "refused: " + string(f[0].Key)
 	}
 	if err := sound(&p); err != nil {
 		t.Errorf("design %d: %v", n, err)
@@ -270,7 +270,7 @@ func filed(t *testing.T, n int, every bool) string {
 				t.Errorf("design %d: lay: %v", n, err)
 				return "lay refused without a name"
 			}
-			return "lay refused: " + f[0].Key
+			return "lay refused: " + string(f[0].Key)
 		}
 		sum, err := readBack(&p, l, every, processors == 2)
 		switch {

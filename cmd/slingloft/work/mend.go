@@ -14,11 +14,11 @@ func (p *Plan) Mend(c margin.Check) string {
 	for _, w := range c.Ways {
 		switch {
 		case w.Least > 0:
-			values = append(values, w.Key+" of "+p.source.Value(w.Key, w.Least, quantity.Up))
+			values = append(values, string(w.Key)+" of "+p.source.Value(w.Key, w.Least, quantity.Up))
 		case w.Less:
-			changes = append(changes, "a smaller "+w.Key)
+			changes = append(changes, "a smaller "+string(w.Key))
 		default:
-			changes = append(changes, "a larger "+w.Key)
+			changes = append(changes, "a larger "+string(w.Key))
 		}
 	}
 	text := ""

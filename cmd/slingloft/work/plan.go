@@ -132,9 +132,9 @@ func (p *Plan) make() error {
 	}
 	if p.Body, err = flat.Lay(&p.Shape, d.Cap.Kind == design.Leaning); err != nil {
 		if d.Cap.Kind == design.Leaning {
-			return &blamed{"cap.kind", err}
+			return &blamed{design.KeyCapKind, err}
 		}
-		return &blamed{"bed.cut", err}
+		return &blamed{design.KeyBedCut, err}
 	}
 	if p.Body, err = p.Body.Drawn(&p.Shape, d.Bed.Curve); err != nil {
 		return err
@@ -143,7 +143,7 @@ func (p *Plan) make() error {
 		p.Body = p.Body.Compensated(&p.Shape, d.Cloth.WeftStiffness)
 	}
 	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest); err != nil {
-		return &blamed{"channel.depth", err}
+		return &blamed{design.KeyChannelDepth, err}
 	}
 	if err = p.rigged(); err != nil {
 		return err
@@ -176,7 +176,7 @@ func (p *Plan) rigged() error {
 	p.Shelter = rig.Cover(s, d.Hang.Shelter)
 	p.Margins = margin.Of(margin.Input{Shape: s, Design: d, Hook: d.Hang.HookStrength, Joined: len(p.Sewn.Joins) > 0})
 	if names := p.Margins.Strangers; len(names) > 0 {
-		return &blamed{"margin.waived", p.stranger(names[0])}
+		return &blamed{design.KeyMarginWaived, p.stranger(names[0])}
 	}
 	return nil
 }
@@ -199,11 +199,11 @@ func (p *Plan) stranger(name string) error {
 
 // blamed is a fault of a stage with the key that it hangs on.
 type blamed struct {
-	key string
+	key design.Key
 	err error
 }
 
-func (b *blamed) Error() string { return b.key + ": " + b.err.Error() }
+func (b *blamed) Error() string { return string(b.key) + ": " + b.err.Error() }
 func (b *blamed) Unwrap() error { return b.err }
 
 // located turns the fault of a stage into one that names the design's line.
@@ -240,16 +240,16 @@ func (p *Plan) located(err error) error {
 // do where one is known.
 func (p *Plan) impossible(no *hung.Impossible, found string) design.Fault {
 	switch no.Bound {
-	case "at least":
+	case design.AtLeast:
 		return p.source.Bounded(found, p.source.Least(no.Key, no.Limit), "")
-	case "at most":
+	case design.AtMost:
 		return p.source.Bounded(found, p.source.Most(no.Key, no.Limit), "")
 	}
 	return p.source.Fault(no.Key, found, "change this value or the bars, the drop or the control with it")
 }
 
 // Fault is a fault of the design's value of a key.
-func (p *Plan) Fault(key, found, hint string) design.Faults {
+func (p *Plan) Fault(key design.Key, found, hint string) design.Faults {
 	return design.Faults{p.source.Fault(key, found, hint)}
 }
 

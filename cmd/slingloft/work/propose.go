@@ -54,7 +54,7 @@ func Propose(name string, w Wish) (Proposal, error) {
 	for joins := 0; ; joins++ {
 		values := out.Values
 		if joins > 0 {
-			values = append(values[:len(values):len(values)], Value{Key: "cloth.joins", Value: fmt.Sprint(joins),
+			values = append(values[:len(values):len(values)], Value{Key: design.KeyClothJoins, Value: fmt.Sprint(joins),
 				Why: "the body is wider than the roll; it can be cut with " + panel.Joins(joins)})
 		}
 		if out.Text, err = design.StarterFor(w.Inches, about, inFiles(values)); err != nil {
@@ -71,7 +71,7 @@ func Propose(name string, w Wish) (Proposal, error) {
 // aboutWidth reports whether a design failed for nothing but the roll's width.
 func aboutWidth(err error) bool {
 	var f design.Faults
-	return errors.As(err, &f) && len(f) == 1 && f[0].Key == "cloth.width"
+	return errors.As(err, &f) && len(f) == 1 && f[0].Key == design.KeyClothWidth
 }
 
 func (w Wish) lies() string {
@@ -85,13 +85,13 @@ func (w Wish) lies() string {
 // a distance of the supports that leaves room for hang lines.
 func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
 	out := []Value{
-		{Key: "sleeper.stature", Value: w.Stature, Asked: true, Why: given},
-		{Key: "sleeper.mass", Value: w.Mass, Asked: true, Why: given},
-		{Key: "sleeper.lies", Value: w.lies(), Asked: true, Why: asked},
+		{Key: design.KeySleeperStature, Value: w.Stature, Asked: true, Why: given},
+		{Key: design.KeySleeperMass, Value: w.Mass, Asked: true, Why: given},
+		{Key: design.KeySleeperLies, Value: w.lies(), Asked: true, Why: asked},
 	}
 	for _, r := range bed.Reasons {
 		v := Value{Key: r.Key, Value: w.length(r.Value), Why: r.Why, Source: r.Source}
-		if r.Key == "sleeper.shoulders" && w.Shoulders != "" {
+		if r.Key == design.KeySleeperShoulders && w.Shoulders != "" {
 			v.Value = w.Shoulders
 		}
 		out = append(out, v)
@@ -101,13 +101,13 @@ func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
 	if w.Inches {
 		step = 6 * quantity.Inch
 	}
-	out = append(out, Value{Key: "hang.distance", Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: "own choice",
+	out = append(out, Value{Key: design.KeyHangDistance, Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: "own choice",
 		Why: fmt.Sprintf("the bed measures %s from hook to hook; the rest leaves room for the hang lines", w.length(over))})
 	if w.Inches {
-		out = append(out, Value{Key: "output.units", Value: "in", Asked: true, Why: asked})
+		out = append(out, Value{Key: design.KeyOutputUnits, Value: "in", Asked: true, Why: asked})
 	}
 	if w.ClothWidth != "" {
-		out = append(out, Value{Key: "cloth.width", Value: w.ClothWidth, Asked: true, Why: given})
+		out = append(out, Value{Key: design.KeyClothWidth, Value: w.ClothWidth, Asked: true, Why: given})
 	}
 	return out
 }

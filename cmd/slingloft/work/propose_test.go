@@ -54,7 +54,7 @@ func checkProposal(t *testing.T, p work.Proposal, side, inches bool) {
 	}
 	flow := strings.Join(strings.Fields(strings.ReplaceAll(p.Text, "\n#", " ")), " ")
 	for _, v := range p.Values {
-		if v.Why == "" || !strings.Contains(flow, v.Reason()+" "+v.Key[strings.LastIndexByte(v.Key, '.')+1:]+" = ") {
+		if v.Why == "" || !strings.Contains(flow, v.Reason()+" "+v.Key.Name()+" = ") {
 			t.Errorf("%s: no reason %q beside it", v.Key, v.Why)
 		}
 		if !v.Asked && v.Source == "" && v.Key != "cloth.joins" {

@@ -4,7 +4,7 @@ import "slingloft/outline/design"
 
 // Value is a proposed value of a design with its reason.
 type Value struct {
-	Key    string
+	Key    design.Key
 	Value  string // as it stands in the file, without its quotes: "1510 mm"
 	Asked  bool   // the maker gave it: Why says so in a sentence, and there is no source
 	Why    string // without a full stop, where it is proposed

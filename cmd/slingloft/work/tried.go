@@ -71,7 +71,7 @@ func (t trial) others(b design.Bound) string {
 	var keys []string
 	for _, f := range faultsOf(t.read(b)) {
 		if f.Key != b.Key && !slices.ContainsFunc(t.before, func(b design.Fault) bool { return b.Key == f.Key }) {
-			keys = append(keys, f.Key)
+			keys = append(keys, string(f.Key))
 		}
 	}
 	if len(keys) == 0 {

@@ -34,10 +34,10 @@ func advices(f design.Fault) []advice {
 		return nil
 	}
 	if m := writes.FindStringSubmatch(f.Hint); m != nil && m[1] == "" {
-		out = append(out, advice{f.Key, m[2]})
+		out = append(out, advice{string(f.Key), m[2]})
 	}
 	if m := bounds.FindStringSubmatch(f.Hint); m != nil {
-		out = append(out, advice{f.Key, toml(m[1])})
+		out = append(out, advice{string(f.Key), toml(m[1])})
 	}
 	for _, m := range instead.FindAllStringSubmatch(f.Hint, -1) {
 		out = append(out, advice{m[1], toml(m[2])})
@@ -75,7 +75,7 @@ func followed(t *testing.T, data []byte, a advice) []byte {
 func put(t *testing.T, data []byte, key, value string) []byte {
 	t.Helper()
 	_, source, _ := design.Read("x.toml", data)
-	out, ok := source.With(data, key, value)
+	out, ok := source.With(data, design.Key(key), value)
 	if !ok {
 		t.Fatalf("%s = %s cannot be written", key, value)
 	}
@@ -109,7 +109,7 @@ func obeyed(t *testing.T, data []byte, read func([]byte) error) int {
 			}
 			for _, g := range left {
 				again := g.Key == f.Key && g.Line == f.Line
-				if fresh := !slices.ContainsFunc(faults, func(h design.Fault) bool { return h.Key == g.Key }); again || fresh && !strings.Contains(f.Hint, g.Key+" has to change as well") {
+				if fresh := !slices.ContainsFunc(faults, func(h design.Fault) bool { return h.Key == g.Key }); again || fresh && !strings.Contains(f.Hint, string(g.Key)+" has to change as well") {
 					t.Errorf("%v\nanswered with %s = %s, but then\n%v", f, a.key, a.value, g)
 				}
 			}

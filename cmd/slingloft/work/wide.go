@@ -14,19 +14,19 @@ import (
 type tooWide struct {
 	*panel.TooWide
 	found string
-	key   string  // that sets the section at the head bar
-	value float64 // of it, mm
-	less  float64 // by which it would have to be about less, mm
+	key   design.Key // that sets the section at the head bar
+	value float64    // of it, mm
+	less  float64    // by which it would have to be about less, mm
 }
 
-const rollWidth = "cloth.width"
+const rollWidth = design.KeyClothWidth
 
 // tooWide says what was found.
 func (p *Plan) tooWide(e *panel.TooWide) error {
 	s, bed := p.source, p.Design.Bed
-	out := &tooWide{TooWide: e, key: "bed.head_drop", value: bed.HeadValue, less: e.Drop}
+	out := &tooWide{TooWide: e, key: bed.HeadKey(), value: bed.HeadValue, less: e.Drop}
 	if bed.Head == design.Girth {
-		out.key, out.less = "bed.head_girth", e.Over
+		out.less = e.Over
 	}
 	out.found = fmt.Sprintf("the body is %s wide as cut, the roll holds %s and cloth.joins allows %s",
 		s.Length(rollWidth, e.Across, quantity.Up), s.Length(rollWidth, e.Holds, quantity.Down), panel.Joins(e.Allowed))
@@ -38,7 +38,7 @@ func (p *Plan) tooWide(e *panel.TooWide) error {
 func (t trial) widened(e *tooWide) design.Fault {
 	var ways []string
 	for n := e.Allowed; n < len(e.Rolls); n++ {
-		joins := t.source.Least("cloth.joins", float64(n))
+		joins := t.source.Least(design.KeyClothJoins, float64(n))
 		if n > e.Allowed && t.read(joins) == nil {
 			ways = append(ways, "cloth.joins = "+joins.Said+" would do")
 			break

@@ -1,0 +1,41 @@
+package design
+
+// Which keys fix a bed's shape is asked here and nowhere else.
+
+// HeadKey returns the key that sets the section at the head bar.
+func (b Bed) HeadKey() Key {
+	return [...]Key{Drop: KeyBedHeadDrop, Girth: KeyBedHeadGirth}[b.Head]
+}
+
+// ControlKey returns the key that sets the thrust.
+func (b Bed) ControlKey() Key {
+	return [...]Key{SideDepth: KeyBedSideDepth, HeadAngle: KeyBedHangAngle, FootAngle: KeyBedFootHangAngle, Thrust: KeyBedThrust}[b.Control]
+}
+
+// SecondKey returns the key that sets the height of the foot end. Equal wall angles,
+// which hold where nothing is asked, hang on the foot bar.
+func (b Bed) SecondKey() Key {
+	return [...]Key{SameWall: KeyBedFootBar, FootDrop: KeyBedFootDrop, FootGirth: KeyBedFootGirth, LevelHooks: KeyBedLevelHooks}[b.Second]
+}
+
+// BarKey returns the key of the bar at an end: 0 head, 1 foot.
+func BarKey(end int) Key { return [2]Key{KeyBedHeadBar, KeyBedFootBar}[end] }
+
+// LegKey returns the key of the legs at an end: 0 head, 1 foot.
+func LegKey(end int) Key { return [2]Key{KeyBedHeadLeg, KeyBedFootLeg}[end] }
+
+// TailKey returns the key of the tail at an end: 0 head, 1 foot.
+func TailKey(end int) Key { return [2]Key{KeyBedHeadTail, KeyBedFootTail}[end] }
+
+// Sense is the way in which a limit bounds a value.
+type Sense int
+
+// The senses of a limit.
+const (
+	NoLimit Sense = iota // there is none
+	AtLeast              // the limit or more would do
+	AtMost               // the limit or less would do
+)
+
+// String returns "at least" or "at most".
+func (s Sense) String() string { return [...]string{"no limit", "at least", "at most"}[s] }
