@@ -116,7 +116,7 @@ func TestReasonsHold(t *testing.T) {
 			}
 			of := map[design.Key]float64{
 				"the stature": p.Stature, "the shoulder breadth": p.Shoulders, "the span": value["bed.span"],
-				"its bar": value["bed."+strings.TrimSuffix(strings.TrimPrefix(string(r.Key), "bed."), "_leg")+"_bar"],
+				"its bar": value[design.Key(strings.TrimSuffix(string(r.Key), "_leg")+"_bar")],
 			}[m[2]]
 			// A proportion is printed with as many digits as it has.
 			if math.Abs(r.Value-part*of) > 0.002 {
