@@ -114,7 +114,7 @@ func TestReasonsHold(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			of := map[design.Key]float64{
+			of := map[string]float64{
 				"the stature": p.Stature, "the shoulder breadth": p.Shoulders, "the span": value["bed.span"],
 				"its bar": value[design.Key(strings.TrimSuffix(string(r.Key), "_leg")+"_bar")],
 			}[m[2]]
