@@ -51,16 +51,22 @@ first.`,
 	}
 }
 
-// sheetWriter returns what writes a build sheet into a file of the given name,
-// on paper of the given size.
-func sheetWriter(name string, size paper.Size) (func(io.Writer, sheet.Sheet) error, error) {
+// sheetForm is a form that a build sheet is written in.
+type sheetForm struct {
+	name  string // as documents call it
+	write func(io.Writer, sheet.Sheet) error
+}
+
+// sheetFormOf returns the form that the name of a file asks for, on paper of the given
+// size.
+func sheetFormOf(name string, size paper.Size) (sheetForm, error) {
 	switch strings.ToLower(filepath.Ext(name)) {
 	case ".html", ".htm":
-		return page.Write, nil
+		return sheetForm{"html", page.Write}, nil
 	case ".pdf":
-		return func(w io.Writer, s sheet.Sheet) error { return paper.Write(w, s, size) }, nil
+		return sheetForm{"pdf", func(w io.Writer, s sheet.Sheet) error { return paper.Write(w, s, size) }}, nil
 	}
-	return nil, usagef("sheet: --out %.60q: the name has to end in .html or .pdf", name)
+	return sheetForm{}, usagef("sheet: --out %.60q: the name has to end in .html or .pdf", name)
 }
 
 func paperNamed(name string) (paper.Size, error) {
@@ -78,7 +84,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
-	write, err := sheetWriter(o.out, size)
+	form, err := sheetFormOf(o.out, size)
 	if err != nil {
 		return err
 	}
@@ -95,7 +101,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		return err
 	}
 	var b bytes.Buffer
-	if err := write(&b, doc); err != nil {
+	if err := form.write(&b, doc); err != nil {
 		return err
 	}
 	folder, name := filepath.Split(o.out)
@@ -109,17 +115,9 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	}
 	err = verdict(&p)
 	if o.json {
-		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, err, document.FileOf(name, formatOf(name), b.Bytes()))))
+		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, err, document.FileOf(name, form.name, b.Bytes()))))
 	}
 	return err
-}
-
-// formatOf returns the format that a build sheet's name asks for.
-func formatOf(name string) string {
-	if strings.EqualFold(filepath.Ext(name), ".pdf") {
-		return "pdf"
-	}
-	return "html"
 }
 
 func builtSchema() map[string]any {
