@@ -35,7 +35,8 @@ func (c Comb) Piece() (piece.Piece, error) {
 	case !export.Inside(c.Thickness, 0.2, 50):
 		return piece.Piece{}, fmt.Errorf("comb of a board %g mm thick: want 0.2 to 50 mm", c.Thickness)
 	case !export.Inside(c.First, 0, 20) || !export.Inside(c.Step, 0.01, 5) || !(last < c.Thickness-0.05):
-		return piece.Piece{}, fmt.Errorf("comb for kerfs of %g to %g mm: want less than the board's thickness of %g mm", c.First, last, c.Thickness)
+		return piece.Piece{}, fmt.Errorf("comb for kerfs of %g to %g mm: want less than the board's thickness of %g mm",
+			c.First, last, c.Thickness)
 	}
 	const height = backbone + slotDepth
 	p := piece.Piece{ID: "kerf-comb", Title: "Kerf comb", Stock: piece.Board, Count: 1}

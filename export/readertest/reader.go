@@ -229,7 +229,8 @@ func ReadBack(t *testing.T, write Writer, read func(io.Reader) (export.Drawing, 
 
 // Read writes a drawing and reads it back; it returns that and what was to be
 // written.
-func Read(t testing.TB, write Writer, read func(io.Reader) (export.Drawing, error), d export.Drawing, o export.Options) (got, plain export.Drawing) {
+func Read(t testing.TB, write Writer, read func(io.Reader) (export.Drawing, error), d export.Drawing,
+	o export.Options) (got, plain export.Drawing) {
 	t.Helper()
 	plain, err := d.Plain(o)
 	if err != nil {

@@ -46,7 +46,9 @@ Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
 			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(format.Names(), ", "))
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
 			o.shop.flags(f, false)
-			return o.told.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error { return writeCalibration(s, args, o) })
+			return o.told.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error {
+				return writeCalibration(s, args, o)
+			})
 		},
 	}
 }
@@ -125,7 +127,8 @@ func combDocument(c calibrate.Comb) document.Comb {
 
 func calibrationSchema() map[string]any {
 	return document.Schema[document.Calibration]("slingloft calibrate", document.CalibrateVersion,
-		"What was written to try a machine with. Lengths mm. With exit status 2 there is a list of faults in its place where the design is at fault.")
+		"What was written to try a machine with. Lengths mm. With exit status 2 there is a list of "+
+			"faults in its place where the design is at fault.")
 }
 
 func calibrationSheet(d design.Design, digest string) (export.Drawing, calibrate.Bars, error) {

@@ -73,8 +73,10 @@ func completeBash(w io.Writer) {
 		all, _ := c.typed()
 		fmt.Fprintf(w, "\t%s) options=%q ;;\n", c.name, strings.Join(all, " "))
 	}
-	fmt.Fprintf(w, "\tesac\n\tif ((COMP_CWORD == 1)); then\n\t\tCOMPREPLY=($(compgen -W %q -- \"$word\"))\n", strings.Join(commandNames(), " "))
-	fmt.Fprint(w, "\telif [[ $word == -* ]]; then\n\t\tCOMPREPLY=($(compgen -W \"$options\" -- \"$word\"))\n\telse\n\t\tCOMPREPLY=($(compgen -f -- \"$word\"))\n\tfi\n}\n")
+	fmt.Fprintf(w, "\tesac\n\tif ((COMP_CWORD == 1)); then\n\t\tCOMPREPLY=($(compgen -W %q -- \"$word\"))\n",
+		strings.Join(commandNames(), " "))
+	fmt.Fprint(w, "\telif [[ $word == -* ]]; then\n\t\tCOMPREPLY=($(compgen -W \"$options\" -- \"$word\"))\n"+
+		"\telse\n\t\tCOMPREPLY=($(compgen -f -- \"$word\"))\n\tfi\n}\n")
 	fmt.Fprint(w, "complete -o filenames -F _slingloft slingloft\n")
 }
 

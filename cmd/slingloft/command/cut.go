@@ -41,7 +41,8 @@ file that is there already is replaced only if it was written for the same desig
 values and not changed since, or with --force.
 
 Formats: ` + strings.Join(format.Names(), ", ") + `.`,
-		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
+		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n" +
+			"  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o cutOptions
 			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")

@@ -40,7 +40,9 @@ The exit status is 5 where something does not agree, 1 where a file cannot be re
 			f.StringVar(&o.as, "as", "", "formats to prove, with commas between (default: all that are there)")
 			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: that of the files)")
 			o.shop.flags(f, true)
-			return o.told.flags(f, proofSchema, func(ctx context.Context, s Streams, args []string) error { return proveFiles(ctx, s, args, o) })
+			return o.told.flags(f, proofSchema, func(ctx context.Context, s Streams, args []string) error {
+				return proveFiles(ctx, s, args, o)
+			})
 		},
 	}
 }
@@ -117,11 +119,15 @@ func (o proveOptions) load(args []string) (work.Plan, output, error) {
 
 func proofSchema() map[string]any {
 	return document.Schema[document.Proof]("slingloft prove", document.ProveVersion,
-		"What written files measure against what they should. Lengths mm. With exit status 2 there is a list of faults in its place where the design is at fault.")
+		"What written files measure against what they should. Lengths mm. With exit status 2 there is a list of "+
+			"faults in its place where the design is at fault.")
 }
 
 func proofDocument(p proof, files []proved, err error) document.Proof {
-	out := document.Proof{Head: headOf(p.plan, document.ProveVersion, err), Agrees: err == nil, Scale: p.output.options.ScaleFactor(), Files: []document.Proved{}}
+	out := document.Proof{
+		Head: headOf(p.plan, document.ProveVersion, err), Agrees: err == nil,
+		Scale: p.output.options.ScaleFactor(), Files: []document.Proved{},
+	}
 	for _, f := range files {
 		out.Files = append(out.Files, f.about)
 	}

@@ -45,7 +45,10 @@ type command struct {
 
 // commands returns every command in the order in which help lists them.
 func commands() []command {
-	return []command{startCommand(), figureCommand(), cutCommand(), proveCommand(), calibrateCommand(), sheetCommand(), watchCommand(), completeCommand()}
+	return []command{
+		startCommand(), figureCommand(), cutCommand(), proveCommand(),
+		calibrateCommand(), sheetCommand(), watchCommand(), completeCommand(),
+	}
 }
 
 // status is an error that carries an exit status of its own. Its text is printed

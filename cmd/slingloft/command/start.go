@@ -37,7 +37,8 @@ never writes over a file that is there already; the name - stands for standard o
 With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
 side depth, tails and legs, each with the reason for it and the source of the body
 measure behind it, in the file. Take it, or change any part of it.`,
-		example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
+		example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n" +
+			"  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o startOptions
 			f.StringVar(&o.units, "units", "mm", "units to write the design in: mm or in")

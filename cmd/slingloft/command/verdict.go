@@ -33,7 +33,8 @@ func judged(p *work.Plan) (code int, lines []string) {
 	for _, s := range p.Sewn.Seams {
 		if !s.Within() {
 			code = SeamOff
-			lines = append(lines, fmt.Sprintf("seam %s: %s remain beyond the planned ease, %s are allowed; raise seam.tolerance only after sewing a test piece",
+			lines = append(lines, fmt.Sprintf("seam %s: %s remain beyond the planned ease, %s are allowed; raise "+
+				"seam.tolerance only after sewing a test piece",
 				s.Name, p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)))
 		}
 	}

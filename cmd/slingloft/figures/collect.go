@@ -209,7 +209,8 @@ func layOf(p *work.Plan, l work.Lays) Lay {
 func placesOf(pieces []piece.Piece, l nest.Lay) []Place {
 	var out []Place
 	for _, q := range l.Placements {
-		out = append(out, Place{pieces[q.Item].ID, q.Copy + 1, q.Bed + 1, q.Motion.Turn, q.Motion.Mirror, Pair{q.Motion.Shift.X, q.Motion.Shift.Y}})
+		m := q.Motion
+		out = append(out, Place{pieces[q.Item].ID, q.Copy + 1, q.Bed + 1, m.Turn, m.Mirror, Pair{m.Shift.X, m.Shift.Y}})
 	}
 	return out
 }

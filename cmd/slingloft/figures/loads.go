@@ -18,7 +18,8 @@ func (b *report) unmet(p *work.Plan, d Document) {
 			if c.Waived {
 				word = "not met, waived in the design"
 			}
-			b.printf("%s: %s has margin %s, required %s; %s\n", word, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
+			b.printf("%s: %s has margin %s, required %s; %s\n", word, b.words.Margins.CheckName(c),
+				quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
 		}
 	}
 	for _, s := range d.Seams {
@@ -112,7 +113,8 @@ func (b *report) hanging(d Document) {
 
 // place prints where the hammock hangs.
 func (b *report) place(p rig.Place) {
-	b.printf("between supports %s apart, lowest point %s above ground, edge to climb in over %s\n", b.mm(p.Distance), b.mm(p.Lowest), b.mm(p.Edge))
+	b.printf("between supports %s apart, lowest point %s above ground, edge to climb in over %s\n", b.mm(p.Distance),
+		b.mm(p.Lowest), b.mm(p.Edge))
 	b.row("", "head", "foot")
 	add := func(name string, f func(rig.End) string) { b.row(name, f(p.Ends[0]), f(p.Ends[1])) }
 	add("hook on the support", func(e rig.End) string { return b.mm(e.Hook) })

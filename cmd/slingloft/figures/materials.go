@@ -50,7 +50,8 @@ type Cutting struct {
 func materialsOf(b stock.Bill, w words.Names, style quantity.Style) Materials {
 	out := Materials{Total: b.Total, Cost: b.Cost, Open: w.OpenOf(b), Used: b.Used}
 	for _, r := range b.Rows {
-		out.Rows = append(out.Rows, Row{r.Kind.String(), w.Materials.Thing(r), r.Quantity, r.Unit.String(), r.Price, r.Cost, w.Note(r.Note, style)})
+		out.Rows = append(out.Rows, Row{r.Kind.String(), w.Materials.Thing(r), r.Quantity, r.Unit.String(), r.Price, r.Cost,
+			w.Note(r.Note, style)})
 	}
 	for _, m := range b.Masses {
 		out.Masses = append(out.Masses, Mass{m.Part.String(), m.Grams, string(m.Missing)})
@@ -86,7 +87,8 @@ func (d Document) WriteCSV(w io.Writer, style quantity.Style) error {
 	}
 	rows := [][]string{{"kind", "name", "quantity", "unit", "price", "cost", "mass_" + style.WeightUnit(), "note"}}
 	for _, r := range list.Rows {
-		rows = append(rows, []string{r.Kind, plain(r.Name), quantity.Decimal(r.Quantity, 2), r.Unit, number(r.Price), number(r.Cost), "", plain(r.Note)})
+		rows = append(rows, []string{r.Kind, plain(r.Name), quantity.Decimal(r.Quantity, 2), r.Unit, number(r.Price),
+			number(r.Cost), "", plain(r.Note)})
 	}
 	for _, m := range list.Masses {
 		note := ""

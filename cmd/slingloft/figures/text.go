@@ -139,14 +139,16 @@ func (b *report) stations(d Document) {
 		if i%stationsApart != 0 && i != len(s.X)-1 {
 			continue
 		}
-		b.row(b.figure(s.X[i]), b.figure(2*s.Y[i]), b.figure(s.Z[i]-s.Bottom[i]), b.figure(s.Bottom[i]), b.figure(s.Girth[i]), b.deg(s.WallAngle[i]),
+		b.row(b.figure(s.X[i]), b.figure(2*s.Y[i]), b.figure(s.Z[i]-s.Bottom[i]), b.figure(s.Bottom[i]),
+			b.figure(s.Girth[i]), b.deg(s.WallAngle[i]),
 			b.style.PerLengthFigure(s.Load[i]), b.style.ForceFigure(s.CordTension[i]), b.style.PerLengthFigure(s.ClothTension[i]))
 	}
 }
 
 func (b *report) body(d Document) {
 	b.head("Flat body")
-	b.printf("cut %s; seam lines lie %s inside the cord line; side depth and girths are at the cord line, offsets and templates at the seam lines\n", d.Body.Cut, b.mm(d.Body.Reach))
+	b.printf("cut %s; seam lines lie %s inside the cord line; side depth and girths are at the cord line, offsets "+
+		"and templates at the seam lines\n", d.Body.Cut, b.mm(d.Body.Reach))
 	if c := d.Body.Compensation; c.WeftStiffness > 0 {
 		b.printf("weft shortened for its stretch under the sleeper: up to %s %%, a side moved in by %s at most\n",
 			quantity.Decimal(100*c.Strain, 2), b.mm(c.Narrower))

@@ -49,7 +49,8 @@ func Propose(name string, w Wish) (Proposal, error) {
 		return Proposal{}, err
 	}
 	out := Proposal{Values: w.values(bed, &s)}
-	about := fmt.Sprintf("Proposed for a sleeper of %s and %s who lies on the %s. Take it or change any part of it; cords, bars, cloth and sheets below are examples, to be replaced by what you have.",
+	about := fmt.Sprintf("Proposed for a sleeper of %s and %s who lies on the %s. Take it or change any part of "+
+		"it; cords, bars, cloth and sheets below are examples, to be replaced by what you have.",
 		w.Stature, w.Mass, w.lies())
 	for joins := 0; ; joins++ {
 		values := out.Values

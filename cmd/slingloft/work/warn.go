@@ -35,7 +35,8 @@ func (p *Plan) Warnings() []string {
 	}
 	for _, r := range []float64{d.Bed.HeadTail, d.Bed.FootTail} {
 		if d.Bed.Cut == design.Net && r > longTail {
-			warn("a tail of %s is long: without friction its cloth slides inwards and its end hangs some 5 mm low or more; up to %s it stays within that",
+			warn("a tail of %s is long: without friction its cloth slides inwards and its end hangs some 5 mm low or "+
+				"more; up to %s it stays within that",
 				st.Length(r), st.Length(longTail))
 			break
 		}
@@ -48,13 +49,16 @@ func (p *Plan) Warnings() []string {
 		warn("the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level", st.Length(most))
 	}
 	if l := p.Body.Level; l.Curve != design.Balanced {
-		warn("the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" hangs level", st.Length(l.High), st.Length(-l.Low))
+		warn("the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" "+
+			"hangs level", st.Length(l.High), st.Length(-l.Low))
 	}
 	if !p.Roll.Stable {
-		warn("the line through the hooks lies below the sleeper's centre of mass: the bed can roll over; a larger bed.head_drop or longer legs would help")
+		warn("the line through the hooks lies below the sleeper's centre of mass: the bed can roll over; a larger " +
+			"bed.head_drop or longer legs would help")
 	}
 	if p.Place.Beyond > 0 {
-		warn("the higher hook has to stand %s higher than hang.height; bring the supports closer or hang the bed lower", st.Length(p.Place.Beyond))
+		warn("the higher hook has to stand %s higher than hang.height; bring the supports closer or hang the bed lower",
+			st.Length(p.Place.Beyond))
 	}
 	if s := p.Shelter; s.Ridge > 0 && s.Spare < 0 {
 		warn("the shelter's ridge is %s too short to cover the hammock", st.Length(-s.Spare))
