@@ -399,8 +399,10 @@ func TestLeastEnergy(t *testing.T) {
 	guest := func(mass, stature float64) finished.Weight {
 		return finished.Weight{Load: sleeper(stature, mass, -700), Centre: centre}
 	}
+	// As low as one who lies: higher up the level bed is no rest of least energy, and one
+	// who sits keeps it by balancing.
 	seat := func(x float64) finished.Weight {
-		return finished.Weight{Load: hung.EvenLoad(70*hung.Gravity, x-180, x+180), Centre: 250}
+		return finished.Weight{Load: hung.EvenLoad(70*hung.Gravity, x-180, x+180), Centre: centre}
 	}
 	for name, row := range map[string]struct {
 		made   finished.Made

@@ -112,7 +112,8 @@ func Of(h finished.Hammock, p Person) []State {
 	quarter := h.Shape.Problem.Bed.Span / 4
 	var last finished.Pose
 	for _, x := range [3]float64{0, -quarter, quarter} {
-		// The weight keeps to the middle, so that nothing hangs on how high it is.
+		// The weight keeps to the middle, by balancing if it sits high, so that nothing hangs
+		// on how high it is.
 		w := finished.Weight{Load: p.seat(x), Centre: p.Back}
 		pose, err := h.HangFrom(last, finished.Change{}, w)
 		if err != nil {
