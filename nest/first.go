@@ -39,8 +39,8 @@ func (p *problem) firstLay() []spot {
 // filling is a lay in the making.
 type filling struct {
 	p     *problem
-	laid  []spot       // what lies already, pieces and obstacles
-	spans []nofit.Span // of x that are not free; scratch
+	laid  []spot          // what lies already, pieces and obstacles
+	spans []geom.Interval // of x that are not free; scratch
 	made  map[*atomic.Pointer[nofit.Field]][]nofit.Patch
 }
 
@@ -139,11 +139,11 @@ func (f *filling) leftmost(id int, y float64) float64 {
 		u, d := geom.Pt(x0, y0), geom.Pt(l.cos, l.sin)
 		for k := range ps {
 			if s := ps[k].Span(u, d, f.p.safety); s.Lo < s.Hi {
-				f.spans = append(f.spans, nofit.Span{Lo: b.at.X + s.Lo, Hi: b.at.X + s.Hi})
+				f.spans = append(f.spans, geom.Interval{Lo: b.at.X + s.Lo, Hi: b.at.X + s.Hi})
 			}
 		}
 	}
-	slices.SortFunc(f.spans, func(a, b nofit.Span) int { return cmp.Compare(a.Lo, b.Lo) })
+	slices.SortFunc(f.spans, func(a, b geom.Interval) int { return cmp.Compare(a.Lo, b.Lo) })
 	x := 0.0
 	for _, s := range f.spans {
 		if s.Lo >= x {

@@ -26,10 +26,11 @@ func (r *raw) ellipse() (geom.Polyline, bool) {
 	}
 	// A chord over a step of the parameter is off by less than over the same step on
 	// a circle with the longer radius.
-	unit := arc(geom.Point{}, 1, from, turn, r.tolerance/math.Max(math.Max(major.Len(), minor.Len()), r.tolerance))
+	unit := geom.ArcPoints(geom.Point{}, geom.Direction(from), turn, r.tolerance/math.Max(math.Max(major.Len(), minor.Len()), r.tolerance))
+	oval := geom.Affine{A: major.X, B: major.Y, C: minor.X, D: minor.Y, E: centre.X, F: centre.Y}
 	out := make(geom.Polyline, len(unit))
 	for i, p := range unit {
-		out[i] = centre.Plus(major.Times(p.X)).Plus(minor.Times(p.Y))
+		out[i] = oval.Apply(p)
 	}
 	whole := turn > 2*math.Pi-1e-9
 	if whole {
@@ -117,13 +118,11 @@ type span struct {
 // twice, until three points on it lie within a part of the tolerance of its chord.
 func (s *spline) chords(out geom.Polyline, segment int, p span, tolerance float64, depth int) geom.Polyline {
 	const fewest, most, part = 2, 14, 0.7
-	chord := geom.NewArc(geom.Polyline{p.from, p.to})
 	middle := s.at((p.a+p.b)/2, segment)
 	if depth >= fewest {
 		fits := true
 		for _, q := range []geom.Point{s.at(p.a+(p.b-p.a)/4, segment), middle, s.at(p.b-(p.b-p.a)/4, segment)} {
-			_, d := chord.Nearest(q)
-			fits = fits && d <= part*tolerance
+			fits = fits && q.DistToSegment(p.from, p.to) <= part*tolerance
 		}
 		if fits || depth >= most {
 			return append(out, p.to)

@@ -19,8 +19,8 @@ type entity struct {
 	name, layer string
 	points      geom.Polyline
 	closed      bool
-	block       string // set for an insertion
-	placement   placement
+	block       string      // set for an insertion
+	placement   geom.Affine // of the inserted block, its base point at the origin
 }
 
 // raw is an entity as it is read: the last value of each group that is of use,
@@ -217,21 +217,20 @@ func (r *raw) entity() (entity, error) {
 		}
 		return r.polyline(e)
 	case "CIRCLE":
-		e.points, e.closed = arc(centre, v[40], 0, 2*math.Pi, r.tolerance), true
-		e.points = e.points[:len(e.points)-1]
+		e.points, e.closed = geom.Polyline(geom.CirclePoints(centre, math.Abs(v[40]), r.tolerance)), true
 	case "ARC":
 		from, to := v[50]*math.Pi/180, v[51]*math.Pi/180
 		turn := math.Mod(to-from, 2*math.Pi)
 		if turn <= 0 {
 			turn += 2 * math.Pi
 		}
-		e.points = arc(centre, v[40], from, turn, r.tolerance)
+		e.points = geom.ArcPoints(centre, geom.Direction(from).Times(math.Abs(v[40])), turn, r.tolerance)
 	case "INSERT":
 		if r.copies > 1 {
 			return e, fmt.Errorf("a block in rows and columns is not read, explode it first")
 		}
 		e.block = r.block
-		e.placement = placement{scaleX: or(v, 41, 1), scaleY: or(v, 42, 1), turn: v[50] * math.Pi / 180, at: centre}
+		e.placement = geom.Translation(centre).After(geom.Rotation(v[50] * math.Pi / 180)).After(geom.Scaling(or(v, 41, 1), or(v, 42, 1)))
 	default:
 		if !strings.Contains(silent, " "+r.kind+" ") {
 			return e, fmt.Errorf("this kind of curve is not read, turn it into polylines first")
@@ -265,27 +264,6 @@ func or(v map[int]float64, code int, missing float64) float64 {
 	return missing
 }
 
-// arc returns the arc from the angle from through turn radians, positive to the
-// left, with both its ends, chords within the tolerance of it.
-func arc(centre geom.Point, radius, from, turn, tolerance float64) geom.Polyline {
-	const fewest, most = 3, 4000
-	radius = math.Abs(radius)
-	n := fewest
-	if radius > tolerance {
-		wish := math.Ceil(math.Abs(turn) / (2 * math.Acos(1-tolerance/radius)))
-		if !(wish < most) {
-			wish = most
-		}
-		n = max(fewest, int(wish))
-	}
-	out := make(geom.Polyline, 0, n+1)
-	for i := range n + 1 {
-		s, c := math.Sincos(from + turn*float64(i)/float64(n))
-		out = append(out, centre.Plus(geom.Pt(c, s).Times(radius)))
-	}
-	return out
-}
-
 // bulged returns the polyline through the vertices, its arcs as chords. A bulge is
 // the tangent of a quarter of the angle that its arc turns through, positive to
 // the left.
@@ -309,7 +287,7 @@ func bulged(vertices []vertex, closed bool, tolerance float64) (geom.Polyline, e
 		// From the chord's middle the centre lies to the left by half the chord
 		// over the tangent of half the turn.
 		centre := v.at.Towards(next, 0.5).Plus(chord.Left().Times(0.5 / math.Tan(turn/2)))
-		pts := arc(centre, centre.Dist(v.at), v.at.Minus(centre).Angle(), turn, tolerance)
+		pts := geom.ArcPoints(centre, v.at.Minus(centre), turn, tolerance)
 		out = append(out, pts[1:len(pts)-1]...)
 	}
 	return out, nil

@@ -173,7 +173,7 @@ func (w *writer) boundaryPoints(l piece.Line) {
 	for i, p := range l.Points {
 		before, after := p.Minus(l.Points[(i+n-1)%n]), l.Points[(i+1)%n].Minus(p)
 		layer := layerCurve
-		if math.Abs(math.Atan2(before.Cross(after), before.Dot(after))) >= turnAngle {
+		if math.Abs(before.AngleTo(after)) >= turnAngle {
 			layer = layerTurn
 		}
 		w.raw(0, "POINT")

@@ -160,7 +160,7 @@ func (f *file) drawing() (export.Drawing, error) {
 		return export.Drawing{}, fmt.Errorf("unit of %g mm", f.given)
 	}
 	var d export.Drawing
-	err := f.place(&d, f.entities, placement{scaleX: unit, scaleY: unit}, 0)
+	err := f.place(&d, f.entities, geom.Scaling(unit, unit), 0)
 	if err != nil {
 		return d, err
 	}
@@ -175,33 +175,13 @@ func (f *file) drawing() (export.Drawing, error) {
 	return d, nil
 }
 
-// placement is where the entities of a block go.
-type placement struct {
-	base           geom.Point // taken off first
-	scaleX, scaleY float64
-	turn           float64 // radians
-	at             geom.Point
-}
-
-func (p placement) apply(q geom.Point) geom.Point {
-	q = q.Minus(p.base)
-	return geom.Pt(q.X*p.scaleX, q.Y*p.scaleY).Turned(p.turn).Plus(p.at)
-}
-
 // maxDepth bounds blocks within blocks.
 const maxDepth = 8
 
-// place adds entities to the drawing by way of the maps that the innermost comes
-// through first.
-func (f *file) place(d *export.Drawing, entities []entity, outer placement, depth int, inner ...placement) error {
+// place adds entities to the drawing by way of the map m.
+func (f *file) place(d *export.Drawing, entities []entity, m geom.Affine, depth int) error {
 	if depth > maxDepth {
 		return fmt.Errorf("blocks nested deeper than %d", maxDepth)
-	}
-	through := func(p geom.Point) geom.Point {
-		for _, m := range inner {
-			p = m.apply(p)
-		}
-		return outer.apply(p)
 	}
 	for _, e := range entities {
 		if f.budget--; f.budget < 0 || len(d.Lines) >= export.MaxLines {
@@ -212,9 +192,8 @@ func (f *file) place(d *export.Drawing, entities []entity, outer placement, dept
 			if !ok {
 				return fmt.Errorf("block %.60q is inserted but not there", e.block)
 			}
-			here := e.placement
-			here.base = b.base
-			if err := f.place(d, b.entities, outer, depth+1, append([]placement{here}, inner...)...); err != nil {
+			inner := m.After(e.placement).After(geom.Translation(b.base.Times(-1)))
+			if err := f.place(d, b.entities, inner, depth+1); err != nil {
 				return err
 			}
 			continue
@@ -222,7 +201,7 @@ func (f *file) place(d *export.Drawing, entities []entity, outer placement, dept
 		l := piece.Line{Name: e.name, Work: workOf(e.layer), Closed: e.closed}
 		f.budget -= len(e.points)
 		for _, p := range e.points {
-			q := through(p)
+			q := m.Apply(p)
 			if !q.Finite() {
 				return fmt.Errorf("%.60q: a point is not finite", e.name)
 			}

@@ -59,7 +59,7 @@ func (l leads) wayOut(k, i int) geom.Point {
 	path := l.rings[k].path
 	n := len(path)
 	ahead, behind := path[(i+1)%n].Minus(path[i]).Unit(), path[(i+n-1)%n].Minus(path[i]).Unit()
-	left := math.Atan2(ahead.Cross(behind), ahead.Dot(behind)) // angle of the corner, inside
+	left := ahead.AngleTo(behind) // angle of the corner, inside
 	if left < 0 {
 		left += 2 * math.Pi
 	}
@@ -103,22 +103,10 @@ func (l leads) free(k int, corner, from geom.Point) bool {
 // a–b than clear; of the ring's own segments only crossings count, and how near
 // its far end comes.
 func segmentsWithin(corner, from, a, b geom.Point, own bool) bool {
-	if crosses(corner, from, a, b) || toSegment(from, a, b) < clear {
+	apart := !geom.BoxOf(corner, from).Expanded(1e-9).Overlaps(geom.BoxOf(a, b).Expanded(1e-9))
+	if !apart && geom.Straddle(corner, from, a, b) || from.DistToSegment(a, b) < clear {
 		return true
 	}
-	return !own && (toSegment(corner, a, b) < clear ||
-		toSegment(a, corner, from) < clear || toSegment(b, corner, from) < clear)
-}
-
-// crosses reports whether the segments cross or touch.
-func crosses(a, b, c, d geom.Point) bool {
-	side := func(p, q, r geom.Point) float64 { return q.Minus(p).Cross(r.Minus(p)) }
-	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0 &&
-		geom.BoxOf(a, b).Expanded(1e-9).Overlaps(geom.BoxOf(c, d).Expanded(1e-9))
-}
-
-// toSegment returns the distance of p from the segment a–b.
-func toSegment(p, a, b geom.Point) float64 {
-	_, d := geom.NewArc(geom.Polyline{a, b}).Nearest(p)
-	return d
+	return !own && (corner.DistToSegment(a, b) < clear ||
+		a.DistToSegment(corner, from) < clear || b.DistToSegment(corner, from) < clear)
 }

@@ -68,7 +68,7 @@ func (s Settings) trailed(pts geom.Polyline) (geom.Point, []move) {
 			break
 		}
 		before, after := ahead(i-1), ahead(i)
-		turn := math.Atan2(before.Cross(after), before.Dot(after))
+		turn := before.AngleTo(after)
 		if math.Abs(turn) < s.Swivel || s.Trail == 0 {
 			continue // the next move begins here and ends on its own line
 		}

@@ -264,21 +264,15 @@ func (m *machine) end() {
 // arcPoints returns the points of an arc behind its start, chords within 0.005 mm
 // of it.
 func arcPoints(from, to, centre geom.Point, left bool) geom.Polyline {
-	const tolerance, most = 0.005, 4000
-	radius := centre.Dist(from)
-	turn := to.Minus(centre).Angle() - from.Minus(centre).Angle()
+	const tolerance = 0.005
+	arm := from.Minus(centre)
+	turn := to.Minus(centre).Angle() - arm.Angle()
 	if left && turn <= 0 {
 		turn += 2 * math.Pi
 	} else if !left && turn >= 0 {
 		turn -= 2 * math.Pi
 	}
-	n := 1
-	if radius > tolerance {
-		n = int(math.Ceil(math.Min(most, math.Abs(turn)/(2*math.Acos(1-tolerance/radius)))))
-	}
-	var out geom.Polyline
-	for i := 1; i < n; i++ {
-		out = append(out, centre.Plus(from.Minus(centre).Turned(turn*float64(i)/float64(n))))
-	}
-	return append(out, to)
+	out := geom.ArcPoints(centre, arm, turn, tolerance)[1:]
+	out[len(out)-1] = to
+	return out
 }

@@ -39,7 +39,11 @@ func (s Shape) widest() (geom.Point, float64) {
 	at, width := box.Center(), 0.0
 	for i := range tries {
 		y := box.Min.Y + box.Height()*(float64(i)+0.5)/tries
-		xs := crossings(append([]geom.Ring{s.Outline}, s.Holes...), y)
+		xs := s.Outline.CrossingsAt(y)
+		for _, h := range s.Holes {
+			xs = append(xs, h.CrossingsAt(y)...)
+		}
+		slices.Sort(xs)
 		for k := 1; k < len(xs); k += 2 {
 			if w := xs[k] - xs[k-1]; w > width*1.01 {
 				at, width = geom.Pt((xs[k]+xs[k-1])/2, y), w
@@ -47,21 +51,6 @@ func (s Shape) widest() (geom.Point, float64) {
 		}
 	}
 	return at, width
-}
-
-// crossings returns where the rings cross a height, from the left.
-func crossings(rings []geom.Ring, y float64) []float64 {
-	var out []float64
-	for _, r := range rings {
-		for i, a := range r {
-			b := r[(i+1)%len(r)]
-			if (a.Y > y) != (b.Y > y) {
-				out = append(out, a.X+float64((y-a.Y)/(b.Y-a.Y)*(b.X-a.X)))
-			}
-		}
-	}
-	slices.Sort(out)
-	return out
 }
 
 // Slice is the height of the boxes that a keep-out is covered with, mm.
@@ -88,20 +77,14 @@ func (s Shape) KeepOut(at geom.Point) []geom.Box {
 // within returns the box around the part of the ring between two heights.
 func within(r geom.Ring, low, high float64) geom.Box {
 	x := geom.EmptyBox()
-	for i, a := range r {
-		b := r[(i+1)%len(r)]
-		if math.Max(a.Y, b.Y) < low || math.Min(a.Y, b.Y) > high {
-			continue
+	for _, y := range [2]float64{low, high} {
+		for _, at := range r.CrossingsAt(y) {
+			x = x.With(geom.Pt(at, y))
 		}
-		for _, y := range [2]float64{low, high} {
-			if (a.Y > y) != (b.Y > y) {
-				x = x.With(geom.Pt(a.X+float64((y-a.Y)/(b.Y-a.Y)*(b.X-a.X)), low))
-			}
-		}
-		for _, p := range [2]geom.Point{a, b} {
-			if p.Y >= low && p.Y <= high {
-				x = x.With(geom.Pt(p.X, low))
-			}
+	}
+	for _, p := range r {
+		if p.Y >= low && p.Y <= high {
+			x = x.With(p)
 		}
 	}
 	x.Min.Y, x.Max.Y = low, high

@@ -174,7 +174,7 @@ func TestReadRefuses(t *testing.T) {
 // A change of the page's content is seen, here a scale in front of it.
 func TestReadFollowsTransforms(t *testing.T) {
 	var d export.Drawing
-	f := follower{drawing: &d, budget: 100, maps: []affine{{a: 1, d: 1}}}
+	f := follower{drawing: &d, budget: 100, maps: []geom.Affine{geom.Identity()}}
 	if err := f.run([]byte("q 2 0 0 3 10 20 cm 0 1 1 0 0 0 cm 1 2 m 3 4 l h S Q 1 2 m 3 4 l S")); err != nil {
 		t.Fatal(err)
 	}
@@ -209,7 +209,7 @@ func FuzzContent(f *testing.F) {
 	f.Add([]byte("q 2 0 0 3 10 20 cm /Line <</N <FEFF0041>>> BDC 1 2 m 3 4 l s EMC Q (a\\)(b)) [1 2] 0 d"))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var d export.Drawing
-		c := follower{drawing: &d, budget: 1000, maps: []affine{{a: 1, d: 1}}}
+		c := follower{drawing: &d, budget: 1000, maps: []geom.Affine{geom.Identity()}}
 		if c.run(data) != nil {
 			return
 		}

@@ -103,21 +103,8 @@ func (f *file) drawing(p dict) (export.Drawing, error) {
 		return d, err
 	}
 	c := follower{layers: layers, drawing: &d, budget: export.MaxPoints}
-	c.maps = []affine{{a: mm, d: mm, e: -side[0] * mm, f: -side[1] * mm}}
+	c.maps = []geom.Affine{{A: mm, D: mm, E: -side[0] * mm, F: -side[1] * mm}}
 	return d, c.run(content)
-}
-
-// affine is the map x' = ax + cy + e, y' = bx + dy + f.
-type affine struct{ a, b, c, d, e, f float64 }
-
-func (m affine) apply(x, y float64) geom.Point {
-	return geom.Pt(m.a*x+m.c*y+m.e, m.b*x+m.d*y+m.f)
-}
-
-// after returns the map that does n first.
-func (m affine) after(n affine) affine {
-	o, x, y := m.apply(n.e, n.f), m.apply(n.a+n.e, n.b+n.f), m.apply(n.c+n.e, n.d+n.f)
-	return affine{x.X - o.X, x.Y - o.Y, y.X - o.X, y.Y - o.Y, o.X, o.Y}
 }
 
 // follower follows the content of one page.
@@ -127,8 +114,8 @@ type follower struct {
 	budget  int // points that may still be read
 
 	args  []any
-	maps  []affine // the last is in force
-	marks []mark   // marked content that is open
+	maps  []geom.Affine // the last is in force
+	marks []mark        // marked content that is open
 	path  []piece.Line
 }
 
@@ -214,7 +201,7 @@ func (c *follower) operator(op keyword) error {
 		if err != nil {
 			return err
 		}
-		*here = here.after(affine{v[0], v[1], v[2], v[3], v[4], v[5]})
+		*here = here.After(geom.Affine{A: v[0], B: v[1], C: v[2], D: v[3], E: v[4], F: v[5]})
 	case "BMC", "BDC":
 		return c.open(op)
 	case "EMC":
@@ -234,7 +221,7 @@ func (c *follower) point(starts bool) error {
 	if c.budget--; c.budget < 0 {
 		return errors.New("too many points")
 	}
-	p := c.maps[len(c.maps)-1].apply(v[0], v[1])
+	p := c.maps[len(c.maps)-1].Apply(geom.Pt(v[0], v[1]))
 	if !p.Finite() {
 		return errors.New("a point is not finite")
 	}

@@ -117,7 +117,7 @@ func firstRun(pts geom.Polyline) geom.Polyline {
 	bent := 0.0
 	for i := 2; i < min(most, len(pts)); i++ {
 		u, v := pts[i-1].Minus(pts[i-2]), pts[i].Minus(pts[i-1])
-		if bent += math.Abs(math.Atan2(u.Cross(v), u.Dot(v))); bent > bend {
+		if bent += math.Abs(u.AngleTo(v)); bent > bend {
 			return pts[:i]
 		}
 	}

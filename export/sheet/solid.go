@@ -11,7 +11,7 @@ import (
 
 // facet is a flat part of the scene: a lit area or a stroke.
 type facet struct {
-	points []vec
+	points []geom.Point3
 	ink    picture.Ink
 	width  float64 // of a stroke; 0: an area
 }
@@ -95,8 +95,8 @@ func (b *builder) scene(c camera) []facet {
 	var out []facet
 	for _, k := range backToFront(len(parts), func(k int) bool {
 		row := rows[parts[k].row]
-		up := row[0].plus(row[across]).times(0.5).minus(row[across/2])
-		return c.out.dot(vec{up.z, 0, -up.x}) > 0
+		up := row[0].Plus(row[across]).Times(0.5).Minus(row[across/2])
+		return c.out.Dot(geom.Pt3(up.Z, 0, -up.X)) > 0
 	}) {
 		out = append(out, parts[k].facets...)
 	}
@@ -104,11 +104,11 @@ func (b *builder) scene(c camera) []facet {
 }
 
 // slab returns the bed between two rows: its strips, and the cord at either edge.
-func slab(c camera, a, b []vec) []facet {
+func slab(c camera, a, b []geom.Point3) []facet {
 	n := len(a) - 1 // strips 1 to n lie between the cords 0 and n + 1
 	order := backToFront(n+2, func(k int) bool {
-		d := b[k].minus(a[k])
-		return c.out.dot(vec{-d.y, d.x, 0}) > 0
+		d := b[k].Minus(a[k])
+		return c.out.Dot(geom.Pt3(-d.Y, d.X, 0)) > 0
 	})
 	// A cord behind its strip lies on the strip's very edge and is drawn on it.
 	if k := order[0]; k == 0 || k == n+1 {
@@ -139,33 +139,33 @@ func slab(c camera, a, b []vec) []facet {
 }
 
 // between returns the outline of what lies between two rows.
-func between(a, b []vec) []vec {
-	out := append([]vec{}, a...)
+func between(a, b []geom.Point3) []geom.Point3 {
+	out := append([]geom.Point3{}, a...)
 	for j := len(b) - 1; j >= 0; j-- {
 		out = append(out, b[j])
 	}
 	return out
 }
 
-func cordFacet(a, b vec) facet { return facet{[]vec{a, b}, picture.Cord, cordStroke} }
+func cordFacet(a, b geom.Point3) facet { return facet{[]geom.Point3{a, b}, picture.Cord, cordStroke} }
 
-func bar(row []vec) []facet {
-	return []facet{{[]vec{row[0], row[len(row)-1]}, picture.Bar, barStroke}}
+func bar(row []geom.Point3) []facet {
+	return []facet{{[]geom.Point3{row[0], row[len(row)-1]}, picture.Bar, barStroke}}
 }
 
 // capFacets closes an end by strips from its section up to the cap's top edge, and
 // draws both edges; a gathered end stays open.
-func (b *builder) capFacets(c camera, e hung.End, section []vec) []facet {
+func (b *builder) capFacets(c camera, e hung.End, section []geom.Point3) []facet {
 	edge := []facet{{section, picture.Main, hemStroke}}
 	if b.Design.Cap.Kind == design.Gathered {
 		return edge
 	}
 	last, plane := len(section)-1, b.endPlane(e)
-	top := make([]vec, len(section))
+	top := make([]geom.Point3, len(section))
 	for j, p := range section {
-		t := (p.y - section[0].y) / (section[last].y - section[0].y)
-		h := section[0].minus(plane.at).dot(plane.up) - b.Design.Cap.Hollow*4*t*(1-t)
-		top[j] = plane.point(geom.Pt(p.y, h))
+		t := (p.Y - section[0].Y) / (section[last].Y - section[0].Y)
+		h := section[0].Minus(plane.at).Dot(plane.up) - b.Design.Cap.Hollow*4*t*(1-t)
+		top[j] = plane.point(geom.Pt(p.Y, h))
 	}
 	var out []facet
 	for j := 1; j <= last; j++ {
@@ -177,11 +177,11 @@ func (b *builder) capFacets(c camera, e hung.End, section []vec) []facet {
 // lit returns a quadrangle with the shade that a light from above gives the side
 // of it that the viewer sees. Where it is seen almost edge on, both sides count, so
 // that neighbours do not jump from one to the other.
-func lit(c camera, pts ...vec) facet {
-	n := pts[2].minus(pts[0]).cross(pts[3].minus(pts[1])).unit()
-	source := c.out.times(0.4).plus(c.up.times(0.8)).plus(c.right.times(0.35)).unit()
-	facing := min(max(0.5+10*n.dot(c.out), 0), 1)
-	light := facing*max(0, n.dot(source)) + (1-facing)*max(0, -n.dot(source))
+func lit(c camera, pts ...geom.Point3) facet {
+	n := pts[2].Minus(pts[0]).Cross(pts[3].Minus(pts[1])).Unit()
+	source := c.out.Times(0.4).Plus(c.up.Times(0.8)).Plus(c.right.Times(0.35)).Unit()
+	facing := min(max(0.5+10*n.Dot(c.out), 0), 1)
+	light := facing*max(0, n.Dot(source)) + (1-facing)*max(0, -n.Dot(source))
 	return facet{points: pts, ink: picture.Shade(0.12 + 0.95*light)}
 }
 
@@ -191,15 +191,15 @@ func (b *builder) legs(e hung.End) []facet {
 	end := b.Shape.Ends[e]
 	var out []facet
 	for _, side := range []float64{-1, 1} {
-		from, line := b.corner(e).x, []vec{}
+		from, line := b.corner(e).X, []geom.Point3{}
 		const steps = 12
 		for i := range steps + 1 {
 			x := from + (end.ApexX-from)*float64(i)/steps
 			q := b.Shape.At(x)
-			line = append(line, vec{x, side * q.Y, q.Z})
+			line = append(line, geom.Pt3(x, side*q.Y, q.Z))
 		}
 		out = append(out, facet{line, picture.Cord, cordStroke})
 	}
-	apex := vec{end.ApexX, 0, end.ApexZ}
-	return append(out, facet{[]vec{apex, apex.plus(vec{e.Sign() * stub, 0, stub * end.Slope})}, picture.Cord, cordStroke})
+	apex := geom.Pt3(end.ApexX, 0, end.ApexZ)
+	return append(out, facet{[]geom.Point3{apex, apex.Plus(geom.Pt3(e.Sign()*stub, 0, stub*end.Slope))}, picture.Cord, cordStroke})
 }

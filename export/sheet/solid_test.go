@@ -59,17 +59,17 @@ func TestBedEnds(t *testing.T) {
 			continue
 		}
 		rows, bars := b.bedRows(24)
-		for e, row := range [2][]vec{rows[0], rows[len(rows)-1]} {
+		for e, row := range [2][]geom.Point3{rows[0], rows[len(rows)-1]} {
 			plane := b.endPlane(hung.End(e))
 			for _, p := range row {
-				d := p.minus(plane.at)
-				q := geom.Pt(math.Abs(p.y), d.dot(plane.up))
-				if off := distance(b.Body.Sections[e], q); math.Abs(d.dot(plane.out)) > 0.01 || off > 0.1 {
-					t.Errorf("%s: %s end: %v lies %g mm off the plane and %g mm off the section", name, hung.End(e), p, d.dot(plane.out), off)
+				d := p.Minus(plane.at)
+				q := geom.Pt(math.Abs(p.Y), d.Dot(plane.up))
+				if off := distance(b.Body.Sections[e], q); math.Abs(d.Dot(plane.out)) > 0.01 || off > 0.1 {
+					t.Errorf("%s: %s end: %v lies %g mm off the plane and %g mm off the section", name, hung.End(e), p, d.Dot(plane.out), off)
 				}
 			}
-			if half := b.Design.Bed.Span / 2; math.Abs(rows[bars[e]][0].x) != half {
-				t.Errorf("%s: the %s bar stands at %g", name, hung.End(e), rows[bars[e]][0].x)
+			if half := b.Design.Bed.Span / 2; math.Abs(rows[bars[e]][0].X) != half {
+				t.Errorf("%s: the %s bar stands at %g", name, hung.End(e), rows[bars[e]][0].X)
 			}
 		}
 	}
@@ -104,7 +104,7 @@ func TestNearestIsPaintedLast(t *testing.T) {
 					continue
 				}
 				n := len(f.points)
-				aim := f.points[0].plus(f.points[1]).plus(f.points[n-2]).plus(f.points[n-1]).times(0.25)
+				aim := f.points[0].Plus(f.points[1]).Plus(f.points[n-2]).Plus(f.points[n-1]).Times(0.25)
 				last, nearest := math.Inf(-1), math.Inf(-1)
 				for _, g := range scene {
 					if d, ok := depthAt(c, g, c.flat(aim)); ok {
@@ -134,12 +134,12 @@ func depthAt(c camera, f facet, at geom.Point) (float64, bool) {
 	n := len(f.points)
 	for i := range n/2 - 1 {
 		p, q, s, u := f.points[i], f.points[i+1], f.points[n-2-i], f.points[n-1-i]
-		for _, tri := range [][3]vec{{p, q, s}, {p, s, u}} {
+		for _, tri := range [][3]geom.Point3{{p, q, s}, {p, s, u}} {
 			a, b, d := c.flat(tri[0]), c.flat(tri[1]), c.flat(tri[2])
 			whole := b.Minus(a).Cross(d.Minus(a))
 			v, w := at.Minus(a).Cross(d.Minus(a))/whole, b.Minus(a).Cross(at.Minus(a))/whole
 			if v >= 0 && w >= 0 && v+w <= 1 {
-				depth := tri[0].dot(c.out)*(1-v-w) + tri[1].dot(c.out)*v + tri[2].dot(c.out)*w
+				depth := tri[0].Dot(c.out)*(1-v-w) + tri[1].Dot(c.out)*v + tri[2].Dot(c.out)*w
 				best, found = math.Max(best, depth), true
 			}
 		}

@@ -58,11 +58,11 @@ func (b *builder) sideView() picture.Picture {
 	for _, x := range b.stations(120) {
 		q := sh.At(x)
 		floor = append(floor, at(x, q.Bottom))
-		if x > head.x && x < foot.x {
+		if x > head.X && x < foot.X {
 			cords = append(cords, at(x, q.Z))
 		}
 	}
-	cords = append(append(geom.Polyline{at(head.x, head.z)}, cords...), at(foot.x, foot.z))
+	cords = append(append(geom.Polyline{at(head.X, head.Z)}, cords...), at(foot.X, foot.Z))
 	p.Area(picture.Cloth, append(append(geom.Polyline{}, floor...), cords.Reversed()...)...)
 	b.sleeper(&p, v)
 	p.Line(picture.Main, picture.Medium, append(append(geom.Polyline{cords[0]}, floor...), cords[len(cords)-1])...)
@@ -160,7 +160,7 @@ func (b *builder) topView() picture.Picture {
 	cloth := geom.Polyline{}
 	head, foot := b.corner(hung.Head), b.corner(hung.Foot)
 	for i, x := range b.stations(120) {
-		if x > head.x && x < foot.x {
+		if x > head.X && x < foot.X {
 			cloth = append(cloth, up[i])
 		}
 	}

@@ -275,12 +275,10 @@ func (r *pathReader) arc(relative bool) error {
 	} else if !flags[1] && turn > 0 {
 		turn -= 2 * math.Pi
 	}
-	middle := r.at.Towards(p, 0.5)
-	n := chords(math.Abs(turn) / (2 * math.Acos(math.Max(-1, 1-r.tolerance/math.Max(rx, ry)))))
-	for i := 1; i < n; i++ {
-		s, c := math.Sincos(from + turn*float64(i)/float64(n))
-		e := centre.Plus(geom.Pt(c, s))
-		r.lineTo(middle.Plus(geom.Pt(e.X*rx, e.Y*ry).Turned(phi)))
+	oval := geom.Translation(r.at.Towards(p, 0.5)).After(geom.Rotation(phi)).After(geom.Scaling(rx, ry))
+	pts := geom.ArcPoints(centre, q.Minus(centre), turn, r.tolerance/math.Max(rx, ry))
+	for _, e := range pts[1 : len(pts)-1] {
+		r.lineTo(oval.Apply(e))
 	}
 	r.lineTo(p)
 	return nil

@@ -58,11 +58,11 @@ func Read(r io.Reader) (export.Drawing, error) {
 }
 
 // readSheet reads the size and returns the map from user units to mm, y upwards.
-func readSheet(root *etree.Element) (export.Drawing, matrix, error) {
+func readSheet(root *etree.Element) (export.Drawing, geom.Affine, error) {
 	d := export.Drawing{Title: childText(root, "title")}
 	box, err := numbers(root.SelectAttrValue("viewBox", ""), 4)
 	if err != nil || (len(box) != 0 && len(box) != 4) {
-		return d, identity, fmt.Errorf("viewBox %.60q", root.SelectAttrValue("viewBox", ""))
+		return d, geom.Identity(), fmt.Errorf("viewBox %.60q", root.SelectAttrValue("viewBox", ""))
 	}
 	hasBox := len(box) == 4
 	var size [2]float64
@@ -71,13 +71,13 @@ func readSheet(root *etree.Element) (export.Drawing, matrix, error) {
 		switch {
 		case text != "" && !strings.HasSuffix(text, "%"):
 			if size[i], err = length(text); err != nil {
-				return d, identity, fmt.Errorf("%s: %w", name, err)
+				return d, geom.Identity(), fmt.Errorf("%s: %w", name, err)
 			}
 		case hasBox:
 			size[i] = box[2+i] * mmPerPixel
 		}
 		if !export.Inside(size[i], 1e-3, export.MaxSize) {
-			return d, identity, fmt.Errorf("%s of the sheet is %g mm", name, size[i])
+			return d, geom.Identity(), fmt.Errorf("%s of the sheet is %g mm", name, size[i])
 		}
 	}
 	d.Width, d.Height = size[0], size[1]
@@ -85,13 +85,13 @@ func readSheet(root *etree.Element) (export.Drawing, matrix, error) {
 		box = []float64{0, 0, size[0] / mmPerPixel, size[1] / mmPerPixel}
 	}
 	if !(box[2] > 0 && box[3] > 0) {
-		return d, identity, fmt.Errorf("viewBox of %g × %g units", box[2], box[3])
+		return d, geom.Identity(), fmt.Errorf("viewBox of %g × %g units", box[2], box[3])
 	}
 	// Where the shapes differ the picture is fitted in and centred (xMidYMid meet).
 	k := math.Min(size[0]/box[2], size[1]/box[3])
 	dx := (size[0] - float64(k*box[2])) / 2
 	dy := (size[1] - float64(k*box[3])) / 2
-	return d, matrix{k, 0, 0, -k, dx - float64(k*box[0]), size[1] - dy + float64(k*box[1])}, nil
+	return d, geom.Affine{A: k, D: -k, E: dx - float64(k*box[0]), F: size[1] - dy + float64(k*box[1])}, nil
 }
 
 // mmPerPixel is the CSS pixel, a 96th of an inch.
@@ -129,7 +129,7 @@ type walker struct {
 	budget  int
 }
 
-func (w *walker) children(e *etree.Element, m matrix, work piece.Work, depth int) error {
+func (w *walker) children(e *etree.Element, m geom.Affine, work piece.Work, depth int) error {
 	if depth > maxDepth {
 		return fmt.Errorf("groups nested deeper than %d", maxDepth)
 	}
@@ -141,7 +141,7 @@ func (w *walker) children(e *etree.Element, m matrix, work piece.Work, depth int
 	return nil
 }
 
-func (w *walker) element(e *etree.Element, m matrix, work piece.Work, depth int) error {
+func (w *walker) element(e *etree.Element, m geom.Affine, work piece.Work, depth int) error {
 	if e.SelectAttrValue("display", "") == "none" || strings.Contains(e.SelectAttrValue("style", ""), "display:none") {
 		return nil
 	}
@@ -149,7 +149,7 @@ func (w *walker) element(e *etree.Element, m matrix, work piece.Work, depth int)
 	if err != nil {
 		return fmt.Errorf("%s %.60q: %w", e.Tag, e.SelectAttrValue("id", ""), err)
 	}
-	m = m.times(own)
+	m = m.After(own)
 	switch e.Tag {
 	case "g", "a", "switch":
 		return w.children(e, m, workOf(e, work), depth+1)
@@ -163,7 +163,7 @@ func (w *walker) element(e *etree.Element, m matrix, work piece.Work, depth int)
 	if data == "" {
 		return nil
 	}
-	subs, err := parsePath(data, curveTolerance/math.Max(m.stretch(), 1e-9), w.budget)
+	subs, err := parsePath(data, curveTolerance/math.Max(m.Gain(), 1e-9), w.budget)
 	if err != nil {
 		return fmt.Errorf("%s %.60q: %w", e.Tag, e.SelectAttrValue("id", ""), err)
 	}
@@ -182,7 +182,7 @@ func workOf(e *etree.Element, around piece.Work) piece.Work {
 }
 
 // add adds the subpaths of one element to the drawing.
-func (w *walker) add(e *etree.Element, subs []subpath, m matrix, work piece.Work) error {
+func (w *walker) add(e *etree.Element, subs []subpath, m geom.Affine, work piece.Work) error {
 	name := childText(e, "title")
 	if name == "" {
 		name = export.OneLine(e.SelectAttrValue("id", ""))
@@ -197,7 +197,7 @@ func (w *walker) add(e *etree.Element, subs []subpath, m matrix, work piece.Work
 			l.Name = fmt.Sprintf("%s/stroke %d", name, i+1)
 		}
 		for k, p := range s.points {
-			l.Points[k] = m.apply(p)
+			l.Points[k] = m.Apply(p)
 			if !l.Points[k].Finite() {
 				return fmt.Errorf("%s %.60q: a point is not finite", e.Tag, name)
 			}

@@ -58,37 +58,19 @@ func runsIn(pts geom.Polyline, box geom.Box) []geom.Polyline {
 	return out
 }
 
-// segmentIn returns the part of the segment from a to b that lies in the box, by
-// the method of Liang and Barsky. A part without length counts as none, except of
-// a segment that has none itself.
+// segmentIn returns the part of the segment from a to b that lies in the box. A part
+// without length counts as none, except of a segment that has none itself.
 func segmentIn(a, b geom.Point, box geom.Box) (geom.Point, geom.Point, bool) {
-	from, to := 0.0, 1.0
-	d := b.Minus(a)
-	// Each side holds where distance + t·way ≥ 0.
-	sides := [4][2]float64{
-		{a.X - box.Min.X, d.X}, {box.Max.X - a.X, -d.X},
-		{a.Y - box.Min.Y, d.Y}, {box.Max.Y - a.Y, -d.Y},
-	}
-	for _, s := range sides {
-		distance, way := s[0], s[1]
-		switch {
-		case way == 0 && distance < 0:
-			return a, b, false
-		case way > 0:
-			from = max(from, -distance/way)
-		case way < 0:
-			to = min(to, distance/-way)
-		}
-	}
-	if from > to || (from == to && a != b) {
+	in := box.Cut(a, b.Minus(a))
+	if a != b && in.Lo >= in.Hi || a == b && !box.Contains(a) {
 		return a, b, false
 	}
 	p, q := a, b // exactly, where they are not cut
-	if from > 0 {
-		p = a.Towards(b, from)
+	if in.Lo > 0 {
+		p = a.Towards(b, in.Lo)
 	}
-	if to < 1 {
-		q = a.Towards(b, to)
+	if in.Hi < 1 {
+		q = a.Towards(b, in.Hi)
 	}
 	return p, q, true
 }

@@ -55,7 +55,7 @@ func blocked(p, q geom.Point, rings []geom.Ring) bool {
 			if a == p || a == q || b == p || b == q {
 				continue
 			}
-			if cross(p, q, a, b) {
+			if geom.Straddle(p, q, a, b) {
 				return true
 			}
 		}
@@ -70,7 +70,7 @@ func triangles(r geom.Ring) []geom.Ring {
 	var out []geom.Ring
 	for n := len(r); n > 2; n-- {
 		at := findEar(r)
-		if a, b, c := r[(at+n-1)%n], r[at], r[(at+1)%n]; side(a, b, c) > 0 {
+		if a, b, c := r[(at+n-1)%n], r[at], r[(at+1)%n]; geom.Side(a, b, c) > 0 {
 			out = append(out, geom.Ring{a, b, c})
 		}
 		r = slices.Delete(r, at, at+1)
@@ -86,7 +86,7 @@ func findEar(r geom.Ring) int {
 	shortest, flat := math.Inf(1), math.Inf(1)
 	for i, b := range r {
 		a, c := r[(i+n-1)%n], r[(i+1)%n]
-		area := side(a, b, c)
+		area := geom.Side(a, b, c)
 		if area == 0 {
 			return i
 		}
@@ -138,7 +138,7 @@ func union(p, q geom.Ring) (geom.Ring, bool) {
 			}
 			before, after := p[(i+len(p)-1)%len(p)], p[(i+2)%len(p)]
 			qa, qb := q[(j+2)%len(q)], q[(j+len(q)-1)%len(q)]
-			if side(before, a, qa) < 0 || side(qb, b, after) < 0 {
+			if geom.Side(before, a, qa) < 0 || geom.Side(qb, b, after) < 0 {
 				return nil, false
 			}
 			out := from(p, i+1)
@@ -154,13 +154,5 @@ func from(r geom.Ring, i int) geom.Ring { return slices.Concat(r[i%len(r):], r[:
 // inTriangle reports whether p lies in the counter-clockwise triangle abc or on its
 // edge.
 func inTriangle(a, b, c, p geom.Point) bool {
-	return side(a, b, p) >= 0 && side(b, c, p) >= 0 && side(c, a, p) >= 0
+	return geom.Side(a, b, p) >= 0 && geom.Side(b, c, p) >= 0 && geom.Side(c, a, p) >= 0
 }
-
-// cross reports whether the segments ab and cd meet.
-func cross(a, b, c, d geom.Point) bool {
-	return side(a, b, c)*side(a, b, d) <= 0 && side(c, d, a)*side(c, d, b) <= 0
-}
-
-// side is positive where p lies to the left of a→b.
-func side(a, b, p geom.Point) float64 { return b.Minus(a).Cross(p.Minus(a)) }

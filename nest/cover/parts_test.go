@@ -24,7 +24,7 @@ func TestConvexPartsCoverOutline(t *testing.T) {
 		for _, p := range convexParts(rings) {
 			got += p.Area()
 			for i := range p {
-				if side(p[i], p[(i+1)%len(p)], p[(i+2)%len(p)]) < 0 {
+				if geom.Side(p[i], p[(i+1)%len(p)], p[(i+2)%len(p)]) < 0 {
 					t.Fatalf("part %v is not convex", p)
 				}
 			}

@@ -98,21 +98,17 @@ func (s *simplifier) cheapest(i, k int) step {
 	n := len(r)
 	a, b, c, d := r[(k+n-1)%n], r[k], r[(k+1)%n], r[(k+2)%n]
 	none := step{ring: i, at: k, cost: math.Inf(1)}
-	if turn := side(a, b, c); turn <= 0 {
+	if turn := geom.Side(a, b, c); turn <= 0 {
 		none.cost = -turn / 2
 		return none
 	}
-	if side(b, c, d) <= 0 {
+	if geom.Side(b, c, d) <= 0 {
 		return none
 	}
 	u, v := b.Minus(a), c.Minus(d)
-	den := u.Cross(v)
-	if den >= 0 {
-		return none
-	}
-	t := c.Minus(b).Cross(v) / den
+	t, _, ok := geom.LinesMeet(b, u, c, v)
 	tip := b.Plus(u.Times(t))
-	if t <= 0 || !tip.Finite() || tip.Dist(b)+tip.Dist(c) > 1.5*b.Dist(c) {
+	if !ok || u.Cross(v) > 0 || t <= 0 || !tip.Finite() || tip.Dist(b)+tip.Dist(c) > 1.5*b.Dist(c) {
 		return none
 	}
 	return step{i, k, true, tip, geom.Ring{b, tip, c}.Area()}
@@ -136,7 +132,7 @@ func (s *simplifier) free(st step) bool {
 				return false
 			}
 			next := q[(i+1)%len(q)]
-			if st.edge && !slices.Contains(tri, next) && (cross(b, st.tip, p, next) || cross(st.tip, c, p, next)) {
+			if st.edge && !slices.Contains(tri, next) && (geom.Straddle(b, st.tip, p, next) || geom.Straddle(st.tip, c, p, next)) {
 				return false
 			}
 		}

@@ -51,11 +51,11 @@ func newField(ps []Patch, grow float64) *Field {
 // builder holds what is needed while a field is made.
 type builder struct {
 	*Field
-	members []uint16  // of every group: its patch
-	edges   []uint16  // of every plane: its edge in the patch
-	covers  []Span    // scratch
-	dist    []float64 // scratch
-	blur    float64   // how deep an edge must lie in a patch to be covered by it
+	members []uint16        // of every group: its patch
+	edges   []uint16        // of every plane: its edge in the patch
+	covers  []geom.Interval // scratch
+	dist    []float64       // scratch
+	blur    float64         // how deep an edge must lie in a patch to be covered by it
 }
 
 // cellBox returns the box of cell (i, j).
@@ -116,7 +116,7 @@ next:
 // stretch is a part of an edge of a patch, between two fractions of it.
 type stretch struct {
 	patch, edge uint16
-	Span
+	geom.Interval
 }
 
 // outlineCells finds the boundary of the union: the stretches of the patches'
@@ -158,7 +158,7 @@ func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stret
 		e := b.edges[n]
 		u := r[e]
 		d := r[(int(e)+1)%len(r)].Minus(u)
-		in := inBox(u, d, box)
+		in := box.Cut(u, d)
 		if in.Lo >= in.Hi {
 			continue
 		}
@@ -171,55 +171,33 @@ func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stret
 				b.covers = append(b.covers, s)
 			}
 		}
-		slices.SortFunc(b.covers, func(s, t Span) int { return cmp.Compare(s.Lo, t.Lo) })
+		slices.SortFunc(b.covers, func(s, t geom.Interval) int { return cmp.Compare(s.Lo, t.Lo) })
 		from := in.Lo
 		for _, s := range b.covers {
 			if s.Lo > from {
-				all = append(all, stretch{k, e, Span{from, s.Lo}})
+				all = append(all, stretch{k, e, geom.Interval{Lo: from, Hi: s.Lo}})
 			}
 			from = max(from, s.Hi)
 		}
 		if from < in.Hi {
-			all = append(all, stretch{k, e, Span{from, in.Hi}})
+			all = append(all, stretch{k, e, geom.Interval{Lo: from, Hi: in.Hi}})
 		}
 	}
 	return all
 }
 
-// inBox returns the fractions of the segment from u along d that lie in box.
-func inBox(u, d geom.Point, box geom.Box) Span {
-	s := Span{0, 1}
-	s = clip(s, d.X, u.X-box.Min.X)
-	s = clip(s, -d.X, box.Max.X-u.X)
-	s = clip(s, d.Y, u.Y-box.Min.Y)
-	return clip(s, -d.Y, box.Max.Y-u.Y)
-}
-
-// clip keeps the part of s where room + rate·t ≥ 0.
-func clip(s Span, rate, room float64) Span {
-	switch {
-	case rate > 0:
-		s.Lo = max(s.Lo, -room/rate)
-	case rate < 0:
-		s.Hi = min(s.Hi, -room/rate)
-	case room < 0:
-		s.Hi = s.Lo
-	}
-	return s
-}
-
 // covered returns the fractions of the segment from u along d, an edge of another
 // patch, that lie in the patch of group g, as far as the group's cell goes; by more
 // than blur where edges run alongside, so that of two equal edges both are bare.
-func (b *builder) covered(g uint32, u, d geom.Point) Span {
-	s := Span{0, 1}
+func (b *builder) covered(g uint32, u, d geom.Point) geom.Interval {
+	s := geom.Interval{Lo: 0, Hi: 1}
 	along := d.Len() * (1 - 1e-9)
 	for _, h := range b.planes[b.groups[g].lo:b.groups[g].hi] {
 		deep := h.depth(u.X, u.Y)
 		if float64(h.ny*d.X)-float64(h.nx*d.Y) > along {
 			deep -= b.blur
 		}
-		if s = clip(s, float64(h.nx*d.X)+float64(h.ny*d.Y), deep); s.Lo >= s.Hi {
+		if s = s.Where(float64(h.nx*d.X)+float64(h.ny*d.Y), deep); s.Lo >= s.Hi {
 			break
 		}
 	}

@@ -13,9 +13,6 @@ type halfPlane struct{ nx, ny, c float64 }
 // depth returns how far (x, y) lies inside, negative outside.
 func (h halfPlane) depth(x, y float64) float64 { return float64(h.nx*x) + float64(h.ny*y) - h.c }
 
-// Span is an open interval of a line's parameter, empty if Lo ≥ Hi.
-type Span struct{ Lo, Hi float64 }
-
 // Patch is one convex part of a no-fit region.
 type Patch struct {
 	Ring   geom.Ring
@@ -40,19 +37,20 @@ func (p *Patch) depth(x, y float64) float64 {
 // Span returns the open interval of t in which u + t·d lies in the patch; it is
 // empty if Lo ≥ Hi. Where the line meets the patch, the interval is that of the
 // patch grown by grow; a line that only touches it meets nothing.
-func (p *Patch) Span(u, d geom.Point, grow float64) Span {
-	bare, s := Span{math.Inf(-1), math.Inf(1)}, Span{math.Inf(-1), math.Inf(1)}
+func (p *Patch) Span(u, d geom.Point, grow float64) geom.Interval {
+	line := geom.Interval{Lo: math.Inf(-1), Hi: math.Inf(1)}
+	bare, s := line, line
 	for _, h := range p.planes {
 		rate, room := float64(h.nx*d.X)+float64(h.ny*d.Y), h.depth(u.X, u.Y)
 		if math.Abs(rate) < 1e-12 {
 			rate = 0
 			room -= 1e-15 // touching is outside
 		}
-		bare = clip(bare, rate, room)
+		bare = bare.Where(rate, room)
 		if rate != 0 {
 			room += grow
 		}
-		if s = clip(s, rate, room); bare.Lo >= bare.Hi {
+		if s = s.Where(rate, room); bare.Lo >= bare.Hi {
 			return bare
 		}
 	}

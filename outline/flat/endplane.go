@@ -12,8 +12,8 @@ import (
 // outwards: through the end of the centre line, vertical or square to the rising
 // cords.
 type endPlane struct {
-	at       Vec
-	out, up  Vec // unit vectors: across the plane, and upwards within it
+	at       geom.Point3
+	out, up  geom.Point3 // unit vectors: across the plane, and upwards within it
 	vertical bool
 }
 
@@ -25,14 +25,14 @@ func newEndPlane(s *hung.Shape, e hung.End, leaning bool) endPlane {
 	}
 	sin, cos := math.Sincos(rise)
 	return endPlane{
-		at:  Vec{math.Abs(x), 0, s.Problem.Bottom(x)},
-		out: Vec{cos, 0, sin}, up: Vec{-sin, 0, cos},
+		at:  geom.Pt3(math.Abs(x), 0, s.Problem.Bottom(x)),
+		out: geom.Pt3(cos, 0, sin), up: geom.Pt3(-sin, 0, cos),
 		vertical: !leaning,
 	}
 }
 
 // past returns how far p lies outside the plane, mm.
-func (p endPlane) past(q Vec) float64 { return q.minus(p.at).dot(p.out) }
+func (p endPlane) past(q geom.Point3) float64 { return q.Minus(p.at).Dot(p.out) }
 
 // sectionCurve is the line in which the hung bed meets an end plane, from the
 // bottom line to the cord.
@@ -72,9 +72,9 @@ func (p endPlane) curve(bed Surface, last float64) (sectionCurve, error) {
 			return c, err
 		}
 		a = at
-		d := pt.minus(p.at)
+		d := pt.Minus(p.at)
 		c.q = append(c.q, q)
-		c.points = append(c.points, geom.Pt(d.Y, d.dot(p.up)))
+		c.points = append(c.points, geom.Pt(d.Y, d.Dot(p.up)))
 		run := 0.0
 		if i > 0 {
 			run = c.runs[i-1] + c.points[i].Dist(c.points[i-1])
@@ -86,7 +86,7 @@ func (p endPlane) curve(bed Surface, last float64) (sectionCurve, error) {
 
 // meet finds the point of the bed at section length q that lies in the plane,
 // starting from station a.
-func (p endPlane) meet(bed Surface, a, q float64) (Vec, float64, error) {
+func (p endPlane) meet(bed Surface, a, q float64) (geom.Point3, float64, error) {
 	if p.vertical {
 		pt, err := bed(p.at.X, q)
 		return pt, p.at.X, err
@@ -107,5 +107,5 @@ func (p endPlane) meet(bed Surface, a, q float64) (Vec, float64, error) {
 		}
 		a -= miss * delta / (p.past(next) - miss)
 	}
-	return Vec{}, a, ErrOpenEdge
+	return geom.Point3{}, a, ErrOpenEdge
 }

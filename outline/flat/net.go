@@ -4,19 +4,13 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"slingloft/outline/geom"
 )
-
-// Vec is a point in space, mm: x along, y across, z up.
-type Vec struct{ X, Y, Z float64 }
-
-func (a Vec) minus(b Vec) Vec     { return Vec{a.X - b.X, a.Y - b.Y, a.Z - b.Z} }
-func (a Vec) dot(b Vec) float64   { return a.X*b.X + a.Y*b.Y + a.Z*b.Z }
-func (a Vec) len() float64        { return math.Sqrt(a.dot(a)) }
-func (a Vec) times(k float64) Vec { return Vec{a.X * k, a.Y * k, a.Z * k} }
 
 // Surface is a smooth surface over two parameters of about a millimetre each.
 // It returns an error where the surface has no such point.
-type Surface func(a, b float64) (Vec, error)
+type Surface func(a, b float64) (geom.Point3, error)
 
 // Threads is a piece of a Chebyshev net on a surface: node (i, j) is where warp
 // thread j crosses weft thread i. Between neighbours along a thread the distance
@@ -25,7 +19,7 @@ type Surface func(a, b float64) (Vec, error)
 type Threads struct {
 	U, V  []float64   // flat places of the weft and the warp threads, mm, from 0
 	A, B  [][]float64 // surface parameters of node [i][j]
-	Point [][]Vec
+	Point [][]geom.Point3
 }
 
 // ErrLocked is returned where the threads would have to close up altogether.
@@ -45,7 +39,7 @@ func Weave(s Surface, u, v []float64) (Threads, error) {
 	for range u {
 		t.A = append(t.A, make([]float64, len(v)))
 		t.B = append(t.B, make([]float64, len(v)))
-		t.Point = append(t.Point, make([]Vec, len(v)))
+		t.Point = append(t.Point, make([]geom.Point3, len(v)))
 	}
 	var err error
 	if t.Point[0][0], err = s(0, 0); err != nil {
@@ -78,7 +72,7 @@ func (t *Threads) along(s Surface, i, j, k, l int, step float64, warp bool) erro
 	a, b := t.A[k][l], t.B[k][l]
 	from := t.Point[k][l]
 	d := step
-	at := func(d float64) (Vec, error) {
+	at := func(d float64) (geom.Point3, error) {
 		if warp {
 			return s(a+d, b)
 		}
@@ -89,7 +83,7 @@ func (t *Threads) along(s Surface, i, j, k, l int, step float64, warp bool) erro
 		if err != nil {
 			return err
 		}
-		miss := p.minus(from).len() - step
+		miss := p.Minus(from).Len() - step
 		if math.Abs(miss) < settled {
 			if warp {
 				a += d
@@ -119,8 +113,8 @@ func (t *Threads) cell(s Surface, i, j int) error {
 		if err != nil {
 			return err
 		}
-		toBelow, toLeft := p.minus(below), p.minus(left)
-		lb, ll := toBelow.len(), toLeft.len()
+		toBelow, toLeft := p.Minus(below), p.Minus(left)
+		lb, ll := toBelow.Len(), toLeft.Len()
 		f, g := lb-weft, ll-warp
 		if math.Abs(f) < settled && math.Abs(g) < settled {
 			t.A[i][j], t.B[i][j], t.Point[i][j] = a, b, p
@@ -134,9 +128,9 @@ func (t *Threads) cell(s Surface, i, j int) error {
 		if err != nil {
 			return err
 		}
-		sa, sb := pa.minus(p).times(1/delta), pb.minus(p).times(1/delta)
-		fa, fb := toBelow.dot(sa)/lb, toBelow.dot(sb)/lb
-		ga, gb := toLeft.dot(sa)/ll, toLeft.dot(sb)/ll
+		sa, sb := pa.Minus(p).Times(1/delta), pb.Minus(p).Times(1/delta)
+		fa, fb := toBelow.Dot(sa)/lb, toBelow.Dot(sb)/lb
+		ga, gb := toLeft.Dot(sa)/ll, toLeft.Dot(sb)/ll
 		det := fa*gb - fb*ga
 		if !(math.Abs(det) > 1e-6) {
 			return ErrLocked
@@ -156,7 +150,7 @@ func (t *Threads) cell(s Surface, i, j int) error {
 // i and j are at least 1.
 func (t *Threads) Angle(i, j int) float64 {
 	p := t.Point[i][j]
-	warp, weft := t.Point[i-1][j].minus(p), t.Point[i][j-1].minus(p)
-	cos := warp.dot(weft) / (warp.len() * weft.len())
+	warp, weft := t.Point[i-1][j].Minus(p), t.Point[i][j-1].Minus(p)
+	cos := warp.Dot(weft) / (warp.Len() * weft.Len())
 	return math.Acos(min(max(cos, -1), 1))
 }

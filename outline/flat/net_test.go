@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"slingloft/outline/flat"
+	"slingloft/outline/geom"
 )
 
 // steps returns n+1 even places from 0 to end.
@@ -26,11 +27,11 @@ func within(t *testing.T, what string, got, want, tol float64) {
 // ball is the sphere of radius r touched from above at its pole, with the two
 // great circles through the pole as the axes of its parameters.
 func ball(r float64) flat.Surface {
-	return func(a, b float64) (flat.Vec, error) {
+	return func(a, b float64) (geom.Point3, error) {
 		// The point in the direction (tan a, tan b, 1).
 		x, y := math.Tan(a/r), math.Tan(b/r)
 		k := r / math.Sqrt(1+x*x+y*y)
-		return flat.Vec{X: k * x, Y: k * y, Z: k}, nil
+		return geom.Point3{X: k * x, Y: k * y, Z: k}, nil
 	}
 }
 
@@ -86,8 +87,8 @@ func TestWeaveSphere(t *testing.T) {
 
 // Threads keep their lengths to a millionth on any surface.
 func TestWeaveKeepsLengths(t *testing.T) {
-	saddle := func(a, b float64) (flat.Vec, error) {
-		return flat.Vec{X: a, Y: b, Z: (a*a - b*b) / 1400}, nil
+	saddle := func(a, b float64) (geom.Point3, error) {
+		return geom.Point3{X: a, Y: b, Z: (a*a - b*b) / 1400}, nil
 	}
 	g, err := flat.Weave(saddle, steps(300, 30), steps(240, 30))
 	if err != nil {
@@ -107,8 +108,8 @@ func TestWeaveKeepsLengths(t *testing.T) {
 // place below, which closed-form arc lengths give.
 func TestWeaveParaboloid(t *testing.T) {
 	const r1, r2 = 1000.0, 500.0
-	bowl := func(a, b float64) (flat.Vec, error) {
-		return flat.Vec{X: a, Y: b, Z: a*a/(2*r1) + b*b/(2*r2)}, nil
+	bowl := func(a, b float64) (geom.Point3, error) {
+		return geom.Point3{X: a, Y: b, Z: a*a/(2*r1) + b*b/(2*r2)}, nil
 	}
 	g, err := flat.Weave(bowl, steps(300, 600), steps(200, 400))
 	if err != nil {
@@ -124,8 +125,8 @@ func TestWeaveParaboloid(t *testing.T) {
 // A cylinder unrolls: its net is the flat grid.
 func TestWeaveCylinder(t *testing.T) {
 	const r = 200.0
-	tube := func(a, b float64) (flat.Vec, error) {
-		return flat.Vec{X: a, Y: r * math.Sin(b/r), Z: r * (1 - math.Cos(b/r))}, nil
+	tube := func(a, b float64) (geom.Point3, error) {
+		return geom.Point3{X: a, Y: r * math.Sin(b/r), Z: r * (1 - math.Cos(b/r))}, nil
 	}
 	g, err := flat.Weave(tube, steps(500, 50), chords(400, r, 80))
 	if err != nil {
@@ -145,11 +146,11 @@ func TestWeaveCone(t *testing.T) {
 	// Half angle 30 degrees, so that the whole cone unrolls to half a disc: a place
 	// at (ρ, φ) in the flat lies at angle 2φ round the axis.
 	const away = 400.0 // of the grid's corner from the tip
-	cone := func(a, b float64) (flat.Vec, error) {
+	cone := func(a, b float64) (geom.Point3, error) {
 		x, y := a+away, b
 		rho, phi := math.Hypot(x, y), math.Atan2(y, x)
 		r := rho / 2
-		return flat.Vec{X: r * math.Cos(2*phi), Y: r * math.Sin(2*phi), Z: rho * math.Sqrt(3) / 2}, nil
+		return geom.Point3{X: r * math.Cos(2*phi), Y: r * math.Sin(2*phi), Z: rho * math.Sqrt(3) / 2}, nil
 	}
 	g, err := flat.Weave(cone, steps(300, 150), steps(200, 100))
 	if err != nil {

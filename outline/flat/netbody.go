@@ -135,16 +135,16 @@ func divided(places []float64, end, cell float64) []float64 {
 func bedSurface(s *hung.Shape, e hung.End) Surface {
 	sign, at := e.Sign(), math.NaN()
 	var sec hung.Section
-	return func(a, b float64) (Vec, error) {
+	return func(a, b float64) (geom.Point3, error) {
 		x := sign * a
 		if x != at {
 			next, err := s.SectionBeyond(x)
 			if err != nil {
-				return Vec{}, err
+				return geom.Point3{}, err
 			}
 			sec, at = next, x
 		}
 		y, z := sec.Point(b)
-		return Vec{a, y, z + s.Problem.Bottom(x)}, nil
+		return geom.Pt3(a, y, z+s.Problem.Bottom(x)), nil
 	}
 }

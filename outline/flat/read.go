@@ -36,7 +36,7 @@ func (w *weave) side() (rim, error) {
 		v := rootAt(w.net.V, w.edge[i], j)
 		x := cubicAt(w.net.V, w.net.A[i], v)
 		y, z := w.s.Cord(w.e.Sign() * x)
-		past := w.plane.past(Vec{x, y, z})
+		past := w.plane.past(geom.Pt3(x, y, z))
 		r.push(w.net.U[i], v, x, past)
 		// A few points more, so that the corner lies between points.
 		if n := len(r.past); past > 0 && n > 2 && r.past[n-2] > 0 {
@@ -129,7 +129,7 @@ func (w *weave) cut(r rim) (halfBody, error) {
 	for i, q := range h.end.Hung {
 		h.end.Hung[i] = curve.run(q)
 	}
-	atBar := func(p Vec) float64 { return p.X - w.s.Problem.Bed.Span/2 }
+	atBar := func(p geom.Point3) float64 { return p.X - w.s.Problem.Bed.Span/2 }
 	bar, err := w.across(atBar, geom.Pt(r.u[r.bar], r.v[r.bar]), 0)
 	if err != nil {
 		return h, err
@@ -143,7 +143,7 @@ func (w *weave) cut(r rim) (halfBody, error) {
 // corner on the rim, given in the half's own coordinates. from is the first weft
 // thread of the part of the net, bay or tail, that is read. The hung values are
 // the lengths along the section from the bottom line.
-func (w *weave) across(past func(Vec) float64, corner geom.Point, from int) (Edge, error) {
+func (w *weave) across(past func(geom.Point3) float64, corner geom.Point, from int) (Edge, error) {
 	var e Edge
 	sign := w.e.Sign()
 	u := w.net.U[from:]

@@ -161,20 +161,3 @@ func segmentBoxes(l Polyline) []Box {
 	}
 	return out
 }
-
-// Crossing returns the point in which segments ab and cd cross or touch; ok is
-// false where they do not or run along each other.
-func Crossing(a, b, c, d Point) (p Point, ok bool) {
-	u, v := b.Minus(a), d.Minus(c)
-	det := u.Cross(v)
-	if det == 0 {
-		return Point{}, false
-	}
-	w := c.Minus(a)
-	s, t := w.Cross(v)/det, w.Cross(u)/det
-	const slack = 1e-12 // float noise at a shared end
-	if s < -slack || s > 1+slack || t < -slack || t > 1+slack {
-		return Point{}, false
-	}
-	return a.Plus(u.Times(s)), true
-}

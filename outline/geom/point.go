@@ -1,5 +1,6 @@
-// Package geom holds the plane shapes that every other package speaks in:
-// points, open polylines and closed rings, all in millimetres.
+// Package geom holds the shapes that every other package speaks in: in the plane
+// points, open polylines and closed rings, all in millimetres, with the maps, arcs,
+// offsets and crossings that they need; in space points alone.
 //
 // Conventions: x to the right, y up, angles in radians counter-clockwise from
 // the x axis. A [Ring] is closed without repeating its first vertex and, unless
@@ -72,6 +73,10 @@ func Direction(angle float64) Point {
 
 // Angle returns the direction of p in radians, in (−π, π].
 func (p Point) Angle() float64 { return math.Atan2(p.Y, p.X) }
+
+// AngleTo returns by how much p has to turn to have the direction of q, in (−π, π],
+// positive counter-clockwise.
+func (p Point) AngleTo(q Point) float64 { return math.Atan2(p.Cross(q), p.Dot(q)) }
 
 // Towards returns the point at fraction t of the way from p to q.
 func (p Point) Towards(q Point, t float64) Point {

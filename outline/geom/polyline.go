@@ -121,13 +121,3 @@ func (a Arc) Nearest(p Point) (s, dist float64) {
 	}
 	return s, max(best, 0)
 }
-
-// project returns the clamped fraction along a→b of the foot of p.
-func project(p, a, b Point) float64 {
-	d := b.Minus(a)
-	n := d.Dot(d)
-	if n == 0 {
-		return 0
-	}
-	return min(max(p.Minus(a).Dot(d)/n, 0), 1)
-}

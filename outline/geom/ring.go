@@ -66,6 +66,20 @@ func (r Ring) Contains(p Point) bool {
 	return in
 }
 
+// CrossingsAt returns the places along x, rising, at which the outline crosses the
+// level line at y. There is an even number of them.
+func (r Ring) CrossingsAt(y float64) []float64 {
+	var out []float64
+	for i, a := range r {
+		b := r[(i+1)%len(r)]
+		if (a.Y > y) != (b.Y > y) {
+			out = append(out, a.X+float64((y-a.Y)/(b.Y-a.Y)*(b.X-a.X)))
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
 // Deduped returns r without vertices closer than tol mm to the one before.
 func (r Ring) Deduped(tol float64) Ring {
 	var out Ring
