@@ -39,9 +39,9 @@ func (s Shape) widest() (geom.Point, float64) {
 	at, width := box.Center(), 0.0
 	for i := range tries {
 		y := box.Min.Y + box.Height()*(float64(i)+0.5)/tries
-		xs := s.Outline.CrossingsAt(y)
+		xs := s.Outline.LevelCrossings(y)
 		for _, h := range s.Holes {
-			xs = append(xs, h.CrossingsAt(y)...)
+			xs = append(xs, h.LevelCrossings(y)...)
 		}
 		slices.Sort(xs)
 		for k := 1; k < len(xs); k += 2 {
@@ -78,7 +78,7 @@ func (s Shape) KeepOut(at geom.Point) []geom.Box {
 func within(r geom.Ring, low, high float64) geom.Box {
 	x := geom.EmptyBox()
 	for _, y := range [2]float64{low, high} {
-		for _, at := range r.CrossingsAt(y) {
+		for _, at := range r.LevelCrossings(y) {
 			x = x.With(geom.Pt(at, y))
 		}
 	}

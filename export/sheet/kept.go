@@ -56,7 +56,7 @@ func drawKept(p *picture.Picture, area geom.Polyline) {
 	var lines []geom.Polyline
 	box := turned.Bounds()
 	for y := math.Ceil(box.Min.Y/hatchStep) * hatchStep; y < box.Max.Y; y += hatchStep {
-		xs := turned.CrossingsAt(y)
+		xs := turned.LevelCrossings(y)
 		for i := 1; i < len(xs); i += 2 {
 			lines = append(lines, geom.Polyline{geom.Pt(xs[i-1], y), geom.Pt(xs[i], y)}.Moved(back))
 		}

@@ -112,7 +112,7 @@ func places(r geom.Ring, need float64) geom.Polyline {
 	var all []interval
 	for _, part := range []float64{0.5, 0.35, 0.65, 0.42, 0.58, 0.2, 0.8, 0.28, 0.72} {
 		y := box.Min.Y + part*box.Height()
-		xs := r.CrossingsAt(y)
+		xs := r.LevelCrossings(y)
 		for i := 1; i < len(xs); i += 2 {
 			if w := xs[i] - xs[i-1]; w >= need {
 				all = append(all, interval{geom.Pt((xs[i]+xs[i-1])/2, y), w})

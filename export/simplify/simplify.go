@@ -91,8 +91,7 @@ func newFitter(line geom.Polyline, closed bool, tolerance float64) fitter {
 
 // turn returns by how much the way turns at b, in radians, from 0 to π.
 func turn(a, b, c geom.Point) float64 {
-	u, v := b.Minus(a), c.Minus(b)
-	return math.Abs(math.Atan2(u.Cross(v), u.Dot(v)))
+	return math.Abs(b.Minus(a).AngleTo(c.Minus(b)))
 }
 
 // farthest returns the index of the farthest point to which a piece from point at
@@ -141,8 +140,7 @@ func (f fitter) bulge(i, j int) (bulge float64, ok bool) {
 	chord := b.Minus(a)
 	// The angle that the chord subtends at m is half of what the arc leaves of the
 	// full turn.
-	u, v := a.Minus(m), b.Minus(m)
-	subtended := math.Atan2(u.Cross(v), u.Dot(v))
+	subtended := a.Minus(m).AngleTo(b.Minus(m))
 	if chord.Len() == 0 || subtended == 0 || math.Abs(subtended) < math.Pi/2 {
 		return 0, false
 	}

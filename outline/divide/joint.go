@@ -106,39 +106,22 @@ func (j Joint) chain(seam seamPlan, gap float64) geom.Polyline {
 	return append(out, corners[len(corners)-1])
 }
 
+// chordError is how far the chords of an arc may lie from it, mm: half of what files
+// are true to.
+const chordError = 0.005
+
 // rounded returns the arc of radius r that rounds the corner at b between a and c.
 func rounded(a, b, c geom.Point, r float64) geom.Polyline {
 	in, out := b.Minus(a).Unit(), c.Minus(b).Unit()
-	turn := math.Atan2(in.Cross(out), in.Dot(out))
+	turn := in.AngleTo(out)
 	tangent := r * math.Tan(math.Abs(turn)/2)
 	side := math.Copysign(1, turn)
 	start := b.Minus(in.Times(tangent))
 	center := start.Plus(in.Left().Times(side * r))
-	n := arcSteps(r, math.Abs(turn))
-	var arc geom.Polyline
-	for i := range n + 1 {
-		angle := turn * float64(i) / float64(n)
-		arc = append(arc, center.Plus(start.Minus(center).Turned(angle)))
-	}
-	return arc
-}
-
-// arcSteps returns into how many chords an arc is to be cut so that none departs
-// from it by more than chordError.
-func arcSteps(r, angle float64) int {
-	const chordError = 0.005 // mm, half of what files are true to
-	if r <= chordError {
-		return 1
-	}
-	return max(2, int(math.Ceil(angle/(2*math.Acos(1-chordError/r)))))
+	return geom.ArcPoints(center, start.Minus(center), turn, chordError)
 }
 
 // circle returns a round hole.
 func circle(center geom.Point, diameter float64) geom.Ring {
-	n := arcSteps(diameter/2, 2*math.Pi)
-	var r geom.Ring
-	for i := range n {
-		r = append(r, center.Plus(geom.Pt(diameter/2, 0).Turned(2*math.Pi*float64(i)/float64(n))))
-	}
-	return r
+	return geom.CirclePoints(center, diameter/2, chordError)
 }

@@ -32,11 +32,27 @@ func (l Polyline) Clipped(ring Ring, holes []Ring) []Polyline {
 			if len(run) == 0 {
 				run = Polyline{a.Towards(b, lo)}
 			}
-			run = append(run, a.Towards(b, hi))
+			if hi == 1 {
+				run = append(run, b) // exactly
+			} else {
+				run = append(run, a.Towards(b, hi))
+			}
 		}
 	}
 	flush()
 	return out
+}
+
+// Inside returns the longest part of l that lies inside r, ending where it crosses
+// r; empty if none does. A line that only touches r stays whole.
+func (l Polyline) Inside(r Ring) Polyline {
+	var longest Polyline
+	for _, part := range l.Clipped(r, nil) {
+		if part.Length() > longest.Length() {
+			longest = part
+		}
+	}
+	return longest
 }
 
 // cutsAlong returns the fractions of the way from a to b at which the ring is met.
@@ -67,17 +83,4 @@ func OnMaterial(p Point, ring Ring, holes []Ring) bool {
 		}
 	}
 	return true
-}
-
-// CrossingAt returns the fraction of the way from a to b at which the stretch from
-// c to d meets it, ends included. Parallel stretches do not meet.
-func CrossingAt(a, b, c, d Point) (float64, bool) {
-	r, s := b.Minus(a), d.Minus(c)
-	den := r.Cross(s)
-	if den == 0 {
-		return 0, false
-	}
-	t := c.Minus(a).Cross(s) / den
-	u := c.Minus(a).Cross(r) / den
-	return t, t >= 0 && t <= 1 && u >= 0 && u <= 1
 }

@@ -66,9 +66,9 @@ func (r Ring) Contains(p Point) bool {
 	return in
 }
 
-// CrossingsAt returns the places along x, rising, at which the outline crosses the
+// LevelCrossings returns the places along x, rising, at which the outline crosses the
 // level line at y. There is an even number of them.
-func (r Ring) CrossingsAt(y float64) []float64 {
+func (r Ring) LevelCrossings(y float64) []float64 {
 	var out []float64
 	for i, a := range r {
 		b := r[(i+1)%len(r)]

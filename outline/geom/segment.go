@@ -23,16 +23,24 @@ func LinesMeet(p, u, q, v Point) (s, t float64, ok bool) {
 	return w.Cross(v) / det, w.Cross(u) / det, true
 }
 
-// Crossing returns the point in which segments ab and cd cross or touch; ok is
-// false where they do not or run along each other.
+// CrossingAt returns the fraction of the way from a to b at which the segment from c
+// to d crosses or touches it; ok is false where it does not or runs alongside. At the
+// ends there is a little slack, so that a line through the corner of an outline cannot
+// slip between the two edges that meet there.
+func CrossingAt(a, b, c, d Point) (s float64, ok bool) {
+	const slack = 1e-12 // float noise
+	s, t, ok := LinesMeet(a, b.Minus(a), c, d.Minus(c))
+	return s, ok && s >= -slack && s <= 1+slack && t >= -slack && t <= 1+slack
+}
+
+// Crossing returns the point in which segments ab and cd cross or touch, as
+// [CrossingAt] has it.
 func Crossing(a, b, c, d Point) (p Point, ok bool) {
-	u := b.Minus(a)
-	s, t, ok := LinesMeet(a, u, c, d.Minus(c))
-	const slack = 1e-12 // float noise at a shared end
-	if !ok || s < -slack || s > 1+slack || t < -slack || t > 1+slack {
+	s, ok := CrossingAt(a, b, c, d)
+	if !ok {
 		return Point{}, false
 	}
-	return a.Plus(u.Times(s)), true
+	return a.Towards(b, s), true
 }
 
 // DistToSegment returns the distance of p from the segment ab, in mm.

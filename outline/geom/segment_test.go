@@ -65,14 +65,14 @@ func TestBoxCut(t *testing.T) {
 	}
 }
 
-func TestCrossingsAt(t *testing.T) {
+func TestLevelCrossings(t *testing.T) {
 	// A letter U, its arms 2 wide, hollow from y = 2 up.
 	u := Ring{Pt(0, 0), Pt(6, 0), Pt(6, 5), Pt(4, 5), Pt(4, 2), Pt(2, 2), Pt(2, 5), Pt(0, 5)}
 	for _, c := range []struct {
 		y    float64
 		want []float64
 	}{{1, []float64{0, 6}}, {3, []float64{0, 2, 4, 6}}, {2, []float64{0, 2, 4, 6}}, {9, nil}} {
-		if got := u.CrossingsAt(c.y); !slices.Equal(got, c.want) {
+		if got := u.LevelCrossings(c.y); !slices.Equal(got, c.want) {
 			t.Errorf("at %g: %v, want %v", c.y, got, c.want)
 		}
 	}

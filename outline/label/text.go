@@ -124,10 +124,9 @@ func (q Quad) Overlaps(o Quad) bool { return !q.parted(o) && !o.parted(q) }
 // parted reports whether one side of q has all of o on its outer side.
 func (q Quad) parted(o Quad) bool {
 	for i, p := range q {
-		side := q[(i+1)%4].Minus(p)
 		outer := true
 		for _, c := range o {
-			outer = outer && side.Cross(c.Minus(p)) <= 0
+			outer = outer && geom.Side(p, q[(i+1)%4], c) <= 0
 		}
 		if outer {
 			return true
@@ -136,21 +135,15 @@ func (q Quad) parted(o Quad) bool {
 	return false
 }
 
-// meets reports whether the stretch from a to b has a point inside q.
+// meets reports whether the segment from a to b has a point inside q.
 func (q Quad) meets(a, b geom.Point) bool {
-	lo, hi := 0.0, 1.0
+	in := geom.Interval{Lo: 0, Hi: 1}
 	for i, p := range q {
-		side := q[(i+1)%4].Minus(p)
-		fa, fb := side.Cross(a.Minus(p)), side.Cross(b.Minus(p))
+		fa, fb := geom.Side(p, q[(i+1)%4], a), geom.Side(p, q[(i+1)%4], b)
 		if fa <= 0 && fb <= 0 {
 			return false
 		}
-		t := fa / (fa - fb)
-		if fa < 0 {
-			lo = max(lo, t)
-		} else if fb < 0 {
-			hi = min(hi, t)
-		}
+		in = in.Where(fb-fa, fa)
 	}
-	return lo < hi
+	return in.Lo < in.Hi
 }

@@ -2,7 +2,6 @@ package panel
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"slingloft/outline/design"
@@ -214,7 +213,7 @@ func turning(l geom.Polyline, from, to float64) float64 {
 	for i := 1; i+1 < len(part); i++ {
 		a, b := part[i].Minus(part[i-1]), part[i+1].Minus(part[i])
 		if a.Len() > 1e-9 && b.Len() > 1e-9 {
-			sum += math.Atan2(a.Cross(b), a.Dot(b))
+			sum += a.AngleTo(b)
 		}
 	}
 	return sum
