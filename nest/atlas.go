@@ -29,7 +29,7 @@ type link struct {
 	field    *atomic.Pointer[nofit.Field]
 	cos, sin float64 // of the turn, −1, 0 or 1
 	dx, dy   float64
-	weigh    float64 // how much a clash of the two counts, see badness
+	scale    float64 // of the loss where the two overlap, see lossScale
 	a, b     int     // shapes of the field
 	quarter  int     // by which b is turned against a
 }
@@ -92,7 +92,7 @@ func (a *atlas) linked(f, g form) link {
 	back, quarter := quarterTurn(-f.quarter), (g.quarter-f.quarter)&3
 	turn, shift := back.Apply(x), back.Apply(f.off.Minus(g.off))
 	at := &a.fields[(f.shape*len(a.shapes)+g.shape)*4+quarter]
-	return link{at, turn.X, turn.Y, shift.X, shift.Y, weigh(f, g), f.shape, g.shape, quarter}
+	return link{at, turn.X, turn.Y, shift.X, shift.Y, lossScale(f, g), f.shape, g.shape, quarter}
 }
 
 // into returns the point of the field for the displacement (x, y).
@@ -109,11 +109,11 @@ func (l *link) outOf(p geom.Point) geom.Point {
 // between returns the link from form f to form g.
 func (a *atlas) between(f, g int) *link { return &a.links[f*len(a.forms)+g] }
 
-// weigh returns the factor of the root of the depth in the badness of a clash: it
+// lossScale returns the factor of the root of the depth in the loss of a pair: it
 // grows with the sizes of both, since large pieces find another place less easily
 // (after Gardeyn, Vanden Berghe & Wauters 2025, "An open-source heuristic to reboot
 // 2D nesting research", with penetration depth in the place of their measure).
-func weigh(f, g form) float64 {
+func lossScale(f, g form) float64 {
 	s, t := math.Sqrt(f.area), math.Sqrt(g.area)
 	return math.Sqrt(min(s, t) * s * t)
 }

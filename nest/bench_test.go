@@ -31,7 +31,7 @@ func crowdOf(tb testing.TB, n int) *search {
 		s.best[i] = s.mover.anywhere(p.pieces[i].poses[0].form)
 	}
 	s.mover.c.load(s.best, length)
-	s.mover.c.calm()
+	s.mover.c.resetWeights()
 	return s
 }
 
@@ -39,11 +39,11 @@ func crowdOf(tb testing.TB, n int) *search {
 func TestSweepSeparates(t *testing.T) {
 	for _, n := range []int{50, 200} {
 		s := crowdOf(t, n)
-		before := s.mover.c.total()
+		before := s.mover.c.totalLoss()
 		for range 5 {
 			s.sweep()
 		}
-		if after := s.mover.c.total(); after > before/3 {
+		if after := s.mover.c.totalLoss(); after > before/3 {
 			t.Errorf("%d pieces: overlap went from %v to %v only", n, before, after)
 		}
 	}

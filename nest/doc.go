@@ -31,12 +31,12 @@
 //   - form.go, atlas.go, problem.go: which outlines in which turns there are, and
 //     the fields between them.
 //   - first.go: the first lay, piece after piece, each as far left as it goes.
-//   - crowd.go, vicinity.go, move.go: a lay with overlaps, what they cost, and a
+//   - draft.go, vicinity.go, move.go: a lay with overlaps, what they cost, and a
 //     better place for one piece.
 //   - separate.go: moving pieces until none overlap, with weights that grow on
 //     pairs that stay stuck.
-//   - search.go: ever shorter lengths, separated again; disturbing lays that will
-//     not come free; tightening at the end.
+//   - search.go: ever shorter lengths, separated again; perturbing lays that will
+//     not come free; compressing at the end.
 //   - settle.go: exact fits of outlines on a grid.
 //   - team.go: several workers that share the best lay.
 //   - package exact, verify.go: the independent check.

@@ -19,28 +19,28 @@ const (
 	fineStep   = 1e-5 // the same for the best place
 )
 
-// try is a place with its cost.
-type try struct {
+// sample is a place with its cost.
+type sample struct {
 	spot
 	cost float64
 }
 
 // mover looks for better places for one piece at a time.
 type mover struct {
-	c     *crowd
+	c     *draft
 	rng   *rand.Rand
-	best  []try
+	best  []sample
 	near  []neighbour // of the piece, at any place in reach
 	reach geom.Box
 }
 
 // relocate moves piece i to the best place found, if that is better than where
-// it is by the weighted badness. It samples places at random and refines the
+// it is by the weighted loss. It samples places at random and refines the
 // best of them by descent.
 func (m *mover) relocate(i int) {
 	c := m.c
 	c.moves++
-	here := c.costHere(i)
+	here := c.weightedLoss(i)
 	m.best = m.best[:0]
 	m.survey(i, c.spots[i], math.Inf(1))
 	poses := c.p.pieces[i].poses
@@ -50,7 +50,7 @@ func (m *mover) relocate(i int) {
 	for range closeTries {
 		m.offer(m.nearby(c.spots[i]))
 	}
-	winner := try{cost: here}
+	winner := sample{cost: here}
 	for _, t := range m.best {
 		if t = m.descend(i, t, firstStep, lastStep); t.cost < winner.cost {
 			winner = t
@@ -91,18 +91,18 @@ func (m *mover) offer(s spot) {
 	if len(m.best) == finalists {
 		bound = m.best[finalists-1].cost
 	}
-	t := try{s, m.c.p.atlas.cost(m.near, s, bound)}
+	t := sample{s, m.c.p.atlas.cost(m.near, s, bound)}
 	if t.cost >= bound {
 		return
 	}
-	if k := slices.IndexFunc(m.best, func(o try) bool { return m.alike(o.spot, s) }); k >= 0 {
+	if k := slices.IndexFunc(m.best, func(o sample) bool { return m.alike(o.spot, s) }); k >= 0 {
 		if m.best[k].cost <= t.cost {
 			return
 		}
 		m.best = slices.Delete(m.best, k, k+1)
 	}
 	m.best = append(m.best, t)
-	slices.SortStableFunc(m.best, func(a, b try) int { return cmp.Compare(a.cost, b.cost) })
+	slices.SortStableFunc(m.best, func(a, b sample) int { return cmp.Compare(a.cost, b.cost) })
 	m.best = m.best[:min(len(m.best), finalists)]
 }
 
@@ -114,7 +114,7 @@ func (m *mover) alike(s, t spot) bool {
 
 // descend refines t by steps along x, y or a diagonal, longer after a gain,
 // halved after a failure, until they are below last sizes of the piece.
-func (m *mover) descend(i int, t try, first, last float64) try {
+func (m *mover) descend(i int, t sample, first, last float64) sample {
 	c, size := m.c, m.extent(t.spot)
 	step := geom.Pt(first*size, first*size)
 	m.survey(i, t.spot, 3*first*size)
@@ -139,7 +139,7 @@ func (m *mover) descend(i int, t try, first, last float64) try {
 				m.survey(i, t.spot, 3*max(step.X, step.Y))
 			}
 			if cost := c.p.atlas.cost(m.near, s, t.cost); cost < t.cost {
-				t, by = try{s, cost}, 1.1
+				t, by = sample{s, cost}, 1.1
 				break
 			}
 		}

@@ -13,7 +13,7 @@ type Options struct {
 	Time     time.Duration        // how long to search, 0 for no bound but Steps
 	Clock    func() time.Duration // what Time is measured by, nil for the wall's clock
 	Workers  int                  // searches side by side, 0 means 2; another number finds another lay
-	Progress func(Progress)       // told of every better lay, from one goroutine at a time; may be nil
+	Progress func(Progress)       // called with every better lay, by one goroutine at a time; may be nil
 }
 
 // Progress is a report from a running search.
@@ -47,7 +47,7 @@ func PackBeds(ctx context.Context, items []Item, b Bed, o Options) (Lay, error) 
 	}
 	steps := 0
 	if (o.Steps > 0 || o.Time > 0) && len(spots) > 0 {
-		spots, steps = newTeam(ctx, p, o, spots, p.lengthOf(spots)).hunt()
+		spots, steps = newTeam(ctx, p, o, spots, p.lengthOf(spots)).run()
 	}
 	lay := p.lay(spots)
 	lay.Steps = steps

@@ -12,22 +12,22 @@ import (
 // inside the margin of the strip, or of the first bed; beds stand in a row,
 // pitch apart, with walls between them.
 type problem struct {
-	items   []Item
-	stock   Bed // without an end if it is a strip
-	pieces  []piece
-	atlas   *atlas
-	blocks  []spot  // obstacles
-	flaws   []spot  // the keep-out areas of one bed or strip
-	wall    int     // form of the wall between beds
-	height  float64 // room across
-	length  float64 // room along x in a bed, +Inf on a strip
-	pitch   float64 // from one bed to the next, 0 on a strip
-	beds    int     // beds in the row, 1 on a strip
-	area    float64 // of all outlines
-	covered float64 // the same without holes that may be filled
-	safety  float64 // distance kept so that rounding cannot make an overlap
-	grid    float64 // unit of all coordinates, 0 where there is none
-	ease    float64 // room across that the search has more than the stock
+	items    []Item
+	stock    Bed // without an end if it is a strip
+	pieces   []piece
+	atlas    *atlas
+	blocks   []spot  // obstacles
+	flaws    []spot  // the keep-out areas of one bed or strip
+	wall     int     // form of the wall between beds
+	height   float64 // room across
+	length   float64 // room along x in a bed, +Inf on a strip
+	pitch    float64 // from one bed to the next, 0 on a strip
+	beds     int     // beds in the row, 1 on a strip
+	area     float64 // of all outlines
+	covered  float64 // the same without holes that may be filled
+	safety   float64 // distance kept so that rounding cannot make an overlap
+	grid     float64 // unit of all coordinates, 0 where there is none
+	widening float64 // room across that the search has more than the stock
 }
 
 // piece is one copy of an item, to be placed in one of its poses.

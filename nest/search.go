@@ -10,12 +10,12 @@ import (
 )
 
 const (
-	firstCut    = 0.02  // of the length, while the search is young
-	leastCut    = 0.001 // below which it disturbs lays instead of asking for less
-	searchShare = 0.8   // of the budget; the rest goes into tightening
-	tightFrom   = 5e-4  // cut at the start of tightening
-	tightTo     = 1e-5  // cut at its end
-	poolSize    = 12    // failed lays that are remembered
+	firstCut     = 0.02  // of the length, while the search is young
+	leastCut     = 0.001 // below which it perturbs lays instead of asking for less
+	searchShare  = 0.8   // of the budget; the rest goes into compression
+	compressFrom = 5e-4  // cut at the start of compression
+	compressTo   = 1e-5  // cut at its end
+	poolSize     = 12    // failed lays that are remembered
 )
 
 // failed is a lay that could not be freed of overlaps at the wanted length.
@@ -24,7 +24,7 @@ type failed struct {
 	cost  float64
 }
 
-// search is one worker's hunt for a shorter lay.
+// search is one worker's search for a shorter lay.
 type search struct {
 	p     *problem
 	rng   *rand.Rand
@@ -45,18 +45,18 @@ type search struct {
 func newSearch(p *problem, t *team, id int, spots []spot, length float64) *search {
 	rng := rand.New(rand.NewPCG(t.o.Seed, uint64(id)))
 	s := &search{p: p, rng: rng, team: t, best: slices.Clone(spots), length: length, nextMeeting: meetEvery}
-	s.mover = mover{c: newCrowd(p), rng: rng}
+	s.mover = mover{c: newDraft(p), rng: rng}
 	return s
 }
 
-// run searches and then tightens until the budget is spent, or no shorter lay
+// run searches and then compresses until the budget is spent, or no shorter lay
 // can exist.
 func (s *search) run() {
 	s.dropBeds()
 	cut := firstCut
 	for s.share() < searchShare && !s.stop() {
 		target := s.target(cut)
-		s.press(target)
+		s.shrink(target)
 		before := s.mover.c.moves
 		switch {
 		case s.separate(2, s.afford(120)) && s.accept():
@@ -69,10 +69,10 @@ func (s *search) run() {
 		case cut > leastCut:
 			cut = max(cut*0.4, leastCut)
 		default:
-			s.disturb(target)
+			s.perturb(target)
 		}
 	}
-	s.tighten()
+	s.compress()
 }
 
 // dropBeds tries to do with one bed less, over and over, as long as the area allows
@@ -84,7 +84,7 @@ func (s *search) dropBeds() {
 		if start <= 0 || s.p.bound() >= target {
 			return
 		}
-		s.press(target)
+		s.shrink(target)
 		if s.separate(3, s.afford(60)) {
 			s.accept()
 		}
@@ -102,12 +102,12 @@ func (s *search) target(cut float64) float64 {
 	return t
 }
 
-// disturb keeps trying for target from lays that failed before, with two pieces
+// perturb keeps trying for target from lays that failed before, with two pieces
 // swapped, until one comes free or a shorter lay is known.
-func (s *search) disturb(target float64) {
+func (s *search) perturb(target float64) {
 	s.pool = s.pool[:0]
 	for !s.stop() && s.share() < searchShare {
-		s.remember()
+		s.keepFailed()
 		from := s.pool[s.pick(len(s.pool))]
 		s.mover.c.load(from.spots, target)
 		s.swap()
@@ -117,8 +117,8 @@ func (s *search) disturb(target float64) {
 	}
 }
 
-// remember puts the lay that separate came closest with into the pool.
-func (s *search) remember() {
+// keepFailed puts the lay that separate came closest with into the pool.
+func (s *search) keepFailed() {
 	s.pool = append(s.pool, failed{slices.Clone(s.least), s.cost})
 	slices.SortStableFunc(s.pool, func(a, b failed) int { return cmp.Compare(a.cost, b.cost) })
 	if len(s.pool) > poolSize {
@@ -164,23 +164,23 @@ func (s *search) middle(i int) geom.Point {
 	return s.p.atlas.forms[s.mover.c.spots[i].form].size.Times(0.5)
 }
 
-// tighten asks for ever smaller gains from the best lay.
-func (s *search) tighten() {
+// compress asks for ever smaller gains from the best lay.
+func (s *search) compress() {
 	start := s.share()
 	for !s.stop() {
 		t := min(max((s.share()-start)/(1-start), 0), 1)
 		// Single precision: processors differ in the last bits of a power.
-		cut := float64(float32(tightFrom * math.Pow(tightTo/tightFrom, t)))
-		s.press(s.target(cut))
+		cut := float64(float32(compressFrom * math.Pow(compressTo/compressFrom, t)))
+		s.shrink(s.target(cut))
 		if s.separate(3, s.afford(50)) {
 			s.accept()
 		}
 	}
 }
 
-// press loads the best lay at the length given: what stands right of a random
+// shrink loads the best lay at the length given: what stands right of a random
 // line moves left by what is cut off. Pieces of a bed that is gone go anywhere.
-func (s *search) press(target float64) {
+func (s *search) shrink(target float64) {
 	c := s.mover.c
 	c.length = target
 	start := s.p.bedStart(s.length)
@@ -199,7 +199,7 @@ func (s *search) press(target float64) {
 	c.load(spots, target)
 }
 
-// accept makes the crowd, free of overlaps, the best lay, unless the exact check
+// accept makes the draft, free of overlaps, the best lay, unless the exact check
 // or a shorter lay known by now stands against it.
 func (s *search) accept() bool {
 	if !s.settle() {

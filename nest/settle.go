@@ -8,16 +8,16 @@ import (
 // This file deals with outlines whose coordinates are all multiples of one
 // unit, as in drawn puzzles and in parts made of plain rectangles. Their best
 // lays hold stacks that fill the width exactly, with no play that a search by
-// samples could find. So it searches in a strip that is wider by ease, and
+// samples could find. So it searches in a strip that is wider by widening, and
 // what it finds is settled: set on the grid where it is close to it, and freed
 // of the overlaps that are left in the true width. Widening the strip is from
 // Gardeyn et al. 2025; setting on the grid is our own.
 
-// Ease is a fraction of the height, but small against the unit, so that only what
+// The widening is a fraction of the height, but small against the unit, so that only what
 // belongs on the grid is taken there.
 const (
-	easeShare = 1e-4
-	easeUnits = 0.05
+	wideningShare = 1e-4
+	wideningUnits = 0.05
 )
 
 // gridOf returns the largest of 1, 1/2 and 1/4 mm of which all sizes in the
@@ -44,32 +44,32 @@ func (p *problem) gridOf() float64 {
 // setGrid turns to searching on the grid, if there is one.
 func (p *problem) setGrid() {
 	if p.grid = p.gridOf(); p.grid > 0 {
-		p.ease = min(easeShare*p.height, easeUnits*p.grid)
+		p.widening = min(wideningShare*p.height, wideningUnits*p.grid)
 		p.atlas.grow = -p.safety // pieces on the grid touch without overlap
 	}
 }
 
 // leaveGrid turns to searching as if there were no grid.
 func (p *problem) leaveGrid() {
-	p.grid, p.ease, p.atlas.grow = 0, 0, p.safety
+	p.grid, p.widening, p.atlas.grow = 0, 0, p.safety
 	p.atlas.ready()
 	p.setBeds(1)
 }
 
-// settle turns the free lay that the crowd holds into one that fits the true
+// settle turns the free lay that the draft holds into one that fits the true
 // height, and reports whether it could.
 func (s *search) settle() bool {
 	c := s.mover.c
-	if c.ease == 0 {
+	if c.widening == 0 {
 		return true
 	}
 	found := slices.Clone(c.spots[:c.n])
 	length := c.length
-	defer func() { c.ease = s.p.ease }()
-	c.ease = 0
+	defer func() { c.widening = s.p.widening }()
+	c.widening = 0
 	for _, alongToo := range []bool{true, false} {
 		c.load(s.onGrid(found, alongToo), length)
-		if c.total() == 0 {
+		if c.totalLoss() == 0 {
 			return true
 		}
 	}
@@ -80,7 +80,7 @@ func (s *search) settle() bool {
 // are close to it: across, and along as well if asked.
 func (s *search) onGrid(spots []spot, along bool) []spot {
 	c := s.mover.c
-	near := 2 * s.p.ease
+	near := 2 * s.p.widening
 	snap := func(v float64) float64 {
 		if g := float64(math.Round(v/s.p.grid) * s.p.grid); math.Abs(g-v) <= near {
 			return g

@@ -11,10 +11,10 @@ import (
 // of a second, long against the wait for the slower one.
 const meetEvery = 4000
 
-// team is what the workers of one packing share. Each hunts on its own; at
-// meetings after a set number of steps they learn the shortest lay that any of
+// team is what the workers of one packing share. Each searches on its own; at
+// meetings after a set number of steps they are given the shortest lay that any of
 // them has. What a worker does thus depends on steps alone and not on who is
-// faster, unless a time budget ends the hunt.
+// faster, unless a time budget ends the search.
 type team struct {
 	ctx   context.Context
 	o     Options
@@ -34,7 +34,7 @@ type team struct {
 	bound    float64 // length that no lay can beat
 }
 
-// newTeam hires the workers for p, all starting from spots of the given length.
+// newTeam makes the workers for p, all starting from spots of the given length.
 func newTeam(ctx context.Context, p *problem, o Options, spots []spot, length float64) *team {
 	n := o.Workers
 	if n <= 0 {
@@ -53,8 +53,8 @@ func newTeam(ctx context.Context, p *problem, o Options, spots []spot, length fl
 	return t
 }
 
-// hunt lets all workers run and returns the shortest lay with the steps taken.
-func (t *team) hunt() (spots []spot, steps int) {
+// run lets all workers run and returns the shortest lay with the steps taken.
+func (t *team) run() (spots []spot, steps int) {
 	var wg sync.WaitGroup
 	for _, s := range t.workers {
 		wg.Go(func() {
@@ -126,7 +126,7 @@ func (t *team) report(length float64, spots []spot) {
 	}
 }
 
-// elapsed returns how long the hunt has gone on, by the clock.
+// elapsed returns how long the search has gone on, by the clock.
 func (t *team) elapsed() time.Duration { return t.o.Clock() - t.began }
 
 // share returns the part of the budget that is spent, 0 to 1.

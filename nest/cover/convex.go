@@ -93,7 +93,7 @@ func findEar(r geom.Ring) int {
 		if math.Abs(area) < flat {
 			flattest, flat = i, math.Abs(area)
 		}
-		if d := a.Dist(c); area > 0 && d < shortest && bare(r, a, b, c) {
+		if d := a.Dist(c); area > 0 && d < shortest && holdsNone(r, a, b, c) {
 			ear, shortest = i, d
 		}
 	}
@@ -103,8 +103,8 @@ func findEar(r geom.Ring) int {
 	return ear
 }
 
-// bare reports whether no other vertex of r lies in the triangle abc.
-func bare(r geom.Ring, a, b, c geom.Point) bool {
+// holdsNone reports whether no other vertex of r lies in the triangle abc.
+func holdsNone(r geom.Ring, a, b, c geom.Point) bool {
 	return !slices.ContainsFunc(r, func(p geom.Point) bool {
 		return p != a && p != b && p != c && inTriangle(a, b, c, p)
 	})

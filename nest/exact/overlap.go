@@ -12,7 +12,7 @@ import (
 //
 // If no two edges cross, boundaries meet at vertices and along edges only, and
 // between such meetings a boundary stays on one side. So the regions overlap if
-// some such stretch of one lies inside the other, or runs along the other's
+// some such part of one lies inside the other, or runs along the other's
 // boundary in the same direction.
 func Overlap(a, b []geom.Ring) bool {
 	if crossing(a, b) {
@@ -46,7 +46,7 @@ func cross(e, f edge) bool {
 		orient(f[0], f[1], at(e[0]))*orient(f[0], f[1], at(e[1])) < 0
 }
 
-// reachesInto reports whether a stretch of a's boundary between its meetings with
+// reachesInto reports whether a part of a's boundary between its meetings with
 // b's lies inside b, or along b's boundary in the same direction. a and b do
 // not cross, so one look is enough until the next meeting.
 func reachesInto(a, b []geom.Ring) bool {
@@ -103,7 +103,7 @@ func stopsOn(u, v geom.Point, edges []edge) []geom.Point {
 	return stops
 }
 
-// edge is a straight stretch of a boundary.
+// edge is a side of a boundary.
 type edge [2]geom.Point
 
 func (e edge) box() geom.Box { return geom.BoxOf(e[0], e[1]) }

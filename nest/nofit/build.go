@@ -40,7 +40,7 @@ func newField(ps []Patch, grow float64) *Field {
 	f.cell = geom.Pt(f.box.Width()/float64(n), f.box.Height()/float64(n))
 	f.perX, f.perY = 1/f.cell.X, 1/f.cell.Y
 	f.cells = make([]cell, n*n)
-	b := builder{Field: f, blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
+	b := fieldBuilder{Field: f, blur: float64(4*math.Abs(grow)) + float64(1e-11*(f.box.Width()+f.box.Height()))}
 	b.cutCells()
 	b.outlineCells()
 	b.findNear()
@@ -48,8 +48,8 @@ func newField(ps []Patch, grow float64) *Field {
 	return f
 }
 
-// builder holds what is needed while a field is made.
-type builder struct {
+// fieldBuilder holds what is needed while a field is made.
+type fieldBuilder struct {
 	*Field
 	members []uint16        // of every group: its patch
 	edges   []uint16        // of every plane: its edge in the patch
@@ -66,7 +66,7 @@ func (f *Field) cellBox(i, j int) geom.Box {
 
 // cutCells finds the cells that lie wholly in one patch, and for the others the
 // patches that reach into them and the half planes that cut them.
-func (b *builder) cutCells() {
+func (b *fieldBuilder) cutCells() {
 	for j := range b.rows {
 		for i := range b.cols {
 			c := &b.cells[j*b.cols+i]
@@ -82,7 +82,7 @@ func (b *builder) cutCells() {
 
 // cutCell adds the groups of the cell with the box given. It reports whether one of
 // the patches holds all of it; then the groups need not be complete.
-func (b *builder) cutCell(box geom.Box) bool {
+func (b *fieldBuilder) cutCell(box geom.Box) bool {
 	at := box.Center()
 	rx, ry := b.cell.X/2*(1+1e-9), b.cell.Y/2*(1+1e-9)
 next:
@@ -113,25 +113,25 @@ next:
 	return false
 }
 
-// stretch is a part of an edge of a patch, between two fractions of it.
-type stretch struct {
+// edgePart is a part of an edge of a patch, between two fractions of it.
+type edgePart struct {
 	patch, edge uint16
 	geom.Interval
 }
 
-// outlineCells finds the boundary of the union: the stretches of the patches'
+// outlineCells finds the boundary of the union: the parts of the patches'
 // edges that lie in no other patch. Only cells that are not sure hold any.
-func (b *builder) outlineCells() {
-	var all []stretch
+func (b *fieldBuilder) outlineCells() {
+	var all []edgePart
 	for j := range b.rows {
 		for i := range b.cols {
 			c := &b.cells[j*b.cols+i]
 			for own := c.groupLo; own < c.groupHi; own++ {
-				all = b.bare(all, own, c, b.cellBox(i, j))
+				all = b.uncovered(all, own, c, b.cellBox(i, j))
 			}
 		}
 	}
-	slices.SortFunc(all, func(s, t stretch) int {
+	slices.SortFunc(all, func(s, t edgePart) int {
 		return cmp.Or(cmp.Compare(s.patch, t.patch), cmp.Compare(s.edge, t.edge), cmp.Compare(s.Lo, t.Lo))
 	})
 	for k := 0; k < len(all); {
@@ -149,9 +149,9 @@ func (b *builder) outlineCells() {
 	}
 }
 
-// bare appends the stretches in the box of cell c of those edges that the patch of
+// uncovered appends the parts in the box of cell c of those edges that the patch of
 // group own has in it and no other patch covers.
-func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stretch {
+func (b *fieldBuilder) uncovered(all []edgePart, own uint32, c *cell, box geom.Box) []edgePart {
 	k := b.members[own]
 	r := b.patches[k].Ring
 	for n := b.groups[own].lo; n < b.groups[own].hi; n++ {
@@ -175,12 +175,12 @@ func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stret
 		from := in.Lo
 		for _, s := range b.covers {
 			if s.Lo > from {
-				all = append(all, stretch{k, e, geom.Interval{Lo: from, Hi: s.Lo}})
+				all = append(all, edgePart{k, e, geom.Interval{Lo: from, Hi: s.Lo}})
 			}
 			from = max(from, s.Hi)
 		}
 		if from < in.Hi {
-			all = append(all, stretch{k, e, geom.Interval{Lo: from, Hi: in.Hi}})
+			all = append(all, edgePart{k, e, geom.Interval{Lo: from, Hi: in.Hi}})
 		}
 	}
 	return all
@@ -188,8 +188,8 @@ func (b *builder) bare(all []stretch, own uint32, c *cell, box geom.Box) []stret
 
 // covered returns the fractions of the segment from u along d, an edge of another
 // patch, that lie in the patch of group g, as far as the group's cell goes; by more
-// than blur where edges run alongside, so that of two equal edges both are bare.
-func (b *builder) covered(g uint32, u, d geom.Point) geom.Interval {
+// than blur where edges run alongside, so that of two equal edges both are uncovered.
+func (b *fieldBuilder) covered(g uint32, u, d geom.Point) geom.Interval {
 	s := geom.Interval{Lo: 0, Hi: 1}
 	along := d.Len() * (1 - 1e-9)
 	for _, h := range b.planes[b.groups[g].lo:b.groups[g].hi] {
@@ -207,7 +207,7 @@ func (b *builder) covered(g uint32, u, d geom.Point) geom.Interval {
 // findNear lists for each cell the boundary edges that can be nearest to a point
 // in it: those no further from its middle than the nearest is, and a cell's
 // diagonal more. It does so for blocks of cells first.
-func (b *builder) findNear() {
+func (b *fieldBuilder) findNear() {
 	const block = 4
 	all := make([]uint16, len(b.segs))
 	for k := range all {
@@ -226,7 +226,7 @@ func (b *builder) findNear() {
 }
 
 // findNearCell does it for one cell, given the edges that come into question.
-func (b *builder) findNearCell(i, j int, some []uint16) {
+func (b *fieldBuilder) findNearCell(i, j int, some []uint16) {
 	if i >= b.cols || j >= b.rows {
 		return
 	}
@@ -241,7 +241,7 @@ func (b *builder) findNearCell(i, j int, some []uint16) {
 // nearest appends to out those of some that can be nearest to a point in box; if
 // about is set, only those that are nearest to most of it, which is good enough
 // deep inside, where the depth serves to compare bad places.
-func (b *builder) nearest(out, some []uint16, box geom.Box, about bool) []uint16 {
+func (b *fieldBuilder) nearest(out, some []uint16, box geom.Box, about bool) []uint16 {
 	at := box.Min.Towards(box.Max, 0.5)
 	least := math.Inf(1)
 	b.dist = b.dist[:0]

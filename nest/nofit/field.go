@@ -45,7 +45,7 @@ type cell struct {
 // group is a run of planes: those of one patch that cut a cell.
 type group struct{ lo, hi uint32 }
 
-// seg is a stretch of the region's boundary, from (x, y) along (dx, dy).
+// seg is a part of the region's boundary, from (x, y) along (dx, dy).
 type seg struct{ x, y, dx, dy, perLen2 float64 }
 
 // dist2 returns the squared distance of (x, y) from the segment.

@@ -39,19 +39,19 @@ func (p *Patch) depth(x, y float64) float64 {
 // patch grown by grow; a line that only touches it meets nothing.
 func (p *Patch) Span(u, d geom.Point, grow float64) geom.Interval {
 	line := geom.Interval{Lo: math.Inf(-1), Hi: math.Inf(1)}
-	bare, s := line, line
+	ungrown, s := line, line
 	for _, h := range p.planes {
 		rate, room := float64(h.nx*d.X)+float64(h.ny*d.Y), h.depth(u.X, u.Y)
 		if math.Abs(rate) < 1e-12 {
 			rate = 0
 			room -= 1e-15 // touching is outside
 		}
-		bare = bare.Where(rate, room)
+		ungrown = ungrown.Where(rate, room)
 		if rate != 0 {
 			room += grow
 		}
-		if s = s.Where(rate, room); bare.Lo >= bare.Hi {
-			return bare
+		if s = s.Where(rate, room); ungrown.Lo >= ungrown.Hi {
+			return ungrown
 		}
 	}
 	return s
