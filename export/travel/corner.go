@@ -11,7 +11,7 @@ func (t *tour) chooseCorners() {
 	for i, s := range t.steps {
 		choices[i] = []stop{s}
 		if t.paths[s.Path].Closed {
-			choices[i] = t.doors(s.Path)
+			choices[i] = t.choices(s.Path)
 		}
 		next := make([]float64, len(choices[i]))
 		before[i] = make([]int, len(choices[i]))

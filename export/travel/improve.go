@@ -24,7 +24,7 @@ const (
 // The random numbers are the same each time.
 func (t *tour) improve() {
 	for i := range t.steps {
-		t.touch(i)
+		t.enqueue(i)
 	}
 	t.settle()
 	if len(t.steps) < 3 {
@@ -46,8 +46,8 @@ func (t *tour) improve() {
 	}
 }
 
-// kick swaps two stretches that follow each other, a change that no move can undo at
-// once: short ones anywhere, or, one time in three, stretches of any length between
+// kick swaps two segments that follow each other, a change that no move can undo at
+// once: short ones anywhere, or, one time in three, segments of any length between
 // wide gaps, such as lines of lettering.
 func (t *tour) kick(rng *rand.Rand) {
 	n := len(t.steps)
@@ -77,7 +77,7 @@ func (t *tour) wideGap(rng *rand.Rand) int {
 	return widest
 }
 
-// settle makes moves at all steps that were touched until none shortens the
+// settle makes moves at all steps in the queue until none shortens the
 // travel.
 func (t *tour) settle() {
 	for len(t.queue) > 0 {
@@ -86,13 +86,13 @@ func (t *tour) settle() {
 		t.queued[path] = false
 		i := t.at[path]
 		if t.restart(i) || t.reverseFrom(i) || t.moveAt(i) {
-			t.touch(t.at[path])
+			t.enqueue(t.at[path])
 		}
 	}
 }
 
-// touch notes that moves at step i are to be tried.
-func (t *tour) touch(i int) {
+// enqueue notes that moves at step i are to be tried.
+func (t *tour) enqueue(i int) {
 	if i < 0 || i >= len(t.steps) {
 		return
 	}
@@ -126,12 +126,12 @@ func (t *tour) restart(i int) bool {
 	t.measure(i)
 	t.measure(i + 1)
 	t.change += bestWay - now
-	t.touch(i - 1)
-	t.touch(i + 1)
+	t.enqueue(i - 1)
+	t.enqueue(i + 1)
 	return true
 }
 
-// reverse turns the stretch from step i to step j the other way round.
+// reverse turns the segment from step i to step j the other way round.
 func (t *tour) reverse(i, j int) {
 	t.change -= t.gap(i) + t.gap(j+1)
 	for a, b := i, j; a <= b; a, b = a+1, b-1 {
@@ -143,7 +143,7 @@ func (t *tour) reverse(i, j int) {
 	}
 	t.change += t.gap(i) + t.gap(j+1)
 	for _, k := range [4]int{i - 1, i, j, j + 1} {
-		t.touch(k)
+		t.enqueue(k)
 	}
 }
 
@@ -154,7 +154,7 @@ func (s stop) turned() stop {
 	return s
 }
 
-// reverseFrom tries to reverse stretches that begin or end beside a neighbour of
+// reverseFrom tries to reverse segments that begin or end beside a neighbour of
 // step i that is nearer than what now stands beside it.
 func (t *tour) reverseFrom(i int) bool {
 	widest := max(t.gap(i), t.gap(i+1))
@@ -163,8 +163,8 @@ func (t *tour) reverseFrom(i int) bool {
 			continue
 		}
 		k := t.at[other.path]
-		for _, stretch := range [4][2]int{{i + 1, k}, {k, i - 1}, {i, k - 1}, {k + 1, i}} {
-			a, b := stretch[0], stretch[1]
+		for _, segment := range [4][2]int{{i + 1, k}, {k, i - 1}, {i, k - 1}, {k + 1, i}} {
+			a, b := segment[0], segment[1]
 			if a < 0 || a > b || b >= len(t.steps) {
 				continue
 			}
@@ -180,16 +180,16 @@ func (t *tour) reverseFrom(i int) bool {
 }
 
 // moveAt tries to move one to three steps that begin or end with step i, and longer
-// stretches from i to a gap that is wide as well, such as words.
+// segments from i to a gap that is wide as well, such as words.
 func (t *tour) moveAt(i int) bool {
 	for length := 1; length <= 3; length++ {
 		if t.moveFrom(i, length) || (length > 1 && i-length+1 >= 0 && t.moveFrom(i-length+1, length)) {
 			return true
 		}
 	}
-	const longest, most = 60, 4
+	const longest, maxTries = 60, 4
 	wide := t.gap(i) / 2
-	for j, tries := i+3, 0; j < min(i+longest, len(t.steps)) && tries < most; j++ {
+	for j, tries := i+3, 0; j < min(i+longest, len(t.steps)) && tries < maxTries; j++ {
 		if t.gap(j+1) >= wide {
 			tries++
 			if t.moveFrom(i, j-i+1) {
@@ -229,13 +229,13 @@ func (t *tour) moveFrom(i, length int) bool {
 	return false
 }
 
-// tryMove moves the stretch from i to j so that it stands before what is now step
+// tryMove moves the segment from i to j so that it stands before what is now step
 // place, either way round, if that costs less than is saved.
 func (t *tour) tryMove(i, j, place int, saved float64) bool {
-	most := saved - gain
-	straight := t.cost(t.entry(i), t.exit(j), place, most)
-	turned := t.cost(t.exit(j), t.entry(i), place, most)
-	if min(straight, turned) >= most {
+	bound := saved - gain
+	straight := t.cost(t.entry(i), t.exit(j), place, bound)
+	turned := t.cost(t.exit(j), t.entry(i), place, bound)
+	if min(straight, turned) >= bound {
 		return false
 	}
 	if turned < straight {
@@ -245,24 +245,24 @@ func (t *tour) tryMove(i, j, place int, saved float64) bool {
 	return true
 }
 
-// cost is what a stretch from in to out costs before step place, or less than that but
-// at least most.
-func (t *tour) cost(in, out geom.Point, place int, most float64) float64 {
+// cost is what a segment from in to out costs before step place, or less than that but
+// at least bound.
+func (t *tour) cost(in, out geom.Point, place int, bound float64) float64 {
 	to, gap := t.exit(place-1).Dist(in), t.gap(place)
-	if to-gap >= most {
+	if to-gap >= bound {
 		return to - gap
 	}
 	return to + t.wayTo(place, out) - gap
 }
 
-// move takes the stretch from i to j out and puts it in before what is now step
+// move takes the segment from i to j out and puts it in before what is now step
 // place, which is not within it.
 func (t *tour) move(i, j, place int) {
 	low, high := min(i, place), max(j+1, place) // the steps that shift
 	t.change -= t.gap(i) + t.gap(j+1) + t.gap(place)
 	moved := append(t.spare[:0], t.steps[i:j+1]...)
 	t.spare = moved
-	at := place // where the stretch comes to stand
+	at := place // where the segment comes to stand
 	if place > j {
 		copy(t.steps[i:], t.steps[j+1:place])
 		at = place - len(moved)
@@ -280,6 +280,6 @@ func (t *tour) move(i, j, place int) {
 	}
 	t.change += t.gap(at) + t.gap(at+len(moved)) + t.gap(seam)
 	for _, k := range [6]int{at - 1, at, at + len(moved) - 1, at + len(moved), seam - 1, seam} {
-		t.touch(k)
+		t.enqueue(k)
 	}
 }

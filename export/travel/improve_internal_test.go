@@ -178,7 +178,7 @@ func TestSettled(t *testing.T) {
 		was := tour.idle()
 		tour.watched(t, "settle", func() {
 			for i := range tour.steps {
-				tour.touch(i)
+				tour.enqueue(i)
 			}
 			tour.settle()
 		})

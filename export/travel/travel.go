@@ -5,10 +5,10 @@
 // there is, each closed one begun at the corner that is best, by dynamic programming
 // over sets of paths (Held and Karp 1962). More are begun with the nearest neighbour
 // each time, from the place where the tool stands; then, until nothing gets shorter,
-// stretches are reversed (2-opt, Croes 1958), one to three paths moved to another
+// segments are reversed (2-opt, Croes 1958), one to three paths moved to another
 // place either way round (or-opt, Or 1976), and the corner chosen anew at which each
 // closed path is begun, where only moves that join a path to one of its near neighbours
-// are tried; then many times over a kick, the swap of two stretches, and the moves
+// are tried; then many times over a kick, the swap of two segments, and the moves
 // again around it (iterated local search, Lourenço, Martin and Stützle 2003). At last,
 // in the order that was found, the corners of all closed paths are chosen together.
 // Sources from memory. The tool ends wherever the last path ends.
@@ -106,7 +106,7 @@ type tour struct {
 	queued []bool  // by path: it is in the queue
 	change float64 // of the travel since it was last set to 0
 	since  span    // the steps that were changed since then
-	spare  []stop  // room for a stretch on its way
+	spare  []stop  // room for a segment on its way
 }
 
 // span is the steps from low to before high.
@@ -232,13 +232,13 @@ type neighbour struct {
 // shortlist is the nearest neighbours, in their order.
 type shortlist []neighbour
 
-// with returns the list, which may have at most some neighbours, with n if it is
+// with returns the list, which may have so many neighbours, with n if it is
 // near enough; n comes behind those as near.
-func (s shortlist) with(n neighbour, most int) shortlist {
-	if len(s) == most && n.dist >= s[most-1].dist {
+func (s shortlist) with(n neighbour, limit int) shortlist {
+	if len(s) == limit && n.dist >= s[limit-1].dist {
 		return s
 	}
-	if len(s) < most {
+	if len(s) < limit {
 		s = append(s, n)
 	}
 	j := len(s) - 1

@@ -7,7 +7,7 @@ import "slingloft/outline/numeric"
 // efficient simulation and optimization, 2019).
 type mixer struct {
 	depth    int
-	held     []float64   // scales of the entries in the norm
+	weight   []float64   // scales of the entries in the norm
 	dStep    [][]float64 // changes of the plain step, scaled
 	dNext    [][]float64 // changes of the place after the plain step
 	lastStep []float64
@@ -18,9 +18,9 @@ type mixer struct {
 	started  bool
 }
 
-func newMixer(depth int, held []float64) *mixer {
-	n := len(held)
-	m := &mixer{depth: depth, held: held, lastStep: make([]float64, n), lastNext: make([]float64, n)}
+func newMixer(depth int, weight []float64) *mixer {
+	n := len(weight)
+	m := &mixer{depth: depth, weight: weight, lastStep: make([]float64, n), lastNext: make([]float64, n)}
 	for range depth {
 		m.dStep = append(m.dStep, make([]float64, n))
 		m.dNext = append(m.dNext, make([]float64, n))
@@ -37,7 +37,7 @@ func (m *mixer) next(place, step []float64) {
 	if m.started {
 		ds, dn := m.dStep[m.at], m.dNext[m.at]
 		for i := range ds {
-			ds[i] = m.held[i] * (step[i] - m.lastStep[i])
+			ds[i] = m.weight[i] * (step[i] - m.lastStep[i])
 			dn[i] = place[i] + step[i] - m.lastNext[i]
 		}
 		m.used = min(m.used+1, m.depth)
@@ -52,7 +52,7 @@ func (m *mixer) next(place, step []float64) {
 	for k := range right {
 		sum := 0.0
 		for i, d := range m.dStep[k] {
-			sum += d * m.held[i] * step[i]
+			sum += d * m.weight[i] * step[i]
 		}
 		right[k] = sum
 	}

@@ -2,28 +2,28 @@ package drape
 
 import "slingloft/outline/numeric"
 
-// pull is a thread or a piece of cord: a vector of length 1 while just taut, a
-// weighted sum of up to three nodes' places and a fixed part. Its energy is
-// full/2 · (length − 1)² past 1 and nothing below.
-type pull struct {
-	node  [3]int
-	part  [3]float64
-	fixed [3]float64
-	full  float64 // N mm
-	held  float64 // weight of its split copy in the global solve, N mm
+// tie is a thread or a piece of cord: a vector of length 1 while just taut, a
+// weighted sum of up to three nodes' places and an offset. Its energy is
+// stiffness/2 · (length − 1)² past 1 and nothing below.
+type tie struct {
+	node      [3]int
+	part      [3]float64
+	offset    [3]float64
+	stiffness float64 // N mm
+	penalty   float64 // weight of its split copy in the global solve, N mm
 }
 
-// touch keeps a node outside the rim of its disc.
-type touch struct {
+// contact keeps a node outside the rim of its disc.
+type contact struct {
 	node, disc int
-	held       float64 // N/mm
+	penalty    float64 // N/mm
 	radius     float64
 }
 
-// spread keeps a bar's tip at half the bar's length or beyond.
-type spread struct {
-	node       int
-	half, held float64
+// strut keeps a bar's tip at half the bar's length or beyond.
+type strut struct {
+	node          int
+	half, penalty float64
 }
 
 // face is a triangle's warp and weft vectors, for its shear.
@@ -36,23 +36,23 @@ type face struct {
 // body is the discrete model: nodes and discs in one numbering, what joins them
 // and what loads them.
 type body struct {
-	n       int
-	pulls   []pull
-	touches []touch
-	spreads []spread
-	faces   []face
-	shear   float64
-	weight  []float64 // downward on each node or disc, N
-	still   [3][]bool // by axis, the unknowns that stay 0
-	place   [3][]float64
-	width   int // of the band
+	n        int
+	ties     []tie
+	contacts []contact
+	struts   []strut
+	faces    []face
+	shear    float64
+	weight   []float64 // downward on each node or disc, N
+	fixed    [3][]bool // by axis, the unknowns that stay 0
+	place    [3][]float64
+	width    int // of the band
 }
 
 // resize gives the body n nodes and discs.
 func (b *body) resize(n int) {
 	b.n, b.weight = n, make([]float64, n)
 	for a := range 3 {
-		b.still[a], b.place[a] = make([]bool, n), make([]float64, n)
+		b.fixed[a], b.place[a] = make([]bool, n), make([]float64, n)
 	}
 }
 
@@ -60,30 +60,30 @@ func (b *body) resize(n int) {
 // touch across and up, bars hold across.
 func (b *body) matrix(axis int) *numeric.Band {
 	m := numeric.NewBand(b.n, b.width)
-	for i := range b.pulls {
-		p := &b.pulls[i]
+	for i := range b.ties {
+		p := &b.ties[i]
 		for k := range 3 {
 			for l := 0; l <= k; l++ {
-				if x := p.held * p.part[k] * p.part[l]; x != 0 {
+				if x := p.penalty * p.part[k] * p.part[l]; x != 0 {
 					m.Add(p.node[k], p.node[l], x)
 				}
 			}
 		}
 	}
 	if axis > 0 {
-		for _, t := range b.touches {
-			m.Add(t.node, t.node, t.held)
-			m.Add(t.disc, t.disc, t.held)
-			m.Add(t.node, t.disc, -t.held)
+		for _, t := range b.contacts {
+			m.Add(t.node, t.node, t.penalty)
+			m.Add(t.disc, t.disc, t.penalty)
+			m.Add(t.node, t.disc, -t.penalty)
 		}
 	}
 	if axis == 1 {
-		for _, t := range b.spreads {
-			m.Add(t.node, t.node, t.held)
+		for _, t := range b.struts {
+			m.Add(t.node, t.node, t.penalty)
 		}
 	}
-	for i, still := range b.still[axis] {
-		if still {
+	for i, fixed := range b.fixed[axis] {
+		if fixed {
 			m.Hold(i)
 		}
 	}

@@ -46,16 +46,16 @@ type Rig struct {
 	BarWeight [2]float64            // of whole bars, N
 }
 
-// Stuff is how the materials stretch.
-type Stuff struct {
+// Stiffness is how the materials stretch.
+type Stiffness struct {
 	Side, Leg  float64 // EA of side cords and legs, N
 	Warp, Weft float64 // N/mm of width per unit strain
 	Shear      float64 // N/mm per radian, small beside the others
 }
 
-// Times returns the stuff with everything but the shear k times as stiff.
-func (s Stuff) Times(k float64) Stuff {
-	return Stuff{s.Side * k, s.Leg * k, s.Warp * k, s.Weft * k, s.Shear}
+// Times returns the stiffness with everything but the shear k times as stiff.
+func (s Stiffness) Times(k float64) Stiffness {
+	return Stiffness{s.Side * k, s.Leg * k, s.Warp * k, s.Weft * k, s.Shear}
 }
 
 // Settings say how finely and how long to compute.

@@ -15,9 +15,9 @@ var (
 
 // Hung is the simulated shape.
 type Hung struct {
-	Along  []float64    // u of the bed's centre line
-	Bottom [][2]float64 // its x and z
-	Edge   [][3]float64 // the cord from corner to corner
+	Along  []float64     // u of the bed's centre line
+	Bottom []geom.Point  // its x and z
+	Edge   []geom.Point3 // the cord from corner to corner
 
 	Tension  []float64  // of the cord between the points of Edge, N
 	Leg      [2]float64 // tension of a leg past the cloth, N
@@ -26,7 +26,7 @@ type Hung struct {
 	Bar      [2]float64 // thrust along the bar, N
 
 	Flat   []geom.Point // the mesh
-	Points [][3]float64
+	Points []geom.Point3
 	Faces  [][3]int
 
 	Steps int
@@ -35,7 +35,7 @@ type Hung struct {
 
 // Hang hangs a pattern. It returns [ErrUnsettled] with the shape so far where the
 // steps do not suffice.
-func Hang(p *Pattern, r *Rig, f Stuff, set Settings) (Hung, error) {
+func Hang(p *Pattern, r *Rig, f Stiffness, set Settings) (Hung, error) {
 	g := newModel(p, r, f, set.Cell)
 	s, ok := newSplitting(&g.body)
 	if !ok {
@@ -59,7 +59,7 @@ func (h *Hung) Level(from, to float64) float64 {
 	take(h.Height(to))
 	for i, u := range h.Along {
 		if u > from && u < to {
-			take(h.Bottom[i][1])
+			take(h.Bottom[i].Y)
 		}
 	}
 	return hi - lo
@@ -71,31 +71,31 @@ func (h *Hung) Height(u float64) float64 {
 	for i < len(h.Along)-1 && h.Along[i] < u {
 		i++
 	}
-	a, b := h.Bottom[i-1][1], h.Bottom[i][1]
+	a, b := h.Bottom[i-1].Y, h.Bottom[i].Y
 	return a + (b-a)*(u-h.Along[i-1])/(h.Along[i]-h.Along[i-1])
 }
 
 // MaxTension returns the largest tension of the cord, N.
 func (h *Hung) MaxTension() float64 {
-	most := max(h.Leg[0], h.Leg[1])
+	largest := max(h.Leg[0], h.Leg[1])
 	for _, t := range h.Tension {
-		most = max(most, t)
+		largest = max(largest, t)
 	}
-	return most
+	return largest
 }
 
 // read collects the result. A force is the weight of a split copy times what its
 // projection took off it.
 func (g *model) read(s *splitting) Hung {
 	h := Hung{Flat: g.mesh.flat, Faces: g.mesh.faces}
-	at := func(i int) [3]float64 { return [3]float64{g.place[0][i], g.place[1][i], g.place[2][i]} }
+	at := func(i int) geom.Point3 { return geom.Pt3(g.place[0][i], g.place[1][i], g.place[2][i]) }
 	for k, c := range g.chain {
 		for _, i := range c {
 			h.Points = append(h.Points, at(i))
 		}
 		low := at(c[0])
 		h.Along = append(h.Along, g.mesh.flat[g.mesh.chains[k][0]].X)
-		h.Bottom = append(h.Bottom, [2]float64{low[0], low[2]})
+		h.Bottom = append(h.Bottom, geom.Pt(low.X, low.Z))
 		h.Edge = append(h.Edge, at(g.edge(k)))
 	}
 	for _, i := range g.cord {
@@ -104,11 +104,11 @@ func (g *model) read(s *splitting) Hung {
 	}
 	for e, i := range g.legs {
 		v, t := s.force(i)
-		h.Leg[e], h.Thrust[e], h.Vertical[e] = t, math.Abs(v[0]), 2*v[2]
+		h.Leg[e], h.Thrust[e], h.Vertical[e] = t, math.Abs(v.X), 2*v.Z
 	}
-	off := 3*len(g.pulls) + 2*len(g.touches)
-	for e, t := range g.spreads {
-		h.Bar[e] = t.held * (s.proj[off+e] - s.q[off+e])
+	off := 3*len(g.ties) + 2*len(g.contacts)
+	for e, t := range g.struts {
+		h.Bar[e] = t.penalty * (s.proj[off+e] - s.q[off+e])
 	}
 	return h
 }

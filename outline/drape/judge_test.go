@@ -25,7 +25,7 @@ var settings = drape.Settings{Cell: 50, Step: 1e-3, Steps: 20000}
 // own is the stiffness of the prototype case, with a shear stiffness of the order
 // of light woven cloth (from memory). A tenth and ten times of it move the stiff
 // levels by less than 0.05 mm, the others by up to 1.3 mm.
-var own = drape.Stuff{Side: 200e3, Leg: 200e3, Warp: 60, Weft: 60, Shear: 0.06}
+var own = drape.Stiffness{Side: 200e3, Leg: 200e3, Warp: 60, Weft: 60, Shear: 0.06}
 
 // prototype is an even-barred bed, loaded evenly up to 20 mm inside its ends.
 func prototype(cut design.Cut) hung.Problem {
@@ -103,7 +103,7 @@ func level(h *drape.Hung, s *hung.Shape) float64 {
 	return h.Level(from, to)
 }
 
-func hang(t *testing.T, s *hung.Shape, p *drape.Pattern, r *drape.Rig, f drape.Stuff) drape.Hung {
+func hang(t *testing.T, s *hung.Shape, p *drape.Pattern, r *drape.Rig, f drape.Stiffness) drape.Hung {
 	t.Helper()
 	h, err := drape.Hang(p, r, f, settings)
 	if err != nil {
@@ -115,7 +115,7 @@ func hang(t *testing.T, s *hung.Shape, p *drape.Pattern, r *drape.Rig, f drape.S
 	return h
 }
 
-func most(t *testing.T, what string, got, limit float64) {
+func atMost(t *testing.T, what string, got, limit float64) {
 	t.Helper()
 	if !(got <= limit) {
 		t.Errorf("%s = %.3f, more than %.3f", what, got, limit)
@@ -144,7 +144,7 @@ func forces(t *testing.T, h *drape.Hung, s *hung.Shape, part float64) {
 
 // shortened takes the strain at the working load out of a pattern's cords: they
 // are cut shorter by what they stretch.
-func shortened(p drape.Pattern, r drape.Rig, s *hung.Shape, f drape.Stuff) (drape.Pattern, drape.Rig) {
+func shortened(p drape.Pattern, r drape.Rig, s *hung.Shape, f drape.Stiffness) (drape.Pattern, drape.Rig) {
 	q := drape.Pattern{Side: p.Side, Ends: p.Ends}
 	// cut is the slack length of cord between two stations.
 	cut := func(from, to, ea float64) float64 {
@@ -198,9 +198,9 @@ func stationOf(s *hung.Shape, x, run float64) float64 {
 
 // judged is a design with its materials.
 type judged struct {
-	name    string
-	problem hung.Problem
-	stuff   drape.Stuff
+	name      string
+	problem   hung.Problem
+	stiffness drape.Stiffness
 }
 
 // demo is the built-in design, with its sleeper's weight spread up to 20 mm inside
@@ -211,7 +211,7 @@ func demo(t *testing.T, full bool) judged {
 	if err != nil {
 		t.Fatal(err)
 	}
-	j := judged{"demo", hung.ProblemOf(d), drape.Stuff{Side: d.Side.Stiffness, Leg: d.Leg.Stiffness,
+	j := judged{"demo", hung.ProblemOf(d), drape.Stiffness{Side: d.Side.Stiffness, Leg: d.Leg.Stiffness,
 		Warp: d.Cloth.WarpStiffness, Weft: d.Cloth.WeftStiffness, Shear: own.Shear}}
 	if full {
 		j.name = "demo loaded to its ends"
@@ -232,8 +232,8 @@ func TestStiffNetHangsLevel(t *testing.T) {
 			t.Parallel()
 			s := solve(t, j.problem)
 			p, r := lay(t, &s, 0)
-			h := hang(t, &s, &p, &r, j.stuff.Times(100))
-			most(t, "level", level(&h, &s), 5)
+			h := hang(t, &s, &p, &r, j.stiffness.Times(100))
+			atMost(t, "level", level(&h, &s), 5)
 			forces(t, &h, &s, 0.01)
 			cordLies(t, &h, &s, 1)
 		})
@@ -245,9 +245,9 @@ func TestStiffNetHangsLevel(t *testing.T) {
 func TestStiffCompensatedNetHangsLevel(t *testing.T) {
 	j := demo(t, true)
 	s := solve(t, j.problem)
-	p, r := lay(t, &s, j.stuff.Weft)
-	h := hang(t, &s, &p, &r, j.stuff.Times(100))
-	most(t, "level", level(&h, &s), 5)
+	p, r := lay(t, &s, j.stiffness.Weft)
+	h := hang(t, &s, &p, &r, j.stiffness.Times(100))
+	atMost(t, "level", level(&h, &s), 5)
 }
 
 // With its own stiffness and its strain taken out beforehand, the net cut hangs
@@ -261,10 +261,10 @@ func TestCompensatedNetHangsLevel(t *testing.T) {
 		t.Run(j.name, func(t *testing.T) {
 			t.Parallel()
 			s := solve(t, j.problem)
-			p, r := lay(t, &s, j.stuff.Weft)
-			p, r = shortened(p, r, &s, j.stuff)
-			h := hang(t, &s, &p, &r, j.stuff)
-			most(t, "level", level(&h, &s), 8)
+			p, r := lay(t, &s, j.stiffness.Weft)
+			p, r = shortened(p, r, &s, j.stiffness)
+			h := hang(t, &s, &p, &r, j.stiffness)
+			atMost(t, "level", level(&h, &s), 8)
 			forces(t, &h, &s, 0.05)
 			cordLies(t, &h, &s, 1)
 		})
@@ -276,16 +276,16 @@ func TestCompensatedNetHangsLevel(t *testing.T) {
 func TestCompensatedDemoHangsLevel(t *testing.T) {
 	j := demo(t, false)
 	s := solve(t, j.problem)
-	p, r := lay(t, &s, j.stuff.Weft)
-	p, r = shortened(p, r, &s, j.stuff)
+	p, r := lay(t, &s, j.stiffness.Weft)
+	p, r = shortened(p, r, &s, j.stiffness)
 	calm := settings
 	calm.Step = 5e-3
-	h, err := drape.Hang(&p, &r, j.stuff, calm)
+	h, err := drape.Hang(&p, &r, j.stiffness, calm)
 	if err != nil {
 		t.Fatalf("%v: %d steps, last %.2g mm", err, h.Steps, h.Last)
 	}
 	t.Logf("%d steps: level %.2f mm", h.Steps, level(&h, &s))
-	most(t, "level", level(&h, &s), 8)
+	atMost(t, "level", level(&h, &s), 8)
 	forces(t, &h, &s, 0.05)
 }
 
@@ -315,9 +315,9 @@ func cordLies(t *testing.T, h *drape.Hung, s *hung.Shape, limit float64) {
 	t.Helper()
 	worst := 0.0
 	for _, q := range h.Edge {
-		at := s.At(q[0])
-		worst = max(worst, math.Hypot(q[1]-at.Y, q[2]-at.Z))
+		at := s.At(q.X)
+		worst = max(worst, math.Hypot(q.Y-at.Y, q.Z-at.Z))
 	}
 	t.Logf("cord within %.2f mm", worst)
-	most(t, "cord off its place", worst, limit)
+	atMost(t, "cord off its place", worst, limit)
 }

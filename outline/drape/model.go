@@ -10,36 +10,36 @@ import (
 // (cloth, contact) or of its total (cord, bars). Found by trial: they change the
 // number of steps and not the answer.
 const (
-	heldCloth = 5.0
-	heldCord  = 10.0
-	heldTouch = 3.0
-	heldBar   = 0.05 // per mm
+	penaltyCloth   = 5.0
+	penaltyCord    = 10.0
+	penaltyContact = 3.0
+	penaltyBar     = 0.05 // per mm
 )
 
 // model is a pattern on its rig as a body, with what is needed to load and read
 // it.
 type model struct {
 	body
-	mesh  *mesh
-	p     *Pattern
-	r     *Rig
-	stuff Stuff
-	chain [][]int // the mesh's chains in the body's numbering
-	disc  []int   // of each chain
-	cord  []int   // pulls of the cord between chains
-	legs  [2]int  // pulls of the legs past the cloth
-	own   []float64
-	peak  float64 // of the load, N/mm
-	total float64 // N
+	mesh      *mesh
+	p         *Pattern
+	r         *Rig
+	stiffness Stiffness
+	chain     [][]int // the mesh's chains in the body's numbering
+	disc      []int   // of each chain
+	cord      []int   // ties of the cord between chains
+	legs      [2]int  // ties of the legs past the cloth
+	own       []float64
+	peak      float64 // of the load, N/mm
+	total     float64 // N
 }
 
 // newModel builds the body of a pattern on its rig.
-func newModel(p *Pattern, r *Rig, f Stuff, cell float64) *model {
+func newModel(p *Pattern, r *Rig, f Stiffness, cell float64) *model {
 	least := math.Inf(1)
 	for _, q := range p.Side {
 		least = min(least, r.Radius(q.X))
 	}
-	g := &model{mesh: newMesh(p, cell, least), p: p, r: r, stuff: f}
+	g := &model{mesh: newMesh(p, cell, least), p: p, r: r, stiffness: f}
 	for _, w := range r.Load {
 		g.total += (w.To - w.From) * (w.Start + w.End) / 2
 		g.peak = max(g.peak, w.Start, w.End)
@@ -48,10 +48,10 @@ func newModel(p *Pattern, r *Rig, f Stuff, cell float64) *model {
 	unknown := g.number()
 	g.addCloth(unknown)
 	g.addCord()
-	g.addTouches(cell)
+	g.addContacts(cell)
 	for e, k := range g.mesh.tips {
 		tip := g.edge(k)
-		g.spreads = append(g.spreads, spread{tip, r.Bars[e] / 2, heldBar * g.total})
+		g.struts = append(g.struts, strut{tip, r.Bars[e] / 2, penaltyBar * g.total})
 		g.own[tip] += r.BarWeight[e] / 2
 	}
 	g.guess()
@@ -79,8 +79,8 @@ func (g *model) number() []int {
 	g.width = 2*longest - 1
 	g.own = make([]float64, n)
 	for k, c := range g.chain {
-		g.still[1][c[0]] = true // on the plane between both sides
-		g.still[0][g.disc[k]], g.still[1][g.disc[k]] = true, true
+		g.fixed[1][c[0]] = true // on the plane between both sides
+		g.fixed[0][g.disc[k]], g.fixed[1][g.disc[k]] = true, true
 	}
 	return unknown
 }
@@ -88,7 +88,7 @@ func (g *model) number() []int {
 // edge returns the outermost node of a chain.
 func (g *model) edge(k int) int { return g.chain[k][len(g.chain[k])-1] }
 
-// addCloth adds warp and weft pulls, once for an edge that two triangles share,
+// addCloth adds warp and weft ties, once for an edge that two triangles share,
 // and the triangles' shear.
 func (g *model) addCloth(unknown []int) {
 	seen := map[[2]int]int{}
@@ -100,19 +100,19 @@ func (g *model) addCloth(unknown []int) {
 		}
 		g.faces = append(g.faces, f)
 		for w, part := range [2][3]float64{f.warp, f.weft} {
-			stiff := [2]float64{g.stuff.Warp, g.stuff.Weft}[w]
-			p := pull{node: f.node, part: part, full: stiff * f.area, held: heldCloth * g.peak * f.area}
+			stiff := [2]float64{g.stiffness.Warp, g.stiffness.Weft}[w]
+			p := tie{node: f.node, part: part, stiffness: stiff * f.area, penalty: penaltyCloth * g.peak * f.area}
 			key, along := edgeOf(&p)
 			i, again := seen[key]
 			switch {
 			case along && again:
-				g.pulls[i].full += p.full
-				g.pulls[i].held += p.held
+				g.ties[i].stiffness += p.stiffness
+				g.ties[i].penalty += p.penalty
 				continue
 			case along:
-				seen[key] = len(g.pulls)
+				seen[key] = len(g.ties)
 			}
-			g.pulls = append(g.pulls, p)
+			g.ties = append(g.ties, p)
 		}
 	}
 }
@@ -129,9 +129,9 @@ func newFace(a, b, c geom.Point) face {
 	}
 }
 
-// edgeOf returns the two nodes of a pull that runs along an edge, and clears its
+// edgeOf returns the two nodes of a tie that runs along an edge, and clears its
 // third part, which only rounding leaves.
-func edgeOf(p *pull) (key [2]int, along bool) {
+func edgeOf(p *tie) (key [2]int, along bool) {
 	largest := max(math.Abs(p.part[0]), math.Abs(p.part[1]), math.Abs(p.part[2]))
 	var on []int
 	for k := range p.part {
@@ -150,37 +150,37 @@ func edgeOf(p *pull) (key [2]int, along bool) {
 // addCord adds the cord along the cloth, side cord between the tips and legs past
 // them, and the rest of the legs up to the apexes.
 func (g *model) addCord() {
-	held := heldCord * g.total
+	penalty := penaltyCord * g.total
 	for k := 1; k < len(g.chain); k++ {
 		long := g.mesh.cord[k] - g.mesh.cord[k-1]
-		ea := g.stuff.Leg
+		ea := g.stiffness.Leg
 		if k > g.mesh.tips[0] && k <= g.mesh.tips[1] {
-			ea = g.stuff.Side
+			ea = g.stiffness.Side
 		}
-		g.cord = append(g.cord, len(g.pulls))
-		g.pulls = append(g.pulls, pull{node: [3]int{g.edge(k - 1), g.edge(k), 0},
-			part: [3]float64{-1 / long, 1 / long, 0}, full: ea * long, held: held * long})
+		g.cord = append(g.cord, len(g.ties))
+		g.ties = append(g.ties, tie{node: [3]int{g.edge(k - 1), g.edge(k), 0},
+			part: [3]float64{-1 / long, 1 / long, 0}, stiffness: ea * long, penalty: penalty * long})
 	}
 	whole := g.p.Cord[len(g.p.Cord)-1]
 	onTail := [2]float64{g.p.Tips[0], whole - g.p.Tips[1]}
 	for e, k := range [2]int{0, len(g.chain) - 1} {
 		long := g.r.Legs[e] - onTail[e]
 		apex := g.r.Apex[e]
-		g.legs[e] = len(g.pulls)
-		g.pulls = append(g.pulls, pull{node: [3]int{g.edge(k), 0, 0}, part: [3]float64{-1 / long, 0, 0},
-			fixed: [3]float64{apex.X / long, 0, apex.Y / long}, full: g.stuff.Leg * long, held: held * long})
+		g.legs[e] = len(g.ties)
+		g.ties = append(g.ties, tie{node: [3]int{g.edge(k), 0, 0}, part: [3]float64{-1 / long, 0, 0},
+			offset: [3]float64{apex.X / long, 0, apex.Y / long}, stiffness: g.stiffness.Leg * long, penalty: penalty * long})
 	}
 }
 
-// addTouches lets the nodes of each chain that may come to lie on its disc touch
+// addContacts lets the nodes of each chain that may come to lie on its disc touch
 // it: those within somewhat more than a quarter of its rim.
-func (g *model) addTouches(cell float64) {
+func (g *model) addContacts(cell float64) {
 	for k, c := range g.chain {
 		nodes := g.mesh.chains[k]
 		reach := 1.7 * g.r.Radius(g.mesh.flat[nodes[0]].X)
 		for j := 0; j < len(c) && g.mesh.flat[nodes[j]].Y < reach; j++ {
 			near := g.mesh.flat[nodes[max(j, 1)]].Y - g.mesh.flat[nodes[max(j, 1)-1]].Y
-			g.touches = append(g.touches, touch{node: c[j], disc: g.disc[k], held: heldTouch * g.peak * cell / near})
+			g.contacts = append(g.contacts, contact{node: c[j], disc: g.disc[k], penalty: penaltyContact * g.peak * cell / near})
 		}
 	}
 }
@@ -222,11 +222,11 @@ func (g *model) load() {
 		}
 	}
 	k := 0
-	for i := range g.touches {
-		for g.disc[k] != g.touches[i].disc {
+	for i := range g.contacts {
+		for g.disc[k] != g.contacts[i].disc {
 			k++
 		}
-		g.touches[i].radius = g.r.Radius(at[k])
+		g.contacts[i].radius = g.r.Radius(at[k])
 	}
 }
 

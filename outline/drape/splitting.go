@@ -3,11 +3,12 @@ package drape
 import (
 	"math"
 
+	"slingloft/outline/geom"
 	"slingloft/outline/numeric"
 )
 
 // splitting finds the equilibrium by the alternating direction method of
-// multipliers: every pull, touch and spread keeps a copy of its vector, which a
+// multipliers: every tie, contact and strut keeps a copy of its vector, which a
 // local projection sets by its own law; one prefactored solve brings the nodes
 // as near to all copies as the load lets them (S. Boyd et al., Distributed
 // Optimization and Statistical Learning via ADMM, 2011; for projections of this
@@ -16,8 +17,8 @@ import (
 type splitting struct {
 	b      *body
 	axes   [3]*numeric.Band
-	q      []float64 // pulls three each, touches two, spreads one
-	held   []float64 // root of the weight of each entry of q
+	q      []float64 // ties three each, contacts two, struts one
+	root   []float64 // of the penalty of each entry of q
 	proj   []float64
 	gap    []float64 // node vector less projection: the plain step of q
 	right  [3][]float64
@@ -36,31 +37,31 @@ func newSplitting(b *body) (*splitting, bool) {
 		s.axes[a] = m
 		s.right[a], s.before[a] = make([]float64, b.n), make([]float64, b.n)
 	}
-	n := 3*len(b.pulls) + 2*len(b.touches) + len(b.spreads)
-	s.q, s.held = make([]float64, n), make([]float64, n)
+	n := 3*len(b.ties) + 2*len(b.contacts) + len(b.struts)
+	s.q, s.root = make([]float64, n), make([]float64, n)
 	s.proj, s.gap = make([]float64, n), make([]float64, n)
 	s.vectors(s.q)
-	s.weights()
+	s.roots()
 	return s, true
 }
 
-// weights fills held.
-func (s *splitting) weights() {
+// roots fills root.
+func (s *splitting) roots() {
 	k := 0
 	put := func(w float64, n int) {
 		for range n {
-			s.held[k] = math.Sqrt(w)
+			s.root[k] = math.Sqrt(w)
 			k++
 		}
 	}
-	for i := range s.b.pulls {
-		put(s.b.pulls[i].held, 3)
+	for i := range s.b.ties {
+		put(s.b.ties[i].penalty, 3)
 	}
-	for i := range s.b.touches {
-		put(s.b.touches[i].held, 2)
+	for i := range s.b.contacts {
+		put(s.b.contacts[i].penalty, 2)
 	}
-	for i := range s.b.spreads {
-		put(s.b.spreads[i].held, 1)
+	for i := range s.b.struts {
+		put(s.b.struts[i].penalty, 1)
 	}
 }
 
@@ -69,21 +70,21 @@ func (s *splitting) vectors(out []float64) {
 	b := s.b
 	x, y, z := b.place[0], b.place[1], b.place[2]
 	k := 0
-	for i := range b.pulls {
-		p := &b.pulls[i]
+	for i := range b.ties {
+		p := &b.ties[i]
 		n0, n1, n2 := p.node[0], p.node[1], p.node[2]
 		c0, c1, c2 := p.part[0], p.part[1], p.part[2]
-		out[k] = c0*x[n0] + c1*x[n1] + c2*x[n2] + p.fixed[0]
-		out[k+1] = c0*y[n0] + c1*y[n1] + c2*y[n2] + p.fixed[1]
-		out[k+2] = c0*z[n0] + c1*z[n1] + c2*z[n2] + p.fixed[2]
+		out[k] = c0*x[n0] + c1*x[n1] + c2*x[n2] + p.offset[0]
+		out[k+1] = c0*y[n0] + c1*y[n1] + c2*y[n2] + p.offset[1]
+		out[k+2] = c0*z[n0] + c1*z[n1] + c2*z[n2] + p.offset[2]
 		k += 3
 	}
-	for i := range b.touches {
-		t := &b.touches[i]
+	for i := range b.contacts {
+		t := &b.contacts[i]
 		out[k], out[k+1] = y[t.node], z[t.node]-z[t.disc]
 		k += 2
 	}
-	for _, t := range b.spreads {
+	for _, t := range b.struts {
 		out[k] = y[t.node]
 		k++
 	}
@@ -93,20 +94,20 @@ func (s *splitting) vectors(out []float64) {
 func (s *splitting) project() {
 	b := s.b
 	k := 0
-	for i := range b.pulls {
-		p := &b.pulls[i]
+	for i := range b.ties {
+		p := &b.ties[i]
 		q, out := s.q[k:k+3], s.proj[k:k+3]
 		long := math.Sqrt(q[0]*q[0] + q[1]*q[1] + q[2]*q[2])
 		scale := 1.0
 		if long > 1 {
-			scale = (p.full + p.held*long) / ((p.full + p.held) * long)
+			scale = (p.stiffness + p.penalty*long) / ((p.stiffness + p.penalty) * long)
 		}
 		out[0], out[1], out[2] = q[0]*scale, q[1]*scale, q[2]*scale
 		k += 3
 	}
-	for i := range b.touches {
+	for i := range b.contacts {
 		q, out := s.q[k:k+2], s.proj[k:k+2]
-		r, long := b.touches[i].radius, math.Hypot(q[0], q[1])
+		r, long := b.contacts[i].radius, math.Hypot(q[0], q[1])
 		switch {
 		case long >= r:
 			out[0], out[1] = q[0], q[1]
@@ -117,7 +118,7 @@ func (s *splitting) project() {
 		}
 		k += 2
 	}
-	for _, t := range b.spreads {
+	for _, t := range b.struts {
 		s.proj[k] = max(s.q[k], t.half)
 		k++
 	}
@@ -135,10 +136,10 @@ func (s *splitting) global() {
 	}
 	s.addShear()
 	k := 0
-	for i := range b.pulls {
-		p := &b.pulls[i]
+	for i := range b.ties {
+		p := &b.ties[i]
 		for a := range 3 {
-			f := p.held * (2*s.proj[k+a] - s.q[k+a] - p.fixed[a])
+			f := p.penalty * (2*s.proj[k+a] - s.q[k+a] - p.offset[a])
 			r := s.right[a]
 			r[p.node[0]] += f * p.part[0]
 			r[p.node[1]] += f * p.part[1]
@@ -146,21 +147,21 @@ func (s *splitting) global() {
 		}
 		k += 3
 	}
-	for i := range b.touches {
-		t := &b.touches[i]
-		s.right[1][t.node] += t.held * (2*s.proj[k] - s.q[k])
-		f := t.held * (2*s.proj[k+1] - s.q[k+1])
+	for i := range b.contacts {
+		t := &b.contacts[i]
+		s.right[1][t.node] += t.penalty * (2*s.proj[k] - s.q[k])
+		f := t.penalty * (2*s.proj[k+1] - s.q[k+1])
 		s.right[2][t.node] += f
 		s.right[2][t.disc] -= f
 		k += 2
 	}
-	for _, t := range b.spreads {
-		s.right[1][t.node] += t.held * (2*s.proj[k] - s.q[k])
+	for _, t := range b.struts {
+		s.right[1][t.node] += t.penalty * (2*s.proj[k] - s.q[k])
 		k++
 	}
 	for a := range 3 {
-		for i, still := range b.still[a] {
-			if still {
+		for i, fixed := range b.fixed[a] {
+			if fixed {
 				s.right[a][i] = 0
 			}
 		}
@@ -200,7 +201,7 @@ func (s *splitting) step() (norm float64) {
 	s.vectors(s.gap)
 	for i := range s.gap {
 		s.gap[i] -= s.proj[i]
-		norm += s.held[i] * s.held[i] * s.gap[i] * s.gap[i]
+		norm += s.root[i] * s.root[i] * s.gap[i] * s.gap[i]
 	}
 	return math.Sqrt(norm)
 }
@@ -209,14 +210,14 @@ func (s *splitting) step() (norm float64) {
 // stands off its law, mm.
 func (s *splitting) far() (far float64) {
 	b := s.b
-	for i := range b.pulls {
-		p := &b.pulls[i]
+	for i := range b.ties {
+		p := &b.ties[i]
 		c := max(math.Abs(p.part[0]), math.Abs(p.part[1]), math.Abs(p.part[2]))
 		for _, g := range s.gap[3*i : 3*i+3] {
 			far = max(far, math.Abs(g)/c)
 		}
 	}
-	for _, g := range s.gap[3*len(b.pulls):] {
+	for _, g := range s.gap[3*len(b.ties):] {
 		far = max(far, math.Abs(g))
 	}
 	for a := range 3 {
@@ -227,15 +228,14 @@ func (s *splitting) far() (far float64) {
 	return far
 }
 
-// force returns the pull of pull i in space and its size, N: that of its first
+// force returns the pull of tie i in space and its size, N: that of its first
 // node's end.
-func (s *splitting) force(i int) (v [3]float64, size float64) {
-	p := &s.b.pulls[i]
-	c := math.Abs(p.part[0]) * p.held
-	for a := range 3 {
-		v[a] = c * (s.q[3*i+a] - s.proj[3*i+a])
-	}
-	return v, math.Sqrt(v[0]*v[0] + v[1]*v[1] + v[2]*v[2])
+func (s *splitting) force(i int) (v geom.Point3, size float64) {
+	p := &s.b.ties[i]
+	c := math.Abs(p.part[0]) * p.penalty
+	q, proj := s.q[3*i:3*i+3], s.proj[3*i:3*i+3]
+	v = geom.Pt3(q[0]-proj[0], q[1]-proj[1], q[2]-proj[2]).Times(c)
+	return v, v.Len()
 }
 
 const (
@@ -245,8 +245,8 @@ const (
 
 // settle steps until nothing is further off than tol mm, at most the given number
 // of times. A mixed step that doubles the gap is taken back.
-func (s *splitting) settle(tol float64, most int, load func()) (steps int, far float64) {
-	mix := newMixer(mixed, s.held)
+func (s *splitting) settle(tol float64, maxSteps int, load func()) (steps int, far float64) {
+	mix := newMixer(mixed, s.root)
 	last := math.Inf(1)
 	plain := append([]float64(nil), s.q...)
 	for steps = 1; ; steps++ {
@@ -254,7 +254,7 @@ func (s *splitting) settle(tol float64, most int, load func()) (steps int, far f
 			load()
 		}
 		norm := s.step()
-		if far = s.far(); far < tol || steps == most {
+		if far = s.far(); far < tol || steps == maxSteps {
 			return steps, far
 		}
 		if norm > 2*last && mix.started {

@@ -14,26 +14,26 @@ func within(t *testing.T, what string, got, want, tol float64) {
 
 func noLoad() {}
 
-// chainBody returns n nodes, the last tied to a fixed point by as long a pull as
+// chainBody returns n nodes, the last tied to a fixed point by as long a tie as
 // joins each to the next, and the first to another point if it is given.
 func chainBody(n int, long, ea float64, first *[3]float64, last [3]float64) *body {
 	b := &body{width: 1}
 	b.resize(n)
-	tie := func(node int, to [3]float64) {
-		p := pull{node: [3]int{node}, part: [3]float64{-1 / long}, full: ea * long, held: 100 * long}
+	tieTo := func(node int, to [3]float64) {
+		p := tie{node: [3]int{node}, part: [3]float64{-1 / long}, stiffness: ea * long, penalty: 100 * long}
 		for a := range 3 {
-			p.fixed[a] = to[a] / long
+			p.offset[a] = to[a] / long
 		}
-		b.pulls = append(b.pulls, p)
+		b.ties = append(b.ties, p)
 	}
 	if first != nil {
-		tie(0, *first)
+		tieTo(0, *first)
 	}
 	for i := 1; i < n; i++ {
-		b.pulls = append(b.pulls, pull{node: [3]int{i - 1, i}, part: [3]float64{-1 / long, 1 / long},
-			full: ea * long, held: 100 * long})
+		b.ties = append(b.ties, tie{node: [3]int{i - 1, i}, part: [3]float64{-1 / long, 1 / long},
+			stiffness: ea * long, penalty: 100 * long})
 	}
-	tie(n-1, last)
+	tieTo(n-1, last)
 	for i := range n {
 		f := (float64(i) + 0.5) / float64(n)
 		b.place[0][i], b.place[2][i] = f*last[0], last[2]-100*f
@@ -47,7 +47,7 @@ func chainBody(n int, long, ea float64, first *[3]float64, last [3]float64) *bod
 func TestCordIsCatenary(t *testing.T) {
 	const (
 		a, span, w = 600.0, 1000.0, 0.5
-		n          = 120 // pulls
+		n          = 120 // ties
 	)
 	whole := 2 * a * math.Sinh(span/2/a)
 	long := whole / n
@@ -61,11 +61,11 @@ func TestCordIsCatenary(t *testing.T) {
 	}
 	steps, far := s.settle(1e-5, 20000, noLoad)
 	t.Logf("%d steps, %.1e mm", steps, far)
-	// The chain's error falls with the square of its pulls.
+	// The chain's error falls with the square of its ties.
 	within(t, "sag", -b.place[2][n/2-1], a*(math.Cosh(span/2/a)-1), 0.02)
 	v, _ := s.force(0)
-	within(t, "thrust", math.Abs(v[0]), w*a, 0.05)
-	within(t, "lift of one end", math.Abs(v[2]), w*long*(n-1)/2, 0.01)
+	within(t, "thrust", math.Abs(v.X), w*a, 0.05)
+	within(t, "lift of one end", math.Abs(v.Z), w*long*(n-1)/2, 0.01)
 	for i := range b.n {
 		within(t, "height", b.place[2][i]-b.place[2][n/2-1],
 			a*(math.Cosh((b.place[0][i]-span/2)/a)-1), 0.02)
@@ -79,9 +79,9 @@ func TestPullStretches(t *testing.T) {
 	b.weight[0], b.weight[5] = 30, 10
 	s, _ := newSplitting(b)
 	s.settle(1e-7, 20000, noLoad)
-	// Five pulls of 50 mm carry 30 N, five carry 40 N.
+	// Five ties of 50 mm carry 30 N, five carry 40 N.
 	within(t, "height", b.place[2][0], -500-5*50*(30+40)/2000.0, 1e-4)
-	_, up := s.force(len(b.pulls) - 1)
+	_, up := s.force(len(b.ties) - 1)
 	within(t, "upper force", up, 40, 1e-3)
 	b.weight[0] = 0
 	s.settle(1e-7, 20000, noLoad)
@@ -105,12 +105,12 @@ func TestBeltUnderDisc(t *testing.T) {
 	b.resize(n + 1)
 	b.width = n
 	b.weight[n] = weight / 2
-	b.still[1][0], b.still[1][n] = true, true
-	b.still[0][n] = true
+	b.fixed[1][0], b.fixed[1][n] = true, true
+	b.fixed[0][n] = true
 	for i := range n {
 		b.place[1][i], b.place[2][i] = 0.7*long*float64(i), -0.7*long*float64(n-i)
 		if i < 2*n/3 {
-			b.touches = append(b.touches, touch{node: i, disc: n, held: 10, radius: r})
+			b.contacts = append(b.contacts, contact{node: i, disc: n, penalty: 10, radius: r})
 		}
 	}
 	b.place[2][n] = 0
@@ -131,12 +131,12 @@ func TestBeltUnderDisc(t *testing.T) {
 // A bar holds its tip out and no further.
 func TestSpread(t *testing.T) {
 	b := chainBody(1, 300, 1e7, &[3]float64{-200, 0, 0}, [3]float64{200, 0, 0})
-	b.spreads = []spread{{0, 100, 5}}
+	b.struts = []strut{{0, 100, 5}}
 	b.weight[0] = 50
 	s, _ := newSplitting(b)
 	s.settle(1e-7, 20000, noLoad)
 	// A leg of 300 from 200 along and 100 across leaves 200 down.
 	within(t, "across", b.place[1][0], 100, 1e-3)
 	within(t, "down", b.place[2][0], -200, 1e-2)
-	within(t, "thrust", b.spreads[0].held*(s.proj[6]-s.q[6]), 50.0/2, 1e-2)
+	within(t, "thrust", b.struts[0].penalty*(s.proj[6]-s.q[6]), 50.0/2, 1e-2)
 }

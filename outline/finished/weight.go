@@ -39,7 +39,7 @@ func blend(a, b hung.Load, part float64) hung.Load {
 	add := func(l hung.Load, k float64) {
 		for _, s := range l {
 			if k > 0 {
-				out = append(out, hung.Stretch{From: s.From, To: s.To, Start: float64(k * s.Start), End: float64(k * s.End)})
+				out = append(out, hung.LinearLoad{From: s.From, To: s.To, Start: float64(k * s.Start), End: float64(k * s.End)})
 			}
 		}
 	}

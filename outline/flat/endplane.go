@@ -91,8 +91,8 @@ func (p endPlane) meet(bed Surface, a, q float64) (geom.Point3, float64, error) 
 		pt, err := bed(p.at.X, q)
 		return pt, p.at.X, err
 	}
-	const delta, most = 1e-4, 30
-	for range most {
+	const delta, maxSteps = 1e-4, 30
+	for range maxSteps {
 		pt, err := bed(a, q)
 		if err != nil {
 			return pt, a, err

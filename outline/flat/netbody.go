@@ -70,7 +70,7 @@ func weaveHalf(s *hung.Shape, e hung.End, cell float64, leaning bool) (halfBody,
 			return halfBody{}, err
 		}
 		w.plane = newEndPlane(s, e, leaning)
-		var r rim
+		var r sideLine
 		if r, err = w.side(); err == nil {
 			return w.cut(r)
 		}

@@ -17,17 +17,17 @@ var errLeans = errors.New("a leaning end section would cut across the bar; make 
 // mm: a shorter segment would have no direction to speak of.
 const near = 0.5
 
-// rim is the side of the half bed on the net: a point on each weft thread, and
+// sideLine is the side of the half bed on the net: a point on each weft thread, and
 // the corner.
-type rim struct {
+type sideLine struct {
 	u, v, x []float64
 	past    []float64 // how far the point lies outside the end plane, mm
 	bar     int       // index of the bar's tip
 }
 
 // side finds the cord on the net, from mid-bay to the end section.
-func (w *weave) side() (rim, error) {
-	var r rim
+func (w *weave) side() (sideLine, error) {
+	var r sideLine
 	for i := range w.net.U {
 		j, ok := crossing(w.edge[i])
 		if !ok {
@@ -49,33 +49,33 @@ func (w *weave) side() (rim, error) {
 	return r.closed(w.s.Problem.Bed.Span / 2)
 }
 
-func (r *rim) push(u, v, x, past float64) {
+func (r *sideLine) push(u, v, x, past float64) {
 	r.u, r.v = append(r.u, u), append(r.v, v)
 	r.x, r.past = append(r.x, x), append(r.past, past)
 }
 
 // part returns the points from i up to but not including j.
-func (r rim) part(i, j int) rim {
-	return rim{u: r.u[i:j], v: r.v[i:j], x: r.x[i:j], past: r.past[i:j]}
+func (r sideLine) part(i, j int) sideLine {
+	return sideLine{u: r.u[i:j], v: r.v[i:j], x: r.x[i:j], past: r.past[i:j]}
 }
 
-// closed returns the rim cut off at the end section, with the bar's tip and the
+// closed returns the side cut off at the end section, with the bar's tip and the
 // corner as points of their own. The curve is read on either side of the bar
 // apart, since the cord has a corner there.
-func (r rim) closed(half float64) (rim, error) {
+func (r sideLine) closed(half float64) (sideLine, error) {
 	const same = 1e-6 // a point this close to the tip is the tip
 	k := 0
 	for k < len(r.x) && r.x[k] < half-same {
 		k++
 	}
 	if k >= len(r.x) {
-		return rim{}, errLeans
+		return sideLine{}, errLeans
 	}
 	inner, outer := r.part(0, k), r.part(k, len(r.x))
 	if r.x[k] < half+same {
 		inner, outer = r.part(0, k+1), r.part(k+1, len(r.x))
 	}
-	var out rim
+	var out sideLine
 	for i := range k {
 		if r.x[i] < half-near {
 			out.push(r.u[i], r.v[i], r.x[i], r.past[i])
@@ -92,7 +92,7 @@ func (r rim) closed(half float64) (rim, error) {
 		tail.push(outer.u[i], outer.v[i], outer.x[i], outer.past[i])
 	}
 	if tail.past[0] > -near {
-		return rim{}, errLeans
+		return sideLine{}, errLeans
 	}
 	for i := 1; tail.past[i] < -near; i++ {
 		out.push(tail.u[i], tail.v[i], tail.x[i], tail.past[i])
@@ -104,7 +104,7 @@ func (r rim) closed(half float64) (rim, error) {
 
 // cut reads the rest of the outline off the net and turns it to the body's
 // coordinates.
-func (w *weave) cut(r rim) (halfBody, error) {
+func (w *weave) cut(r sideLine) (halfBody, error) {
 	sign := w.e.Sign()
 	var h halfBody
 	n := len(r.u)
@@ -140,7 +140,7 @@ func (w *weave) cut(r rim) (halfBody, error) {
 }
 
 // across finds the line of cloth on which past is 0, from the centre line to the
-// corner on the rim, given in the half's own coordinates. from is the first weft
+// corner on the side, given in the half's own coordinates. from is the first weft
 // thread of the part of the net, bay or tail, that is read. The hung values are
 // the lengths along the section from the bottom line.
 func (w *weave) across(past func(geom.Point3) float64, corner geom.Point, from int) (Edge, error) {

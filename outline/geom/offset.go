@@ -30,8 +30,8 @@ func (l Polyline) Offset(d float64) Polyline {
 		}
 		n := before.Plus(after).Unit()
 		// The bisector's offset is longer by 1/cos of half the turn.
-		stretch := 1 / math.Max(n.Dot(before), 0.2)
-		out[i] = l[i].Minus(n.Left().Times(d * stretch))
+		mitre := 1 / math.Max(n.Dot(before), 0.2)
+		out[i] = l[i].Minus(n.Left().Times(d * mitre))
 	}
 	return out
 }

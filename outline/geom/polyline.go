@@ -88,7 +88,7 @@ func (a Arc) segment(s float64) int {
 	return min(max(i-1, 0), len(a.pts)-2)
 }
 
-// Between returns the stretch of the curve from length s to length t, s < t.
+// Between returns the part of the curve from length s to length t, s < t.
 func (a Arc) Between(s, t float64) Polyline {
 	first, _ := a.At(s)
 	last, _ := a.At(t)

@@ -8,17 +8,17 @@ import (
 	"slingloft/outline/numeric"
 )
 
-// trial is one candidate: a thrust and the cord's slopes at the head tip, with
+// candidate is what the solver tries next: a thrust and the cord's slopes at the head tip, with
 // the curves that follow from them.
-type trial struct {
+type candidate struct {
 	thrust float64
 	dy, dz float64 // slopes along x in the bay at the head bar's tip
-	bay    []stretch
+	bay    []segment
 	end    state // at the foot bar's tip
 	tails  [2]tail
 }
 
-// solver holds what stays the same from trial to trial.
+// solver holds what stays the same from candidate to candidate.
 type solver struct {
 	p      *Problem
 	tables numeric.Panel
@@ -89,9 +89,9 @@ func DropOfGirth(girth, half, radius float64) (float64, error) {
 }
 
 // hang integrates the bay and, where a condition looks at them, the tails.
-func (s *solver) hang(thrust, dy, dz float64, withTails bool) (trial, error) {
-	t := trial{thrust: thrust, dy: dy, dz: dz}
-	r := runner{&s.tables, thrust, s.p.pull}
+func (s *solver) hang(thrust, dy, dz float64, withTails bool) (candidate, error) {
+	t := candidate{thrust: thrust, dy: dy, dz: dz}
+	r := integrator{&s.tables, thrust, s.p.pull}
 	from := s.start
 	from.dy, from.dz = dy, dz
 	var err error
@@ -114,13 +114,13 @@ func (s *solver) needsTails() bool {
 	return b.Second == design.LevelHooks || b.Control == design.HeadAngle || b.Control == design.FootAngle
 }
 
-// rad is what a residual in radians is multiplied by, so that it weighs as much
+// mmPerRad is what a residual in radians is multiplied by, so that it weighs as much
 // as one in mm.
-const rad = 1000
+const mmPerRad = 1000
 
 // closing returns by how much the bay misses the foot bar's tip, in mm, and the
 // second condition.
-func (s *solver) closing(t *trial) ([]float64, error) {
+func (s *solver) closing(t *candidate) ([]float64, error) {
 	b := &s.p.Bed
 	x := b.Span / 2
 	miss := t.end.y - b.FootBar/2
@@ -139,12 +139,12 @@ func (s *solver) closing(t *trial) ([]float64, error) {
 	if b.Second == design.FootGirth {
 		return []float64{miss, foot.Girth() - b.SecondValue}, nil
 	}
-	return []float64{miss, rad * (foot.Wall - s.head.Wall)}, nil
+	return []float64{miss, mmPerRad * (foot.Wall - s.head.Wall)}, nil
 }
 
 // hangRun returns the level length of each hang line that the level is looked at
 // past, mm; 0 where the apexes are to be level.
-func (s *solver) hangRun(t *trial) float64 {
+func (s *solver) hangRun(t *candidate) float64 {
 	if s.p.Anchors == 0 {
 		return 0
 	}
@@ -152,7 +152,7 @@ func (s *solver) hangRun(t *trial) float64 {
 }
 
 // controlled returns the measure that the control fixes, in its own unit.
-func (s *solver) controlled(t *trial) float64 {
+func (s *solver) controlled(t *candidate) float64 {
 	switch s.p.Bed.Control {
 	case design.SideDepth:
 		return s.sideDepth(t)
@@ -207,7 +207,7 @@ func (s *solver) beam() (left, moment float64) {
 }
 
 // atThrust solves for the slopes at one thrust, starting from near.
-func (s *solver) atThrust(thrust, dy, dz float64) (trial, error) {
+func (s *solver) atThrust(thrust, dy, dz float64) (candidate, error) {
 	f := func(x []float64) ([]float64, error) {
 		t, err := s.hang(thrust, x[0], x[1], s.p.Bed.Second == design.LevelHooks)
 		if err != nil {
@@ -217,17 +217,17 @@ func (s *solver) atThrust(thrust, dy, dz float64) (trial, error) {
 	}
 	x, err := numeric.Solve(f, []float64{dy, dz}, []float64{1e-6, 1e-6}, tolerance)
 	if err != nil {
-		return trial{}, err
+		return candidate{}, err
 	}
 	return s.hang(thrust, x[0], x[1], s.needsTails())
 }
 
-// tolerance of every residual, mm (or rad / [rad]): a millionth of a micron.
+// tolerance of every residual, mm (or rad / [mmPerRad]): a millionth of a micron.
 const tolerance = 1e-9
 
 // direct solves for thrust and slopes together, from a beam's estimate. Where a
 // condition looks at the tails their slopes at the tips are unknowns as well.
-func (s *solver) direct(thrust float64) (trial, error) {
+func (s *solver) direct(thrust float64) (candidate, error) {
 	dy, dz := s.guess(thrust)
 	start, step := []float64{1, dy, dz}, []float64{1e-6, 1e-6, 1e-6}
 	tails := s.needsTails()
@@ -256,7 +256,7 @@ func (s *solver) direct(thrust float64) (trial, error) {
 	}
 	x, err := numeric.Solve(f, start, step, tolerance)
 	if err != nil {
-		return trial{}, err
+		return candidate{}, err
 	}
 	return s.hang(thrust*x[0], x[1], x[2], false)
 }
@@ -270,7 +270,7 @@ func (s *solver) steepness(e End) float64 {
 
 // hangTails integrates both tails with the given inward slopes and returns by how
 // much their cords miss the legs' lengths, mm.
-func (s *solver) hangTails(t *trial, inward []float64) ([]float64, error) {
+func (s *solver) hangTails(t *candidate, inward []float64) ([]float64, error) {
 	miss := make([]float64, 2)
 	for _, e := range [2]End{Head, Foot} {
 		try := s.tailTry(t, e)
@@ -286,9 +286,9 @@ func (s *solver) hangTails(t *trial, inward []float64) ([]float64, error) {
 func (s *solver) controlUnit() float64 {
 	switch s.p.Bed.Control {
 	case design.HeadAngle, design.FootAngle:
-		return rad
+		return mmPerRad
 	case design.Thrust:
-		return rad / s.p.Bed.ControlValue
+		return mmPerRad / s.p.Bed.ControlValue
 	}
 	return 1
 }
@@ -307,10 +307,10 @@ func (s *solver) firstThrust() float64 {
 	return moment / (2 * math.Sin(s.head.Wall) * b.ControlValue)
 }
 
-// solve finds the trial that meets every condition: at once from the estimate
+// solve finds the candidate that meets every condition: at once from the estimate
 // or, where that fails, by walking the thrust down from a nearly straight cord
 // and halving in on the control.
-func (s *solver) solve() (trial, error) {
+func (s *solver) solve() (candidate, error) {
 	thrust := s.firstThrust()
 	if t, err := s.direct(thrust); err == nil {
 		return t, nil
@@ -320,7 +320,7 @@ func (s *solver) solve() (trial, error) {
 
 // walk follows the shapes from a high thrust down. Every measure that a control
 // fixes grows as the thrust falls, the thrust itself apart.
-func (s *solver) walk(thrust float64) (trial, error) {
+func (s *solver) walk(thrust float64) (candidate, error) {
 	b := &s.p.Bed
 	if b.Control == design.Thrust {
 		return s.walkTo(b.ControlValue)
@@ -328,10 +328,10 @@ func (s *solver) walk(thrust float64) (trial, error) {
 	high := 3 * thrust
 	near, err := s.firstOnWalk(&high)
 	if err != nil {
-		return trial{}, err
+		return candidate{}, err
 	}
 	if s.controlled(&near) > b.ControlValue {
-		return trial{}, &Impossible{Key: b.ControlKey(), Reason: "the shape would be too flat to find",
+		return candidate{}, &Impossible{Key: b.ControlKey(), Reason: "the shape would be too flat to find",
 			Bound: design.AtLeast, Limit: s.controlled(&near)}
 	}
 	const slower = 0.88
@@ -341,7 +341,7 @@ func (s *solver) walk(thrust float64) (trial, error) {
 			t, err = s.atThrust(next, near.dy, near.dz)
 		}
 		if err != nil || next < thrust/50 {
-			return trial{}, s.limit(near, next, err)
+			return candidate{}, s.limit(near, next, err)
 		}
 		if s.controlled(&t) >= b.ControlValue {
 			return s.between(t, near)
@@ -351,7 +351,7 @@ func (s *solver) walk(thrust float64) (trial, error) {
 }
 
 // firstOnWalk finds a thrust high enough for a shape to start from.
-func (s *solver) firstOnWalk(high *float64) (trial, error) {
+func (s *solver) firstOnWalk(high *float64) (candidate, error) {
 	var first error
 	for range 12 {
 		t, err := s.atThrust(*high, 0, 0)
@@ -367,31 +367,31 @@ func (s *solver) firstOnWalk(high *float64) (trial, error) {
 		}
 		*high *= 2
 	}
-	return trial{}, s.blame(first)
+	return candidate{}, s.blame(first)
 }
 
 // walkTo finds the shape at a given thrust by following it down.
-func (s *solver) walkTo(thrust float64) (trial, error) {
+func (s *solver) walkTo(thrust float64) (candidate, error) {
 	high := 8 * thrust
 	near, err := s.firstOnWalk(&high)
 	if err != nil {
-		return trial{}, err
+		return candidate{}, err
 	}
 	const slower = 0.88
 	for next := high; next > thrust; {
 		next = max(next*slower, thrust)
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
-			return trial{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep", Bound: design.AtLeast, Limit: near.thrust, Cause: toTell(err)}
+			return candidate{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep", Bound: design.AtLeast, Limit: near.thrust, Cause: toTell(err)}
 		}
 		near = t
 	}
 	return near, nil
 }
 
-// between halves in on the control between a trial that has too much of it and
+// between halves in on the control between a candidate that has too much of it and
 // one that has too little.
-func (s *solver) between(much, little trial) (trial, error) {
+func (s *solver) between(much, little candidate) (candidate, error) {
 	var failed error
 	best := little
 	miss := func(h float64) float64 {
@@ -408,10 +408,10 @@ func (s *solver) between(much, little trial) (trial, error) {
 	}
 	h, err := numeric.Root(miss, much.thrust, little.thrust, 1e-12*little.thrust)
 	if failed != nil {
-		return trial{}, s.blame(failed)
+		return candidate{}, s.blame(failed)
 	}
 	if err != nil {
-		return trial{}, err
+		return candidate{}, err
 	}
 	if best.thrust != h {
 		miss(h)
@@ -421,7 +421,7 @@ func (s *solver) between(much, little trial) (trial, error) {
 
 // limit returns the error for a control that asks for more than the bay can
 // have; near is the last shape that exists and past a thrust that is too low.
-func (s *solver) limit(near trial, past float64, cause error) error {
+func (s *solver) limit(near candidate, past float64, cause error) error {
 	for range 8 {
 		h := (near.thrust + past) / 2
 		t, err := s.atThrust(h, near.dy, near.dz)

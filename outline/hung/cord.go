@@ -10,21 +10,21 @@ import (
 
 const nodes = numeric.Order + 2
 
-// stretch is the cord over one panel, outwards or along x as the caller has it.
+// segment is the cord over one panel, outwards or along x as the caller has it.
 // Values stand at the panel's nodes: start, Gauss points, end.
-type stretch struct {
+type segment struct {
 	from, to float64 // stations, from < to or from > to
 	y, dy    [nodes]float64
 	z, dz    [nodes]float64
 	w        [nodes]float64 // whole line load with the cloth's own, N/mm
-	arc      [nodes]float64 // length from the stretch's start, mm
+	arc      [nodes]float64 // length from the segment's start, mm
 }
 
 // state is a point of the cord with its slopes per unit of the run.
 type state struct{ y, dy, z, dz float64 }
 
-// runner integrates a cord away from a start: slopes are per mm of that run.
-type runner struct {
+// integrator integrates a cord away from a start: slopes are per mm of that run.
+type integrator struct {
 	tables *numeric.Panel
 	thrust float64
 	// pull returns the line load at a station, N/mm, and the cotangent of the wall
@@ -39,22 +39,22 @@ var errNoSettle = errors.New("the cord's curve does not settle")
 // panel integrates over one panel from station a to b. In it the load on the
 // cord depends weakly on its place, so that putting the last curve back in
 // gains two digits or more a round.
-func (r *runner) panel(s state, a, b float64) (stretch, state, error) {
-	const most, settled = 80, 1e-13
+func (r *integrator) panel(s state, a, b float64) (segment, state, error) {
+	const maxRounds, converged = 80, 1e-13
 	run := math.Abs(b - a)
-	st := stretch{from: a, to: b}
+	st := segment{from: a, to: b}
 	st.y[0], st.dy[0], st.z[0], st.dz[0] = s.y, s.dy, s.z, s.dz
 	frac := r.tables.Nodes()
 	for i := 1; i < nodes; i++ {
 		st.y[i] = s.y + s.dy*frac[i]*run
 		st.z[i] = s.z + s.dz*frac[i]*run
 	}
-	for range most {
+	for range maxRounds {
 		change, err := r.round(&st, run)
 		if err != nil {
 			return st, s, err
 		}
-		if change <= settled*(1+math.Abs(s.y)) {
+		if change <= converged*(1+math.Abs(s.y)) {
 			measure(r.tables, &st, run)
 			e := nodes - 1
 			return st, state{st.y[e], st.dy[e], st.z[e], st.dz[e]}, nil
@@ -65,7 +65,7 @@ func (r *runner) panel(s state, a, b float64) (stretch, state, error) {
 
 // round puts the current curve into the load and integrates it twice; it
 // returns the largest move of a node.
-func (r *runner) round(st *stretch, run float64) (float64, error) {
+func (r *integrator) round(st *segment, run float64) (float64, error) {
 	var fy, fz [numeric.Order]float64
 	for i := range numeric.Order {
 		x := st.from + r.tables.At(i)*(st.to-st.from)
@@ -125,8 +125,8 @@ func errorAt(x float64, err error) error {
 	return err
 }
 
-// measure fills in the running length of a stretch.
-func measure(tables *numeric.Panel, st *stretch, run float64) {
+// measure fills in the running length of a segment.
+func measure(tables *numeric.Panel, st *segment, run float64) {
 	var ds [numeric.Order]float64
 	for i := range ds {
 		ds[i] = math.Sqrt(1 + st.dy[i+1]*st.dy[i+1] + st.dz[i+1]*st.dz[i+1])
@@ -136,8 +136,8 @@ func measure(tables *numeric.Panel, st *stretch, run float64) {
 	st.arc[nodes-1] = whole
 }
 
-// loads fills in the line load at every node of a stretch.
-func (s *solver) loads(st *stretch) {
+// loads fills in the line load at every node of a segment.
+func (s *solver) loads(st *segment) {
 	for i, frac := range s.tables.Nodes() {
 		// Just inside the ends, so that a load that jumps there is this panel's.
 		x := st.from + min(max(frac, 1e-9), 1-1e-9)*(st.to-st.from)
@@ -149,8 +149,8 @@ func (s *solver) loads(st *stretch) {
 
 // path integrates over every panel between the stations given, which run from
 // the start outwards.
-func (r *runner) path(s state, stations []float64) ([]stretch, state, error) {
-	out := make([]stretch, 0, len(stations)-1)
+func (r *integrator) path(s state, stations []float64) ([]segment, state, error) {
+	out := make([]segment, 0, len(stations)-1)
 	for i := 1; i < len(stations); i++ {
 		st, next, err := r.panel(s, stations[i-1], stations[i])
 		if err != nil {

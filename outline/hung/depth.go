@@ -11,14 +11,14 @@ func sortFloats(v []float64) { slices.Sort(v) }
 
 // sideDepth returns the largest distance of the bay's flat edge from the chord
 // between its corners, mm.
-func (s *solver) sideDepth(t *trial) float64 {
+func (s *solver) sideDepth(t *candidate) float64 {
 	d, _ := s.deepest(t)
 	return d
 }
 
 // deepest returns the side depth and its station. The flat edge is half the
 // girth over x, at the cord centres; the chord joins its ends at the bars.
-func (s *solver) deepest(t *trial) (depth, x float64) {
+func (s *solver) deepest(t *candidate) (depth, x float64) {
 	b := &s.p.Bed
 	foot, err := s.p.section(b.Span/2, t.end.y, t.end.z)
 	if err != nil {
@@ -27,7 +27,7 @@ func (s *solver) deepest(t *trial) (depth, x float64) {
 	g0, g1 := s.head.Girth()/2, foot.Girth()/2
 	slope := (g1 - g0) / b.Span
 	scale := 1 / math.Sqrt(1+slope*slope)
-	at := func(st *stretch, frac float64) float64 {
+	at := func(st *segment, frac float64) float64 {
 		x := st.from + frac*(st.to-st.from)
 		sec, err := s.p.section(x, s.tables.Interpolate(&st.y, frac), s.tables.Interpolate(&st.z, frac))
 		if err != nil {

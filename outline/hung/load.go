@@ -9,17 +9,17 @@ import (
 // Gravity is the standard acceleration of free fall, m/s² (ISO 80000-3).
 const Gravity = 9.80665
 
-// Stretch is a part of a line load that changes linearly from From to To.
-type Stretch struct {
+// LinearLoad is a part of a line load that changes linearly from From to To.
+type LinearLoad struct {
 	From, To   float64 // stations, mm, From < To
 	Start, End float64 // load at From and at To, both sides together, N/mm
 }
 
 // Load is a line load on the whole bed, downward, both sides together: the sum
-// of its stretches, which may lie over each other.
-type Load []Stretch
+// of its segments, which may lie over each other.
+type Load []LinearLoad
 
-// At returns the load at x in N/mm. At the end of a stretch that stretch no
+// At returns the load at x in N/mm. At the end of a segment that segment no
 // longer counts.
 func (l Load) At(x float64) float64 {
 	w := 0.0
@@ -86,7 +86,7 @@ const (
 )
 
 // SleeperLoad returns the weight of a sleeper lying on the back with the crown
-// at station crown and the feet towards positive x, as three stretches: head,
+// at station crown and the feet towards positive x, as three segments: head,
 // trunk with arms, and legs. Head and trunk are even; the legs thin out so that
 // their centre of mass lies where the table has it.
 func SleeperLoad(s design.Sleeper, crown float64) Load {
@@ -99,6 +99,6 @@ func SleeperLoad(s design.Sleeper, crown float64) Load {
 	centre := (trochanter + legCentre*(1-trochanter) - crotch) / (1 - crotch)
 	k := 6 * (0.5 - centre)
 	mean := legsMass * weight / ((1 - crotch) * s.Stature)
-	legs := Stretch{at(crotch), at(1), mean * (1 + k), mean * (1 - k)}
+	legs := LinearLoad{at(crotch), at(1), mean * (1 + k), mean * (1 - k)}
 	return append(append(head, trunk...), legs)
 }

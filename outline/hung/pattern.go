@@ -20,16 +20,16 @@ type Sunk struct {
 // It is the answer for side curves drawn for their looks: the load is the shape's
 // own, and the bottom line is found rather than given.
 func (s *Shape) WithGirth(girth func(x float64) float64, cord float64, n int) ([]Sunk, error) {
-	g := girthRun{s, girth, numeric.NewPanel()}
+	g := girthSolver{s, girth, numeric.NewPanel()}
 	half := s.Problem.Bed.Span / 2
 	marks := stations(-half, half, s.Problem.Load.Breaks(), s.Problem.Bed.Span/(2*bayPanels))
 	first := s.inside(-half)
 	last := s.inside(half)
-	path := func(x []float64) ([]stretch, state, error) {
+	path := func(x []float64) ([]segment, state, error) {
 		if !(x[0] > 0) {
 			return nil, state{}, numeric.ErrNotFinite
 		}
-		r := runner{&g.tables, s.Thrust * x[0], g.pull}
+		r := integrator{&g.tables, s.Thrust * x[0], g.pull}
 		return r.path(state{first.Y, x[1], first.Z, x[2]}, marks)
 	}
 	x, err := numeric.Solve(func(x []float64) ([]float64, error) {
@@ -49,8 +49,8 @@ func (s *Shape) WithGirth(girth func(x float64) float64, cord float64, n int) ([
 	return g.sunk(p, n)
 }
 
-// girthRun integrates the cords of a bay whose girth is given.
-type girthRun struct {
+// girthSolver integrates the cords of a bay whose girth is given.
+type girthSolver struct {
 	s      *Shape
 	girth  func(x float64) float64
 	tables numeric.Panel
@@ -59,7 +59,7 @@ type girthRun struct {
 // pull returns the load at x and the cotangent of the wall that the girth makes
 // with the opening. The shape's own line load holds, cloth and all: the girth
 // changes it by less than the cloth's weight times what it departs.
-func (g *girthRun) pull(x, y, _ float64) (w, cot float64, err error) {
+func (g *girthSolver) pull(x, y, _ float64) (w, cot float64, err error) {
 	sec, err := g.section(x, y)
 	if err != nil {
 		return 0, 0, err
@@ -69,7 +69,7 @@ func (g *girthRun) pull(x, y, _ float64) (w, cot float64, err error) {
 
 // section returns the section at x with the half opening y that has the girth
 // there.
-func (g *girthRun) section(x, y float64) (Section, error) {
+func (g *girthSolver) section(x, y float64) (Section, error) {
 	r := g.s.Problem.Radius(x)
 	h, err := DropOfGirth(g.girth(x), y, r)
 	if err != nil {
@@ -78,7 +78,7 @@ func (g *girthRun) section(x, y float64) (Section, error) {
 	return NewSection(y, h, r)
 }
 
-func arcOf(path []stretch) float64 {
+func arcOf(path []segment) float64 {
 	sum := 0.0
 	for i := range path {
 		sum += path[i].arc[nodes-1]
@@ -87,7 +87,7 @@ func arcOf(path []stretch) float64 {
 }
 
 // sunk reads the path at even stations.
-func (g *girthRun) sunk(path []stretch, n int) ([]Sunk, error) {
+func (g *girthSolver) sunk(path []segment, n int) ([]Sunk, error) {
 	half := g.s.Problem.Bed.Span / 2
 	var out []Sunk
 	k := 0

@@ -42,7 +42,7 @@ type Shape struct {
 	DepthX  float64     // where it is deepest, mm
 	Offset  float64     // by how much the head apex stands higher than the foot's, mm
 
-	cord []stretch // from tail end to tail end, along x
+	cord []segment // from tail end to tail end, along x
 	at   []float64 // starts of cord, rising
 	arcs []float64 // cord length from the head tail's end to the start of each
 	tab  *interpolator
@@ -67,8 +67,8 @@ func Solve(p Problem) (Shape, error) {
 	return s.shape(&t), nil
 }
 
-// shape collects a solved trial.
-func (s *solver) shape(t *trial) Shape {
+// shape collects a solved candidate.
+func (s *solver) shape(t *candidate) Shape {
 	sh := Shape{Problem: *s.p, Thrust: t.thrust, tab: &interpolator{s.tables}}
 	sh.cord = append(sh.cord, reversed(t.tails[Head].path)...)
 	sh.cord = append(sh.cord, t.bay...)
@@ -92,7 +92,7 @@ func (s *solver) shape(t *trial) Shape {
 }
 
 // endShape collects one end.
-func (s *solver) endShape(t *trial, e End) EndShape {
+func (s *solver) endShape(t *candidate, e End) EndShape {
 	tl := &t.tails[e]
 	h := t.thrust
 	inY, inZ := t.dy, t.dz
@@ -119,12 +119,12 @@ func (s *solver) endShape(t *trial, e End) EndShape {
 	return out
 }
 
-// reversed turns stretches that run outwards from the head bar into ones that
+// reversed turns segments that run outwards from the head bar into ones that
 // run along x.
-func reversed(path []stretch) []stretch {
-	out := make([]stretch, len(path))
+func reversed(path []segment) []segment {
+	out := make([]segment, len(path))
 	for k, st := range path {
-		r := stretch{from: st.to, to: st.from}
+		r := segment{from: st.to, to: st.from}
 		whole := st.arc[nodes-1]
 		for i := range nodes {
 			j := nodes - 1 - i
@@ -137,7 +137,7 @@ func reversed(path []stretch) []stretch {
 	return out
 }
 
-// find returns the stretch that holds x, the first or last one outside.
+// find returns the segment that holds x, the first or last one outside.
 func (s *Shape) find(x float64) int {
 	return max(sort.SearchFloat64s(s.at, math.Nextafter(x, math.Inf(1)))-1, 0)
 }

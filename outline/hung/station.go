@@ -6,7 +6,7 @@ import (
 	"slingloft/outline/numeric"
 )
 
-// interpolator reads values between the nodes of a stretch.
+// interpolator reads values between the nodes of a segment.
 type interpolator struct{ panel numeric.Panel }
 
 // Station is the hung shape at one x.

@@ -10,7 +10,7 @@ import (
 // tail is one end's cord from the bar's tip outwards: along the cloth, then
 // straight to the apex.
 type tail struct {
-	path  []stretch
+	path  []segment
 	start state // at the tip, slopes outwards
 	end   state // where the cloth's tail ends, slopes outwards
 	endX  float64
@@ -20,15 +20,15 @@ type tail struct {
 	arc   float64 // cord from tip to apex, mm
 }
 
-// tail solves one end of a trial for the slope at the tip with which the cord
+// tail solves one end of a candidate for the slope at the tip with which the cord
 // from tip to apex has its given length.
-func (s *solver) tail(t *trial, e End) (tail, error) {
+func (s *solver) tail(t *candidate, e End) (tail, error) {
 	return fitTail(s.tailTry(t, e), e)
 }
 
-// tailTry returns the function that integrates an end's tail of a trial from an
+// tailTry returns the function that integrates an end's tail of a candidate from an
 // inward slope at the tip, with how much the leg is longer than that.
-func (s *solver) tailTry(t *trial, e End) func(inward float64) (tail, float64, error) {
+func (s *solver) tailTry(t *candidate, e End) func(inward float64) (tail, float64, error) {
 	p := s.p
 	tip := s.start
 	dz := -t.dz
@@ -37,7 +37,7 @@ func (s *solver) tailTry(t *trial, e End) func(inward float64) (tail, float64, e
 	}
 	// The bar hangs from its tips: half its weight kinks each side's cord.
 	tip.dz = dz + p.BarWeight[e]/(2*t.thrust)
-	r := runner{&s.tables, t.thrust, p.pull}
+	r := integrator{&s.tables, t.thrust, p.pull}
 	marks := stations(e.Sign()*p.Bed.Span/2, p.TailEnd(e), s.breaks, p.Bed.Span/bayPanels)
 	want := p.leg(e)
 	return func(inward float64) (tail, float64, error) {
@@ -102,13 +102,13 @@ func legFault(try func(float64) (tail, float64, error), e End) error {
 
 // tailFrom integrates a tail from the tip and runs it on straight until both
 // sides meet.
-func (r *runner) tailFrom(start state, marks []float64, sign float64) (tail, error) {
+func (r *integrator) tailFrom(start state, marks []float64, sign float64) (tail, error) {
 	t := tail{start: start, endX: marks[len(marks)-1]}
 	var err error
 	if t.path, t.end, err = r.path(start, marks); err != nil {
 		return t, err
 	}
-	// The path asks inside its stretches only; the section has to exist at the end too.
+	// The path asks inside its segments only; the section has to exist at the end too.
 	if _, _, err := r.pull(t.endX, t.end.y, t.end.z); err != nil {
 		return t, err
 	}
