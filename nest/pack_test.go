@@ -164,7 +164,8 @@ func TestPackBedsFillsBedsExactly(t *testing.T) {
 }
 
 func TestHolesAreFilledOnlyWhenAsked(t *testing.T) {
-	frame := Item{Outline: nesttest.Box(300, 300), Holes: []geom.Ring{geom.Box{Min: geom.Pt(50, 50), Max: geom.Pt(250, 250)}.Ring()}, Demand: 1}
+	frame := Item{Outline: nesttest.Box(300, 300),
+		Holes: []geom.Ring{geom.Box{Min: geom.Pt(50, 50), Max: geom.Pt(250, 250)}.Ring()}, Demand: 1}
 	inner := Item{Outline: nesttest.Box(150, 190), Demand: 1}
 	s := Strip{Width: 310}
 	shut, err := PackStrip(context.Background(), []Item{frame, inner}, s, Options{Seed: 1, Steps: 1000})

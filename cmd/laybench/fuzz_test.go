@@ -13,7 +13,8 @@ import (
 func FuzzInstance(f *testing.F) {
 	for _, text := range []string{
 		`{"name":"a","width":100,"items":[{"id":0,"demand":2,"rotations":[0,180],"polygon":[[0,0],[50,0],[50,30],[0,30]]}]}`,
-		`{"name":"b","width":100,"items":[{"demand":1,"free_rotation":true,"polygon":[[0,0],[5,0],[0,5]]},{"demand":3,"polygon":[[0,0],[0,9],[7,2]]}]}`,
+		`{"name":"b","width":100,"items":[{"demand":1,"free_rotation":true,"polygon":[[0,0],[5,0],[0,5]]},` +
+			`{"demand":3,"polygon":[[0,0],[0,9],[7,2]]}]}`,
 		`{"name":"c","width":-1,"items":[{"demand":1000000000,"polygon":[[0,0],[1,1],[2,2]]}]}`,
 		`{"name":"d","width":1e300,"items":[{"demand":1,"rotations":[1e300],"polygon":[[1e308,-1e308],[5,0],[0,5]]}]}`,
 		`{"name":"../e","width":1,"items":null}`, `[]`, ``,

@@ -23,7 +23,8 @@ func scattered(rng *rand.Rand, n int, ringShare float64) []Path {
 			continue
 		}
 		turn := rng.Float64() * 7
-		out = append(out, Path{Points: geom.Polyline{at, at.Plus(geom.Pt(10, 3).Turned(turn)), at.Plus(geom.Pt(20+rng.Float64()*30, 0).Turned(turn))}})
+		out = append(out, Path{Points: geom.Polyline{at, at.Plus(geom.Pt(10, 3).Turned(turn)),
+			at.Plus(geom.Pt(20+rng.Float64()*30, 0).Turned(turn))}})
 	}
 	return out
 }

@@ -10,7 +10,8 @@ import (
 )
 
 func TestOverlap(t *testing.T) {
-	notched := geom.Ring{{X: 0, Y: 0}, {X: 30, Y: 0}, {X: 30, Y: 30}, {X: 20, Y: 30}, {X: 20, Y: 10}, {X: 10, Y: 10}, {X: 10, Y: 30}, {X: 0, Y: 30}}
+	notched := geom.Ring{{X: 0, Y: 0}, {X: 30, Y: 0}, {X: 30, Y: 30}, {X: 20, Y: 30},
+		{X: 20, Y: 10}, {X: 10, Y: 10}, {X: 10, Y: 30}, {X: 0, Y: 30}}
 	diamond := geom.Ring{{X: 0, Y: -5}, {X: 5, Y: 0}, {X: 0, Y: 5}, {X: -5, Y: 0}}
 	frame := []geom.Ring{nesttest.Box(30, 30), geom.Box{Min: geom.Pt(10, 10), Max: geom.Pt(20, 20)}.Ring().Reversed()}
 	one := func(r geom.Ring) []geom.Ring { return []geom.Ring{r} }

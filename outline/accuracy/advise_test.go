@@ -142,7 +142,8 @@ func TestSleeper(t *testing.T) {
 	roll, twist := slopes(o)
 	rollAfter, twistAfter := slopes(put(o, a))
 	if math.Abs(twist) < 10 || math.Abs(twistAfter) > math.Abs(twist)/3 || math.Abs(rollAfter-roll) > 2 {
-		t.Errorf("twist %.1f to %.1f, roll %.1f to %.1f mm: want the twist taken out and the roll kept; %+v", twist, twistAfter, roll, rollAfter, a.Adjustments)
+		t.Errorf("twist %.1f to %.1f, roll %.1f to %.1f mm: want the twist taken out and the roll kept; %+v",
+			twist, twistAfter, roll, rollAfter, a.Adjustments)
 	}
 }
 

@@ -59,7 +59,8 @@ func bedOf(t *testing.T, rng *rand.Rand) (bed, bool) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	m := finished.Made{Shape: &s, Lines: [2]float64{800 + 600*rng.Float64(), 800 + 600*rng.Float64()}, SideEA: 200e3, LegEA: 200e3, LineEA: 200e3}
+	m := finished.Made{Shape: &s, Lines: [2]float64{800 + 600*rng.Float64(), 800 + 600*rng.Float64()},
+		SideEA: 200e3, LegEA: 200e3, LineEA: 200e3}
 	b := bed{hammock: finished.Make(m)}
 	b.sleeper.weight = finished.Weight{Load: s.Problem.Load, Centre: 110}
 	b.weight.weight = accuracy.DeadWeight(d.Bed, 25, 0.15*d.Bed.Span, 0.85*d.Bed.Span)
@@ -232,13 +233,15 @@ func TestPutRight(t *testing.T) {
 	}
 	start, end, n := byWeight.medians(8)
 	over3, most := byWeight.grown()
-	t.Logf("under a weight: %d of %d beds over 8 mm uneven, median %.1f mm to %.1f; %d grew by over 3 mm, the most by %.1f", n, len(byWeight.before), start, end, over3, most)
+	t.Logf("under a weight: %d of %d beds over 8 mm uneven, median %.1f mm to %.1f; %d grew by over 3 mm, the most by %.1f",
+		n, len(byWeight.before), start, end, over3, most)
 	if end > start/3 || over3*100 > len(byWeight.before) || most > 6 {
 		t.Error("want a third or less, 1 % or fewer, 6 mm or less")
 	}
 	start, end, _ = bySleeper.medians(8)
 	over3, most = bySleeper.grown()
-	t.Logf("under a sleeper 10 mm aside: median of those over 8 mm %.1f to %.1f; %d grew by over 3 mm, the most by %.1f", start, end, over3, most)
+	t.Logf("under a sleeper 10 mm aside: median of those over 8 mm %.1f to %.1f; %d grew by over 3 mm, the most by %.1f",
+		start, end, over3, most)
 	if over3*100 > len(bySleeper.before) {
 		t.Error("want 1 % or fewer")
 	}

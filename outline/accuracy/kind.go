@@ -43,7 +43,8 @@ const (
 
 // String returns the kind's identifier, as documents for other programs have it.
 func (k MeasureKind) String() string {
-	return [MeasureKindCount]string{"along the bed, head bar against foot bar", "across at the head bar", "across at the foot bar", "sag at mid-bay"}[k]
+	return [MeasureKindCount]string{"along the bed, head bar against foot bar", "across at the head bar",
+		"across at the foot bar", "sag at mid-bay"}[k]
 }
 
 // MarshalText writes the kind's identifier.

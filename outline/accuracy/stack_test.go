@@ -56,7 +56,8 @@ func TestStackPractice(t *testing.T) {
 	}
 	near(t, "left", set(accuracy.Left), 0.004*820, 1e-9)
 	if !(set(accuracy.Preload) < set(accuracy.CutOff) && set(accuracy.CutOff) < set(accuracy.Left)) {
-		t.Errorf("set left %g, cut off %g, after a pre-load %g: want less each time", set(accuracy.Left), set(accuracy.CutOff), set(accuracy.Preload))
+		t.Errorf("set left %g, cut off %g, after a pre-load %g: want less each time",
+			set(accuracy.Left), set(accuracy.CutOff), set(accuracy.Preload))
 	}
 	read := working
 	read.Tape, read.Set = 0.5, 0

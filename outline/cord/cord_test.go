@@ -286,7 +286,8 @@ func TestLoop(t *testing.T) {
 	}
 	m := marks(c)
 	near(t, "foot tip", m[cord.Spot{Kind: cord.Tip, On: cord.AtFoot}].Spliced, s.Arc(0, 720), 1e-6)
-	near(t, "head tip to end", m[cord.Spot{Kind: cord.Shoulder, On: cord.AtEnd}].Spliced-m[cord.Spot{Kind: cord.Tip, On: cord.AtHead}].Spliced, s.Arc(-720, 0), 1e-6)
+	near(t, "head tip to end",
+		m[cord.Spot{Kind: cord.Shoulder, On: cord.AtEnd}].Spliced-m[cord.Spot{Kind: cord.Tip, On: cord.AtHead}].Spliced, s.Arc(-720, 0), 1e-6)
 	near(t, "second run", lastReading(c), s.SideArc, 1e-6)
 	near(t, "thin hooks", marks(thin)[cord.Spot{Kind: cord.Hook, On: cord.AtFoot}].Spliced, s.Arc(0, 720)+760, 1e-6)
 }
@@ -334,7 +335,8 @@ func TestFaults(t *testing.T) {
 func TestSpools(t *testing.T) {
 	a, b := design.Cord{Name: "a"}, design.Cord{Name: "b"}
 	got := cord.Spools([]cord.Cord{
-		{Part: cord.SideCord, Count: 2, Kind: a, Cut: 2000}, {Part: cord.RidgeLine, Count: 1, Kind: b, Cut: 500}, {Part: cord.HeadLeg, Count: 4, Kind: a, Cut: 1500},
+		{Part: cord.SideCord, Count: 2, Kind: a, Cut: 2000}, {Part: cord.RidgeLine, Count: 1, Kind: b, Cut: 500},
+		{Part: cord.HeadLeg, Count: 4, Kind: a, Cut: 1500},
 		{Part: cord.FootLine, Count: 1, Kind: a, Cut: 2500},
 	}, 0.1)
 	if len(got) != 2 || len(got[0].Laid) != 7 {

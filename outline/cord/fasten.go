@@ -157,7 +157,8 @@ func (b bench) slidingLine(h Hanging) (Cord, error) {
 	c.Steps = []Step{
 		{MakeNearEye, []Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 1)}},
 		{DrawThrough,
-			[]Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 2), ch.hook(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, far, 2)}},
+			[]Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 2),
+				ch.hook(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, far, 2)}},
 		{SlideTail, nil},
 	}
 	return c, nil

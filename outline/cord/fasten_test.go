@@ -31,7 +31,8 @@ func TestHangLine(t *testing.T) {
 		cord.Hitched:  long + eye - stretch + travel + 1.5*math.Pi*16 + 60*4,
 	}
 	for f := cord.FixedEye; f <= cord.Hitched; f++ {
-		l, err := cord.HangLineOf(d, sp, cord.Hanging{Part: cord.HeadLine, Long: long, Tension: tension, Fastening: f, Travel: travel, Strap: strap})
+		l, err := cord.HangLineOf(d, sp,
+			cord.Hanging{Part: cord.HeadLine, Long: long, Tension: tension, Fastening: f, Travel: travel, Strap: strap})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -60,9 +60,12 @@ func (b bench) legAt(e hung.End) (Cord, error) {
 	ch.eye(OfEye, eyeSize{eyeBury, sp.Taper(eyeBury), loop, reach}, sp, 1)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
-		{MakeEye, []Reading{ch.reading(Spot{Kind: Entry}, Spot{Kind: Throat, On: OfEye}, 1), ch.hook(Spot{Kind: Entry}, Spot{Kind: Throat, On: OfEye}, reach, 1)}},
+		{MakeEye,
+			[]Reading{ch.reading(Spot{Kind: Entry}, Spot{Kind: Throat, On: OfEye}, 1),
+				ch.hook(Spot{Kind: Entry}, Spot{Kind: Throat, On: OfEye}, reach, 1)}},
 		{DrawSideTail,
-			[]Reading{ch.reading(Spot{Kind: Tip}, Spot{Kind: Throat, On: OfEye}, 2), ch.hook(Spot{Kind: Tip}, Spot{Kind: Throat, On: OfEye}, reach, 2)}},
+			[]Reading{ch.reading(Spot{Kind: Tip}, Spot{Kind: Throat, On: OfEye}, 2),
+				ch.hook(Spot{Kind: Tip}, Spot{Kind: Throat, On: OfEye}, reach, 2)}},
 	}
 	return c, nil
 }

@@ -50,7 +50,9 @@ func (b bench) line(part Part, kind design.Cord, size lineSize) (Cord, error) {
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
 		{MakeNearEye, []Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 1)}},
-		{MakeFarEye, []Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 2), ch.hook(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, reach, 2)}},
+		{MakeFarEye,
+			[]Reading{ch.reading(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, 2),
+				ch.hook(Spot{Kind: Throat, On: NearEye}, Spot{Kind: Throat, On: FarEye}, reach, 2)}},
 	}
 	return c, nil
 }
@@ -69,7 +71,8 @@ func (c *chain) startEye(on Branch, s eyeSize, sp Splicing, splice int) {
 // longest with which they would not.
 func (b bench) overlap(part Part, by, bury float64) error {
 	const useful = 40.0 // mm; a shorter bury is no advice
-	e := &hung.Impossible{Key: design.KeySpliceEyeBury, Reason: "the eyes at both ends of the " + part.String() + " overlap", Bound: design.AtMost, Limit: bury}
+	e := &hung.Impossible{Key: design.KeySpliceEyeBury,
+		Reason: "the eyes at both ends of the " + part.String() + " overlap", Bound: design.AtMost, Limit: bury}
 	if d := b.design.Hang.Distance; bury < useful && d > 0 {
 		// Each line grows by at least half of what the supports move apart.
 		e.Key, e.Reason = design.KeyHangDistance, "leaves no room for the eyes at both ends of the "+part.String()

@@ -58,7 +58,8 @@ func (b bench) loop() (Cord, error) {
 		{DrawEndTail,
 			[]Reading{ch.reading(Spot{Kind: Shoulder, On: AtStart}, Spot{Kind: Tip, On: AtFoot}, 1)}},
 		{DrawStartTail,
-			[]Reading{ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Shoulder, On: AtEnd}, 2), ch.reading(Spot{Kind: Tip, On: AtFoot, Second: true}, Spot{Kind: Tip, On: AtHead, Second: true}, 2)}},
+			[]Reading{ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Shoulder, On: AtEnd}, 2),
+				ch.reading(Spot{Kind: Tip, On: AtFoot, Second: true}, Spot{Kind: Tip, On: AtHead, Second: true}, 2)}},
 	}
 	return c, nil
 }

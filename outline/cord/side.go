@@ -55,9 +55,11 @@ func (b bench) side() (Cord, error) {
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
 		{DrawHeadTails,
-			[]Reading{ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Middle}, 2), ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Tip, On: AtFoot}, 2)}},
+			[]Reading{ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Middle}, 2),
+				ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Tip, On: AtFoot}, 2)}},
 		{DrawFootTails,
-			[]Reading{ch.reading(Spot{Kind: Middle}, Spot{Kind: Tip, On: AtFoot}, 4), ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Tip, On: AtFoot}, 4)}},
+			[]Reading{ch.reading(Spot{Kind: Middle}, Spot{Kind: Tip, On: AtFoot}, 4),
+				ch.reading(Spot{Kind: Tip, On: AtHead}, Spot{Kind: Tip, On: AtFoot}, 4)}},
 	}
 	return c, nil
 }

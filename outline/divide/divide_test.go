@@ -174,10 +174,13 @@ func randomPiece(r *rand.Rand, i int) (piece.Piece, bool) {
 	case 2:
 		p, err = template.Ring("template-facing", "FACING", templatetest.RandomBand(r), nil, opts)
 	case 3:
-		marks := []template.GaugeMark{{Name: "END", At: 0}, {Name: "TAPER", At: 59}, {Name: "SHOULDER", At: 170 + 20*r.Float64()}, {Name: "ENTRY", At: 180}, {Name: "TIP", At: 300 + 400*r.Float64()}}
+		marks := []template.GaugeMark{{Name: "END", At: 0}, {Name: "TAPER", At: 59},
+			{Name: "SHOULDER", At: 170 + 20*r.Float64()}, {Name: "ENTRY", At: 180},
+			{Name: "TIP", At: 300 + 400*r.Float64()}}
 		p, err = template.StripGauge("gauge-cord", "CORD", marks, opts)
 	case 4:
-		marks := []template.GaugeMark{{Name: "TURN UNDER", At: 10}, {Name: "HEM", At: 15 + 10*r.Float64()}, {Name: "FOLD", At: 30 + 30*r.Float64()}}
+		marks := []template.GaugeMark{{Name: "TURN UNDER", At: 10},
+			{Name: "HEM", At: 15 + 10*r.Float64()}, {Name: "FOLD", At: 30 + 30*r.Float64()}}
 		p, err = template.PressGauge("gauge-press", "PRESS", marks, opts)
 	}
 	return p, err == nil
@@ -186,7 +189,8 @@ func randomPiece(r *rand.Rand, i int) (piece.Piece, bool) {
 // TestDivideKeepsMarksAndTexts checks that nothing that is drawn on the whole is
 // missing on its parts.
 func TestDivideKeepsMarksAndTexts(t *testing.T) {
-	out, err := template.Side("template-side", "SIDE", template.SideCurve{Line: templatetest.Parabola(1440, 213, 0.3, 160)}, templatetest.Options())
+	out, err := template.Side("template-side", "SIDE",
+		template.SideCurve{Line: templatetest.Parabola(1440, 213, 0.3, 160)}, templatetest.Options())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -357,7 +361,8 @@ func TestDivideFaults(t *testing.T) {
 	}{
 		{"no sheet", box(400, 90), 0, 100, divide.NewJoint(0.2), "bar: a sheet of 0 × 100 mm has no area"},
 		{"sheet not a number", box(400, 90), math.NaN(), 100, divide.NewJoint(0.2), "has no area"},
-		{"small sheet", box(400, 90), 40, 40, divide.NewJoint(0.2), "bar of 400 × 90 mm cannot be divided for sheets of 40 × 40 mm: a sheet must have"},
+		{"small sheet", box(400, 90), 40, 40, divide.NewJoint(0.2),
+			"bar of 400 × 90 mm cannot be divided for sheets of 40 × 40 mm: a sheet must have"},
 		{"too many parts", box(9000, 90), 100, 100, divide.NewJoint(0.2), "more than 64 parts"},
 		{"thin piece", box(400, 12), 200, 100, divide.NewJoint(0.2), "no place found for a joint, which takes 33 mm"},
 		{"wide kerf", box(400, 90), 200, 100, divide.NewJoint(7), "kerf of 7 mm"},

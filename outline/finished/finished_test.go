@@ -286,7 +286,8 @@ func TestTurnsOver(t *testing.T) {
 		t.Errorf("lost at %+v", lost)
 	}
 	// Up to there it can be followed.
-	if _, err := h.Hang(finished.Change{}, finished.Weight{Load: q.Load, Centre: 240 * lost.Aside / 240, Aside: lost.Aside * 0.9}); err != nil {
+	if _, err := h.Hang(finished.Change{},
+		finished.Weight{Load: q.Load, Centre: 240 * lost.Aside / 240, Aside: lost.Aside * 0.9}); err != nil {
 		t.Error(err)
 	}
 }

@@ -39,7 +39,8 @@ type LostError struct {
 
 // Error says where it was lost.
 func (e *LostError) Error() string {
-	return fmt.Sprintf("with the weight more than %.0f mm aside, where the bed has turned by %.0f°, it is not found at rest", math.Abs(e.Aside), math.Abs(e.Turn)*180/math.Pi)
+	return fmt.Sprintf("with the weight more than %.0f mm aside, where the bed has turned by %.0f°, it is not found at rest",
+		math.Abs(e.Aside), math.Abs(e.Turn)*180/math.Pi)
 }
 
 // Unwrap returns the cause.

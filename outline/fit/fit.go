@@ -45,7 +45,8 @@ type Proposal struct {
 const (
 	given  = "as given"
 	own    = "own choice"
-	survey = "own choice of the proportion; body measure: C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007 (an army sample, fitter than others)"
+	survey = "own choice of the proportion; body measure: " +
+		"C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007 (an army sample, fitter than others)"
 )
 
 // Proportions, all own choice.
@@ -150,7 +151,8 @@ func (b *builder) lengths(p Person) {
 	span := b.put(design.KeyBedSpan, spanOfStature*p.Stature, own,
 		fmt.Sprintf("%.2f of the stature: the bars cross above brow and ankles, the shoulders lie well inside", spanOfStature))
 	tail := (p.Stature + 2*endRoom - span) / 2
-	why := fmt.Sprintf("carries head or feet past the bar, with about %s of cloth beyond", quantity.Style{Inches: p.Inches, Fraction: 2}.Length(endRoom))
+	why := fmt.Sprintf("carries head or feet past the bar, with about %s of cloth beyond",
+		quantity.Style{Inches: p.Inches, Fraction: 2}.Length(endRoom))
 	b.Bed.Span = span
 	b.Bed.HeadTail = b.put(design.KeyBedHeadTail, tail, own, why)
 	b.Bed.FootTail = b.put(design.KeyBedFootTail, tail, own, why)

@@ -67,8 +67,10 @@ func TestCorners(t *testing.T) {
 	} {
 		got, s := solve(t, p)
 		e := s.Ends[hung.Head]
-		t.Logf("%.0f mm %.0f kg: span %.0f bars %.0f %.0f drop %.0f depth %.0f R %.0f tails %.0f legs %.0f | wall %.0f° hang %.0f° girth %.0f mid %.0f H %.0f bar %.0f N",
-			p.Stature, p.Mass, got.Bed.Span, got.Bed.HeadBar, got.Bed.FootBar, got.Bed.HeadValue, got.Bed.ControlValue, got.Bed.HeadRadius, got.Bed.HeadTail, got.Bed.HeadLeg,
+		t.Logf("%.0f mm %.0f kg: span %.0f bars %.0f %.0f drop %.0f depth %.0f R %.0f tails %.0f legs %.0f | "+
+			"wall %.0f° hang %.0f° girth %.0f mid %.0f H %.0f bar %.0f N",
+			p.Stature, p.Mass, got.Bed.Span, got.Bed.HeadBar, got.Bed.FootBar,
+			got.Bed.HeadValue, got.Bed.ControlValue, got.Bed.HeadRadius, got.Bed.HeadTail, got.Bed.HeadLeg,
 			e.Section.Wall*180/math.Pi, math.Atan(e.Slope)*180/math.Pi, e.Section.Girth(), s.At(0).Section.Girth(), s.Thrust, e.BarCompression)
 		for _, r := range got.Reasons {
 			if r.Why == "" || r.Source == "" || r.Key == "" || math.Mod(r.Value, 10) != 0 {

@@ -34,7 +34,9 @@ func TestOffsetOfAnEdgeWithATinySegment(t *testing.T) {
 			if err := polygon.Validate(); err != nil {
 				t.Errorf("tiny segment of %g mm, mirrored %v: %v", tiny, mirrored, err)
 			}
-			if a := g.OffsetEdges([]g.Polyline{long, {{X: 100, Y: -34}, {X: 110, Y: -32.8}, {X: 200, Y: -25}}, {{X: 200, Y: -25}, {X: 100, Y: 100}, {X: 0, Y: 0}}}, []float64{10, 10, 10}).Area(); math.Abs(r.Area()-a) > 1 {
+			without := []g.Polyline{long, {{X: 100, Y: -34}, {X: 110, Y: -32.8}, {X: 200, Y: -25}},
+				{{X: 200, Y: -25}, {X: 100, Y: 100}, {X: 0, Y: 0}}}
+			if a := g.OffsetEdges(without, []float64{10, 10, 10}).Area(); math.Abs(r.Area()-a) > 1 {
 				t.Errorf("tiny segment of %g mm, mirrored %v: area %g, without it %g", tiny, mirrored, r.Area(), a)
 			}
 		}

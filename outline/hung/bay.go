@@ -382,7 +382,8 @@ func (s *solver) walkTo(thrust float64) (candidate, error) {
 		next = max(next*slower, thrust)
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
-			return candidate{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep", Bound: design.AtLeast, Limit: near.thrust, Cause: toTell(err)}
+			return candidate{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep",
+				Bound: design.AtLeast, Limit: near.thrust, Cause: toTell(err)}
 		}
 		near = t
 	}

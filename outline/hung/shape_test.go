@@ -41,7 +41,8 @@ func near(t *testing.T, what string, got, want, rel float64) {
 func TestPrototype(t *testing.T) {
 	s := solve(t, even())
 	e := s.Ends[hung.Head]
-	t.Logf("thrust %.1f depth %.2f girth bar %.1f mid %.1f end %.1f theta %.2f slope %.4f C %.1f leg %.1f tip %.1f apex %.1f tailarc %.1f side %.2f",
+	t.Logf("thrust %.1f depth %.2f girth bar %.1f mid %.1f end %.1f theta %.2f slope %.4f "+
+		"C %.1f leg %.1f tip %.1f apex %.1f tailarc %.1f side %.2f",
 		s.Thrust, s.Depth, e.Section.Girth(), s.At(0).Section.Girth(), e.Last.Girth(), e.Section.Wall*180/math.Pi, e.Slope,
 		e.BarCompression, e.LegTension, e.TipTension, -e.ApexX-720, e.TailArc, s.SideArc)
 }

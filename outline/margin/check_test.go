@@ -19,8 +19,10 @@ func TestUnmet(t *testing.T) {
 		{"enough", margin.Check{Capacity: 10, Ratio: 5, Required: 5}, false},
 		{"too little", margin.Check{Capacity: 10, Ratio: 4.99, Required: 5}, true},
 		{"nothing known", margin.Check{Required: 5}, false},
-		{"a bound that is too little", margin.Check{Capacity: 10, Ratio: 1, Required: 5, Bound: true, Missing: []design.Key{"splice.efficiency"}}, true},
-		{"a bound that would do", margin.Check{Capacity: 10, Ratio: 9, Required: 5, Bound: true, Missing: []design.Key{"splice.efficiency"}}, false},
+		{"a bound that is too little", margin.Check{Capacity: 10, Ratio: 1, Required: 5,
+			Bound: true, Missing: []design.Key{"splice.efficiency"}}, true},
+		{"a bound that would do", margin.Check{Capacity: 10, Ratio: 9, Required: 5,
+			Bound: true, Missing: []design.Key{"splice.efficiency"}}, false},
 	} {
 		if got := r.c.Unmet(); got != r.want {
 			t.Errorf("%s: unmet %v, want %v", r.name, got, r.want)

@@ -61,7 +61,8 @@ func TestWays(t *testing.T) {
 			}
 		}
 	}
-	for _, key := range []design.Key{"cord.side.strength", "cord.leg.strength", "hang.line.strength", "hang.hook_strength", "bar.outer_diameter", "cloth.strip_strength", "seam.thread_strength", "seam.rows"} {
+	for _, key := range []design.Key{"cord.side.strength", "cord.leg.strength", "hang.line.strength", "hang.hook_strength",
+		"bar.outer_diameter", "cloth.strip_strength", "seam.thread_strength", "seam.rows"} {
 		if !kinds[key] {
 			t.Errorf("no failing check named %s", key)
 		}

@@ -16,7 +16,8 @@ func (m *maker) body() error {
 	p.Net = geom.RingOf(m.edges)
 	allow := m.bodyAllowances()
 	p.Cut = geom.OffsetEdges(m.edges, allow)
-	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
+	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine,
+		Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
 	m.bodyMarks(&p)
 	m.bodyNotches(&p)
 	if m.d.Channel.Kind == design.Facing {
@@ -70,7 +71,8 @@ func (m *maker) bodyMarks(p *piece.Piece) {
 			whole = append(whole, geom.Pt(q.X, -q.Y))
 		}
 		whole = append(whole[:len(whole)-1], half...)
-		p.Lines = append(p.Lines, piece.Line{Name: hung.End(e).String() + " bar line", Role: piece.BarLine, Index: e, Work: piece.Mark, Points: whole})
+		p.Lines = append(p.Lines, piece.Line{Name: hung.End(e).String() + " bar line",
+			Role: piece.BarLine, Index: e, Work: piece.Mark, Points: whole})
 	}
 	head, foot := m.b.Ends[hung.Head].Flat[0], m.b.Ends[hung.Foot].Flat[0]
 	p.Lines = append(p.Lines, piece.Line{Name: "centre line", Work: piece.Mark, Points: geom.Polyline{head, foot}})

@@ -31,7 +31,8 @@ func (m *maker) cap(e hung.End) error {
 		top = top.Reversed()
 	}
 	net := []geom.Polyline{round, top}
-	p := piece.Piece{ID: "cap-" + e.String(), Kind: piece.Cap, Title: "cap " + e.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := piece.Piece{ID: "cap-" + e.String(), Kind: piece.Cap, Title: "cap " + e.String(),
+		Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
 	m.out.CapSeams[e], m.out.CapTops[e] = round, top
 	// The hem is folded twice, so that it takes its own width two times.
@@ -44,7 +45,8 @@ func (m *maker) cap(e hung.End) error {
 		{Name: "hem fold 2", Role: piece.HemFold, Index: 2, Work: piece.Score, Points: hem},
 	}
 	p.Hem = top.Length()
-	p.Margins = []piece.Margin{{At: piece.AtSeam, Wide: m.d.Seam.Cap}, {At: piece.AtHem, Wide: m.d.Cap.Hem}, {At: piece.AtDip, Wide: m.d.Cap.Hollow}}
+	p.Margins = []piece.Margin{{At: piece.AtSeam, Wide: m.d.Seam.Cap},
+		{At: piece.AtHem, Wide: m.d.Cap.Hem}, {At: piece.AtDip, Wide: m.d.Cap.Hollow}}
 	edge := flat.Edge{Flat: seam, Hung: runs(seam)}
 	l, t := drawNotches(edge, m.out.EndNotches[e], notchStyle{allowance: m.d.Seam.Cap, inside: inside, letter: clothLetter / 2})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
@@ -104,7 +106,8 @@ func (m *maker) hollowFits(seam geom.Polyline) error {
 		most = min(most, (left.Towards(right, t).Y-p.Y)/part-capRoom)
 	}
 	if m.d.Cap.Hollow > max(most, 0) {
-		return &hung.Impossible{Key: design.KeyCapHollow, Reason: "the top edge of a cap would dip to its seam", Bound: design.AtMost, Limit: max(most, 0)}
+		return &hung.Impossible{Key: design.KeyCapHollow, Reason: "the top edge of a cap would dip to its seam",
+			Bound: design.AtMost, Limit: max(most, 0)}
 	}
 	return nil
 }
@@ -139,7 +142,8 @@ func (m *maker) capMarks(p *piece.Piece, e hung.End) {
 	p.Lines = append(p.Lines, piece.Arrow(warp[0], warp[1])...)
 	p.Labels = append(p.Labels, piece.Stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
 		"cap "+e.String()+" · cut 1", m.d.Cloth.Name, "design "+m.digest, "this face inside the bed")...)
-	p.Labels = append(p.Labels, piece.Label{Text: "grain (warp)", At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: piece.Centre})
+	p.Labels = append(p.Labels, piece.Label{Text: "grain (warp)",
+		At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: piece.Centre})
 	seam := m.out.EndNets[e].HungLength()
 	p.Checks = []piece.Measure{
 		{Name: "top edge, corner to corner", Length: b.Width()},

@@ -48,7 +48,8 @@ func (m *maker) strip(s piece.Side) {
 		p.Lines = append(p.Lines, across(fmt.Sprintf("stitch line %d", i+1), piece.Stitch, y))
 	}
 	for i, x := range []float64{0, long} {
-		p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("end fold %d", i+1), Work: piece.Score, Points: geom.Polyline{{X: x, Y: 0}, {X: x, Y: wide}}})
+		p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("end fold %d", i+1),
+			Work: piece.Score, Points: geom.Polyline{{X: x, Y: 0}, {X: x, Y: wide}}})
 	}
 	m.openings(&p, wide/2)
 	edge := m.stripNotches(&p, s, stitch, wide)
@@ -114,7 +115,8 @@ func (m *maker) facing(s piece.Side) error {
 		net = append(net, outer[len(outer)-1-i].Reversed())
 	}
 	net = append(net, geom.Polyline{out[0], in[0]})
-	p := piece.Piece{ID: "facing-" + s.String(), Kind: piece.Facing, Title: "facing " + s.String(), Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := piece.Piece{ID: "facing-" + s.String(), Kind: piece.Facing, Title: "facing " + s.String(),
+		Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
 	c, end, side := m.d.Channel, m.d.Seam.End, m.d.Seam.Side
 	under := c.TurnUnder + c.Foot

@@ -178,7 +178,8 @@ func (m *maker) openingFits() error {
 	runs := m.barRuns()
 	most := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
 	if m.d.Channel.Opening > most {
-		return &hung.Impossible{Key: design.KeyChannelOpening, Reason: "reaches past the end of the channel", Bound: design.AtMost, Limit: max(most, 0)}
+		return &hung.Impossible{Key: design.KeyChannelOpening, Reason: "reaches past the end of the channel",
+			Bound: design.AtMost, Limit: max(most, 0)}
 	}
 	return nil
 }

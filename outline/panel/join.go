@@ -64,7 +64,8 @@ type TooWide struct {
 
 // Error names the widths that would do and how much smaller the body would have to be.
 func (e *TooWide) Error() string {
-	s := fmt.Sprintf("cloth.width: the body is %.0f mm wide as cut, the roll holds %.0f mm and the design allows %s", e.Across, e.Holds, Joins(e.Allowed))
+	s := fmt.Sprintf("cloth.width: the body is %.0f mm wide as cut, the roll holds %.0f mm and the design allows %s",
+		e.Across, e.Holds, Joins(e.Allowed))
 	for n, w := range e.Rolls {
 		if w > 0 {
 			s += fmt.Sprintf("; a roll of %.0f mm would do with %s", w, Joins(n))

@@ -20,7 +20,8 @@ import (
 )
 
 // sewable returns random designs that can be sewn in one piece, with their cloth.
-func sewable(t *testing.T, seed uint64, n int, f func(i int, d design.Design, whole panel.Sewn, again func(design.Design) (panel.Sewn, error))) {
+func sewable(t *testing.T, seed uint64, n int,
+	f func(i int, d design.Design, whole panel.Sewn, again func(design.Design) (panel.Sewn, error))) {
 	t.Helper()
 	r := rand.New(rand.NewPCG(seed, 17))
 	for done, i := 0, 0; done < n && i < 4*n; i++ {

@@ -82,7 +82,8 @@ func drawNotches(e flat.Edge, ns []piece.Notch, st notchStyle) (lines []piece.Li
 			in := dir.Left().Times(st.inside)
 			out := p.Minus(in.Times(st.allowance))
 			tip := out.Plus(in.Times(min(notchStroke, max(st.allowance, notchStroke/2))))
-			lines = append(lines, piece.Line{Name: "notch " + n.Name, Role: piece.NotchStroke, Of: n.Name, Work: piece.Mark, Points: geom.Polyline{out, tip}})
+			lines = append(lines, piece.Line{Name: "notch " + n.Name, Role: piece.NotchStroke, Of: n.Name,
+				Work: piece.Mark, Points: geom.Polyline{out, tip}})
 		}
 		p, dir := arc.At(at)
 		in := dir.Left().Times(st.inside)

@@ -79,7 +79,8 @@ func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	if !ok || !fine {
 		return p, &hung.Impossible{Key: design.KeyClothJoins, Reason: "a join does not run from end to end of the body's panel"}
 	}
-	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
+	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine,
+		Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
 	p.Lines = append(p.Lines, linesBetween(whole.Lines, q.low, q.high)...)
 	for _, j := range []*Join{q.lower, q.upper} {
 		if j == nil {

@@ -39,7 +39,8 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	low, high := m.clearBand(q, foot-5*clothLetter-long, foot-5*clothLetter, clear)
 	v := low + (high-low)/3
 	lines := piece.Arrow(geom.Pt(foot-5*clothLetter-long, v), geom.Pt(foot-5*clothLetter, v))
-	labels = append(labels, piece.Label{Text: "grain (warp)", At: geom.Pt(foot-5*clothLetter-long/2, v+0.7*clothLetter), Height: clothLetter / 2, Anchor: piece.Centre})
+	labels = append(labels, piece.Label{Text: "grain (warp)",
+		At: geom.Pt(foot-5*clothLetter-long/2, v+0.7*clothLetter), Height: clothLetter / 2, Anchor: piece.Centre})
 	if q.middle() {
 		return lines, append(labels, m.lineLabels()...)
 	}

@@ -177,7 +177,8 @@ func TestParseFaults(t *testing.T) {
 }
 
 func FuzzParse(f *testing.F) {
-	for _, s := range []string{"1650 mm", "7 1/2 in", `5' 8"`, "600 N/50 mm", "15 %", "-½ in", "1e9 mm", "7-1/2 in", "12 lb 8 oz", "9/0 in", "\xf0 mm"} {
+	for _, s := range []string{"1650 mm", "7 1/2 in", `5' 8"`, "600 N/50 mm", "15 %", "-½ in",
+		"1e9 mm", "7-1/2 in", "12 lb 8 oz", "9/0 in", "\xf0 mm"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

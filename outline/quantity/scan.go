@@ -61,11 +61,13 @@ func (s *scanner) joins(first, next Quantity) error {
 		return fault(s.text, "ends in a number without unit", "write "+Quoted(strings.TrimSpace(s.text)+" "+smaller(u)))
 	}
 	if whole := first.Value / u.Factor; whole != math.Round(whole) {
-		return fault(s.text, "has a part of one "+u.Symbol+" before the "+next.Unit.Symbol, "write a whole number of "+u.Symbol+" or one unit only")
+		return fault(s.text, "has a part of one "+u.Symbol+" before the "+next.Unit.Symbol,
+			"write a whole number of "+u.Symbol+" or one unit only")
 	}
 	pair := u.Symbol + " " + next.Unit.Symbol
 	if pair != "ft in" && pair != "lb oz" {
-		return fault(s.text, "has several numbers", `write one number and one unit; only feet and inches ("5 ft 8 in") or pounds and ounces go together`)
+		return fault(s.text, "has several numbers",
+			`write one number and one unit; only feet and inches ("5 ft 8 in") or pounds and ounces go together`)
 	}
 	if next.Value*(1+1e-12) >= u.Factor { // 12 in may fall a bit short of 1 ft
 		return fault(s.text, "has more "+next.Unit.Symbol+" than one "+u.Symbol+" holds",
@@ -214,7 +216,8 @@ func (s *scanner) unknown() error {
 		return fault(s.text, "has an exponent", "write the number out")
 	}
 	known := map[string]string{"gsm": "g/m²", "lb/in": "lbf/in", "kg/m2": "g/m²", "kg/m²": "g/m²",
-		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb", "degrees": "deg", "percent": "%", "ins": "in", "in.": "in", "ft.": "ft", "lb.": "lb", "lbs.": "lb", "oz.": "oz",
+		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb",
+		"degrees": "deg", "percent": "%", "ins": "in", "in.": "in", "ft.": "ft", "lb.": "lb", "lbs.": "lb", "oz.": "oz",
 		"centimetres": "cm", "centimeters": "cm", "yard": "yd", "yards": "yd", "pound": "lb", "ounce": "oz", "ounces": "oz",
 		"kilogram": "kg", "kilograms": "kg", "kgs": "kg", "gram": "g", "grams": "g", "newton": "N", "newtons": "N"}
 	if u, ok := known[strings.ToLower(word)]; ok {

@@ -41,8 +41,9 @@ func englishAccuracy() Accuracy {
 		},
 		Causes: identified(accuracy.CauseCount),
 		Halves: map[accuracy.Cause]string{
-			accuracy.Marking:     "mark the cords to half of that",
-			accuracy.Splices:     "read every node off a tape under load before its buries are locked, or splice to half of that and show it by five test pieces",
+			accuracy.Marking: "mark the cords to half of that",
+			accuracy.Splices: "read every node off a tape under load before its buries are locked, " +
+				"or splice to half of that and show it by five test pieces",
 			accuracy.Contraction: "make four times as many test pieces",
 			accuracy.FirstLoad:   "pull the cords to their lying tension, release and pull again before the nodes are marked",
 			accuracy.Reading:     "read the tape to half of that",

@@ -121,7 +121,8 @@ func englishCautions() []string {
 		"It carries one resting person. It is no gear for lifting, climbing, rescue or swinging.",
 		"Trees and posts must be sound. For anchors in a building ask a qualified person and keep to the local rules.",
 		"Children stay out of it without an adult beside them; cords and loose cloth can go round a neck. Take it down when it is not in use.",
-		"Laser and hot knife: cut only materials that are known to be safe for it, with air drawn off, and never leave it alone; molten edges burn skin.",
+		"Laser and hot knife: cut only materials that are known to be safe for it, with air drawn off, " +
+			"and never leave it alone; molten edges burn skin.",
 		"The figures are computed from the design and from data sheets. They replace no test of your own splices and seams.",
 	}
 }
