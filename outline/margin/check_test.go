@@ -33,7 +33,8 @@ func TestUnmet(t *testing.T) {
 // Checks are sorted into those that fail, that fail and are allowed to, and those
 // with a value missing; the nearest to its own requirement governs.
 func TestReportLists(t *testing.T) {
-	const ample, unknown, short, half, small, waived = margin.SideCord, margin.HeadLeg, margin.FootLeg, margin.HeadYield, margin.ClothStrip, margin.SideSeam
+	const ample, unknown, short, half, small, waived = margin.SideCord, margin.HeadLeg, margin.FootLeg,
+		margin.HeadYield, margin.ClothStrip, margin.SideSeam
 	r := margin.Report{Checks: []margin.Check{
 		{Part: ample, Capacity: 100, Ratio: 20, Required: 5},
 		{Part: unknown, Required: 5, Missing: []design.Key{"cord.leg.strength"}},
