@@ -19,11 +19,11 @@ func (b *builder) offsets() (Section, error) {
 	for _, c := range b.Curves {
 		rows, err := template.Offsets(c.Line, b.Design.Template.Tick)
 		if err != nil {
-			return s, fmt.Errorf("%s: %w", c.Name, err)
+			return s, fmt.Errorf("%s: %w", c.Kind, err)
 		}
 		chord := c.Line[0].Dist(c.Line[len(c.Line)-1])
-		t := Table{ID: "offsets-" + safe(c.Name), Dense: true,
-			Caption: fmt.Sprintf("%s: chord %s, along the curve %s; columns in %s", capital(c.Name), b.long(chord),
+		t := Table{ID: "offsets-" + safe(c.Kind.String()), Dense: true,
+			Caption: fmt.Sprintf("%s: chord %s, along the curve %s; columns in %s", capital(b.words.Pieces.Curves[c.Kind]), b.long(chord),
 				b.long(c.Line.Length()), b.unitWord()),
 			Head: []string{"along the chord", "offset", "along the curve"}, Words: []bool{false, false, false}}
 		for _, r := range rows {

@@ -3,7 +3,6 @@ package sheet
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -49,7 +48,7 @@ func (b *builder) endFact() Fact {
 	for _, q := range b.bodies() {
 		for _, m := range q.Margins {
 			if m.At == piece.AtEnds || m.At == piece.TurnedEnds {
-				return Fact{marginWords(m), b.long(m.Wide)}
+				return Fact{b.marginWords(m), b.long(m.Wide)}
 			}
 		}
 	}
@@ -68,7 +67,7 @@ func (b *builder) stepMark() Step {
 	}
 	for _, q := range bodies {
 		for _, c := range q.Checks[:min(shown, len(q.Checks))] {
-			name := c.Name
+			name := b.words.Measure(c)
 			if len(bodies) > 1 {
 				name = q.Title + ", " + name
 			}
@@ -125,8 +124,8 @@ func (b *builder) stepOpenings() Step {
 		"buttonhole its edges before the slit is cut. Measured along the fold from the strip's folded head end:"}
 	if p, ok := b.piece(piece.Strip); ok {
 		for _, l := range p.Lines {
-			if l.Work == piece.CutInside && len(l.Points) == 2 {
-				s.Facts = append(s.Facts, Fact{l.Name, b.long(l.Points[0].X) + " to " + b.long(l.Points[1].X)})
+			if l.Role == piece.TipOpening {
+				s.Facts = append(s.Facts, Fact{b.words.OfEnd(b.words.Pieces.Opening, l.Index), b.long(l.Points[0].X) + " to " + b.long(l.Points[1].X)})
 			}
 		}
 	}
@@ -144,8 +143,8 @@ func (b *builder) stepEnds() Step {
 		"sides together, notch on notch and corner on corner, and stitch on the finished line. " +
 		"The body's edge is the longer one where ease is given: spread it between the notches, without a pleat."}
 	for _, q := range b.Sewn.Seams {
-		if strings.Contains(q.Name, "cap") {
-			s.Facts = append(s.Facts, Fact{q.Name, fmt.Sprintf("%s, ease %s %s", b.long(q.Hung[1]), b.signedFigure(q.Ease), b.unit())})
+		if q.Kind == piece.EndToCap {
+			s.Facts = append(s.Facts, Fact{b.words.Seam(q), fmt.Sprintf("%s, ease %s %s", b.long(q.Hung[1]), b.signedFigure(q.Ease), b.unit())})
 		}
 	}
 	return s

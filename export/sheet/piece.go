@@ -81,7 +81,7 @@ func (b *builder) piecePicture(q piece.Piece) picture.Picture {
 	p.Level(at(box.Min), at(geom.Pt(box.Max.X, box.Min.Y)), 4, b.long(box.Width()))
 	p.Upright(at(box.Min), at(geom.Pt(box.Min.X, box.Max.Y)), shift.X-6, b.long(box.Height()))
 	notchNames(&p, q, at)
-	lineNames(&p, q, at)
+	b.lineNames(&p, q, at)
 	title := picture.Text{Text: capital(q.Title), Size: 3.4, Anchor: piece.Centre, Ink: picture.Main, Bold: true}
 	p.WriteFree(title, append(line(places(q.Cut, (picture.Width(title.Text, title.Size, true)+2)/k)), at(box.Center()))...)
 	p.Desc = b.pieceWords(q)
@@ -124,14 +124,14 @@ func notchNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Poin
 }
 
 // lineNames letters bar lines and the grain arrow.
-func lineNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
+func (b *builder) lineNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
 	type line struct {
 		role  piece.Role
 		index int
 	}
 	done := map[line]bool{}
 	for _, l := range q.Lines {
-		text, ok := lineWords(l)
+		text, ok := b.lineWords(l)
 		if !ok || done[line{l.Role, l.Index}] || len(l.Points) < 2 {
 			continue
 		}
@@ -180,7 +180,7 @@ func (b *builder) pieceTable(q piece.Piece) Table {
 		add("finished, along and across", b.long(net.Width())+" × "+b.long(net.Height()))
 	}
 	for _, m := range q.Margins {
-		add(marginWords(m), b.long(m.Wide))
+		add(b.marginWords(m), b.long(m.Wide))
 	}
 	if n := notchList(q); n != "" {
 		add("notches", n)
@@ -216,7 +216,7 @@ func (b *builder) squareTable(q piece.Piece) Table {
 	t := Table{ID: "piece-" + safe(q.ID) + "-checks", Caption: capital(q.Title) + ": measure these on the marked finished line before cutting",
 		Head: []string{"from and to", b.unit()}, Words: []bool{true, false}}
 	for _, c := range q.Checks {
-		t.Rows = append(t.Rows, []string{c.Name, b.figure(c.Length)})
+		t.Rows = append(t.Rows, []string{b.words.Measure(c), b.figure(c.Length)})
 	}
 	return t
 }

@@ -5,14 +5,14 @@ import (
 )
 
 // marginWords says what a piece has at one of its edges.
-func marginWords(m piece.Margin) string {
+func (b *builder) marginWords(m piece.Margin) string {
 	switch m.At {
 	case piece.AtSide:
 		return "allowance at the side"
 	case piece.AtSides:
 		return "allowance at the sides"
 	case piece.AtJoin:
-		return "allowance at the " + m.Of + ", flat-felled"
+		return "allowance at the " + b.rim(m.Join) + ", flat-felled"
 	case piece.AtEnds:
 		return "allowance at the body's ends"
 	case piece.TurnedEnds:
@@ -44,10 +44,10 @@ func marginWords(m piece.Margin) string {
 }
 
 // lineWords says what a line of a piece is, for those that a drawing names.
-func lineWords(l piece.Line) (string, bool) {
+func (b *builder) lineWords(l piece.Line) (string, bool) {
 	switch l.Role {
 	case piece.BarLine:
-		return [2]string{"head bar line", "foot bar line"}[l.Index], true
+		return b.words.OfEnd(b.words.Pieces.BarLine, l.Index), true
 	case piece.GrainArrow:
 		return "grain", true
 	}
@@ -56,7 +56,7 @@ func lineWords(l piece.Line) (string, bool) {
 
 // fellWords says what is done along a line of a flat-felled join, before the panel's
 // name.
-func fellWords(r piece.Role) (string, bool) {
+func (b *builder) fellWords(r piece.Role) (string, bool) {
 	switch r {
 	case piece.FellFold:
 		return "fold the allowance of the ", true

@@ -53,7 +53,7 @@ func (b *builder) seamsOff() []string {
 	var out []string
 	for _, s := range b.Sewn.Seams {
 		if !s.Within() {
-			out = append(out, fmt.Sprintf("%s: %s remain beyond the planned ease, %s are allowed", s.Name, b.long(s.Remains), b.long(s.Tolerance)))
+			out = append(out, fmt.Sprintf("%s: %s remain beyond the planned ease, %s are allowed", b.words.Seam(s), b.long(s.Remains), b.long(s.Tolerance)))
 		}
 	}
 	return out

@@ -20,7 +20,7 @@ func (b *builder) seams() (Section, error) {
 		Head:  []string{"seam", "flat a", "flat b", "hung a", "hung b", "ease", "per 100", "remains", "allowed"},
 		Words: []bool{true, false, false, false, false, false, false, false, false}}
 	for _, q := range b.Sewn.Seams {
-		t.Rows = append(t.Rows, []string{q.Name, b.figure(q.Flat[0]), b.figure(q.Flat[1]), b.figure(q.Hung[0]), b.figure(q.Hung[1]),
+		t.Rows = append(t.Rows, []string{b.words.Seam(q), b.figure(q.Flat[0]), b.figure(q.Flat[1]), b.figure(q.Hung[0]), b.figure(q.Hung[1]),
 			b.signedFigure(q.Ease), signedDecimal(q.EasePer100, 2), b.signedFigure(q.Remains), b.figure(q.Tolerance)})
 		t.Strong = append(t.Strong, !q.Within())
 	}
@@ -39,7 +39,7 @@ func signedDecimal(v float64, n int) string {
 
 // partsTable walks one seam from notch to notch.
 func (b *builder) partsTable(i int, q piece.Seam) Table {
-	t := Table{ID: fmt.Sprintf("seam-%d-parts", i+1), Caption: capital(q.Name) + ", notch to notch, in " + b.unitWord(),
+	t := Table{ID: fmt.Sprintf("seam-%d-parts", i+1), Caption: capital(b.words.Seam(q)) + ", notch to notch, in " + b.unitWord(),
 		Head: []string{"from", "to", q.IDs[0], q.IDs[1], "ease"}, Words: []bool{true, true, false, false, false}}
 	folds := false
 	for _, p := range q.Parts {
@@ -49,7 +49,7 @@ func (b *builder) partsTable(i int, q piece.Seam) Table {
 		t.Head, t.Words = append(t.Head, "gathers at the fold"), append(t.Words, false)
 	}
 	for _, p := range q.Parts {
-		row := []string{p.From, p.To, b.figure(p.Flat[0]), b.figure(p.Flat[1]), b.signedFigure(p.Ease)}
+		row := []string{b.words.SeamMark(p.From), b.words.SeamMark(p.To), b.figure(p.Flat[0]), b.figure(p.Flat[1]), b.signedFigure(p.Ease)}
 		if folds {
 			row = append(row, b.signedFigure(p.Fold))
 		}

@@ -38,7 +38,7 @@ type Data struct {
 	Cords     cord.Set
 	Lays      []Lay
 	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
-	Curves    []Curve
+	Curves    []piece.Curve
 
 	Margins  *margin.Report
 	Place    *rig.Place
@@ -64,12 +64,6 @@ type Lay struct {
 type Kept struct {
 	Flaw    bool // of the cloth; else a keep-out of the maker's own
 	Outline geom.Ring
-}
-
-// Curve is a curve that is marked by hand.
-type Curve struct {
-	Name string
-	Line geom.Polyline
 }
 
 // Fact is a named figure, ready to print.

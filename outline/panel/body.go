@@ -1,7 +1,6 @@
 package panel
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -180,22 +179,25 @@ func bodyChecks(edges []geom.Polyline, bars [2]geom.Polyline) []piece.Measure {
 		p := bars[e][len(bars[e])-1]
 		return geom.Pt(p.X, side*p.Y)
 	}
-	corner := map[string]geom.Point{
-		"head right": edges[rightHeadTail][0], "foot right": edges[footEnd][0],
-		"foot left": edges[leftFootTail][0], "head left": last(leftHeadTail),
-		"head bar line right": tip(hung.Head, -1), "foot bar line right": tip(hung.Foot, -1),
-		"foot bar line left": tip(hung.Foot, 1), "head bar line left": tip(hung.Head, 1),
+	corner := func(e hung.End, s piece.Side) piece.Corner { return piece.Corner{End: e, Rim: piece.RimOf(s)} }
+	onBar := func(e hung.End, s piece.Side) piece.Corner {
+		return piece.Corner{End: e, At: piece.AtBarLine, Rim: piece.RimOf(s)}
 	}
-	pairs := [][2]string{
-		{"head left", "foot right"}, {"head right", "foot left"},
-		{"head bar line left", "foot bar line right"}, {"head bar line right", "foot bar line left"},
-		{"head left", "head right"}, {"foot left", "foot right"},
-		{"head bar line left", "head bar line right"}, {"foot bar line left", "foot bar line right"},
-		{"head bar line left", "foot bar line left"}, {"head bar line right", "foot bar line right"},
+	const h, f, l, r = hung.Head, hung.Foot, piece.Left, piece.Right
+	at := map[piece.Corner]geom.Point{
+		corner(h, r): edges[rightHeadTail][0], corner(f, r): edges[footEnd][0],
+		corner(f, l): edges[leftFootTail][0], corner(h, l): last(leftHeadTail),
+		onBar(h, r): tip(h, -1), onBar(f, r): tip(f, -1), onBar(f, l): tip(f, 1), onBar(h, l): tip(h, 1),
 	}
 	var out []piece.Measure
-	for _, q := range pairs {
-		out = append(out, piece.Measure{Name: fmt.Sprintf("%s to %s", q[0], q[1]), Length: corner[q[0]].Dist(corner[q[1]])})
+	for _, q := range [][2]piece.Corner{
+		{corner(h, l), corner(f, r)}, {corner(h, r), corner(f, l)},
+		{onBar(h, l), onBar(f, r)}, {onBar(h, r), onBar(f, l)},
+		{corner(h, l), corner(h, r)}, {corner(f, l), corner(f, r)},
+		{onBar(h, l), onBar(h, r)}, {onBar(f, l), onBar(f, r)},
+		{onBar(h, l), onBar(f, l)}, {onBar(h, r), onBar(f, r)},
+	} {
+		out = append(out, piece.Measure{From: q[0], To: q[1], Length: at[q[0]].Dist(at[q[1]])})
 	}
 	return out
 }

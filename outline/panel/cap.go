@@ -53,7 +53,7 @@ func (m *maker) cap(e hung.End) error {
 	m.capMarks(&p, e)
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		name: "body " + e.String() + " end to cap", ids: [2]string{"body", p.ID},
+		seam:  piece.Seam{Kind: piece.EndToCap, End: e, IDs: [2]string{"body", p.ID}},
 		edges: [2]flat.Edge{m.out.EndNets[e], edge}, notches: m.out.EndNotches[e],
 	}, 0))
 	return nil
@@ -146,9 +146,9 @@ func (m *maker) capMarks(p *piece.Piece, e hung.End) {
 		At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: piece.Centre})
 	seam := m.out.EndNets[e].HungLength()
 	p.Checks = []piece.Measure{
-		{Name: "top edge, corner to corner", Length: b.Width()},
-		{Name: "middle of the seam to the middle of the top edge", Length: topMid},
-		{Name: "seam, corner to corner along the net line", Length: seam},
+		{Kind: piece.CapTop, Length: b.Width()},
+		{Kind: piece.CapDepth, Length: topMid},
+		{Kind: piece.CapSeam, Length: seam},
 	}
 }
 

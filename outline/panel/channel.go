@@ -7,6 +7,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
+	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 )
 
@@ -56,8 +57,8 @@ func (m *maker) strip(s piece.Side) {
 	p.Labels = append(p.Labels, m.stripLabel(s, c, stitch)...)
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		name: "body " + s.String() + " side to channel", ids: [2]string{m.sideID[s], p.ID},
-		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
+		seam:  piece.Seam{Kind: piece.SideToStrip, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
 	}, m.out.Reach))
 }
 
@@ -66,8 +67,8 @@ func (m *maker) strip(s piece.Side) {
 func (m *maker) openings(p *piece.Piece, y float64) {
 	half := m.d.Channel.Opening / 2
 	for e, x := range m.barRuns() {
-		name := [2]string{"head", "foot"}[e] + " tip opening"
-		p.Lines = append(p.Lines, piece.Line{Name: name, Work: piece.CutInside, Points: geom.Polyline{{X: x - half, Y: y}, {X: x + half, Y: y}}})
+		name := hung.End(e).String() + " tip opening"
+		p.Lines = append(p.Lines, piece.Line{Name: name, Role: piece.TipOpening, Index: e, Work: piece.CutInside, Points: geom.Polyline{{X: x - half, Y: y}, {X: x + half, Y: y}}})
 	}
 }
 
@@ -144,8 +145,8 @@ func (m *maker) facing(s piece.Side) error {
 	}
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		name: "body " + s.String() + " side to facing", ids: [2]string{m.sideID[s], p.ID},
-		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s), side: true,
+		seam:  piece.Seam{Kind: piece.SideToFacing, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
+		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
 	}, 0))
 	return nil
 }
@@ -183,7 +184,7 @@ func (m *maker) facingGaps(edge flat.Edge) []piece.Line {
 		for _, s := range []float64{at - half, at + half} {
 			p, dir := arc.At(edge.FlatOf(s))
 			n := dir.Left()
-			out = append(out, piece.Line{Name: [2]string{"head", "foot"}[e] + " tip opening", Work: piece.Mark,
+			out = append(out, piece.Line{Name: hung.End(e).String() + " tip opening", Role: piece.TipOpening, Index: e, Work: piece.Mark,
 				Points: geom.Polyline{p.Plus(n.Times(-4)), p.Plus(n.Times(4))}})
 		}
 	}

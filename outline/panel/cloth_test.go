@@ -68,7 +68,7 @@ func TestRandomCloth(t *testing.T) {
 		}
 		for _, s := range set.Seams {
 			if !s.Within() {
-				t.Errorf("design %d: %s: %.3f mm remain, %.3f allowed", i, s.Name, s.Remains, s.Tolerance)
+				t.Errorf("design %d: %s: %.3f mm remain, %.3f allowed", i, s, s.Remains, s.Tolerance)
 			}
 		}
 		if t.Failed() {

@@ -24,7 +24,7 @@ import (
 //	     └─────┘ fold               from the sleeper's back
 //	  edge stitch
 type Join struct {
-	Name    string  // "join", or "left join" and "right join"
+	Place   piece.Rim
 	V       float64 // its place across the body, mm from the centre line, left positive
 	Edge    flat.Edge
 	Notches []piece.Notch
@@ -183,11 +183,11 @@ func (m *maker) joins(cut geom.Ring) error {
 		return m.tooWide(p)
 	}
 	for i, v := range at {
-		j := Join{Name: "join", V: v, Edge: m.joinEdge(v)}
+		j := Join{Place: piece.OnlyJoin, V: v, Edge: m.joinEdge(v)}
 		s := piece.Left
 		if len(at) == 2 {
 			s = piece.Side(1 - i)
-			j.Name = s.String() + " join"
+			j.Place = piece.JoinOf(s)
 		}
 		j.Notches = m.joinNotches(j, s)
 		m.out.Joins = append(m.out.Joins, j)

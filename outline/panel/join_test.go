@@ -149,7 +149,7 @@ func checkJoined(t *testing.T, i int, d design.Design, whole, set panel.Sewn) {
 	}
 	for _, s := range set.Seams {
 		if !s.Within() {
-			t.Errorf("design %d: %s: %.3f mm remain", i, s.Name, s.Remains)
+			t.Errorf("design %d: %s: %.3f mm remain", i, s, s.Remains)
 		}
 	}
 }
@@ -230,11 +230,11 @@ func TestWhereJoinsLie(t *testing.T) {
 			strokes := map[string]bool{}
 			for _, j := range set.Joins {
 				if len(set.Joins) == 2 && math.Abs(j.V) < 100 || math.Abs(j.V) < 40 {
-					t.Errorf("design %d: %s lies %.1f mm off the centre line", i, j.Name, j.V)
+					t.Errorf("design %d: %s lies %.1f mm off the centre line", i, j.Place, j.V)
 				}
 				for _, q := range set.SideNet.Flat {
 					if q.Y < math.Abs(j.V)+40-1e-6 {
-						t.Fatalf("design %d: %s at %.1f mm comes close to the side at %v", i, j.Name, j.V, q)
+						t.Fatalf("design %d: %s at %.1f mm comes close to the side at %v", i, j.Place, j.V, q)
 					}
 				}
 				way := ""
@@ -244,7 +244,7 @@ func TestWhereJoinsLie(t *testing.T) {
 					way, back = way+s, s+back
 				}
 				if strokes[way] || strokes[back] || way == back {
-					t.Errorf("design %d: %s can be mistaken: strokes %s", i, j.Name, way)
+					t.Errorf("design %d: %s can be mistaken: strokes %s", i, j.Place, way)
 				}
 				strokes[way] = true
 			}

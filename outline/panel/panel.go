@@ -1,7 +1,6 @@
 package panel
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -60,8 +59,7 @@ func (m *maker) divide(whole piece.Piece) error {
 		if i == len(m.out.Joins)-1 {
 			ids[0] = m.sideID[piece.Left]
 		}
-		s := m.walk(sewnPair{name: "body " + j.Name, ids: ids, edges: [2]flat.Edge{j.Edge, j.Edge}, notches: j.Notches}, 0)
-		s.Felled = true
+		s := m.walk(sewnPair{seam: piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids}, edges: [2]flat.Edge{j.Edge, j.Edge}, notches: j.Notches}, 0)
 		m.out.Seams = append(m.out.Seams, s)
 	}
 	return nil
@@ -109,7 +107,7 @@ func (m *maker) panelMargins(q panel) []piece.Margin {
 	}
 	for _, j := range []*Join{q.lower, q.upper} {
 		if j != nil {
-			out = append(out, piece.Margin{At: piece.AtJoin, Wide: m.d.Seam.Join, Of: j.Name})
+			out = append(out, piece.Margin{At: piece.AtJoin, Wide: m.d.Seam.Join, Join: j.Place})
 		}
 	}
 	return append(out, m.endMargin())
@@ -210,7 +208,7 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 	across := func(name string, role piece.Role, w piece.Work, in float64) {
 		v := j.V + inside*in
 		for _, part := range (geom.Polyline{{X: box.Min.X - 1, Y: v}, {X: box.Max.X + 1, Y: v}}).Clipped(p.Cut, nil) {
-			lines = append(lines, piece.Line{Name: j.Name + " " + name, Role: role, Of: j.Name, Work: w, Points: part})
+			lines = append(lines, piece.Line{Name: j.Place.String() + " " + name, Role: role, Of: j.Place.String(), Work: w, Points: part})
 		}
 	}
 	fell := a / 2
@@ -227,7 +225,7 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 		strokes = "double notches, the first single"
 	}
 	middle := j.Edge.Flat[0].Towards(j.Edge.Flat[1], 0.5)
-	labels = append(labels, piece.Label{Text: j.Name + " (" + strokes + ")", At: middle.Plus(geom.Pt(2*clothLetter, inside*3.6*clothLetter/2)),
+	labels = append(labels, piece.Label{Text: j.Place.String() + " (" + strokes + ")", At: middle.Plus(geom.Pt(2*clothLetter, inside*3.6*clothLetter/2)),
 		Height: clothLetter / 2})
 	return lines, labels
 }
@@ -235,29 +233,32 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 // panelChecks returns the distances that prove a panel square.
 func (m *maker) panelChecks(q panel) []piece.Measure {
 	lower, upper := m.rim(q.lower, piece.Right), m.rim(q.upper, piece.Left)
-	d := func(what string, a, b geom.Point) piece.Measure { return piece.Measure{Name: what, Length: a.Dist(b)} }
-	out := []piece.Measure{
-		d(fmt.Sprintf("head %s to foot %s", upper.name, lower.name), upper.at[0], lower.at[1]),
-		d(fmt.Sprintf("head %s to foot %s", lower.name, upper.name), lower.at[0], upper.at[1]),
-		d(fmt.Sprintf("head %s to head %s", upper.name, lower.name), upper.at[0], lower.at[0]),
-		d(fmt.Sprintf("foot %s to foot %s", upper.name, lower.name), upper.at[1], lower.at[1]),
-		d(fmt.Sprintf("head %s to foot %s", upper.name, upper.name), upper.at[0], upper.at[1]),
-		d(fmt.Sprintf("head %s to foot %s", lower.name, lower.name), lower.at[0], lower.at[1]),
-		d(fmt.Sprintf("head bar %s to foot bar %s", upper.name, lower.name), upper.bars[0], lower.bars[1]),
-		d(fmt.Sprintf("head bar %s to foot bar %s", lower.name, upper.name), lower.bars[0], upper.bars[1]),
+	end := func(from, to rim, a, b hung.End) piece.Measure {
+		return piece.Measure{From: piece.Corner{End: a, Rim: from.place}, To: piece.Corner{End: b, Rim: to.place}, Length: from.at[a].Dist(to.at[b])}
 	}
-	return out
+	bar := func(from, to rim) piece.Measure {
+		return piece.Measure{
+			From: piece.Corner{End: hung.Head, At: piece.AtBar, Rim: from.place}, To: piece.Corner{End: hung.Foot, At: piece.AtBar, Rim: to.place},
+			Length: from.bars[hung.Head].Dist(to.bars[hung.Foot]),
+		}
+	}
+	return []piece.Measure{
+		end(upper, lower, hung.Head, hung.Foot), end(lower, upper, hung.Head, hung.Foot),
+		end(upper, lower, hung.Head, hung.Head), end(upper, lower, hung.Foot, hung.Foot),
+		end(upper, upper, hung.Head, hung.Foot), end(lower, lower, hung.Head, hung.Foot),
+		bar(upper, lower), bar(lower, upper),
+	}
 }
 
 // rim is one of a panel's long edges by its points at the ends and at the bars.
 type rim struct {
-	name     string
+	place    piece.Rim
 	at, bars [2]geom.Point
 }
 
 // rim returns the edge at a join, or at a side where there is none.
 func (m *maker) rim(j *Join, s piece.Side) rim {
-	r := rim{name: s.String()}
+	r := rim{place: piece.RimOf(s)}
 	up := 1 - 2*float64(s)
 	side := m.out.SideNet.Flat
 	r.at = [2]geom.Point{side[0], side[len(side)-1]}
@@ -265,7 +266,7 @@ func (m *maker) rim(j *Join, s piece.Side) rim {
 		r.bars[e] = half[len(half)-1]
 	}
 	if j != nil {
-		r.name = j.Name
+		r.place = j.Place
 		r.at = [2]geom.Point(j.Edge.Flat)
 		for e, half := range m.out.BarLines {
 			r.bars[e] = geom.Pt(crossesAt(half, math.Abs(j.V)).X, j.V)

@@ -7,17 +7,15 @@ import (
 
 // sewnPair is what a walk needs of a seam.
 type sewnPair struct {
-	name    string
-	ids     [2]string
+	seam    piece.Seam // what it joins
 	edges   [2]flat.Edge
 	notches []piece.Notch
-	side    bool
 }
 
 // walk measures both edges of a seam from notch to notch. reach is the distance
 // of a straight strip's fold from the seam, 0 where there is none.
 func (m *maker) walk(p sewnPair, reach float64) piece.Seam {
-	s := piece.Seam{Name: p.name, IDs: p.ids, Side: p.side}
+	s := p.seam
 	for i, e := range p.edges {
 		s.Flat[i], s.Hung[i] = e.FlatLength(), e.HungLength()
 	}
@@ -26,7 +24,7 @@ func (m *maker) walk(p sewnPair, reach float64) piece.Seam {
 	s.Ease = s.Difference - s.Remains
 	s.EasePer100 = 100 * s.Ease / s.Hung[0]
 	s.Tolerance = max(m.d.Seam.Tolerance, m.d.Seam.ToleranceRatio*s.Hung[0])
-	last, from := 0.0, "end"
+	last, from := 0.0, ""
 	add := func(at float64, name string) {
 		part := piece.SeamPart{From: from, To: name}
 		for i, e := range p.edges {
@@ -43,6 +41,6 @@ func (m *maker) walk(p sewnPair, reach float64) piece.Seam {
 	for _, n := range p.notches {
 		add(n.At, n.Name)
 	}
-	add(s.Hung[0], "end")
+	add(s.Hung[0], "")
 	return s
 }

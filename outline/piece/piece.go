@@ -67,6 +67,7 @@ const (
 	BarLine          // where a bar lies; Index is the end, 0 head, 1 foot
 	GrainArrow       // along the warp
 	NotchStroke      // a stroke of the notch Of
+	TipOpening       // for a bar's tip; Index is the end
 	HemFold          // Index 1 is the finished edge, 2 the fold inside it
 	FellFold         // of a flat-felled join Of: where the inner panel's allowance is folded
 	FellTrim         // where the outer panel's allowance is trimmed to
@@ -127,13 +128,6 @@ func (l Label) Moved(m geom.Motion) Label {
 	return l
 }
 
-// Measure is a distance between two named points of a piece, for checking what
-// was marked.
-type Measure struct {
-	Name   string  // "head left to foot right"
-	Length float64 // mm
-}
-
 // Stock is the kind of material that a piece is cut from.
 type Stock int
 
@@ -180,7 +174,7 @@ func (k Kind) Body() bool { return k == WholeBody || k == BodyPanel }
 type Margin struct {
 	At   Edge
 	Wide float64 // mm
-	Of   string  // the join, by its name, for AtJoin
+	Join Rim     // for AtJoin
 }
 
 // Edge says where a piece has a [Margin].

@@ -1,17 +1,21 @@
 package piece
 
-import "math"
+import (
+	"math"
+
+	"slingloft/outline/hung"
+)
 
 // Seam is a pair of edges that are sewn together, walked along their net lines.
 type Seam struct {
-	Name string
+	Kind SeamKind
+	Rim  Rim      // the side or join that it runs along, or
+	End  hung.End // the end
 	// IDs are the two pieces; "body" stands for the joined panels together.
-	IDs    [2]string
-	Side   bool       // a side seam, which carries the bed
-	Felled bool       // a join of the body, sewn twice as a flat-felled seam
-	Flat   [2]float64 // lengths in the flat cloth, mm
-	Hung   [2]float64 // lengths when it hangs, mm
-	Parts  []SeamPart // from notch to notch
+	IDs   [2]string
+	Flat  [2]float64 // lengths in the flat cloth, mm
+	Hung  [2]float64 // lengths when it hangs, mm
+	Parts []SeamPart // from notch to notch
 
 	Difference float64 // first flat length less the second, mm
 	Ease       float64 // of it, planned: what the two edges change when they hang
@@ -20,12 +24,39 @@ type Seam struct {
 	Tolerance  float64
 }
 
+// SeamKind is what a seam joins.
+type SeamKind int
+
+// The kinds.
+const (
+	SideToStrip  SeamKind = iota // a side of the body to its channel strip
+	SideToFacing                 // a side of the body to its facing
+	EndToCap                     // an end of the body to its cap
+	BodyJoin                     // two panels of the body, flat-felled
+)
+
+// Side reports whether the seam is one of the sides, which carry the bed.
+func (k SeamKind) Side() bool { return k == SideToStrip || k == SideToFacing }
+
+// String returns the seam's identifier, as documents for other programs have it.
+func (s Seam) String() string {
+	switch s.Kind {
+	case SideToStrip:
+		return "body " + s.Rim.String() + " side to channel"
+	case SideToFacing:
+		return "body " + s.Rim.String() + " side to facing"
+	case EndToCap:
+		return "body " + s.End.String() + " end to cap"
+	}
+	return "body " + s.Rim.String()
+}
+
 // Within reports whether what remains is within the tolerance.
 func (s Seam) Within() bool { return math.Abs(s.Remains) <= s.Tolerance }
 
 // SeamPart is the stretch of a seam between two neighbouring notches.
 type SeamPart struct {
-	From, To string     // notch names, or "end"
+	From, To string     // names of notches; empty: an end of the seam
 	Flat     [2]float64 // mm
 	Ease     float64    // flat length of the first edge less the second's
 	// Fold is how much longer a straight strip is than the cord at its fold: the

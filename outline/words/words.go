@@ -19,6 +19,7 @@ import (
 // Names is what things are called in one language.
 type Names struct {
 	Ends      [2]string // head and foot, by [hung.End]
+	Pieces    Pieces
 	Cords     Cords
 	Margins   Margins
 	Materials Materials
@@ -30,8 +31,8 @@ type Names struct {
 // English returns the names in English.
 func English() Names {
 	return Names{
-		Ends:  [2]string{hung.Head: "head", hung.Foot: "foot"},
-		Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(),
+		Ends:   [2]string{hung.Head: "head", hung.Foot: "foot"},
+		Pieces: englishPieces(), Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(),
 		Cautions: englishCautions(),
 	}
 }

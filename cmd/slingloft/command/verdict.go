@@ -35,7 +35,7 @@ func judged(p *work.Plan) (code int, lines []string) {
 			code = SeamOff
 			lines = append(lines, fmt.Sprintf("seam %s: %s remain beyond the planned ease, %s are allowed; raise "+
 				"seam.tolerance only after sewing a test piece",
-				s.Name, p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)))
+				s, p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)))
 		}
 	}
 	for _, c := range p.Margins.Unmet() {

@@ -34,9 +34,9 @@ func TestVerdict(t *testing.T) {
 	}
 	seam := &p.Sewn.Seams[2]
 	seam.Remains = seam.Tolerance + 0.3
-	ask(SeamOff, seam.Name, "mm remain")
+	ask(SeamOff, seam.String(), "mm remain")
 	seam.Remains = -seam.Remains
-	ask(SeamOff, seam.Name)
+	ask(SeamOff, seam.String())
 	p.Margins.Checks[0].Ratio = 0.5 * p.Margins.Checks[0].Required
-	ask(Unmet, p.Margins.Checks[0].Name(), "margin not met", seam.Name)
+	ask(Unmet, p.Margins.Checks[0].Name(), "margin not met", seam.String())
 }

@@ -160,24 +160,32 @@ func bodyOf(p *work.Plan) Body {
 
 func seamOf(s piece.Seam) Seam {
 	out := Seam{
-		Name: s.Name, Pieces: s.IDs, Flat: s.Flat, Hung: s.Hung, Difference: s.Difference,
+		Name: s.String(), Pieces: s.IDs, Flat: s.Flat, Hung: s.Hung, Difference: s.Difference,
 		Ease: s.Ease, EasePer100: s.EasePer100, Remains: s.Remains, Tolerance: s.Tolerance, Within: s.Within(),
 	}
 	for _, q := range s.Parts {
-		out.Parts = append(out.Parts, SeamPart{q.From, q.To, q.Flat, q.Ease, q.Fold})
+		out.Parts = append(out.Parts, SeamPart{notchOrEnd(q.From), notchOrEnd(q.To), q.Flat, q.Ease, q.Fold})
 	}
 	return out
+}
+
+// notchOrEnd returns a notch's name, or what stands for an end of the seam.
+func notchOrEnd(name string) string {
+	if name == "" {
+		return "end"
+	}
+	return name
 }
 
 // offsetsOf tables the curves that are marked by hand.
 func offsetsOf(p *work.Plan) ([]Offsets, error) {
 	var out []Offsets
-	for _, c := range p.Curves() {
+	for _, c := range p.Sewn.Curves() {
 		rows, err := template.Offsets(c.Line, p.Design.Template.Tick)
 		if err != nil {
 			return nil, err
 		}
-		t := Offsets{Name: c.Name, Chord: c.Line[0].Dist(c.Line[len(c.Line)-1]), Arc: c.Line.Length()}
+		t := Offsets{Name: c.Kind.String(), Chord: c.Line[0].Dist(c.Line[len(c.Line)-1]), Arc: c.Line.Length()}
 		for _, r := range rows {
 			t.Rows = append(t.Rows, Ordinate{r.Station, r.Depth, r.Arc, r.Deepest})
 		}
@@ -193,7 +201,7 @@ func pieceOf(q piece.Piece) Piece {
 		Area: q.Cut.Area(), CutLength: q.Cut.Perimeter(), NetLength: q.Net.Perimeter(), CutLine: pairs(q.Cut),
 	}
 	for _, c := range q.Checks {
-		out.Checks = append(out.Checks, Measure(c))
+		out.Checks = append(out.Checks, Measure{c.String(), c.Length})
 	}
 	return out
 }

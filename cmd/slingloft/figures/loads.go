@@ -22,9 +22,9 @@ func (b *report) unmet(p *work.Plan, d Document) {
 				quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
 		}
 	}
-	for _, s := range d.Seams {
-		if !s.Within {
-			b.printf("OUT OF TOLERANCE: seam %s, %s remain\n", s.Name, b.mm(s.Remains))
+	for _, s := range p.Sewn.Seams {
+		if !s.Within() {
+			b.printf("OUT OF TOLERANCE: seam %s, %s remain\n", b.words.Seam(s), b.mm(s.Remains))
 		}
 	}
 	for _, line := range d.Warnings {

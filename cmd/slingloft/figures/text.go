@@ -8,6 +8,7 @@ import (
 	"text/tabwriter"
 
 	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/words"
 )
@@ -27,9 +28,9 @@ func Text(w io.Writer, p *work.Plan, d Document) error {
 	b.hanging(d)
 	b.cords(d)
 	b.accuracy(d)
-	b.seams(d)
-	b.offsets(d)
-	b.pieces(d)
+	b.seams(p.Sewn.Seams)
+	b.offsets(p, d)
+	b.pieces(p, d)
 	b.lay(d)
 	b.materials(d)
 	b.out.Flush()
@@ -223,29 +224,30 @@ func (b *report) cords(d Document) {
 	}
 }
 
-func (b *report) seams(d Document) {
+func (b *report) seams(seams []piece.Seam) {
 	b.head("Seam walk (" + b.unit() + ")")
 	b.row("seam", "flat", "flat", "hung", "hung", "planned ease", "per 100", "remains", "allowed")
-	for _, s := range d.Seams {
+	for _, s := range seams {
 		verdict := b.figure(s.Tolerance)
-		if !s.Within {
+		if !s.Within() {
 			verdict += " OUT"
 		}
-		b.row(s.Name, b.figure(s.Flat[0]), b.figure(s.Flat[1]), b.figure(s.Hung[0]), b.figure(s.Hung[1]),
+		b.row(b.words.Seam(s), b.figure(s.Flat[0]), b.figure(s.Flat[1]), b.figure(s.Hung[0]), b.figure(s.Hung[1]),
 			b.figure(s.Ease), quantity.Decimal(s.EasePer100, 2), b.figure(s.Remains), verdict)
 	}
-	for _, s := range d.Seams {
-		b.printf("%s, notch to notch:\n", s.Name)
-		b.row("from", "to", s.Pieces[0], s.Pieces[1], "ease", "gathers at the fold")
+	for _, s := range seams {
+		b.printf("%s, notch to notch:\n", b.words.Seam(s))
+		b.row("from", "to", s.IDs[0], s.IDs[1], "ease", "gathers at the fold")
 		for _, q := range s.Parts {
-			b.row(q.From, q.To, b.figure(q.Flat[0]), b.figure(q.Flat[1]), b.figure(q.Ease), b.figure(q.Fold))
+			b.row(b.words.SeamMark(q.From), b.words.SeamMark(q.To), b.figure(q.Flat[0]), b.figure(q.Flat[1]), b.figure(q.Ease), b.figure(q.Fold))
 		}
 	}
 }
 
-func (b *report) offsets(d Document) {
-	for _, t := range d.Offsets {
-		b.head(fmt.Sprintf("Offsets: %s (%s; chord %s, along the curve %s)", t.Name, b.unit(), b.mm(t.Chord), b.mm(t.Arc)))
+func (b *report) offsets(p *work.Plan, d Document) {
+	for i, c := range p.Sewn.Curves() {
+		t := d.Offsets[i]
+		b.head(fmt.Sprintf("Offsets: %s (%s; chord %s, along the curve %s)", b.words.Pieces.Curves[c.Kind], b.unit(), b.mm(t.Chord), b.mm(t.Arc)))
 		b.row("along the chord", "offset", "along the curve")
 		for _, r := range t.Rows {
 			mark := ""
@@ -257,18 +259,18 @@ func (b *report) offsets(d Document) {
 	}
 }
 
-func (b *report) pieces(d Document) {
+func (b *report) pieces(p *work.Plan, d Document) {
 	b.head("Pieces")
 	b.row("piece", "count", "along", "across", "cut outline", "stock")
 	for _, q := range d.Pieces {
 		b.row(q.ID, fmt.Sprint(q.Count), b.mm(q.Size[0]), b.mm(q.Size[1]), b.mm(q.CutLength), q.Stock)
 	}
-	for _, q := range d.Pieces {
+	for _, q := range p.Pieces() {
 		if len(q.Checks) > 0 {
 			b.printf("%s, to prove it square on the cloth:\n", q.ID)
 		}
 		for _, c := range q.Checks {
-			b.row(c.Name, b.mm(c.Length))
+			b.row(b.words.Measure(c), b.mm(c.Length))
 		}
 	}
 }

@@ -41,10 +41,7 @@ func dataOf(p *work.Plan) sheet.Data {
 		Design: p.Design, Digest: p.Digest, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
 		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
-		Warnings: p.Warnings(),
-	}
-	for _, c := range p.Curves() {
-		d.Curves = append(d.Curves, sheet.Curve(c))
+		Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
 	if p.Hangs {
 		d.Place = &p.Place

@@ -5,6 +5,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
 )
@@ -18,9 +19,9 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 	for _, s := range p.Sewn.Seams {
 		rows := 1
 		switch {
-		case s.Side:
+		case s.Kind.Side():
 			rows = p.Design.Seam.Rows
-		case s.Felled:
+		case s.Kind == piece.BodyJoin:
 			rows = 2
 		}
 		in.Runs = append(in.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})

@@ -148,7 +148,7 @@ func sound(p *Plan) error {
 	}
 	for _, s := range p.Sewn.Seams {
 		if !s.Within() {
-			return fmt.Errorf("seam %s: %g mm remain, tolerance %g", s.Name, s.Remains, s.Tolerance)
+			return fmt.Errorf("seam %s: %g mm remain, tolerance %g", s, s.Remains, s.Tolerance)
 		}
 	}
 	return nil

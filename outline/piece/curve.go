@@ -1,0 +1,28 @@
+package piece
+
+import "slingloft/outline/geom"
+
+// Curve is a seam line by which the body can be marked by hand.
+type Curve struct {
+	Kind CurveKind
+	Line geom.Polyline // mm, in the piece's coordinates
+}
+
+// CurveKind says which seam line a curve is.
+type CurveKind int
+
+// The kinds.
+const (
+	BaySide        CurveKind = iota // the side between the bars
+	HeadTailSide                    // the side past the head bar
+	FootTailSide                    // the side past the foot bar
+	HeadEnd                         // the head end, from the centre line to the corner
+	FootEnd                         // the foot end likewise
+	CurveKindCount                  // how many kinds there are
+)
+
+// String returns the kind's identifier, as documents for other programs have it.
+func (k CurveKind) String() string {
+	return [CurveKindCount]string{"side of the bay", "side of the head tail", "side of the foot tail",
+		"head end, centre line to corner", "foot end, centre line to corner"}[k]
+}

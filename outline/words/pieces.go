@@ -1,0 +1,75 @@
+package words
+
+import (
+	"fmt"
+
+	"slingloft/outline/piece"
+)
+
+// Pieces says what belongs to the pieces and their seams.
+type Pieces struct {
+	Rims     map[piece.Rim]string
+	Seams    map[piece.SeamKind]string   // hold the rim or the end
+	SeamEnd  string                      // where a seam begins or ends
+	Between  string                      // two corners
+	Corners  map[piece.CornerKind]string // hold the end and the rim
+	Measures map[piece.MeasureKind]string
+	Opening  string // for a bar's tip, by the end
+	BarLine  string // by the end
+	Curves   map[piece.CurveKind]string
+}
+
+// Seam names a seam.
+func (n Names) Seam(s piece.Seam) string {
+	text := n.Pieces.Seams[s.Kind]
+	if s.Kind == piece.EndToCap {
+		return fmt.Sprintf(text, n.Ends[s.End])
+	}
+	return fmt.Sprintf(text, n.Pieces.Rims[s.Rim])
+}
+
+// SeamMark names a notch of a seam, or its end.
+func (n Names) SeamMark(notch string) string {
+	if notch == "" {
+		return n.Pieces.SeamEnd
+	}
+	return notch
+}
+
+// Measure names a distance that proves a piece true.
+func (n Names) Measure(m piece.Measure) string {
+	if m.Kind == piece.Between {
+		return fmt.Sprintf(n.Pieces.Between, n.corner(m.From), n.corner(m.To))
+	}
+	return n.Pieces.Measures[m.Kind]
+}
+
+func (n Names) corner(c piece.Corner) string {
+	return fmt.Sprintf(n.Pieces.Corners[c.At], n.Ends[c.End], n.Pieces.Rims[c.Rim])
+}
+
+// OfEnd fills the name of an end of the bed into a text, "%s bar".
+func (n Names) OfEnd(text string, end int) string { return fmt.Sprintf(text, n.Ends[end]) }
+
+func englishPieces() Pieces {
+	return Pieces{
+		Rims: identified(piece.RimCount),
+		Seams: map[piece.SeamKind]string{
+			piece.SideToStrip:  "body %s side to channel",
+			piece.SideToFacing: "body %s side to facing",
+			piece.EndToCap:     "body %s end to cap",
+			piece.BodyJoin:     "body %s",
+		},
+		SeamEnd: "end",
+		Between: "%s to %s",
+		Corners: map[piece.CornerKind]string{piece.AtEnd: "%s %s", piece.AtBarLine: "%s bar line %s", piece.AtBar: "%s bar %s"},
+		Measures: map[piece.MeasureKind]string{
+			piece.CapTop:   "top edge, corner to corner",
+			piece.CapDepth: "middle of the seam to the middle of the top edge",
+			piece.CapSeam:  "seam, corner to corner along the net line",
+		},
+		Opening: "%s tip opening",
+		BarLine: "%s bar line",
+		Curves:  identified(piece.CurveKindCount),
+	}
+}
