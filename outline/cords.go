@@ -107,11 +107,11 @@ func cordEnds(c cord.Cord) (start, end cordGauge) {
 func (g cordGauge) lettered(w words.Lettering) []template.GaugeMark {
 	var out []template.GaugeMark
 	for _, m := range g.marks {
-		name := w.CordEnd
+		id, name := "END", w.CordEnd
 		if !m.own {
-			name = strings.ToUpper(w.Cords.Spot(m.spot))
+			id, name = strings.ToUpper(m.spot.String()), strings.ToUpper(w.Cords.Spot(m.spot))
 		}
-		out = append(out, template.GaugeMark{Name: name, At: m.at})
+		out = append(out, template.GaugeMark{ID: id, Name: name, At: m.at})
 	}
 	return out
 }

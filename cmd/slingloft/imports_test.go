@@ -16,7 +16,8 @@ const module = "slingloft"
 // The import rule: cmd may import all; export and nest import outline and what is
 // below themselves, never each other; outline imports only what is below itself,
 // and nothing below outline imports outline. Below it the rooms of pieces stand in
-// this order: the words, the room for lettering, the builders. Of what lies below the
+// this order: the words, the room for lettering and the tables of what things are
+// called, the builders. Of what lies below the
 // words the design alone names them: machines do kinds of work in kinds of stock.
 //
 //	cmd ──> export ──┐
@@ -112,7 +113,7 @@ func order(folder string) int {
 		return entry
 	case "outline/panel", "outline/template", "outline/divide":
 		return builders
-	case "outline/label":
+	case "outline/label", "outline/words":
 		return lettering
 	case "outline/piece":
 		return words

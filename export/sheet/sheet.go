@@ -46,7 +46,8 @@ type Data struct {
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report
-	Warnings []string // what a maker would not expect, one line each
+	Words    *words.Names // nil: English
+	Warnings []string     // what a maker would not expect, one line each
 }
 
 // Lay is one roll or sheet with the pieces on it.
@@ -161,6 +162,9 @@ func (Notice) block()  {}
 // Of sets out the sheet.
 func Of(d Data) (Sheet, error) {
 	b := builder{Data: d, words: words.English()}
+	if d.Words != nil {
+		b.words = *d.Words
+	}
 	s := Sheet{Title: d.Design.Name, Subtitle: b.subtitle(), Digest: d.Digest, Verdict: b.verdict()}
 	sections := []func() (Section, error){
 		b.result, b.hungShape, b.pieces, b.lay, b.cords, b.offsets, b.loads,

@@ -179,15 +179,15 @@ func bodyChecks(edges []geom.Polyline, bars [2]geom.Polyline) []piece.Measure {
 		p := bars[e][len(bars[e])-1]
 		return geom.Pt(p.X, side*p.Y)
 	}
-	corner := func(e hung.End, s piece.Side) piece.Corner { return piece.Corner{End: e, Rim: piece.RimOf(s)} }
-	onBar := func(e hung.End, s piece.Side) piece.Corner {
+	corner := func(e piece.BedEnd, s piece.Side) piece.Corner { return piece.Corner{End: e, Rim: piece.RimOf(s)} }
+	onBar := func(e piece.BedEnd, s piece.Side) piece.Corner {
 		return piece.Corner{End: e, At: piece.AtBarLine, Rim: piece.RimOf(s)}
 	}
-	const h, f, l, r = hung.Head, hung.Foot, piece.Left, piece.Right
+	const h, f, l, r = piece.BedHead, piece.BedFoot, piece.Left, piece.Right
 	at := map[piece.Corner]geom.Point{
 		corner(h, r): edges[rightHeadTail][0], corner(f, r): edges[footEnd][0],
 		corner(f, l): edges[leftFootTail][0], corner(h, l): last(leftHeadTail),
-		onBar(h, r): tip(h, -1), onBar(f, r): tip(f, -1), onBar(f, l): tip(f, 1), onBar(h, l): tip(h, 1),
+		onBar(h, r): tip(hung.Head, -1), onBar(f, r): tip(hung.Foot, -1), onBar(f, l): tip(hung.Foot, 1), onBar(h, l): tip(hung.Head, 1),
 	}
 	var out []piece.Measure
 	for _, q := range [][2]piece.Corner{

@@ -233,19 +233,19 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 // panelChecks returns the distances that prove a panel square.
 func (m *maker) panelChecks(q panel) []piece.Measure {
 	lower, upper := m.rim(q.lower, piece.Right), m.rim(q.upper, piece.Left)
-	end := func(from, to rim, a, b hung.End) piece.Measure {
+	end := func(from, to rim, a, b piece.BedEnd) piece.Measure {
 		return piece.Measure{From: piece.Corner{End: a, Rim: from.place}, To: piece.Corner{End: b, Rim: to.place}, Length: from.at[a].Dist(to.at[b])}
 	}
 	bar := func(from, to rim) piece.Measure {
 		return piece.Measure{
-			From: piece.Corner{End: hung.Head, At: piece.AtBar, Rim: from.place}, To: piece.Corner{End: hung.Foot, At: piece.AtBar, Rim: to.place},
-			Length: from.bars[hung.Head].Dist(to.bars[hung.Foot]),
+			From: piece.Corner{End: piece.BedHead, At: piece.AtBar, Rim: from.place}, To: piece.Corner{End: piece.BedFoot, At: piece.AtBar, Rim: to.place},
+			Length: from.bars[piece.BedHead].Dist(to.bars[piece.BedFoot]),
 		}
 	}
 	return []piece.Measure{
-		end(upper, lower, hung.Head, hung.Foot), end(lower, upper, hung.Head, hung.Foot),
-		end(upper, lower, hung.Head, hung.Head), end(upper, lower, hung.Foot, hung.Foot),
-		end(upper, upper, hung.Head, hung.Foot), end(lower, lower, hung.Head, hung.Foot),
+		end(upper, lower, piece.BedHead, piece.BedFoot), end(lower, upper, piece.BedHead, piece.BedFoot),
+		end(upper, lower, piece.BedHead, piece.BedHead), end(upper, lower, piece.BedFoot, piece.BedFoot),
+		end(upper, upper, piece.BedHead, piece.BedFoot), end(lower, lower, piece.BedHead, piece.BedFoot),
 		bar(upper, lower), bar(lower, upper),
 	}
 }

@@ -1,7 +1,5 @@
 package piece
 
-import "slingloft/outline/hung"
-
 // Measure is a distance that proves a piece true on its stock, for checking what was
 // marked.
 type Measure struct {
@@ -24,10 +22,22 @@ const (
 
 // Corner is where a long edge of the bed or of a panel meets an end or a bar.
 type Corner struct {
-	End hung.End
+	End BedEnd
 	At  CornerKind
 	Rim Rim
 }
+
+// BedEnd is an end of the bed, in the order of hung.End.
+type BedEnd int
+
+// The ends.
+const (
+	BedHead BedEnd = iota
+	BedFoot
+)
+
+// String returns "head" or "foot".
+func (e BedEnd) String() string { return [...]string{"head", "foot"}[e] }
 
 // CornerKind says what a long edge meets.
 type CornerKind int

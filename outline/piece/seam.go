@@ -1,16 +1,12 @@
 package piece
 
-import (
-	"math"
-
-	"slingloft/outline/hung"
-)
+import "math"
 
 // Seam is a pair of edges that are sewn together, walked along their net lines.
 type Seam struct {
 	Kind SeamKind
-	Rim  Rim      // the side or join that it runs along, or
-	End  hung.End // the end
+	Rim  Rim    // the side or join that it runs along, or
+	End  BedEnd // the end
 	// IDs are the two pieces; "body" stands for the joined panels together.
 	IDs   [2]string
 	Flat  [2]float64 // lengths in the flat cloth, mm

@@ -14,8 +14,17 @@ import (
 // GaugeMark is one mark of a gauge: what it is for and how far it lies from the
 // gauge's zero.
 type GaugeMark struct {
-	Name string
+	ID   string  // of its line, in every language; empty: as Name
+	Name string  // lettered beside it
 	At   float64 // mm
+}
+
+// line returns the name of the mark's line.
+func (m GaugeMark) line() string {
+	if m.ID != "" {
+		return "mark " + m.ID
+	}
+	return "mark " + m.Name
 }
 
 // Measures of strip gauges in heights of lettering, own choice.
@@ -58,7 +67,7 @@ func StripGauge(id, title string, marks []GaugeMark, opts Options) (piece.Piece,
 		if places[i] != m.At {
 			tick = append(tick, geom.Pt(places[i], -(stripTick+stripLeader)*h))
 		}
-		p.Lines = append(p.Lines, piece.Line{Name: "mark " + m.Name, Work: piece.Mark, Points: tick})
+		p.Lines = append(p.Lines, piece.Line{Name: m.line(), Work: piece.Mark, Points: tick})
 		mid := -(stripTick+stripLeader+label.Gap)*h - label.Width(texts[i], h)/2
 		p.Labels = append(p.Labels, piece.Label{Text: texts[i], At: geom.Pt(places[i], mid), Height: h, Turn: math.Pi / 2, Anchor: piece.Centre})
 	}

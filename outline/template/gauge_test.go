@@ -14,7 +14,7 @@ import (
 
 // TestStripGaugeMarksLieAtTheirDistances reads the marks back off the upper edge.
 func TestStripGaugeMarksLieAtTheirDistances(t *testing.T) {
-	marks := []template.GaugeMark{{"ENTRY", 180}, {"END", 0}, {"TAPER", 59}, {"SHOULDER", 176}, {"GAP", 183}, {"TIP", 420}}
+	marks := []template.GaugeMark{{Name: "ENTRY", At: 180}, {Name: "END", At: 0}, {Name: "TAPER", At: 59}, {Name: "SHOULDER", At: 176}, {Name: "GAP", At: 183}, {Name: "TIP", At: 420}}
 	p, err := template.StripGauge("gauge-cord-side", "CORD GAUGE SIDE", marks, templatetest.Options())
 	if err != nil {
 		t.Fatal(err)
@@ -51,7 +51,7 @@ func TestStepGaugeStepsLieAtTheirDistances(t *testing.T) {
 		{"press", template.PressGauge, 90},
 		{"allowance", template.AllowanceGauge, 30},
 	}
-	marks := []template.GaugeMark{{"SIDE", 15}, {"END", 12}, {"CAP", 12}, {"JOIN", 18.5}}
+	marks := []template.GaugeMark{{Name: "SIDE", At: 15}, {Name: "END", At: 12}, {Name: "CAP", At: 12}, {Name: "JOIN", At: 18.5}}
 	for _, row := range rows {
 		p, err := row.build("gauge", "GAUGE", marks, templatetest.Options())
 		if err != nil {
@@ -111,9 +111,9 @@ func TestGaugeFaults(t *testing.T) {
 		want  string
 	}{
 		{nil, "no marks"},
-		{[]template.GaugeMark{{"A", math.NaN()}}, "is no distance"},
-		{[]template.GaugeMark{{"A", -1}}, "is no distance"},
-		{[]template.GaugeMark{{"A", math.Inf(1)}}, "is no distance"},
+		{[]template.GaugeMark{{Name: "A", At: math.NaN()}}, "is no distance"},
+		{[]template.GaugeMark{{Name: "A", At: -1}}, "is no distance"},
+		{[]template.GaugeMark{{Name: "A", At: math.Inf(1)}}, "is no distance"},
 	}
 	for _, row := range rows {
 		_, strip := template.StripGauge("gauge", "G", row.marks, templatetest.Options())
@@ -124,12 +124,12 @@ func TestGaugeFaults(t *testing.T) {
 			}
 		}
 	}
-	if _, err := template.PressGauge("gauge", "G", []template.GaugeMark{{"A", 0.5}}, templatetest.Options()); err == nil {
+	if _, err := template.PressGauge("gauge", "G", []template.GaugeMark{{Name: "A", At: 0.5}}, templatetest.Options()); err == nil {
 		t.Error("a step of half a millimetre is taken")
 	}
 	opts := templatetest.Options()
 	opts.Letter = 1
-	if _, err := template.StripGauge("gauge", "G", []template.GaugeMark{{"A", 5}}, opts); err == nil {
+	if _, err := template.StripGauge("gauge", "G", []template.GaugeMark{{Name: "A", At: 5}}, opts); err == nil {
 		t.Error("lettering of 1 mm is taken")
 	}
 }

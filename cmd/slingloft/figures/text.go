@@ -15,7 +15,7 @@ import (
 
 // Text writes the figures for people, lengths as the design wants them.
 func Text(w io.Writer, p *work.Plan, d Document) error {
-	b := &report{style: p.Style(), imperial: p.Design.Output.Inches, words: words.English()}
+	b := &report{style: p.Style(), imperial: p.Design.Output.Inches, words: p.Words.Names}
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.printf("%s · design %s\n", d.Name, d.Digest)
 	b.unmet(p, d)

@@ -41,7 +41,7 @@ func dataOf(p *work.Plan) sheet.Data {
 		Design: p.Design, Digest: p.Digest, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
 		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
-		Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
+		Words: &p.Words.Names, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
 	if p.Hangs {
 		d.Place = &p.Place
