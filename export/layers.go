@@ -20,7 +20,7 @@ func LayerNames(at *regexp.Regexp, data []byte) []string {
 // LayerFaults says which of the layers that are due are missing, and which of those
 // that were found are not due: three of them at most.
 func LayerFaults(found, due []string) []string {
-	const most = 3
+	const maxExtra = 3
 	without := func(a, b []string) []string {
 		return slices.DeleteFunc(slices.Clone(a), func(name string) bool { return slices.Contains(b, name) })
 	}
@@ -29,7 +29,7 @@ func LayerFaults(found, due []string) []string {
 		out = append(out, fmt.Sprintf("no layer %.40q", name))
 	}
 	for i, name := range without(found, due) {
-		if i == most {
+		if i == maxExtra {
 			return append(out, "more layers")
 		}
 		out = append(out, fmt.Sprintf("layer %.40q is not due", name))

@@ -33,9 +33,9 @@ func (s Settings) cutPaths(l piece.Line) ([]geom.Ring, error) {
 // drilled returns where a router can make a hole by going straight down: the middle
 // of a hole inside that is as wide and as high as the tool, to a tenth.
 func (s Settings) drilled(l piece.Line) (geom.Point, bool) {
-	const most = 0.1
+	const slack = 0.1 // part of the tool's width
 	box := l.Points.Bounds()
-	fits := math.Abs(box.Width()-s.Kerf) <= most*s.Kerf && math.Abs(box.Height()-s.Kerf) <= most*s.Kerf
+	fits := math.Abs(box.Width()-s.Kerf) <= slack*s.Kerf && math.Abs(box.Height()-s.Kerf) <= slack*s.Kerf
 	return box.Center(), fits && s.Tool == design.Router && l.Work == piece.CutInside
 }
 

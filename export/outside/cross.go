@@ -15,7 +15,7 @@ type edge struct {
 	box         geom.Box
 }
 
-// checkRings wants outlines that cross neither themselves nor each other. Edges are
+// checkRings refuses outlines that cross themselves or each other. Edges are
 // swept from the left, so that only those beside each other are compared.
 func checkRings(rings []ring) error {
 	var edges []edge

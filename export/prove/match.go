@@ -119,8 +119,8 @@ func same(a, b piece.Line) bool { return a.Work == b.Work && a.Closed == b.Close
 // apart returns how far the corners of two boxes lie apart.
 func apart(a, b geom.Box) float64 { return math.Max(a.Min.Dist(b.Min), a.Max.Dist(b.Max)) }
 
-// most bounds the work on one pair of lines, vertices times vertices.
-const most = 30_000_000
+// maxComparisons bounds the work on one pair of lines, vertices times vertices.
+const maxComparisons = 30_000_000
 
 // deviation returns the greatest distance of a vertex of either line from the
 // other line, wherever each begins and whichever way it runs. Lines that agree
@@ -136,7 +136,7 @@ func deviation(want, got piece.Line, limit float64) float64 {
 			return off
 		}
 	}
-	if len(a)*len(b) > most {
+	if len(a)*len(b) > maxComparisons {
 		return apart(a.Bounds(), b.Bounds())
 	}
 	return math.Max(outside(closedUp(want), closedUp(got)), outside(closedUp(got), closedUp(want)))

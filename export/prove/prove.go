@@ -47,11 +47,11 @@ func (r Report) Agrees() bool { return len(r.Faults) == 0 }
 
 // String returns the report on one line.
 func (r Report) String() string {
-	const most = 5
+	const maxFaults = 5
 	if !r.Agrees() {
 		faults := r.Faults
-		if n := len(faults) - most; n > 0 {
-			faults = append(slices.Clone(faults[:most]), fmt.Sprintf("%d more", n))
+		if n := len(faults) - maxFaults; n > 0 {
+			faults = append(slices.Clone(faults[:maxFaults]), fmt.Sprintf("%d more", n))
 		}
 		return "does not agree: " + strings.Join(faults, "; ")
 	}
@@ -145,7 +145,7 @@ func (r *Report) size(got, want export.Drawing, limit float64) bool {
 }
 
 // bars compares the check bars, where they can be told from other lines; bars that
-// are gone are told with the other lines.
+// are gone are named with the other lines.
 func (r *Report) bars(limit float64) {
 	var off []string
 	for _, a := range r.Found.Bars {
@@ -160,7 +160,7 @@ func (r *Report) bars(limit float64) {
 	}
 }
 
-// lines tells what came of the comparison of lines.
+// lines says what came of the comparison of lines.
 func (r *Report) lines(m match, got, want export.Drawing, limit float64) {
 	r.Lines = len(m.pairs)
 	var off []pair
@@ -197,7 +197,7 @@ func counted(n int) string {
 	return fmt.Sprintf("%d lines", n)
 }
 
-// scale tells by how much everything is larger than it should be.
+// scale says by how much everything is larger than it should be.
 func (r *Report) scale(got, want export.Drawing) {
 	a, b := boundsOf(got), boundsOf(want)
 	if b.Width() == 0 || b.Height() == 0 {
@@ -220,12 +220,12 @@ func boundsOf(d export.Drawing) geom.Box {
 	return box
 }
 
-// list tells the names of lines that only one side has.
+// list gives the names of lines that only one side has.
 func (r *Report) list(what string, names []string) {
-	const most = 3
+	const maxNames = 3
 	switch n := len(names); {
-	case n > most:
-		r.fault("%s: %s and %d more lines", what, strings.Join(names[:most], ", "), n-most)
+	case n > maxNames:
+		r.fault("%s: %s and %d more lines", what, strings.Join(names[:maxNames], ", "), n-maxNames)
 	case n > 0:
 		r.fault("%s: %s", what, strings.Join(names, ", "))
 	}

@@ -81,7 +81,7 @@ func WriteAll(folder string, m Mark, replace bool, files []File, done func(path 
 	policies := make([]Policy, len(files))
 	for i, f := range files {
 		sums[i] = entry{sumOf(f.Content), m.Tag, n.id, f.Name}
-		policies[i] = Policy{Replace: replace, Ours: ours(append(slices.Clone(old.files), sums[i]), m.Tag, f.Name)}
+		policies[i] = Policy{Replace: replace, Ours: writtenFor(append(slices.Clone(old.files), sums[i]), m.Tag, f.Name)}
 		if err := policies[i].allows(filepath.Join(folder, f.Name)); err != nil {
 			return err
 		}
@@ -140,7 +140,7 @@ func (e entry) holds(folder string) bool {
 		return false
 	}
 	defer f.Close()
-	return ours([]entry{e}, e.tag, e.name)(f)
+	return writtenFor([]entry{e}, e.tag, e.name)(f)
 }
 
 // noNote stands for the number of a note where there is none.
@@ -155,8 +155,8 @@ func (m Mark) note() note {
 	return note{sumOf([]byte(m.Tag + " " + m.Note))[:8], m.Note}
 }
 
-// ours returns whether a file of the given name holds what an entry for tag says.
-func ours(entries []entry, tag, name string) func(io.Reader) bool {
+// writtenFor returns whether a file of the given name holds what an entry for tag says.
+func writtenFor(entries []entry, tag, name string) func(io.Reader) bool {
 	return func(r io.Reader) bool {
 		h := sha256.New()
 		if _, err := io.Copy(h, r); err != nil {

@@ -25,7 +25,7 @@ type calibrateOptions struct {
 	as    string
 	force bool
 	shop
-	told
+	reporting
 }
 
 func calibrateCommand() command {
@@ -46,7 +46,7 @@ Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
 			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(format.Names(), ", "))
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
 			o.shop.flags(f, false)
-			return o.told.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error {
+			return o.reporting.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error {
 				return writeCalibration(s, args, o)
 			})
 		},

@@ -28,7 +28,7 @@ type cutOptions struct {
 	layTime time.Duration
 	force   bool
 	shop
-	told
+	reporting
 }
 
 func cutCommand() command {
@@ -51,7 +51,7 @@ Formats: ` + strings.Join(format.Names(), ", ") + `.`,
 			f.DurationVar(&o.layTime, "lay-time", 0, "search so long for a better lay, such as 60s")
 			f.BoolVar(&o.force, "force", false, "replace files that are there already")
 			o.shop.flags(f, true)
-			return o.told.flags(f, cutSchema, func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) })
+			return o.reporting.flags(f, cutSchema, func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) })
 		},
 	}
 }

@@ -34,7 +34,7 @@ mm, N and radians.`,
 
 // figureOptions say what figure prints.
 type figureOptions struct {
-	told
+	reporting
 	materials bool
 }
 

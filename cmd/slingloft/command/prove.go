@@ -19,7 +19,7 @@ type proveOptions struct {
 	as    string
 	scale string
 	shop
-	told
+	reporting
 }
 
 func proveCommand() command {
@@ -40,7 +40,7 @@ The exit status is 5 where something does not agree, 1 where a file cannot be re
 			f.StringVar(&o.as, "as", "", "formats to prove, with commas between (default: all that are there)")
 			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: that of the files)")
 			o.shop.flags(f, true)
-			return o.told.flags(f, proofSchema, func(ctx context.Context, s Streams, args []string) error {
+			return o.reporting.flags(f, proofSchema, func(ctx context.Context, s Streams, args []string) error {
 				return proveFiles(ctx, s, args, o)
 			})
 		},

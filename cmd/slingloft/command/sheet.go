@@ -25,7 +25,7 @@ type sheetOptions struct {
 	out   string
 	paper string
 	force bool
-	told
+	reporting
 }
 
 func sheetCommand() command {

@@ -64,7 +64,7 @@ func sheetNamed(name string) (sheetFile, bool) {
 
 // readFile reads a file that may have been written by cut, but nothing much larger.
 func readFile(path string) ([]byte, error) {
-	const most = 512 << 20
+	const maxBytes = 512 << 20
 	f, err := os.Open(path)
 	if err != nil {
 		var where *fs.PathError
@@ -74,12 +74,12 @@ func readFile(path string) ([]byte, error) {
 		return nil, err
 	}
 	defer f.Close()
-	data, err := io.ReadAll(io.LimitReader(f, most+1))
+	data, err := io.ReadAll(io.LimitReader(f, maxBytes+1))
 	if err != nil {
 		return nil, errors.New("cannot be read")
 	}
-	if len(data) > most {
-		return nil, fmt.Errorf("larger than %d MB", most>>20)
+	if len(data) > maxBytes {
+		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
 	}
 	return data, nil
 }

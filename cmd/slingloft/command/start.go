@@ -24,7 +24,7 @@ type startOptions struct {
 	units                          string
 	stature, mass, shoulders, lies string
 	clothWidth                     string
-	told
+	reporting
 }
 
 func startCommand() command {
@@ -59,7 +59,7 @@ func start(s Streams, args []string, o startOptions) error {
 	if len(args) == 0 {
 		return usagef("start: name the file to write, as in slingloft start my.toml")
 	}
-	if o == (startOptions{units: o.units, told: o.told}) {
+	if o == (startOptions{units: o.units, reporting: o.reporting}) {
 		return o.write(s, args[0], design.Starter(o.units == "in"), nil)
 	}
 	w, err := o.wish()

@@ -11,8 +11,8 @@ import (
 	"slingloft/outline/design"
 )
 
-// told are the flags of a command that tells other programs what came of it.
-type told struct{ json bool }
+// reporting holds the flags of a command that tells other programs what came of it.
+type reporting struct{ json bool }
 
 // runner runs a command whose flags are read.
 type runner = func(context.Context, Streams, []string) error
@@ -20,8 +20,8 @@ type runner = func(context.Context, Streams, []string) error
 // flags defines the flags and returns what runs do, or prints the schema of its
 // document instead. Faults of the design are printed as a document too where one was
 // asked for; they reach the caller all the same.
-func (t *told) flags(f *pflag.FlagSet, schema func() map[string]any, do runner) runner {
-	f.BoolVar(&t.json, "json", false, "print one JSON document instead of text")
+func (r *reporting) flags(f *pflag.FlagSet, schema func() map[string]any, do runner) runner {
+	f.BoolVar(&r.json, "json", false, "print one JSON document instead of text")
 	asked := f.Bool("schema", false, "print the JSON Schema of that document")
 	return func(ctx context.Context, s Streams, args []string) error {
 		if *asked {
@@ -29,7 +29,7 @@ func (t *told) flags(f *pflag.FlagSet, schema func() map[string]any, do runner) 
 		}
 		err := do(ctx, s, args)
 		var faults design.Faults
-		if t.json && errors.As(err, &faults) {
+		if r.json && errors.As(err, &faults) {
 			return errors.Join(err, document.Write(s.Out, document.FaultsOf(faults, Usage)))
 		}
 		return err
