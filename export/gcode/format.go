@@ -42,8 +42,8 @@ func SettingsFor(m design.Machine, material string) Settings {
 		s.TabWidth, s.TabHeight = usualTabWidth, usualTabHeight
 	}
 	s.TabWidth, s.TabHeight = cmp.Or(m.TabWidth, s.TabWidth), cmp.Or(m.TabHeight, s.TabHeight)
-	s.Trail, s.Swivel = cmp.Or(m.Trail, s.Trail), cmp.Or(m.Swivel, s.Swivel)
-	s.Safe, s.Plunge = cmp.Or(m.Safe, s.Safe), cmp.Or(m.Plunge, s.Plunge)
+	s.Trail, s.Swivel = cmp.Or(m.Trail, s.Trail), cmp.Or(float64(m.Swivel), s.Swivel)
+	s.Safe, s.Plunge = cmp.Or(m.Safe, s.Safe), cmp.Or(float64(m.Plunge), s.Plunge)
 	for _, w := range piece.Works() {
 		s.Jobs[w] = s.Jobs[w].with(m.JobFor(w, material))
 	}
@@ -53,7 +53,7 @@ func SettingsFor(m design.Machine, material string) Settings {
 // with returns the job with what a machine's job sets in its place.
 func (j Job) with(set design.Job) Job {
 	return Job{
-		Skip: j.Skip || set.Skip, Feed: cmp.Or(set.Feed, j.Feed), Power: cmp.Or(set.Power, j.Power),
+		Skip: j.Skip || set.Skip, Feed: cmp.Or(float64(set.Feed), j.Feed), Power: cmp.Or(set.Power, j.Power),
 		Passes: cmp.Or(set.Passes, j.Passes), Depth: cmp.Or(set.Depth, j.Depth),
 	}
 }

@@ -22,7 +22,7 @@ func (b *builder) assumptions() (Section, error) {
 	if s := b.Body.Shear; b.Body.Cut == design.Net {
 		limit := ""
 		if d.Cloth.LockingAngle > 0 {
-			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", degrees(d.Cloth.LockingAngle))
+			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", degrees(float64(d.Cloth.LockingAngle)))
 		}
 		l = append(l, fmt.Sprintf("The largest shear in the hung body is %s%s; it lies %s from mid-bay and %s off the centre line.",
 			degrees(s.Angle), limit, b.round(max(s.At.X, -s.At.X)), b.round(max(s.At.Y, -s.At.Y))))

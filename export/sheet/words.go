@@ -43,11 +43,11 @@ func (b *builder) unitWord() string {
 
 func (b *builder) force(n float64) string { return b.Style.Force(n) }
 
-func (b *builder) mass(kg float64) string {
+func (b *builder) mass(m quantity.Kilograms) string {
 	if b.Style.Inches {
-		return quantity.Decimal(kg/quantity.Pound, 0) + " lb"
+		return quantity.Decimal(float64(m)/quantity.Pound, 0) + " lb"
 	}
-	return quantity.Decimal(kg, 0) + " kg"
+	return quantity.Decimal(float64(m), 0) + " kg"
 }
 
 func degrees(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }

@@ -29,6 +29,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // Mark is one mark on a cord.
@@ -155,9 +156,9 @@ type bench struct {
 	splice Splicing
 }
 
-// stiffness returns EA of a cord, N, by which its stretch is taken off, and 0 where
+// stiffness returns EA of a cord, by which its stretch is taken off, and 0 where
 // the design wants cords at their own length.
-func (b bench) stiffness(c design.Cord) float64 {
+func (b bench) stiffness(c design.Cord) quantity.Newtons {
 	if b.design.Bed.Plain {
 		return 0
 	}

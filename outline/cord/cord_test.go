@@ -10,6 +10,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // sample returns a design and its solved shape.
@@ -196,7 +197,7 @@ func TestNodesLand(t *testing.T) {
 		d := d0
 		f := func(lo, hi float64, label string) float64 { return rapid.Float64Range(lo, hi).Draw(t, label) }
 		d.Side.Diameter, d.Leg.Diameter = f(1.5, 3, "side"), f(1.5, 3, "leg")
-		d.Side.Stiffness, d.Leg.Stiffness = f(5e4, 4e5, "ea"), f(5e4, 4e5, "ea leg")
+		d.Side.Stiffness, d.Leg.Stiffness = quantity.Newtons(f(5e4, 4e5, "ea")), quantity.Newtons(f(5e4, 4e5, "ea leg"))
 		d.Splice = design.Splice{TipGap: f(35, 80, "gap"), Contraction: f(0, 0.35, "kappa"),
 			Eye: f(60, 200, "eye"), EyeLoss: f(0, 20, "loss")}
 		o := cord.Options{Hook: f(4, 12, "hook"), Tip: f(0, 6, "tip"), Lines: [2]float64{2000, 1800}, Spare: f(0, 300, "spare")}

@@ -94,7 +94,7 @@ func (b bench) lineEye() (eyeSize, error) {
 // its stretch, mm.
 func (b bench) stretched(h Hanging, long float64) float64 {
 	if ea := b.stiffness(b.design.Hang.Line); ea > 0 {
-		return h.Tension * long / ea
+		return h.Tension * long / float64(ea)
 	}
 	return 0
 }

@@ -23,7 +23,7 @@ func (b bench) line(part Part, kind design.Cord, size lineSize) (Cord, error) {
 	}
 	stretch := 0.0
 	if ea := b.stiffness(kind); ea > 0 {
-		stretch = size.tension * long / ea
+		stretch = size.tension * long / float64(ea)
 	}
 	plain := long + spare - stretch - 2*(reach+bury)
 	if plain < 0 {

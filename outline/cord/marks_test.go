@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // drawnSet draws splices and hardware and returns all the cord of the sample with
@@ -16,7 +17,8 @@ import (
 func drawnSet(t *rapid.T, d design.Design, s *hung.Shape) cord.Set {
 	f := func(lo, hi float64, label string) float64 { return rapid.Float64Range(lo, hi).Draw(t, label) }
 	d.Side.Diameter, d.Leg.Diameter = f(1.5, 3, "side"), f(1.5, 3, "leg")
-	d.Side.Stiffness, d.Leg.Stiffness, d.Hang.Line.Stiffness = f(5e4, 4e5, "ea"), f(5e4, 4e5, "ea leg"), f(5e4, 4e5, "ea line")
+	ea := func(label string) quantity.Newtons { return quantity.Newtons(f(5e4, 4e5, label)) }
+	d.Side.Stiffness, d.Leg.Stiffness, d.Hang.Line.Stiffness = ea("ea"), ea("ea leg"), ea("ea line")
 	d.Splice = design.Splice{TipGap: f(35, 80, "gap"), Contraction: f(0, 0.35, "kappa"), Eye: f(60, 200, "eye"), EyeLoss: f(0, 20, "loss"),
 		Whole: rapid.Bool().Draw(t, "whole")}
 	set, err := cord.Of(s, d, cord.Options{Hook: f(4, 12, "hook"), Tip: f(0, 6, "tip"), Lines: [2]float64{2000, 1800}, Ridge: 3400, Spare: f(0, 300, "spare")})
@@ -126,7 +128,7 @@ func TestLoopNodes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := func(lo, hi float64, label string) float64 { return rapid.Float64Range(lo, hi).Draw(t, label) }
 		d := d0
-		d.Side.Diameter, d.Side.Stiffness = f(1.5, 3, "side"), f(4e4, 4e5, "ea")
+		d.Side.Diameter, d.Side.Stiffness = f(1.5, 3, "side"), quantity.Newtons(f(4e4, 4e5, "ea"))
 		d.Splice = design.Splice{Whole: true, TipGap: f(35, 80, "gap"), Contraction: f(0, 0.35, "kappa")}
 		o := cord.Options{Hook: f(4, 16, "hook"), Tip: f(1, 6, "tip")}
 		set, err := cord.Of(&s, d, o)

@@ -4,15 +4,16 @@ import (
 	"gonum.org/v1/gonum/integrate/quad"
 
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // Stretch returns by how much the cord from station a to station b, a < b, is
 // longer under the sleeper than without load, mm: ∫ T ds / EA along one side's
-// cord. The stiffness EA is N; 0 gives 0. The strain is small, so that its
+// cord. A stiffness EA of 0 gives 0. The strain is small, so that its
 // square is left out (0.03 mm on a side cord at 0.5 %). Where a cord is filled
 // by a tail both carry, so that the true value is the smaller by some tenths of
 // what falls on those lengths.
-func Stretch(s *hung.Shape, a, b, stiffness float64) float64 {
+func Stretch(s *hung.Shape, a, b float64, stiffness quantity.Newtons) float64 {
 	if stiffness == 0 {
 		return 0
 	}
@@ -33,11 +34,11 @@ func Stretch(s *hung.Shape, a, b, stiffness float64) float64 {
 	for i := 1; i < len(marks); i++ {
 		sum += quad.Fixed(f, marks[i-1], marks[i], points, quad.Legendre{}, 0)
 	}
-	return sum / stiffness
+	return sum / float64(stiffness)
 }
 
 // legStretch returns the stretch of one leg from bar tip to apex, mm.
-func legStretch(s *hung.Shape, e hung.End, stiffness float64) float64 {
+func legStretch(s *hung.Shape, e hung.End, stiffness quantity.Newtons) float64 {
 	tip := e.Sign() * s.Problem.Bed.Span / 2
 	apex := s.Ends[e].ApexX
 	return Stretch(s, min(tip, apex), max(tip, apex), stiffness)

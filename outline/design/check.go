@@ -68,7 +68,7 @@ func (r *reader) instead(key Key, mm float64) {
 
 // tilted returns the cosine of the bottom line's slope. Crown, stature and tails
 // are measured along the bed, bars and the even load level.
-func (r *reader) tilted() float64 { return math.Cos(r.design.Bed.Lift) }
+func (r *reader) tilted() float64 { return r.design.Bed.Lift.Cos() }
 
 // checkSleeper keeps the sleeper on the cloth, from crown to soles.
 func (r *reader) checkSleeper() {

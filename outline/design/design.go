@@ -1,9 +1,8 @@
 // Package design holds the maker's design: everything that one design file says,
 // as plain values, and the strict reader of such files.
 //
-// In a Design every length is mm, mass kg, force N, angle rad, mass per area
-// g/m², mass per length g/m, stiffness of cord N (EA), stiffness and strength of
-// cloth N/mm of width. A field that a file may leave out says what 0 means.
+// In a Design every length is a float64 in mm; any other quantity has a type of package
+// quantity, named for its unit. A field that a file may leave out says what 0 means.
 package design
 
 import (
@@ -38,8 +37,8 @@ type Design struct {
 
 // Sleeper is the person the bed is shaped for.
 type Sleeper struct {
-	Stature float64 // standing height, mm
-	Mass    float64 // kg, above 0 and to 300
+	Stature float64            // standing height, mm
+	Mass    quantity.Kilograms // above 0 and to 300
 	// Crown is how far the top of the head lies from the head bar, mm: positive
 	// towards the foot, negative where the head lies over the tail.
 	Crown float64
@@ -148,9 +147,9 @@ type Bed struct {
 	// Between them it changes smoothly; in the tails it stays.
 	HeadRadius, SeatRadius, FootRadius float64
 
-	// Lift is the slope of the bottom line, rad, at most 5 degrees either way:
+	// Lift is the slope of the bottom line, at most 5 degrees either way:
 	// positive where the head end is the higher.
-	Lift float64
+	Lift quantity.Radians
 
 	Curve Curve
 	Cut   Cut
@@ -163,12 +162,12 @@ type Bed struct {
 
 // Cord is one kind of cord.
 type Cord struct {
-	Name          string  // what it is: "HMPE hollow braid 2.8 mm"
-	Diameter      float64 // mm
-	Strength      float64 // breaking strength from the data sheet, N; 0: not given
-	Stiffness     float64 // EA at working load, N; 0: not given, no compensation
-	LinearDensity float64 // g/m; 0: not given
-	Price         float64 // per metre, in the maker's own currency; 0: not given
+	Name          string                 // what it is: "HMPE hollow braid 2.8 mm"
+	Diameter      float64                // mm
+	Strength      quantity.Newtons       // breaking strength from the data sheet; 0: not given
+	Stiffness     quantity.Newtons       // EA at working load; 0: not given, no compensation
+	LinearDensity quantity.GramsPerMetre // 0: not given
+	Price         float64                // per metre, in the maker's own currency; 0: not given
 }
 
 // Hang is the place and the lines that the hammock hangs from.
@@ -181,7 +180,7 @@ type Hang struct {
 	Spare    float64 // added to each hang line for adjusting, mm
 	// HookDiameter is the thickness of what the eyes hang on, mm; 0: not given.
 	HookDiameter float64
-	HookStrength float64 // of hook and support by their data sheet, N; 0: not given
+	HookStrength quantity.Newtons // of hook and support by their data sheet; 0: not given
 }
 
 // Splice holds the measures of the maker's splices.
@@ -222,32 +221,32 @@ func (s Splice) hasTrials(buried bool) bool {
 
 // Bar is the spreader bars' section and material; both bars are alike.
 type Bar struct {
-	Name         string  // what it is: "aluminium tube 16 × 1"
-	Material     string  // a material of [Materials]; empty: not named
-	Outer        float64 // outer diameter, mm
-	Wall         float64 // wall, mm; 0: solid rod
-	Modulus      float64 // E, N/mm²; 0: not given
-	Yield        float64 // N/mm²; 0: not given
-	Density      float64 // kg/m³; 0: not given
-	TipReach     float64 // how far a tip holds the cord beyond the bar's end, mm
-	TipDiameter  float64 // of what the cords part round, mm; 0: not given
-	Eccentricity float64 // of the thrust at the tips, mm
-	Stock        float64 // length the bars are sold in, mm; 0: not given
-	Price        float64 // per stock length; 0: not given
+	Name         string                              // what it is: "aluminium tube 16 × 1"
+	Material     string                              // a material of [Materials]; empty: not named
+	Outer        float64                             // outer diameter, mm
+	Wall         float64                             // wall, mm; 0: solid rod
+	Modulus      quantity.NewtonsPerSquareMillimetre // E; 0: not given
+	Yield        quantity.NewtonsPerSquareMillimetre // 0: not given
+	Density      quantity.KilogramsPerCubicMetre     // 0: not given
+	TipReach     float64                             // how far a tip holds the cord beyond the bar's end, mm
+	TipDiameter  float64                             // of what the cords part round, mm; 0: not given
+	Eccentricity float64                             // of the thrust at the tips, mm
+	Stock        float64                             // length the bars are sold in, mm; 0: not given
+	Price        float64                             // per stock length; 0: not given
 }
 
 // Cloth is the fabric on the roll.
 type Cloth struct {
 	Name          string
 	Width         float64 // usable width of the roll, mm
-	ArealDensity  float64 // g/m²
-	OneWay        bool    // pieces may not be turned end for end
-	WarpStiffness float64 // N/mm per unit strain; 0: not given, no compensation
-	WeftStiffness float64
-	StripStrength float64 // N/mm of width; 0: not given
-	LockingAngle  float64 // largest shear without wrinkles, rad; 0: not given
-	Gap           float64 // between pieces on the roll, mm
-	Margin        float64 // kept free along the roll's edges, mm
+	ArealDensity  quantity.GramsPerSquareMetre
+	OneWay        bool                          // pieces may not be turned end for end
+	WarpStiffness quantity.NewtonsPerMillimetre // per unit strain; 0: not given, no compensation
+	WeftStiffness quantity.NewtonsPerMillimetre
+	StripStrength quantity.NewtonsPerMillimetre // 0: not given
+	LockingAngle  quantity.Radians              // largest shear without wrinkles; 0: not given
+	Gap           float64                       // between pieces on the roll, mm
+	Margin        float64                       // kept free along the roll's edges, mm
 	Flaws         []geom.Box
 	Joins         int // lengthwise joins allowed in the body, 0 to 2
 	Price         float64
@@ -296,8 +295,8 @@ type Seam struct {
 	StitchLength         float64 // mm
 	Rows                 int     // rows of stitches in the side seam
 	ThreadName           string
-	ThreadStrength       float64 // N; 0: not given
-	SeamFactor           float64 // part of stitch count × thread strength that a seam holds; 0: not given
+	ThreadStrength       quantity.Newtons // 0: not given
+	SeamFactor           float64          // part of stitch count × thread strength that a seam holds; 0: not given
 }
 
 // Sheet is the stiff stock for templates and the bed of the machine that cuts it.

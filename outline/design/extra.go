@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"slingloft/outline/piece"
-	"slingloft/outline/quantity"
 )
 
 // Extra is an outline of the maker's own, from a drawing, that is laid with the
@@ -35,7 +34,7 @@ func (e Extra) Copies() int { return max(1, e.Count) }
 func extraRows() []row {
 	e := func(d *Design) *Extra { return last(d.Extras) }
 	length := func(key Key, lo, hi float64, at func(*Extra) *float64) row {
-		return measure("extra."+key, quantity.Length, lo, hi, func(d *Design) *float64 { return at(e(d)) })
+		return length("extra."+key, lo, hi, func(d *Design) *float64 { return at(e(d)) })
 	}
 	stay := func(*Design) {}
 	keepOut := func(d *Design) bool { return e(d).As == AsKeepOut }

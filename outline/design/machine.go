@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
 )
 
 // Machine is how the machine works that the files are for. Whatever is left out
@@ -21,15 +22,15 @@ type Machine struct {
 	// Measured mm; 0: not measured.
 	Drawn, Measured [2]float64
 
-	Lead      float64 // of the way in to closed cuts, mm; 0: none
-	Tabs      int     // holding tabs on each outline
-	TabWidth  float64 // mm; 0: not given
-	TabHeight float64 // above the deepest pass, mm; 0: not given
-	Trail     float64 // of a knife's tip behind its holder, mm; 0: the tool's usual
-	Swivel    float64 // least turn for which a knife is turned first, rad; 0: the tool's usual
-	Safe      float64 // height of travel, mm; 0: the tool's usual
-	Plunge    float64 // speed downwards, mm/min; 0: the tool's usual
-	NoFrame   bool    // do not go round all work first
+	Lead      float64                       // of the way in to closed cuts, mm; 0: none
+	Tabs      int                           // holding tabs on each outline
+	TabWidth  float64                       // mm; 0: not given
+	TabHeight float64                       // above the deepest pass, mm; 0: not given
+	Trail     float64                       // of a knife's tip behind its holder, mm; 0: the tool's usual
+	Swivel    quantity.Radians              // least turn for which a knife is turned first; 0: the tool's usual
+	Safe      float64                       // height of travel, mm; 0: the tool's usual
+	Plunge    quantity.MillimetresPerMinute // speed downwards; 0: the tool's usual
+	NoFrame   bool                          // do not go round all work first
 
 	Paper   string  // that a printer takes, as [Papers] names it
 	Overlap float64 // of neighbouring pages, mm
@@ -154,13 +155,13 @@ type Stroke struct {
 // Job is how one kind of work is done, in one material.
 type Job struct {
 	Work     piece.Work
-	Material string  // name of the cloth or sheet; empty: any
-	Skip     bool    // leave this work out
-	Feed     float64 // mm/min; 0: the tool's usual
-	Power    float64 // the S word; 0: the tool's usual
-	Passes   int     // 0: the tool's usual
-	Depth    float64 // of the last pass, mm; 0: the tool's usual
-	Pen      int     // of a plotter; 0: the work's usual
+	Material string                        // name of the cloth or sheet; empty: any
+	Skip     bool                          // leave this work out
+	Feed     quantity.MillimetresPerMinute // 0: the tool's usual
+	Power    float64                       // the S word; 0: the tool's usual
+	Passes   int                           // 0: the tool's usual
+	Depth    float64                       // of the last pass, mm; 0: the tool's usual
+	Pen      int                           // of a plotter; 0: the work's usual
 }
 
 // JobFor returns how the machine does a kind of work in a material: what its jobs for

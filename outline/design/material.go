@@ -1,11 +1,13 @@
 package design
 
+import "slingloft/outline/quantity"
+
 // Material is a material for bars with values from a published source.
 type Material struct {
 	Name    string
-	Modulus float64 // N/mm²
-	Yield   float64 // the least that a standard assures, N/mm²
-	Density float64 // kg/m³
+	Modulus quantity.NewtonsPerSquareMillimetre
+	Yield   quantity.NewtonsPerSquareMillimetre // the least that a standard assures
+	Density quantity.KilogramsPerCubicMetre
 	Source  string
 }
 

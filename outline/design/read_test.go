@@ -60,12 +60,12 @@ func TestReadInches(t *testing.T) {
 		got, want float64
 	}{
 		{"stature", d.Sleeper.Stature, 64.5 * 25.4},
-		{"mass", d.Sleeper.Mass, 138 * 0.45359237},
+		{"mass", float64(d.Sleeper.Mass), 138 * 0.45359237},
 		{"span", d.Bed.Span, 56.5 * 25.4},
 		{"tick left out", d.Template.Tick, 25.4},
 		{"opening left out", d.Channel.Opening, 1.125 * 25.4},
-		{"strength", d.Side.Strength, 2600 * 0.45359237 * 9.80665},
-		{"areal density", d.Cloth.ArealDensity, 3.4 * 33.90575}, // NIST SP 811
+		{"strength", float64(d.Side.Strength), 2600 * 0.45359237 * 9.80665},
+		{"areal density", float64(d.Cloth.ArealDensity), 3.4 * 33.90575}, // NIST SP 811
 	}
 	for _, tc := range tests {
 		if math.Abs(tc.got-tc.want) > 2e-7*tc.want {

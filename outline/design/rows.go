@@ -1,10 +1,6 @@
 package design
 
-import (
-	"math"
-
-	"slingloft/outline/quantity"
-)
+import "slingloft/outline/quantity"
 
 // schema returns every key of a design file, in the order of a starter file.
 // Defaults are our own choice unless the row says where they come from.
@@ -60,13 +56,13 @@ func tableDocs() map[Key]string {
 
 func sleeperRows() []row {
 	return []row{
-		measure(KeySleeperStature, quantity.Length, 500, 2500, func(d *Design) *float64 { return &d.Sleeper.Stature }).
+		length(KeySleeperStature, 500, 2500, func(d *Design) *float64 { return &d.Sleeper.Stature }).
 			says("Standing height.", "1740 mm", "5 ft 8 1/2 in").needed().known("height", "length", "size"),
-		measure(KeySleeperMass, quantity.Mass, 1, 300, func(d *Design) *float64 { return &d.Sleeper.Mass }).
+		measure(KeySleeperMass, 1, 300, func(d *Design) *quantity.Kilograms { return &d.Sleeper.Mass }).
 			says("Mass of the sleeper, as lain on the bed.", "78 kg", "172 lb").needed().known("weight"),
-		measure(KeySleeperCrown, quantity.Length, -1500, 3000, func(d *Design) *float64 { return &d.Sleeper.Crown }).
+		length(KeySleeperCrown, -1500, 3000, func(d *Design) *float64 { return &d.Sleeper.Crown }).
 			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail. Needed for the sleeper load.", "-100 mm", "-4 in").shown().known("head"),
-		measure(KeySleeperShoulders, quantity.Length, 100, 1000, func(d *Design) *float64 { return &d.Sleeper.Shoulders }).
+		length(KeySleeperShoulders, 100, 1000, func(d *Design) *float64 { return &d.Sleeper.Shoulders }).
 			says("Breadth over the shoulders.", "480 mm", "19 in").known("shoulder", "shoulder_breadth"),
 		option(KeySleeperLies, func(d *Design) *Posture { return &d.Sleeper.Lies }, "back", "side").
 			says("How the sleeper lies. The load is spread as on the back either way; on the side the centre of mass lies higher.", "back", "back").or("back").known("sleeps", "posture", "position"),
@@ -79,9 +75,9 @@ func loadRows() []row {
 	return []row{
 		option(KeyLoadModel, func(d *Design) *Model { return &d.Load.Model }, "sleeper", "even").
 			says("sleeper: body segments where they lie; even: the weight spread evenly.", "sleeper", "sleeper").or("sleeper").known("type", "kind"),
-		measure(KeyLoadFrom, quantity.Length, -1500, 5500, func(d *Design) *float64 { return &d.Load.From }).
+		length(KeyLoadFrom, -1500, 5500, func(d *Design) *float64 { return &d.Load.From }).
 			when(stay, even).says("Start of the even load, from the head bar; with neither end given it covers the bay.", "0 mm", "0 in"),
-		measure(KeyLoadTo, quantity.Length, -1500, 5500, func(d *Design) *float64 { return &d.Load.To }).
+		length(KeyLoadTo, -1500, 5500, func(d *Design) *float64 { return &d.Load.To }).
 			when(stay, even).says("End of the even load, from the head bar.", "1400 mm", "55 in"),
 	}
 }
@@ -89,12 +85,13 @@ func loadRows() []row {
 func bedRows() []row {
 	value := func(d *Design) *float64 { return &d.Bed.ControlValue }
 	second := func(d *Design) *float64 { return &d.Bed.SecondValue }
+	flattest, steepest := float64(quantity.Degrees(1)), float64(quantity.Degrees(85)) // of hang lines
 	rows := []row{
-		measure(KeyBedSpan, quantity.Length, 300, 4000, func(d *Design) *float64 { return &d.Bed.Span }).
+		length(KeyBedSpan, 300, 4000, func(d *Design) *float64 { return &d.Bed.Span }).
 			says("Length of the bay, from bar to bar.", "1480 mm", "58 1/4 in").needed().known("length", "bay"),
-		measure(KeyBedHeadBar, quantity.Length, 150, 2500, func(d *Design) *float64 { return &d.Bed.HeadBar }).
+		length(KeyBedHeadBar, 150, 2500, func(d *Design) *float64 { return &d.Bed.HeadBar }).
 			says("Length of the head bar between the cords' centres.", "880 mm", "34 1/2 in").needed().known("width", "bar", "breadth"),
-		measure(KeyBedFootBar, quantity.Length, 150, 2500, func(d *Design) *float64 { return &d.Bed.FootBar }).
+		length(KeyBedFootBar, 150, 2500, func(d *Design) *float64 { return &d.Bed.FootBar }).
 			says("Length of the foot bar between the cords' centres.", "800 mm", "31 1/2 in").needed().known("bar"),
 	}
 	for _, c := range []struct {
@@ -107,7 +104,7 @@ func bedRows() []row {
 		{Girth, "Cloth across the bed at the head bar, cord to cord.", "1210 mm", "47 5/8 in", "girth"},
 	} {
 		name := []Key{KeyBedHeadDrop, KeyBedHeadGirth}[c.section]
-		r := measure(name, quantity.Length, []float64{20, 150}[c.section], 5000, func(d *Design) *float64 { return &d.Bed.HeadValue }).
+		r := length(name, []float64{20, 150}[c.section], 5000, func(d *Design) *float64 { return &d.Bed.HeadValue }).
 			when(func(d *Design) { d.Bed.Head = c.section }, func(d *Design) bool { return d.Bed.Head == c.section }).
 			says(c.doc, c.mm, c.inch).known(c.also)
 		r.active = c.section == Drop
@@ -120,17 +117,17 @@ func bedRows() []row {
 		return r.when(func(d *Design) { d.Bed.Second = s }, func(d *Design) bool { return d.Bed.Second == s })
 	}
 	return append(rows,
-		control(measure(KeyBedSideDepth, quantity.Length, 5, 2000, value), SideDepth).
+		control(length(KeyBedSideDepth, 5, 2000, value), SideDepth).
 			says("How far the side bows in at its deepest, flat, at the line of the cord; the seam lies further in by the reach of its channel and bows a little less. One of side_depth, hang_angle, foot_hang_angle, thrust.", "195 mm", "7 3/4 in").shown().known("sag", "side_sag"),
-		control(measure(KeyBedHangAngle, quantity.Angle, degrees(1), degrees(85), value), HeadAngle).
+		control(number(KeyBedHangAngle, measured, flattest, steepest, value).of(quantity.Angle), HeadAngle).
 			says("Angle of the hang line at the head end above the horizontal.", "22 deg", "22 deg").known("angle", "head_hang_angle"),
-		control(measure(KeyBedFootHangAngle, quantity.Angle, degrees(1), degrees(85), value), FootAngle).
+		control(number(KeyBedFootHangAngle, measured, flattest, steepest, value).of(quantity.Angle), FootAngle).
 			says("Angle of the hang line at the foot end.", "20 deg", "20 deg"),
-		control(measure(KeyBedThrust, quantity.Force, 1, 50000, value), Thrust).
+		control(number(KeyBedThrust, measured, 1, 50000, value).of(quantity.Force), Thrust).
 			says("Horizontal pull in the cords of one side.", "450 N", "100 lbf").known("tension", "pull"),
-		follow(measure(KeyBedFootDrop, quantity.Length, 20, 5000, second), FootDrop).
+		follow(length(KeyBedFootDrop, 20, 5000, second), FootDrop).
 			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_hooks the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
-		follow(measure(KeyBedFootGirth, quantity.Length, 150, 5000, second), FootGirth).
+		follow(length(KeyBedFootGirth, 150, 5000, second), FootGirth).
 			says("Cloth across the bed at the foot bar.", "1120 mm", "44 in"),
 		only(KeyBedLevelHooks, LevelHooks, "Both hooks hang at the same height."),
 		only(KeyBedSameWallAngle, SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
@@ -152,10 +149,10 @@ func only(key Key, s Second, doc string) row {
 
 func tailRows() []row {
 	tail := func(key Key, at func(*Design) *float64, doc, mm, inch string) row {
-		return measure(key, quantity.Length, 10, 1500, at).says(doc, mm, inch).needed().known("tail", "recess")
+		return length(key, 10, 1500, at).says(doc, mm, inch).needed().known("tail", "recess")
 	}
 	leg := func(key Key, at func(*Design) *float64, doc, mm, inch string) row {
-		return measure(key, quantity.Length, 80, 5000, at).says(doc, mm, inch).needed().known("leg", "legs")
+		return length(key, 80, 5000, at).says(doc, mm, inch).needed().known("leg", "legs")
 	}
 	return []row{
 		tail(KeyBedHeadTail, func(d *Design) *float64 { return &d.Bed.HeadTail },
@@ -166,7 +163,7 @@ func tailRows() []row {
 			"Length of a leg at the head, from bar tip to hook.", "840 mm", "33 in"),
 		leg(KeyBedFootLeg, func(d *Design) *float64 { return &d.Bed.FootLeg },
 			"Length of a leg at the foot.", "800 mm", "31 1/2 in"),
-		measure(KeyBedLift, quantity.Angle, degrees(-5), degrees(5), func(d *Design) *float64 { return &d.Bed.Lift }).
+		measure(KeyBedLift, quantity.Degrees(-5), quantity.Degrees(5), func(d *Design) *quantity.Radians { return &d.Bed.Lift }).
 			says("Slope of the bottom line, positive where the head is higher.", "1 deg", "1 deg").or("0 deg").known("slope", "tilt"),
 		{key: KeyBedSideCurve, form: choice, choices: []string{"sleeper", "even", "catenary", "arc"},
 			put: func(d *Design, v any) {
@@ -182,7 +179,7 @@ func tailRows() []row {
 			mm:  "sleeper", inch: "sleeper", also: []string{"curve", "side"}},
 		option(KeyBedCut, func(d *Design) *Cut { return &d.Bed.Cut }, "net", "straight").
 			says("Tails cut on a net of threads (they lie level), or straight as by hand.", "net", "net").or("net"),
-		measure(KeyBedEndGirth, quantity.Length, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
+		length(KeyBedEndGirth, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
 			says("Girth at the end of a straight cut tail; left out, the slope of least departure is taken.", "1150 mm", "45 in"),
 		toggle(KeyBedCompensate, func(d *Design) *bool { return &d.Bed.Plain }).negated().
 			says("Pattern and cords are cut shorter by their stretch under the sleeper, where their stiffness is given.", "true", "true").or("true").known("compensation", "shorten"),
@@ -192,7 +189,7 @@ func tailRows() []row {
 func radiusRows() []row {
 	one := func(key Key, where string, at func(*Design) *float64) row {
 		differ := func(d *Design) bool { return !sameRadius(*d) }
-		return measure(key, quantity.Length, 10, 1000, at).when(func(*Design) {}, differ).
+		return length(key, 10, 1000, at).when(func(*Design) {}, differ).
 			says("Radius of the round part of the section "+where+"; head_radius, seat_radius and foot_radius take the place of underbody_radius.", "140 mm", "5 1/2 in")
 	}
 	all := row{key: KeyBedUnderbodyRadius, form: measured, dim: quantity.Length, lo: 10, hi: 1000,
@@ -218,6 +215,3 @@ func radiusRows() []row {
 func sameRadius(d Design) bool {
 	return d.Bed.HeadRadius == d.Bed.SeatRadius && d.Bed.SeatRadius == d.Bed.FootRadius
 }
-
-// degrees returns an angle in radians.
-func degrees(a float64) float64 { return a * (math.Pi / 180) }

@@ -13,7 +13,7 @@ func last[T any](list []T) *T { return &list[len(list)-1] }
 func machineRows() []row {
 	m := func(d *Design) *Machine { return &d.Machine }
 	length := func(key string, lo, hi float64, at func(*Machine) *float64) row {
-		return measure(KeyMachine.In(key), quantity.Length, lo, hi, func(d *Design) *float64 { return at(m(d)) })
+		return length(KeyMachine.In(key), lo, hi, func(d *Design) *float64 { return at(m(d)) })
 	}
 	read := func(axis string, i int) []row {
 		table := "calibration_" + axis + "."
@@ -51,11 +51,11 @@ func machineRows() []row {
 			says("Height of a router's tabs above the deepest pass; left out, 1 mm.", "1 mm", "0.04 in"),
 		length("trail", 0.01, 10, func(m *Machine) *float64 { return &m.Trail }).
 			says("How far a drag knife's tip trails behind its holder; left out, 0.25 mm.", "0.25 mm", "0.01 in").known("offset", "knife_offset"),
-		measure(KeyMachineSwivel, quantity.Angle, degrees(1), degrees(180), func(d *Design) *float64 { return &d.Machine.Swivel }).
+		measure(KeyMachineSwivel, quantity.Degrees(1), quantity.Degrees(180), func(d *Design) *quantity.Radians { return &d.Machine.Swivel }).
 			says("Least turn at a corner for which a knife is turned first; left out, 10 degrees.", "10 deg", "10 deg"),
 		length("safe_height", 0.1, 200, func(m *Machine) *float64 { return &m.Safe }).
 			says("Height of travel of a router or knife; left out, 5 mm.", "5 mm", "0.2 in").known("safe", "travel_height"),
-		measure(KeyMachinePlunge, quantity.Speed, 1, 100000, func(d *Design) *float64 { return &d.Machine.Plunge }).
+		measure(KeyMachinePlunge, 1, 100000, func(d *Design) *quantity.MillimetresPerMinute { return &d.Machine.Plunge }).
 			says("Speed downwards; left out, 300 mm/min.", "300 mm/min", "12 in/min").known("plunge_feed"),
 		toggle(KeyMachineFrame, func(d *Design) *bool { return &d.Machine.NoFrame }).negated().
 			says("Programs go round all work first with the tool off.", "true", "true").or("true"),
@@ -86,7 +86,7 @@ func strokeRows() []row {
 			says("Kind of work that is drawn so.", "cut-outline", "cut-outline").needed(),
 		text(KeyMachineStrokeColour, 7, func(d *Design) *string { return &s(d).Colour }).
 			says("Colour, as # and six hexadecimal digits; left out, our own.", "#d55e00", "#d55e00").known("color"),
-		measure(KeyMachineStrokeWidth, quantity.Length, 0.01, 10, func(d *Design) *float64 { return &s(d).Width }).
+		length(KeyMachineStrokeWidth, 0.01, 10, func(d *Design) *float64 { return &s(d).Width }).
 			says("Width of the line; left out, our own.", "0.1 mm", "0.004 in"),
 		text(KeyMachineStrokeDash, 60, func(d *Design) *string { return &s(d).Dash }).
 			says("Lengths of line and gap in turn, with commas between; left out, our own.", "3 mm, 1 mm", "1/8 in, 1/16 in").known("dashes", "line_type"),
@@ -104,13 +104,13 @@ func jobRows() []row {
 			says("Name of the cloth or sheet that this holds for; left out, for any.", "poplar plywood 3 mm", "poplar plywood 1/8 in"),
 		toggle(KeyMachineJobSkip, func(d *Design) *bool { return &j(d).Skip }).
 			says("Leave this work out of programs.", "true", "true"),
-		measure(KeyMachineJobFeed, quantity.Speed, 1, 100000, func(d *Design) *float64 { return &j(d).Feed }).
+		measure(KeyMachineJobFeed, 1, 100000, func(d *Design) *quantity.MillimetresPerMinute { return &j(d).Feed }).
 			says("Speed along the path.", "600 mm/min", "24 in/min").known("speed"),
 		number(KeyMachineJobPower, amount, 0.001, 100000, func(d *Design) *float64 { return &j(d).Power }).
 			says("The S word of programs: power of a laser, speed of a spindle, in the machine's own measure.", "800", "800").known("s", "rpm", "spindle"),
 		optional(count(KeyMachineJobPasses, 1, 100, func(d *Design) *int { return &j(d).Passes })).
 			says("How often each path is followed.", "2", "2"),
-		measure(KeyMachineJobDepth, quantity.Length, 0.001, 100, func(d *Design) *float64 { return &j(d).Depth }).
+		length(KeyMachineJobDepth, 0.001, 100, func(d *Design) *float64 { return &j(d).Depth }).
 			says("Depth of the last pass, of a router or knife.", "3 mm", "1/8 in"),
 		optional(count(KeyMachineJobPen, 1, 255, func(d *Design) *int { return &j(d).Pen })).
 			says("Pen of a plotter.", "1", "1").known("tool"),

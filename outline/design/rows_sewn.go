@@ -10,7 +10,7 @@ import (
 
 // flaw makes a row of the flaws in the cloth.
 func flaw(key Key, doc, mm, inch string, at func(*Design) *float64) row {
-	return measure("cloth.flaw."+key, quantity.Length, 0, 100000, at).says(doc, mm, inch).needed()
+	return length("cloth.flaw."+key, 0, 100000, at).says(doc, mm, inch).needed()
 }
 
 // lastFlaw returns the flaw that is being read.
@@ -47,9 +47,6 @@ func exclusive() []ways {
 }
 
 func channelRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
 	return []row{
 		option(KeyChannelKind, func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
 			says("A straight strip eased on, or a facing cut to the curve.", "strip", "strip").or("strip").known("type"),
@@ -72,7 +69,7 @@ func channelRows() []row {
 
 func seamRows() []row {
 	allowance := func(key Key, where string, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, 0, 200, at).
+		return length(key, 0, 200, at).
 			says("Allowance "+where+".", "12 mm", "1/2 in").or("12 mm").orIn("1/2 in").known("allowance")
 	}
 	return []row{
@@ -80,17 +77,17 @@ func seamRows() []row {
 		allowance(KeySeamEndAllowance, "at the ends of the body", func(d *Design) *float64 { return &d.Seam.End }),
 		allowance(KeySeamCapAllowance, "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
 		allowance(KeySeamJoinAllowance, "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide", func(d *Design) *float64 { return &d.Seam.Join }),
-		measure(KeySeamTolerance, quantity.Length, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
+		length(KeySeamTolerance, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
 			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm").orIn("1/16 in"),
 		number(KeySeamToleranceRatio, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).
 			says("Or as part of the seam's length; the larger of the two holds.", "0.5 %", "0.5 %").or("0.5 %"),
-		measure(KeySeamStitchLength, quantity.Length, 0.5, 20, func(d *Design) *float64 { return &d.Seam.StitchLength }).
+		length(KeySeamStitchLength, 0.5, 20, func(d *Design) *float64 { return &d.Seam.StitchLength }).
 			says("Stitch length.", "3 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("stitch"),
 		count(KeySeamRows, 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
 		text(KeySeamThread, 60, func(d *Design) *string { return &d.Seam.ThreadName }).
 			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),
-		measure(KeySeamThreadStrength, quantity.Force, 0.5, 2000, func(d *Design) *float64 { return &d.Seam.ThreadStrength }).
+		measure(KeySeamThreadStrength, 0.5, 2000, func(d *Design) *quantity.Newtons { return &d.Seam.ThreadStrength }).
 			says("Breaking strength of the thread from its data sheet; left out, the margins of seams are not known.", "38 N", "8.5 lbf").known("strength"),
 		number(KeySeamFactor, ratio, 0.05, 2, func(d *Design) *float64 { return &d.Seam.SeamFactor }).
 			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are not known.", "0.7", "0.7").known("seam_factor"),
@@ -98,9 +95,6 @@ func seamRows() []row {
 }
 
 func sheetRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
 	return []row{
 		text(KeySheetName, 60, func(d *Design) *string { return &d.Sheet.Name }).
 			says("What the sheets are.", "poplar plywood 3 mm", "poplar plywood 1/8 in").needed().known("material"),
@@ -124,9 +118,6 @@ func sheetRows() []row {
 }
 
 func templateRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
 	return []row{
 		length(KeyTemplateTick, 5, 500, func(d *Design) *float64 { return &d.Template.Tick }).
 			says("Step of ticks and offsets; left out, 25 mm, or 1 in where output.units is in.", "25 mm", "1 in").known("step", "ticks"),
@@ -156,13 +147,13 @@ func marginRows() []row {
 
 func accuracyRows() []row {
 	return []row{
-		measure(KeyAccuracyMarking, quantity.Length, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Marking }).
+		length(KeyAccuracyMarking, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Marking }).
 			says("How far off a mark may lie, either way.", "1 mm", "1/32 in").or("1 mm").orIn("1/32 in").known("mark"),
 		number(KeyAccuracyScatter, ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
 			says("Scatter of the contraction, either way.", "0.02", "0.02").or("0.02"),
 		number(KeyAccuracySet, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
 			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),
-		measure(KeyAccuracyLevel, quantity.Length, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
+		length(KeyAccuracyLevel, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
 			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in"),
 	}
 }

@@ -5,7 +5,7 @@ import "slingloft/outline/quantity"
 func cordRows(table Key, what string, at func(*Design) *Cord) []row {
 	side := table == KeyCordSide
 	name := measureText(table, what, at)
-	diameter := measure(table+".diameter", quantity.Length, 0.5, 20, func(d *Design) *float64 { return &at(d).Diameter }).
+	diameter := length(table+".diameter", 0.5, 20, func(d *Design) *float64 { return &at(d).Diameter }).
 		says("Diameter.", "3 mm", "1/8 in").known("thickness", "size")
 	if table != KeyHangLine {
 		name, diameter = name.needed(), diameter.needed()
@@ -17,11 +17,11 @@ func cordRows(table Key, what string, at func(*Design) *Cord) []row {
 		return other
 	}
 	return []row{name, diameter,
-		measure(table+".strength", quantity.Force, 10, 1e6, func(d *Design) *float64 { return &at(d).Strength }).
+		measure(table+".strength", 10, 1e6, func(d *Design) *quantity.Newtons { return &at(d).Strength }).
 			says("Breaking strength from the data sheet; left out, its margins are not known.", pick("10 kN", "11 kN"), pick("2250 lbf", "2500 lbf")).known("breaking_strength", "breaking_load", "mbs"),
-		measure(table+".stiffness", quantity.Force, 100, 1e8, func(d *Design) *float64 { return &at(d).Stiffness }).
+		measure(table+".stiffness", 100, 1e8, func(d *Design) *quantity.Newtons { return &at(d).Stiffness }).
 			says("Force over strain (EA) at the working load; left out, cords are not shortened for their stretch.", "220 kN", "50000 lbf").known("ea", "modulus"),
-		measure(table+".linear_density", quantity.LinearDensity, 0.05, 1000, func(d *Design) *float64 { return &at(d).LinearDensity }).
+		measure(table+".linear_density", 0.05, 1000, func(d *Design) *quantity.GramsPerMetre { return &at(d).LinearDensity }).
 			says("Mass per length.", "5 g/m", "0.16 oz/yd").known("mass", "weight", "density"),
 		number(table+".price", amount, 0, 1e6, func(d *Design) *float64 { return &at(d).Price }).
 			says("Price per metre, in your own currency; one per yard times 1.094.", "1.90", "1.90").known("cost"),
@@ -35,9 +35,6 @@ func measureText(table Key, what string, at func(*Design) *Cord) row {
 }
 
 func hangRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
 	return []row{
 		length(KeyHangDistance, 500, 30000, func(d *Design) *float64 { return &d.Hang.Distance }).
 			says("Distance between the supports.", "4200 mm", "14 ft").shown().known("length", "supports"),
@@ -51,15 +48,12 @@ func hangRows() []row {
 			says("Cord added to each hang line for adjusting.", "200 mm", "8 in").or("0 mm").known("adjusting", "adjustment"),
 		length(KeyHangHookDiameter, 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
 			says("Thickness of the hook, ring or shackle that an eye hangs on; left out, 10 mm is taken.", "10 mm", "3/8 in").known("hook", "hook_size"),
-		measure(KeyHangHookStrength, quantity.Force, 10, 1e6, func(d *Design) *float64 { return &d.Hang.HookStrength }).
+		measure(KeyHangHookStrength, 10, 1e6, func(d *Design) *quantity.Newtons { return &d.Hang.HookStrength }).
 			says("Breaking strength of hook and support, the weaker of the two, from their data sheets; left out, their margin is not known.", "12 kN", "2700 lbf").known("strength", "support_strength"),
 	}
 }
 
 func spliceRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
 	trial := func(key Key, least float64, doc, mm, inch string, at func(*Trial) *float64) row {
 		return length("splice.trial."+key, least, 10000, func(d *Design) *float64 {
 			return at(&d.Splice.Trials[len(d.Splice.Trials)-1])
@@ -95,9 +89,6 @@ func spliceRows() []row {
 }
 
 func barRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
 	return []row{
 		text(KeyBarName, 60, func(d *Design) *string { return &d.Bar.Name }).
 			says("What the bars are.", "aluminium tube 25 x 1.5 mm", "aluminium tube 1 x 0.065 in").needed(),
@@ -107,11 +98,11 @@ func barRows() []row {
 			says("Outer diameter.", "25 mm", "1 in").needed().known("diameter", "outer", "od"),
 		length(KeyBarWall, 0.2, 49, func(d *Design) *float64 { return &d.Bar.Wall }).
 			says("Wall of a tube; left out, the bar is solid.", "1.5 mm", "0.065 in").shown().known("thickness", "wall_thickness"),
-		measure(KeyBarModulus, quantity.Stress, 100, 1e6, func(d *Design) *float64 { return &d.Bar.Modulus }).
+		measure(KeyBarModulus, 100, 1e6, func(d *Design) *quantity.NewtonsPerSquareMillimetre { return &d.Bar.Modulus }).
 			says("Modulus of elasticity.", "68.9 GPa", "10000 ksi").known("e", "stiffness"),
-		measure(KeyBarYield, quantity.Stress, 1, 5000, func(d *Design) *float64 { return &d.Bar.Yield }).
+		measure(KeyBarYield, 1, 5000, func(d *Design) *quantity.NewtonsPerSquareMillimetre { return &d.Bar.Yield }).
 			says("Yield strength, the least that the data sheet assures; left out, the bar's margins are not known.", "241 MPa", "35 ksi").known("strength", "yield_strength"),
-		measure(KeyBarDensity, quantity.Density, 50, 20000, func(d *Design) *float64 { return &d.Bar.Density }).
+		measure(KeyBarDensity, 50, 20000, func(d *Design) *quantity.KilogramsPerCubicMetre { return &d.Bar.Density }).
 			says("Mass per volume.", "2710 kg/m³", "0.098 lb/in³").known("mass", "weight"),
 		length(KeyBarTipReach, 0, 200, func(d *Design) *float64 { return &d.Bar.TipReach }).
 			says("How far a tip holds the cord beyond the end of the bar.", "8 mm", "5/16 in").or("0 mm").known("tip"),
@@ -127,28 +118,25 @@ func barRows() []row {
 }
 
 func clothRows() []row {
-	length := func(key Key, lo, hi float64, at func(*Design) *float64) row {
-		return measure(key, quantity.Length, lo, hi, at)
-	}
-	width := func(key Key, at func(*Design) *float64) row {
-		return measure(key, quantity.LineForce, 0.01, 1e5, at)
+	width := func(key Key, at func(*Design) *quantity.NewtonsPerMillimetre) row {
+		return measure(key, 0.01, 1e5, at)
 	}
 	return []row{
 		text(KeyClothName, 60, func(d *Design) *string { return &d.Cloth.Name }).
 			says("What the cloth is.", "nylon ripstop", "nylon ripstop").needed().known("material"),
 		length(KeyClothWidth, 200, 5000, func(d *Design) *float64 { return &d.Cloth.Width }).
 			says("Usable width of the roll, between the selvedges.", "1480 mm", "58 in").needed().known("roll_width", "roll"),
-		measure(KeyClothArealDensity, quantity.ArealDensity, 5, 3000, func(d *Design) *float64 { return &d.Cloth.ArealDensity }).
+		measure(KeyClothArealDensity, 5, 3000, func(d *Design) *quantity.GramsPerSquareMetre { return &d.Cloth.ArealDensity }).
 			says("Mass per area.", "66 g/m²", "1.9 oz/yd²").needed().known("mass", "weight", "density"),
 		toggle(KeyClothOneWay, func(d *Design) *bool { return &d.Cloth.OneWay }).
 			says("The cloth has a direction: pieces may not be turned end for end.", "true", "true").or("false").known("directional", "nap"),
-		width(KeyClothWarpStiffness, func(d *Design) *float64 { return &d.Cloth.WarpStiffness }).
+		width(KeyClothWarpStiffness, func(d *Design) *quantity.NewtonsPerMillimetre { return &d.Cloth.WarpStiffness }).
 			says("Force per width over strain, along the roll; left out, pieces are not shortened for their stretch.", "55 N/mm", "310 lbf/in").known("stiffness"),
-		width(KeyClothWeftStiffness, func(d *Design) *float64 { return &d.Cloth.WeftStiffness }).
+		width(KeyClothWeftStiffness, func(d *Design) *quantity.NewtonsPerMillimetre { return &d.Cloth.WeftStiffness }).
 			says("Force per width over strain, across the roll.", "50 N/mm", "280 lbf/in"),
-		width(KeyClothStripStrength, func(d *Design) *float64 { return &d.Cloth.StripStrength }).
+		width(KeyClothStripStrength, func(d *Design) *quantity.NewtonsPerMillimetre { return &d.Cloth.StripStrength }).
 			says("Strength of a strip from the data sheet; left out, the margins of cloth are not known.", "600 N/50 mm", "65 lbf/in").known("strength"),
-		measure(KeyClothLockingAngle, quantity.Angle, degrees(1), degrees(80), func(d *Design) *float64 { return &d.Cloth.LockingAngle }).
+		measure(KeyClothLockingAngle, quantity.Degrees(1), quantity.Degrees(80), func(d *Design) *quantity.Radians { return &d.Cloth.LockingAngle }).
 			says("Largest shear without wrinkles.", "32 deg", "32 deg"),
 		length(KeyClothGap, 0, 300, func(d *Design) *float64 { return &d.Cloth.Gap }).
 			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("spacing"),

@@ -46,16 +46,22 @@ type row struct {
 	get func(*Design) any // nil: not to be written
 }
 
-// measure makes a row for a quantity that is stored in the place at.
-func measure(key Key, d quantity.Dimension, lo, hi float64, at func(*Design) *float64) row {
-	return number(key, measured, lo, hi, at).of(d)
+// length makes a row for a length, mm, that is stored in the place at.
+func length(key Key, lo, hi float64, at func(*Design) *float64) row {
+	return number(key, measured, lo, hi, at).of(quantity.Length)
+}
+
+// measure makes a row for a quantity, of the dimension that its type has, that is stored
+// in the place at.
+func measure[T quantity.Stored](key Key, lo, hi T, at func(*Design) *T) row {
+	return number(key, measured, lo, hi, at).of(lo.Dimension())
 }
 
 // number makes a row for a number that is stored in the place at.
-func number(key Key, f form, lo, hi float64, at func(*Design) *float64) row {
-	return row{key: key, form: f, lo: lo, hi: hi,
-		put: func(d *Design, v any) { *at(d) = v.(float64) },
-		get: func(d *Design) any { return *at(d) }}
+func number[T ~float64](key Key, f form, lo, hi T, at func(*Design) *T) row {
+	return row{key: key, form: f, lo: float64(lo), hi: float64(hi),
+		put: func(d *Design, v any) { *at(d) = T(v.(float64)) },
+		get: func(d *Design) any { return float64(*at(d)) }}
 }
 
 // count makes a row for a whole number.

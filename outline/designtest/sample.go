@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 
 	"slingloft/outline/design"
+	"slingloft/outline/quantity"
 )
 
 // Design returns a random design: any sleeper, bars of different lengths, either
@@ -15,7 +16,7 @@ func Design(r *rand.Rand) design.Design {
 	between := func(a, b float64) float64 { return a + (b-a)*r.Float64() }
 	d := design.Defaults()
 	d.Name = "sample"
-	d.Sleeper = design.Sleeper{Stature: between(1400, 2050), Mass: between(35, 180)}
+	d.Sleeper = design.Sleeper{Stature: between(1400, 2050), Mass: quantity.Kilograms(between(35, 180))}
 	d.Bed = bed(r, between)
 	d.Sleeper.Stature = math.Min(d.Sleeper.Stature, d.Bed.Span+d.Bed.HeadTail+d.Bed.FootTail-40)
 	room := d.Bed.Span + d.Bed.HeadTail + d.Bed.FootTail - d.Sleeper.Stature
@@ -31,7 +32,7 @@ func Design(r *rand.Rand) design.Design {
 	d.Leg = d.Side
 	d.Splice.TipGap = 20
 	d.Bar = design.Bar{Name: "tube", Outer: between(14, 30), Wall: 1.2, Density: 2700, Modulus: 69000, Yield: 240}
-	d.Cloth.Name, d.Cloth.Width, d.Cloth.ArealDensity = "cloth", 2500, between(30, 200)
+	d.Cloth.Name, d.Cloth.Width, d.Cloth.ArealDensity = "cloth", 2500, quantity.GramsPerSquareMetre(between(30, 200))
 	d.Channel.Depth = d.Side.Diameter*1.6 + between(6, 25)
 	d.Channel.TurnUnder, d.Channel.Opening, d.Channel.Foot = 8, 30, 2
 	d.Seam.Side, d.Seam.End, d.Seam.Cap, d.Seam.Join = between(6, 20), between(6, 20), between(6, 20), 15
@@ -60,7 +61,7 @@ func bed(r *rand.Rand, between func(a, b float64) float64) design.Bed {
 	b.HeadValue = b.HeadRadius + between(120, 380)
 	b.HeadLeg, b.FootLeg = b.HeadBar*between(0.75, 1.4), b.FootBar*between(0.75, 1.4)
 	if r.IntN(5) == 0 {
-		b.Lift = between(-0.08, 0.08)
+		b.Lift = quantity.Radians(between(-0.08, 0.08))
 	}
 	control(r, between, &b)
 	second(r, between, &b)

@@ -211,12 +211,13 @@ func demo(t *testing.T, full bool) judged {
 	if err != nil {
 		t.Fatal(err)
 	}
-	j := judged{"demo", hung.ProblemOf(d), drape.Stiffness{Side: d.Side.Stiffness, Leg: d.Leg.Stiffness,
-		Warp: d.Cloth.WarpStiffness, Weft: d.Cloth.WeftStiffness, Shear: own.Shear}}
+	j := judged{"demo", hung.ProblemOf(d), drape.Stiffness{
+		Side: float64(d.Side.Stiffness), Leg: float64(d.Leg.Stiffness),
+		Warp: float64(d.Cloth.WarpStiffness), Weft: float64(d.Cloth.WeftStiffness), Shear: own.Shear}}
 	if full {
 		j.name = "demo loaded to its ends"
 		half := d.Bed.Span / 2
-		j.problem.Load = hung.EvenLoad(d.Sleeper.Mass*hung.Gravity, -half-d.Bed.HeadTail+inside, half+d.Bed.FootTail-inside)
+		j.problem.Load = hung.EvenLoad(float64(d.Sleeper.Mass.Weight()), -half-d.Bed.HeadTail+inside, half+d.Bed.FootTail-inside)
 	}
 	return j
 }

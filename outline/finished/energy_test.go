@@ -8,6 +8,7 @@ import (
 
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // net is an independent judge: the hammock as points joined by springs, with
@@ -396,7 +397,7 @@ func TestLeastEnergy(t *testing.T) {
 	rigid := finished.Made{Shape: &s, Lines: lines}
 	springy := finished.Made{Shape: &s, Lines: lines, SideEA: 200e3, LegEA: 150e3, LineEA: 100e3, Weft: 60}
 	lying := finished.Weight{Load: q.Load, Centre: centre}
-	guest := func(mass, stature float64) finished.Weight {
+	guest := func(mass quantity.Kilograms, stature float64) finished.Weight {
 		return finished.Weight{Load: sleeper(stature, mass, -700), Centre: centre}
 	}
 	// As low as one who lies: higher up the level bed is no rest of least energy, and one

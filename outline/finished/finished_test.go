@@ -8,6 +8,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 func problem() hung.Problem {
@@ -22,7 +23,7 @@ func problem() hung.Problem {
 	}
 }
 
-func sleeper(stature, mass, crown float64) hung.Load {
+func sleeper(stature float64, mass quantity.Kilograms, crown float64) hung.Load {
 	return hung.SleeperLoad(design.Sleeper{Stature: stature, Mass: mass}, crown)
 }
 

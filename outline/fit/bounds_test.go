@@ -14,6 +14,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/fit"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // At its bounds a bed is proposed, just past them not: the fault names key and bound.
@@ -36,7 +37,7 @@ func TestBounds(t *testing.T) {
 		{"narrower shoulders", fit.Person{Stature: 1700, Mass: 70, Shoulders: 339}, "sleeper.shoulders", 340},
 		{"shoulders of nine twentieths", fit.Person{Stature: 1700, Mass: 70, Shoulders: 765}, "", 0},
 		{"wider shoulders", fit.Person{Stature: 1700, Mass: 70, Shoulders: 766}, "sleeper.shoulders", 765},
-		{"no number", fit.Person{Stature: 1700, Mass: math.NaN()}, "sleeper.mass", 25},
+		{"no number", fit.Person{Stature: 1700, Mass: quantity.Kilograms(math.NaN())}, "sleeper.mass", 25},
 	} {
 		_, err := fit.Propose(r.in)
 		var bad *hung.Impossible
@@ -61,20 +62,23 @@ func TestEstimatedShoulders(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := fit.Person{
 			Stature: rapid.Float64Range(fit.LeastStature, fit.MostStature).Draw(t, "stature"),
-			Mass:    rapid.Float64Range(fit.LeastMass, fit.MostMass).Draw(t, "mass"),
+			Mass:    quantity.Kilograms(rapid.Float64Range(fit.LeastMass, fit.MostMass).Draw(t, "mass")),
 			Step:    0.001,
 		}
 		got, err := fit.Propose(p)
 		if err != nil {
 			t.Fatal(err)
 		}
-		want := shoulders * math.Sqrt(p.Mass/mass*stature/p.Stature)
+		want := shoulders * math.Sqrt(float64(p.Mass)/mass*stature/p.Stature)
 		want = math.Max(0.22*p.Stature, math.Min(want, 0.36*p.Stature))
 		if math.Abs(got.Sleeper.Shoulders-want) > 0.001 {
 			t.Fatalf("%+v: %g, want %g", p, got.Sleeper.Shoulders, want)
 		}
 	})
-	for name, r := range map[string]struct{ mass, part float64 }{"very light": {25, 0.22}, "very heavy": {300, 0.36}} {
+	for name, r := range map[string]struct {
+		mass quantity.Kilograms
+		part float64
+	}{"very light": {25, 0.22}, "very heavy": {300, 0.36}} {
 		got, err := fit.Propose(fit.Person{Stature: 1700, Mass: r.mass, Step: 0.001})
 		if err != nil {
 			t.Fatal(err)
@@ -91,7 +95,7 @@ func TestReasonsHold(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := fit.Person{
 			Stature:   rapid.Float64Range(1300, 2200).Draw(t, "stature"),
-			Mass:      rapid.Float64Range(35, 200).Draw(t, "mass"),
+			Mass:      quantity.Kilograms(rapid.Float64Range(35, 200).Draw(t, "mass")),
 			OnSide:    rapid.Bool().Draw(t, "on side"),
 			Shoulders: 0,
 			Step:      0.001,

@@ -3,7 +3,7 @@
 //
 // The proportions are own choice, found by solving beds for many bodies; the body
 // measures are means of a survey. A maker may take all of it or change any part.
-// Lengths mm, masses kg. See [Propose].
+// Lengths mm. See [Propose].
 package fit
 
 import (
@@ -19,7 +19,7 @@ import (
 // Person is whom the bed is for.
 type Person struct {
 	Stature   float64
-	Mass      float64
+	Mass      quantity.Kilograms
 	Shoulders float64 // breadth over the shoulders; 0: estimated
 	OnSide    bool    // sleeps on the side, with knees drawn up, rather than on the back
 	Step      float64 // figures are rounded to whole steps; 0: 10 mm
@@ -103,7 +103,7 @@ func (p Person) check() error {
 		mayBeLeftOut  bool
 	}{
 		{design.KeySleeperStature, p.Stature, LeastStature, MostStature, false},
-		{design.KeySleeperMass, p.Mass, LeastMass, MostMass, false},
+		{design.KeySleeperMass, float64(p.Mass), LeastMass, MostMass, false},
 		{design.KeySleeperShoulders, p.Shoulders, 0.2 * p.Stature, 0.45 * p.Stature, true},
 	} {
 		switch {

@@ -76,7 +76,7 @@ func drawnBay(a, b geom.Point, depth float64, c design.Curve) (geom.Polyline, er
 // levelOf hangs the bay with the girths of a drawn side. Over a plane wall the
 // cord is as long as the flat edge.
 func levelOf(s *hung.Shape, bay geom.Polyline, c design.Curve) (Level, error) {
-	flat := math.Cos(s.Problem.Bed.Lift)
+	flat := s.Problem.Bed.Lift.Cos()
 	girth := func(x float64) float64 { return 2 * heightAt(bay, x/flat) }
 	const stations = 60
 	got, err := s.WithGirth(girth, bay.Length(), stations)

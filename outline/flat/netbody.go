@@ -85,7 +85,7 @@ func weaveHalf(s *hung.Shape, e hung.End, cell float64, leaning bool) (halfBody,
 // times the largest girth.
 func newWeave(s *hung.Shape, e hung.End, cell, wide float64) (*weave, error) {
 	w := &weave{s: s, e: e}
-	flatBay := s.Problem.Bed.Span / 2 / math.Cos(s.Problem.Bed.Lift)
+	flatBay := s.Problem.Bed.Span / 2 / s.Problem.Bed.Lift.Cos()
 	end := s.Ends[e]
 	girth := 0.0
 	for _, x := range s.Stations(40) {

@@ -19,7 +19,7 @@ const stationsOfStraight = 240
 func layStraight(s *hung.Shape) (Body, error) {
 	b := Body{Cut: design.Straight}
 	half := s.Problem.Bed.Span / 2
-	flatBay := half / math.Cos(s.Problem.Bed.Lift)
+	flatBay := half / s.Problem.Bed.Lift.Cos()
 	scale := flatBay / half
 	var slopes [2]float64
 	for _, e := range [2]hung.End{hung.Head, hung.Foot} {

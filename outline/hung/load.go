@@ -4,10 +4,11 @@ import (
 	"sort"
 
 	"slingloft/outline/design"
+	"slingloft/outline/quantity"
 )
 
-// Gravity is the standard acceleration of free fall, m/s² (ISO 80000-3).
-const Gravity = 9.80665
+// Gravity is the standard acceleration of free fall, m/s².
+const Gravity = quantity.Gravity
 
 // LinearLoad is a part of a line load that changes linearly from From to To.
 type LinearLoad struct {
@@ -90,7 +91,7 @@ const (
 // trunk with arms, and legs. Head and trunk are even; the legs thin out so that
 // their centre of mass lies where the table has it.
 func SleeperLoad(s design.Sleeper, crown float64) Load {
-	weight := s.Mass * Gravity
+	weight := float64(s.Mass.Weight())
 	at := func(part float64) float64 { return crown + part*s.Stature }
 	head := EvenLoad(headMass*weight, at(0), at(headEnd))
 	trunk := EvenLoad(trunkMass*weight, at(headEnd), at(crotch))

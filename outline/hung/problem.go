@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"slingloft/outline/design"
+	"slingloft/outline/quantity"
 )
 
 // End names one end of the hammock.
@@ -45,9 +46,9 @@ type Problem struct {
 
 // ProblemOf takes the solver's part out of a design.
 func ProblemOf(d design.Design) Problem {
-	p := Problem{Bed: d.Bed, ClothWeight: d.Cloth.ArealDensity * 1e-9 * Gravity}
+	p := Problem{Bed: d.Bed, ClothWeight: float64(d.Cloth.ArealDensity.Weight())}
 	for e, b := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
-		p.BarWeight[e] = BarMass(d.Bar, b) * Gravity
+		p.BarWeight[e] = float64(BarMass(d.Bar, b).Weight())
 	}
 	p.Load = LoadOf(d)
 	return p
@@ -56,7 +57,7 @@ func ProblemOf(d design.Design) Problem {
 // LoadOf returns the line load of the design's sleeper.
 func LoadOf(d design.Design) Load {
 	start := -d.Bed.Span / 2
-	weight := d.Sleeper.Mass * Gravity
+	weight := float64(d.Sleeper.Mass.Weight())
 	if d.Load.Model == design.Even {
 		from, to := d.Load.From, d.Load.To
 		if from == 0 && to == 0 {
@@ -71,15 +72,15 @@ func LoadOf(d design.Design) Load {
 // theirs is to be. Along an inclined bottom line the body keeps its length, so that it
 // covers less of x.
 func LyingLoad(b design.Bed, s design.Sleeper) Load {
-	flat := math.Cos(b.Lift)
+	flat := b.Lift.Cos()
 	s.Stature *= flat
 	return SleeperLoad(s, -b.Span/2+s.Crown*flat)
 }
 
-// BarMass returns the mass in kg of a bar between cord centres that are long mm
+// BarMass returns the mass of a bar between cord centres that are long mm
 // apart, 0 where the density is not given.
-func BarMass(b design.Bar, long float64) float64 {
-	return b.Density * 1e-9 * BarArea(b) * max(0, long-2*b.TipReach)
+func BarMass(b design.Bar, long float64) quantity.Kilograms {
+	return quantity.Kilograms(b.Density.PerCubicMillimetre() * BarArea(b) * max(0, long-2*b.TipReach))
 }
 
 // BarArea returns the area in mm² of the bar's section, tube or rod.
@@ -92,7 +93,7 @@ func BarArea(b design.Bar) float64 {
 }
 
 // Bottom returns the height of the bottom line at x, mm.
-func (p *Problem) Bottom(x float64) float64 { return -x * math.Tan(p.Bed.Lift) }
+func (p *Problem) Bottom(x float64) float64 { return -x * p.Bed.Lift.Tan() }
 
 // Radius returns the underbody radius at x, mm: the given ones at the bars and
 // at mid-bay, with a smooth change between them and none in the tails.
@@ -112,7 +113,7 @@ func (p *Problem) TailEnd(e End) float64 {
 	if e == Foot {
 		r = p.Bed.FootTail
 	}
-	return e.Sign() * (p.Bed.Span/2 + r*math.Cos(p.Bed.Lift))
+	return e.Sign() * (p.Bed.Span/2 + r*p.Bed.Lift.Cos())
 }
 
 // bar returns the opening between the cord centres at an end's bar, mm.

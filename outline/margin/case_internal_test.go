@@ -9,6 +9,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -29,11 +30,11 @@ func person() design.Design {
 func drawn(t *rapid.T) (design.Design, hung.Shape) {
 	f := func(lo, hi float64, name string) float64 { return rapid.Float64Range(lo, hi).Draw(t, name) }
 	d := person()
-	d.Sleeper = design.Sleeper{Stature: f(1500, 1950, "stature"), Mass: f(45, 130, "mass"),
+	d.Sleeper = design.Sleeper{Stature: f(1500, 1950, "stature"), Mass: quantity.Kilograms(f(45, 130, "mass")),
 		Crown: f(-150, 50, "crown"), Shoulders: f(400, 560, "shoulders")}
 	d.Bed.HeadBar, d.Bed.FootBar = f(850, 1100, "head bar"), f(850, 1100, "foot bar")
 	d.Bed.HeadLeg, d.Bed.FootLeg = d.Bed.HeadBar*f(0.7, 1.1, "head leg"), d.Bed.FootBar*f(0.7, 1.1, "foot leg")
-	d.Bed.ControlValue, d.Bed.Lift = f(120, 260, "depth"), f(-0.04, 0.04, "lift")
+	d.Bed.ControlValue, d.Bed.Lift = f(120, 260, "depth"), quantity.Radians(f(-0.04, 0.04, "lift"))
 	s, err := hung.Solve(hung.ProblemOf(d))
 	if err != nil {
 		t.Skip("does not hang")

@@ -4,6 +4,7 @@ import (
 	"slingloft/outline/column"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // Margins asked for where the design leaves them at 0: cord from Cordage
@@ -20,9 +21,9 @@ const (
 type Input struct {
 	Shape  *hung.Shape
 	Design design.Design
-	// Hook is what hook and support hold at each end by their data sheet, N; 0: not
+	// Hook is what hook and support hold at each end by their data sheet; 0: not
 	// given.
-	Hook float64
+	Hook quantity.Newtons
 	// Joined says that the body has lengthwise joins.
 	Joined bool
 }
@@ -72,7 +73,7 @@ func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key desig
 		k.Missing = append(k.Missing, design.KeySpliceEfficiency)
 		efficiency = 1
 	}
-	k.Capacity = runs * kind.Strength * efficiency
+	k.Capacity = runs * float64(kind.Strength) * efficiency
 	b.add(k, func(wanted float64) []Way { return b.ropeWays(key, runs, efficiency, wanted) })
 }
 
@@ -92,7 +93,7 @@ func (b *book) cords(c Case) {
 	}
 	for e, end := range ends() {
 		b.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, design.KeyHangLine, 1)
-		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: b.Hook,
+		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: float64(b.Hook),
 			Required: given(d.Margins.Cord, CordMargin), Source: Source{Kind: HookSheet}}
 		if b.Hook == 0 {
 			k.Missing = []design.Key{design.KeyHangHookStrength}
@@ -144,18 +145,18 @@ func (b *book) bars(c Case) {
 		b.add(k, ways(func(s column.Section) float64 { return buckling(s, bar, l) }))
 		k.Part, k.Capacity, k.Source = HeadYield.at(end), 0, Source{Secant, barSource(bar)}
 		yielding := func(s column.Section) float64 {
-			return column.Yielding(s, bar.Modulus, bar.Yield, l, bar.Eccentricity)
+			return column.Yielding(s, float64(bar.Modulus), float64(bar.Yield), l, bar.Eccentricity)
 		}
 		if len(missing) == 0 {
 			k.Capacity = yielding(s)
 		}
 		b.add(k, ways(yielding))
-		k.Part, k.Capacity, k.Source = HeadBearing.at(end), s.Area*bar.Yield, Source{EndFace, barSource(bar)}
+		k.Part, k.Capacity, k.Source = HeadBearing.at(end), s.Area*float64(bar.Yield), Source{EndFace, barSource(bar)}
 		k.Missing = nil
 		if bar.Yield == 0 {
 			k.Missing = []design.Key{design.KeyBarYield}
 		}
-		b.add(k, ways(func(s column.Section) float64 { return s.Area * bar.Yield }))
+		b.add(k, ways(func(s column.Section) float64 { return s.Area * float64(bar.Yield) }))
 	}
 }
 
@@ -166,9 +167,9 @@ func buckling(s column.Section, bar design.Bar, l float64) float64 {
 		return 0
 	}
 	if bar.Yield == 0 {
-		return column.Euler(s, bar.Modulus, l)
+		return column.Euler(s, float64(bar.Modulus), l)
 	}
-	load, _ := column.Buckling(s, bar.Modulus, bar.Yield, l)
+	load, _ := column.Buckling(s, float64(bar.Modulus), float64(bar.Yield), l)
 	return load
 }
 
@@ -188,7 +189,7 @@ func (b *book) cloth(c Case) {
 	d := &b.design
 	factor := given(d.Margins.Dynamic, DynamicFactor)
 	k := Check{Part: ClothStrip, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth,
-		Capacity: d.Cloth.StripStrength, Required: given(d.Margins.Cloth, ClothMargin),
+		Capacity: float64(d.Cloth.StripStrength), Required: given(d.Margins.Cloth, ClothMargin),
 		Source: Source{Kind: ClothSheet}}
 	if k.Capacity == 0 {
 		k.Missing = []design.Key{design.KeyClothStripStrength}
@@ -213,7 +214,7 @@ func SeamStrength(s design.Seam) (strength float64, missing []design.Key) {
 	for _, v := range []struct {
 		value float64
 		key   design.Key
-	}{{s.StitchLength, design.KeySeamStitchLength}, {s.ThreadStrength, design.KeySeamThreadStrength}, {s.SeamFactor, design.KeySeamFactor}} {
+	}{{s.StitchLength, design.KeySeamStitchLength}, {float64(s.ThreadStrength), design.KeySeamThreadStrength}, {s.SeamFactor, design.KeySeamFactor}} {
 		if v.value == 0 {
 			missing = append(missing, v.key)
 		}
@@ -221,7 +222,7 @@ func SeamStrength(s design.Seam) (strength float64, missing []design.Key) {
 	if len(missing) > 0 {
 		return 0, missing
 	}
-	return float64(max(1, s.Rows)) / s.StitchLength * s.ThreadStrength * s.SeamFactor, nil
+	return float64(max(1, s.Rows)) / s.StitchLength * float64(s.ThreadStrength) * s.SeamFactor, nil
 }
 
 // notes says what the figures leave out.

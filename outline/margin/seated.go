@@ -34,7 +34,7 @@ const SeatBreadth = 333
 func seated(s *hung.Shape, sleeper design.Sleeper) Case {
 	hangs := s.Ends[hung.Head].Vertical + s.Ends[hung.Foot].Vertical
 	// One who lies with the feet past the cloth still sits with the whole weight.
-	weight := max(hangs, sleeper.Mass*hung.Gravity)
+	weight := max(hangs, float64(sleeper.Mass.Weight()))
 	c := Case{Kind: Seated, Cloth: weight / SeatBreadth, Basis: Basis{Kind: OneCord}}
 	p := plane(s, weight)
 	short := p.straight()

@@ -23,7 +23,7 @@ func TestSeatedByTriangle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d, s := drawn(t)
 		head, foot := s.Ends[hung.Head], s.Ends[hung.Foot]
-		weight := max(d.Sleeper.Mass*hung.Gravity, head.Vertical+foot.Vertical)
+		weight := max(float64(d.Sleeper.Mass.Weight()), head.Vertical+foot.Vertical)
 		a, b := head.Leg+s.Arc(-720, 0), foot.Leg+s.Arc(0, 720)
 		base := math.Hypot(foot.ApexX-head.ApexX, foot.ApexZ-head.ApexZ)
 		tilt := math.Atan2(foot.ApexZ-head.ApexZ, foot.ApexX-head.ApexX)

@@ -75,5 +75,5 @@ func (b *book) seamWays(has, wanted float64) []Way {
 	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= design.Greatest(design.KeySeamRows) {
 		out = append(out, atLeast(design.KeySeamRows, rows))
 	}
-	return append(out, atLeast(design.KeySeamThreadStrength, s.ThreadStrength*wanted/has))
+	return append(out, atLeast(design.KeySeamThreadStrength, float64(s.ThreadStrength)*wanted/has))
 }

@@ -11,9 +11,10 @@ import (
 func sets(t *testing.T, d *design.Design, in *margin.Input, w margin.Way) {
 	t.Helper()
 	at := map[design.Key]*float64{
-		"cord.side.strength": &d.Side.Strength, "cord.leg.strength": &d.Leg.Strength, "hang.line.strength": &d.Hang.Line.Strength,
-		"hang.hook_strength": &in.Hook, "bar.outer_diameter": &d.Bar.Outer, "cloth.strip_strength": &d.Cloth.StripStrength,
-		"seam.thread_strength": &d.Seam.ThreadStrength,
+		"cord.side.strength": (*float64)(&d.Side.Strength), "cord.leg.strength": (*float64)(&d.Leg.Strength),
+		"hang.line.strength": (*float64)(&d.Hang.Line.Strength), "hang.hook_strength": (*float64)(&in.Hook),
+		"bar.outer_diameter": &d.Bar.Outer, "cloth.strip_strength": (*float64)(&d.Cloth.StripStrength),
+		"seam.thread_strength": (*float64)(&d.Seam.ThreadStrength),
 	}[w.Key]
 	switch {
 	case w.Key == "seam.rows":

@@ -2,7 +2,8 @@
 //
 // A quantity is always written with its unit: "1650 mm", "65 in", "7 1/2 in",
 // "5 ft 8 in", "82 kg", "48 g/m²". Inside the program each dimension has one
-// stored unit, so a plain float64 is enough there:
+// stored unit. Lengths and ratios are plain float64 there, the others types named for
+// that unit, such as [Kilograms], so that none passes for another:
 //
 //	length mm · mass kg · force N · angle rad · mass per area g/m² · mass per
 //	length g/m · force per width N/mm · stress N/mm² · density kg/m³ · speed mm/min ·

@@ -7,6 +7,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -99,7 +100,7 @@ func TestShare(t *testing.T) {
 // Where a distance and a height are both given, what is missing is told by the
 // higher hook, whichever end it is at, and nothing where the height does.
 func TestBeyond(t *testing.T) {
-	for _, lift := range []float64{-0.03, 0.03} {
+	for _, lift := range []quantity.Radians{-0.03, 0.03} {
 		b := bed()
 		b.Lift = lift
 		s := solve(t, b, hung.EvenLoad(700, -720, 720))

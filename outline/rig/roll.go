@@ -24,7 +24,7 @@ const (
 // girthier returns how many times as broad and deep as the mean body a sleeper is, as
 // if people were cylinders of like density: an estimate.
 func girthier(s design.Sleeper) float64 {
-	return math.Sqrt(s.Mass / massMean * statureMean / s.Stature)
+	return math.Sqrt(float64(s.Mass/massMean) * statureMean / s.Stature)
 }
 
 // leastSeat is the shortest seat that is counted with, mm: a little under the 5th

@@ -8,6 +8,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
 
@@ -33,7 +34,7 @@ func TestCentreHeight(t *testing.T) {
 		{"shoulders given", 4, 1, 500, depth, 250},
 	} {
 		s := mean()
-		s.Mass *= r.mass
+		s.Mass *= quantity.Kilograms(r.mass)
 		s.Stature *= r.stature
 		s.Shoulders = r.shoulders
 		back, side := rig.CentreHeight(s)
@@ -49,7 +50,7 @@ func TestSteadinessOfUnlikeEnds(t *testing.T) {
 		b := bed()
 		b.FootBar = rapid.Float64Range(800, 1100).Draw(t, "foot bar")
 		b.FootLeg = b.FootBar * rapid.Float64Range(0.7, 1.1).Draw(t, "foot leg")
-		b.Lift = rapid.Float64Range(-0.04, 0.04).Draw(t, "lift")
+		b.Lift = quantity.Radians(rapid.Float64Range(-0.04, 0.04).Draw(t, "lift"))
 		from := rapid.Float64Range(-720, 0).Draw(t, "load from")
 		to := rapid.Float64Range(300, 720).Draw(t, "load to")
 		s, err := hung.Solve(hung.Problem{Bed: b, Load: hung.EvenLoad(700, from, to)})
@@ -86,7 +87,7 @@ func TestStable(t *testing.T) {
 	} {
 		who := mean()
 		who.Shoulders = r.shoulders
-		who.Mass *= r.mass
+		who.Mass *= quantity.Kilograms(r.mass)
 		if got := rig.Steadiness(&s, who); got.Stable != r.want {
 			t.Errorf("%s: %+v, want stable %v", r.name, got, r.want)
 		}

@@ -62,7 +62,7 @@ type Person struct {
 
 // PersonOf returns a sleeper who lies in a bed with the given load.
 func PersonOf(s design.Sleeper, lying hung.Load) Person {
-	p := Person{Load: lying, Weight: s.Mass * hung.Gravity, Seat: rig.SeatLength(s), Lies: s.Lies}
+	p := Person{Load: lying, Weight: float64(s.Mass.Weight()), Seat: rig.SeatLength(s), Lies: s.Lies}
 	p.Back, p.Side = rig.CentreHeight(s)
 	return p
 }

@@ -108,7 +108,7 @@ func (b *Bill) cloth(in Input) {
 		area += float64(p.Count) * p.Area
 	}
 	b.row(Row{Kind: ClothRow, Name: c.Name, Quantity: upTo(in.Lay / metre), Price: c.Price})
-	m := Mass{Grams: area / (metre * metre) * c.ArealDensity}
+	m := Mass{Grams: c.ArealDensity.Grams(area)}
 	if c.ArealDensity == 0 {
 		m.Missing = design.KeyClothArealDensity
 	}
@@ -123,7 +123,7 @@ func (b *Bill) cords(in Input) {
 		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(s.Buy / metre), Price: s.Kind.Price, Note: Note{Kind: WithWaste}})
 	}
 	for _, c := range in.Cords {
-		m := Mass{Part: MassPart{OfCord, c.Part}, Grams: float64(c.Count) * c.Cut / metre * c.Kind.LinearDensity}
+		m := Mass{Part: MassPart{OfCord, c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}
 		if c.Kind.LinearDensity == 0 {
 			m.Missing = c.Part.Key().In("linear_density")
 		}
@@ -155,7 +155,7 @@ func (b *Bill) bars(in Input) error {
 	m := Mass{Part: MassPart{Kind: OfBars}}
 	for e, open := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
 		long = append(long, Part{hung.End(e), open - 2*d.Bar.TipReach})
-		m.Grams += 1000 * hung.BarMass(d.Bar, open)
+		m.Grams += hung.BarMass(d.Bar, open).Grams()
 	}
 	if d.Bar.Density == 0 {
 		m.Missing = design.KeyBarDensity

@@ -150,7 +150,7 @@ func (o startOptions) wish() (work.Wish, error) {
 		as                  *string
 	}{
 		{"stature", o.stature, "172 cm", design.KeySleeperStature, &w.Person.Stature, &w.Stature},
-		{"mass", o.mass, "80 kg", design.KeySleeperMass, &w.Person.Mass, &w.Mass},
+		{"mass", o.mass, "80 kg", design.KeySleeperMass, (*float64)(&w.Person.Mass), &w.Mass},
 		{"shoulders", o.shoulders, "", design.KeySleeperShoulders, &w.Person.Shoulders, &w.Shoulders},
 		{"cloth-width", o.clothWidth, "", design.KeyClothWidth, &width, &w.ClothWidth},
 	} {

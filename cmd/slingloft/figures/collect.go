@@ -76,8 +76,8 @@ func givenOf(p *work.Plan) Given {
 	d, q := p.Design, &p.Shape.Problem
 	g := Given{
 		ClothWeight: q.ClothWeight, BarWeight: q.BarWeight,
-		SideStiffness: d.Side.Stiffness, LegStiffness: d.Leg.Stiffness,
-		WarpStiffness: d.Cloth.WarpStiffness, WeftStiffness: d.Cloth.WeftStiffness,
+		SideStiffness: float64(d.Side.Stiffness), LegStiffness: float64(d.Leg.Stiffness),
+		WarpStiffness: float64(d.Cloth.WarpStiffness), WeftStiffness: float64(d.Cloth.WeftStiffness),
 		Compensated: !d.Bed.Plain,
 	}
 	for _, s := range q.Load {
@@ -90,8 +90,8 @@ func shapeOf(p *work.Plan) Shape {
 	s := &p.Shape
 	out := Shape{Thrust: s.Thrust, SideDepth: s.Depth, SideDepthAt: flatTop(s.DepthX), SideArc: s.SideArc, HeadHigher: s.Offset}
 	out.MaxTension, out.MaxTensionAt = s.MaxTension()
-	out.Weight = p.Design.Sleeper.Mass * hung.Gravity
-	out.Slide = out.Weight * math.Sin(math.Abs(p.Design.Bed.Lift))
+	out.Weight = float64(p.Design.Sleeper.Mass.Weight())
+	out.Slide = out.Weight * math.Sin(math.Abs(float64(p.Design.Bed.Lift)))
 	for _, x := range s.Stations(stationsShown) {
 		q := s.At(x)
 		out.X, out.Y, out.Z = append(out.X, x), append(out.Y, q.Y), append(out.Z, q.Z)

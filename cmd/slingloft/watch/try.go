@@ -48,7 +48,7 @@ func fieldsOf(d design.Design) []field {
 	}
 	return []field{
 		long(design.KeySleeperStature, "stature", func(d *design.Design) *float64 { return &d.Sleeper.Stature }),
-		{design.KeySleeperMass, "mass", quantity.Mass, func(d *design.Design) *float64 { return &d.Sleeper.Mass }},
+		{design.KeySleeperMass, "mass", quantity.Mass, func(d *design.Design) *float64 { return (*float64)(&d.Sleeper.Mass) }},
 		long(design.KeyBedSpan, "span", func(d *design.Design) *float64 { return &d.Bed.Span }),
 		long(design.KeyBedHeadBar, "head bar", func(d *design.Design) *float64 { return &d.Bed.HeadBar }),
 		long(design.KeyBedFootBar, "foot bar", func(d *design.Design) *float64 { return &d.Bed.FootBar }),

@@ -140,7 +140,7 @@ func (p *Plan) make() error {
 		return err
 	}
 	if !d.Bed.Plain {
-		p.Body = p.Body.Compensated(&p.Shape, d.Cloth.WeftStiffness)
+		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
 	}
 	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest); err != nil {
 		return &blamed{design.KeyChannelDepth, err}

@@ -14,7 +14,7 @@ import (
 )
 
 // wish returns a wish in round figures of either system of units.
-func wish(stature, mass float64, side, inches bool) work.Wish {
+func wish(stature float64, mass quantity.Kilograms, side, inches bool) work.Wish {
 	w := work.Wish{Inches: inches, Person: fit.Person{Stature: stature, Mass: mass, OnSide: side}}
 	w.Stature, w.Mass = fmt.Sprintf("%g mm", stature), fmt.Sprintf("%g kg", mass)
 	if inches {
@@ -28,7 +28,7 @@ func wish(stature, mass float64, side, inches bool) work.Wish {
 func TestProposeForEveryone(t *testing.T) {
 	n := 0
 	for i, stature := range []float64{fit.LeastStature, 1480, 1725, 2010, fit.MostStature} {
-		for k, mass := range []float64{fit.LeastMass, 58, 95, fit.MostMass} {
+		for k, mass := range []quantity.Kilograms{fit.LeastMass, 58, 95, fit.MostMass} {
 			side, inches := (i+k)%2 == 0, (i+2*k)%3 == 0
 			p, err := work.Propose("p.toml", wish(stature, mass, side, inches))
 			if err != nil {

@@ -25,7 +25,7 @@ func (p *Plan) Warnings() []string {
 	st, d := p.Style(), p.Design
 	deg := func(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }
 
-	limit, whose := d.Cloth.LockingAngle, "the cloth's locking angle"
+	limit, whose := float64(d.Cloth.LockingAngle), "the cloth's locking angle"
 	if limit == 0 {
 		limit, whose = usualLocking, "30°, from memory, where cloth.locking_angle is not given"
 	}
