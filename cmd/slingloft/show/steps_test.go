@@ -1,0 +1,190 @@
+package show_test
+
+import (
+	"math"
+	"strings"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
+)
+
+// work: the order of work gives figures that stand in other tables, or follow from
+// them and the design.
+func (s told) work(p work.Plan) {
+	d := p.Design
+	bars := s.row("ends", "bar, between cord centres")
+	drops := s.row("ends", "drop at the bar")
+	for e, end := range []string{"head", "foot"} {
+		s.near(end+" bar", s.fact("Cut the bars", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, 0.1)
+		s.near(end+" drop", s.fact("Measure and correct", map[int]string{0: "cords above the bed's bottom at the head bar", 1: "at the foot bar"}[e])[0], drops[e], 0.6)
+		s.near(end+" angle", s.fact("Hang it low and test", end+" hang line above the level")[0], s.row("ends", "hang angle above the level")[e], 0)
+		if d.Bed.Cut == design.Net {
+			s.near(end+" corner", s.fact("Tack the tails' ends", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
+		}
+	}
+	s.near("overall", s.fact("Measure and correct", "hook to hook, level")[0], s.row("summary", "overall length, hook to hook")[0], 0)
+	s.near("mid-bay, wider than the bars never", min(bars[0], bars[1]), max(s.fact("Measure and correct", "cords apart at mid-bay")[0], min(bars[0], bars[1])), 0)
+	s.near("bar to bar", s.fact("Measure and correct", "body, bar to bar along the bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)
+	s.near("allowance", s.fact("Cut", "allowance at the body's sides")[0], d.Seam.Side, 0.05)
+	s.near("channel", s.fact("Stitch the channels", "finished depth of the channel")[0], d.Channel.Depth, 0.05)
+	s.pins(d)
+	s.threads(d)
+}
+
+// pins: notches follow each other along the seam, whose end is the hung side of the
+// seam walk.
+func (s told) pins(d design.Design) {
+	last := 0.0
+	for _, st := range s.steps() {
+		if st.Title != "Pin the channels" {
+			continue
+		}
+		for _, f := range st.Facts {
+			at := figures(f.Value)
+			if len(at) != 1 || at[0] <= last {
+				s.Errorf("%s lies at %q, the one before at %g", f.Name, f.Value, last)
+			}
+			last = at[0]
+		}
+	}
+	side := s.table("seam-walk").Rows[0]
+	if !strings.Contains(side[0], "side") {
+		s.Fatalf("the first seam is %q", side[0])
+	}
+	s.near("end of the side seam", last, figures(side[3])[0], 0.1)
+	if d.Channel.Kind == design.Strip {
+		// An opening has a bar's notch in its middle, further out by the turned-in end where
+		// it is told from the strip's folded end: the same end as the seam's.
+		head := s.fact("Work the openings", "head tip opening")
+		s.near("head opening", (head[0]+head[1])/2, s.fact("Pin the channels", "L1, at the bar")[0], 0.1)
+	}
+}
+
+// threads: the marks that a side cord is threaded by are those of its table.
+func (s told) threads(d design.Design) {
+	id := "cord-side-cord-marks"
+	if d.Splice.Whole {
+		id = "cord-side-loop-marks"
+	}
+	seen := 0
+	for _, r := range s.table(id).Rows {
+		for _, st := range s.steps() {
+			for _, f := range st.Facts {
+				if st.Title == "Thread the side cords" && f.Name == r[0]+", from the start" {
+					s.near(f.Name, figures(f.Value)[0], figures(r[1])[0], 0)
+					seen++
+				}
+			}
+		}
+	}
+	if seen < 3 {
+		s.Errorf("threaded by %d marks", seen)
+	}
+}
+
+// margins: each margin is what holds over the load, and met or not by what is required;
+// lying, the loads are the forces' own, times the dynamic factor.
+func (s told) margins(p work.Plan) {
+	rows := 0
+	for _, t := range s.tables() {
+		if !strings.HasPrefix(t.ID, "margins-") {
+			continue
+		}
+		for i, r := range t.Rows {
+			rows++
+			load, required, verdict := figures(r[1])[0], figures(r[5])[0], r[6]
+			holds, ratio := figures(r[3]), figures(r[4])
+			if len(holds) == 0 {
+				if verdict != "not given" || len(ratio) > 0 {
+					s.Errorf("%s: %q", t.ID, r)
+				}
+				continue
+			}
+			// The load is printed to a newton, or to a hundredth of one a millimetre.
+			unit := 0.5
+			if strings.Contains(r[1], "/mm") {
+				unit = 0.005
+			}
+			s.near(t.ID+", "+r[0]+", margin", ratio[0], holds[0]/load, 0.01+ratio[0]*unit/load+unit/load)
+			bound := strings.HasPrefix(r[3], "≤")
+			switch {
+			case ratio[0] < required && verdict != "not met" && verdict != "waived",
+				ratio[0] > required && !bound && verdict != "met",
+				bound && verdict == "met",
+				t.Strong[i] != (verdict == "not met" || verdict == "waived"):
+				s.Errorf("%s: %q, strong %v", t.ID, r, t.Strong[i])
+			}
+		}
+	}
+	if rows < 20 {
+		s.Errorf("%d checks", rows)
+	}
+	factor := 2.0
+	if p.Design.Margins.Dynamic > 0 {
+		factor = p.Design.Margins.Dynamic
+	}
+	for e, end := range []string{"head", "foot"} {
+		s.near(end+" bar", s.row("margins-1", end+" bar buckling")[0], factor*s.row("forces", "thrust along the bar")[e], 1.6)
+	}
+	if !p.Design.Splice.Whole {
+		s.near("side cord", s.row("margins-1", "side cord")[0], max(s.row("forces", "side cord tension at the bar tip, each")[0],
+			s.row("forces", "side cord tension at the bar tip, each")[1]), 1)
+	}
+}
+
+// lay: every piece lies on the roll, as large as it is cut, and uses what it should.
+func (s told) lay(p work.Plan) {
+	for _, r := range s.table("lay-1-places").Rows {
+		id := strings.SplitN(r[0], " ", 2)[1]
+		cut, _ := s.piece("piece-" + id + "-figures")
+		from, to, low, high := figures(r[1])[0], figures(r[2])[0], figures(r[3])[0], figures(r[4])[0]
+		s.near(id+", along", to-from, cut[0], 0.16)
+		s.near(id+", across", high-low, cut[1], 0.16)
+		if from < 0 || low < 0 || high > p.Design.Cloth.Width {
+			s.Errorf("%s lies from %g to %g on a roll %g wide", id, low, high, p.Design.Cloth.Width)
+		}
+		if roll := 1000 * figures(s.table("materials-list").Rows[0][1])[0]; to > roll {
+			s.Errorf("%s ends at %g, %g mm are bought", id, to, roll)
+		}
+	}
+}
+
+// materials: cost is amount by price, together is the sum, and so with what weighs; what
+// is bought of a cord is what is cut of it and the design's waste.
+func (s told) materials(p work.Plan) {
+	cost := 0.0
+	rows := s.table("materials-list").Rows
+	for _, r := range rows[:len(rows)-1] {
+		if price := figures(r[3]); len(price) > 0 {
+			s.near(r[0], figures(r[4])[0], figures(r[1])[0]*price[0], 0.005+0.005*price[0])
+			cost += figures(r[4])[0]
+		} else if r[4] != "not given" {
+			s.Errorf("%s costs %q without a price", r[0], r[4])
+		}
+	}
+	s.near("together", figures(rows[len(rows)-1][4])[0], cost, 0.05)
+	mass := 0.0
+	rows = s.table("materials-mass").Rows
+	for _, r := range rows[:len(rows)-1] {
+		mass += figures(r[1])[0]
+	}
+	s.near("mass together", figures(rows[len(rows)-1][1])[0], mass, 0.5*float64(len(rows)))
+	bought, cut := 0.0, 0.0
+	for _, r := range s.table("materials-list").Rows {
+		if strings.HasPrefix(r[0], "Cord: ") {
+			bought += figures(r[1])[0]
+		}
+	}
+	for _, st := range s.steps() {
+		for _, f := range st.Facts {
+			if v := figures(f.Value); st.Title == "Cut and mark the cords" && len(v) == 2 {
+				cut += v[0] * v[1] / 1000
+			}
+		}
+	}
+	s.near("cord, with waste", bought, cut*(1+p.Design.Splice.Waste), 0.03)
+	bar := p.Design.Bar
+	area := math.Pi / 4 * (bar.Outer*bar.Outer - math.Pow(bar.Outer-2*bar.Wall, 2))
+	long := s.fact("Cut the bars", "head bar, cut length")[0] + s.fact("Cut the bars", "foot bar, cut length")[0]
+	s.near("bars", s.row("materials-mass", "bars")[0], area*long*float64(bar.Density)*1e-6, 0.6)
+}
