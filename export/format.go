@@ -4,6 +4,7 @@ import (
 	"io"
 
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 )
 
 // Format is one format of files: all that is known of it before it is set up for a
@@ -23,9 +24,15 @@ type Format struct {
 	// sheet that it states.
 	SizeUnsure bool
 
-	// SetUp sets the format up for a machine that works the material of the given
-	// name. The zero machine stands for the format's usual settings.
-	SetUp func(m design.Machine, material string) (Codec, error)
+	// SetUp sets the format up for a machine that works the material. The zero machine
+	// stands for the format's usual settings; programs have none, and want its jobs.
+	SetUp func(m design.Machine, of Material) (Codec, error)
+}
+
+// Material is what a drawing is cut from.
+type Material struct {
+	Name  string // as the design has it, and a machine's jobs name it
+	Stock piece.Stock
 }
 
 // Codec writes drawings in a format, as it is set up for one machine and material,
@@ -63,6 +70,6 @@ const (
 )
 
 // Always returns the set-up of a format that no setting of a machine changes.
-func Always(c Codec) func(design.Machine, string) (Codec, error) {
-	return func(design.Machine, string) (Codec, error) { return c, nil }
+func Always(c Codec) func(design.Machine, Material) (Codec, error) {
+	return func(design.Machine, Material) (Codec, error) { return c, nil }
 }

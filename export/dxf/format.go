@@ -17,7 +17,7 @@ func Format() export.Format {
 
 // setUp chooses chords, or arcs where the machine asks for them. Arcs are read back
 // as chords, and so only a file written anew can be compared with them.
-func setUp(m design.Machine, _ string) (export.Codec, error) {
+func setUp(m design.Machine, _ export.Material) (export.Codec, error) {
 	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 1e-4, Layers: layers}
 	if m.Arcs > 0 {
 		c.Keeps = export.Lines

@@ -2,6 +2,7 @@ package format_test
 
 import (
 	"bytes"
+	"cmp"
 	"math"
 	"strings"
 	"testing"
@@ -30,7 +31,8 @@ func codec(t testing.TB, name string, m design.Machine, material string) export.
 	if err != nil {
 		t.Fatal(err)
 	}
-	c, err := f.SetUp(m, material)
+	material = cmp.Or(material, "card")
+	c, err := f.SetUp(readertest.WithJobs(m, material), export.Material{Name: material, Stock: piece.Board})
 	if err != nil {
 		t.Fatal(err)
 	}

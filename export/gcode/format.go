@@ -19,11 +19,12 @@ func Format() export.Format {
 }
 
 // setUp takes the machine's settings for the material.
-func setUp(m design.Machine, material string) (export.Codec, error) {
-	s := SettingsFor(m, material)
+func setUp(m design.Machine, of export.Material) (export.Codec, error) {
+	s := SettingsFor(m, of)
 	return export.Codec{
 		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, s) },
 		Read:  Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers, Faults: faults,
+		Notes: func(d export.Drawing, _ export.Options) []string { return s.remarks(d) },
 	}, s.Validate()
 }
 
@@ -35,8 +36,9 @@ const (
 
 // SettingsFor returns the settings of programs for a machine and a material: the
 // tool's defaults with what is set in their place.
-func SettingsFor(m design.Machine, material string) Settings {
+func SettingsFor(m design.Machine, of export.Material) Settings {
 	s := Defaults(m.Tool)
+	s.Of, s.Example = of, m.Example
 	s.Kerf, s.Lead, s.Tabs, s.Frame = m.Kerf, m.Lead, m.Tabs, !m.NoFrame
 	if s.Tabs > 0 {
 		s.TabWidth, s.TabHeight = usualTabWidth, usualTabHeight
@@ -45,7 +47,8 @@ func SettingsFor(m design.Machine, material string) Settings {
 	s.Trail, s.Swivel = cmp.Or(m.Trail, s.Trail), cmp.Or(float64(m.Swivel), s.Swivel)
 	s.Safe, s.Plunge = cmp.Or(m.Safe, s.Safe), cmp.Or(float64(m.Plunge), s.Plunge)
 	for _, w := range piece.Works() {
-		s.Jobs[w] = s.Jobs[w].with(m.JobFor(w, material))
+		s.Jobs[w] = s.Jobs[w].with(m.JobFor(w, of.Name))
+		s.Jobs[w].Named = m.Asks(w, of.Name)
 	}
 	return s
 }

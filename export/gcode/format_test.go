@@ -3,12 +3,14 @@ package gcode
 import (
 	"testing"
 
+	"slingloft/export"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
 
 // What a machine sets goes into the place of the tool's usual settings; a job for a
-// material goes over one for any, and another material is left alone.
+// material goes over one for any, and another material is left alone. What no job
+// gives stays at nothing.
 func TestSettingsFor(t *testing.T) {
 	m, _, err := design.ReadMachine("m.toml", []byte(`[machine]
 tool = "router"
@@ -35,16 +37,16 @@ skip = true`))
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := SettingsFor(m, "plywood")
+	s := SettingsFor(m, export.Material{Name: "plywood", Stock: piece.Board})
 	if s.Tool != design.Router || s.Kerf != 3 || s.Lead != 2 || s.Tabs != 2 || s.TabWidth != 6 || s.TabHeight != usualTabHeight ||
 		s.Plunge != 240 || s.Frame {
 		t.Errorf("settings %+v", s)
 	}
 	cut := s.Jobs[piece.CutOut]
-	if cut.Feed != 900 || cut.Depth != 6 || cut.Passes != 4 || !s.Jobs[piece.Lettering].Skip || s.Jobs[piece.Mark].Skip {
+	if cut.Feed != 900 || cut.Depth != 6 || cut.Passes != 4 || !cut.Named || cut.Power != 0 || !s.Jobs[piece.Lettering].Skip || s.Jobs[piece.Mark].Skip {
 		t.Errorf("jobs %+v", s.Jobs)
 	}
-	if other := SettingsFor(m, "card").Jobs[piece.CutOut]; other.Feed != 508 || other.Depth != 3 || other.Passes != 4 {
+	if other := SettingsFor(m, export.Material{Name: "card", Stock: piece.Board}).Jobs[piece.CutOut]; other.Feed != 508 || other.Depth != 0 || other.Named || other.Passes != 4 {
 		t.Errorf("in another material %+v", other)
 	}
 }

@@ -14,7 +14,9 @@ import (
 	"slingloft/outline/piece"
 )
 
-func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
+func write(b *bytes.Buffer, d export.Drawing, o export.Options) error {
+	return WriteFor(b, d, o, tried(design.Laser))
+}
 
 // programFor returns the program for the settings.
 func programFor(t testing.TB, d export.Drawing, s Settings) string {
@@ -23,9 +25,30 @@ func programFor(t testing.TB, d export.Drawing, s Settings) string {
 	return string(readertest.Bytes(t, w, d, export.Options{}))
 }
 
+// tried is settings for each tool in which every kind of work is asked for by name,
+// with values that nobody tried.
+func tried(tool design.Tool) Settings {
+	s := Defaults(tool)
+	s.Of, s.Plunge = export.Material{Name: "card", Stock: piece.Board}, 300
+	light, cut := Job{Named: true, Feed: 3000, Power: 200, Passes: 1, Depth: 0.2}, Job{Named: true, Feed: 600, Power: 800, Passes: 1, Depth: 3}
+	if tool == design.Router {
+		light.Feed, light.Power, cut.Power, cut.Passes = 1200, 12000, 12000, 2
+	}
+	if tool == design.Knife {
+		light.Depth, cut.Depth, cut.Feed = 0.1, 0.6, 1200
+	}
+	for _, w := range piece.Works() {
+		s.Jobs[w] = light
+		if w == piece.CutInside || w == piece.CutOut {
+			s.Jobs[w] = cut
+		}
+	}
+	return s
+}
+
 // settings for each tool with all that it can do.
 func settings(tool design.Tool) Settings {
-	s := Defaults(tool)
+	s := tried(tool)
 	s.Lead = 4
 	switch tool {
 	case design.Laser:
@@ -353,7 +376,7 @@ func TestSettingsRefused(t *testing.T) {
 	}{
 		{"unknown tool", func(s *Settings) { s.Tool = 9 }},
 		{"no jobs", func(s *Settings) { s.Jobs = nil }},
-		{"feed 0", func(s *Settings) { s.Jobs[2].Feed = 0 }},
+		{"feed below 0", func(s *Settings) { s.Jobs[2].Feed = -1 }},
 		{"power NaN", func(s *Settings) { s.Jobs[2].Power = nan }},
 		{"no passes", func(s *Settings) { s.Jobs[6].Passes = 0 }},
 		{"kerf negative", func(s *Settings) { s.Kerf = -1 }},
@@ -368,7 +391,7 @@ func TestSettingsRefused(t *testing.T) {
 		}
 	}
 	for _, r := range rows {
-		s := Defaults(design.Laser)
+		s := tried(design.Laser)
 		r.edit(&s)
 		var b bytes.Buffer
 		if err := WriteFor(&b, readertest.Square(), export.Options{}, s); err == nil || b.Len() > 0 {

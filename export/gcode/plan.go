@@ -29,7 +29,7 @@ func (s Settings) plan(d export.Drawing) ([]cut, error) {
 	sources := make([][]source, len(piece.Works()))
 	finder := leads{length: s.Lead, sheet: geom.Box{Max: geom.Pt(d.Width, d.Height)}}
 	for _, l := range d.Lines {
-		if s.job(l.Work).Skip {
+		if s.answer(l) != done {
 			continue
 		}
 		if !l.Closed {

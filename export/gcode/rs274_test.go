@@ -48,7 +48,7 @@ func TestMovesByRS274(t *testing.T) {
 // The named outlines are as long for the interpreter as they are in the drawing.
 func TestLengthsByRS274(t *testing.T) {
 	d := readertest.Drawing(t, 1)
-	s := Defaults(design.Laser)
+	s := tried(design.Laser)
 	file := readertest.File(t, "a.ngc", []byte(programFor(t, d, s)))
 	total := map[string]float64{}
 	for _, r := range canonical(t, design.Laser, readertest.Run(t, "rs274", "-g", file)) {

@@ -24,17 +24,20 @@ import (
 // Job is how one kind of work is done.
 type Job struct {
 	Skip   bool    // leave this kind of work out
-	Feed   float64 // speed along the path, mm/min
-	Power  float64 // the S word: power of a laser, speed of a spindle; no matter for a knife
+	Named  bool    // asked for by its own name and that of the material
+	Feed   float64 // speed along the path, mm/min; 0: not given
+	Power  float64 // the S word: power of a laser, speed of a spindle; no matter for a knife; 0: not given
 	Passes int     // how often each path is followed
-	Depth  float64 // of the last pass below the upper face, mm; no matter for a laser
+	Depth  float64 // of the last pass below the upper face, mm; no matter for a laser; 0: not given
 }
 
 // Settings is how a machine works, for one material. [Defaults] is the place to
 // begin.
 type Settings struct {
-	Tool design.Tool
-	Jobs []Job // by kind of work, in the order of [piece.Works]
+	Tool    design.Tool
+	Of      export.Material // what is worked
+	Jobs    []Job           // by kind of work, in the order of [piece.Works]
+	Example bool            // an invented machine: its values are to be tried first
 
 	Kerf float64 // width of the cut, mm; 0 cuts on the line
 	Lead float64 // length of the lead-in to closed cuts, mm; 0 for none
@@ -47,29 +50,19 @@ type Settings struct {
 	Swivel float64 // least turn at a corner for which the knife is turned first, rad
 
 	Safe   float64 // height of travel, mm; no matter for a laser
-	Plunge float64 // speed downwards, mm/min
+	Plunge float64 // speed downwards, mm/min; no matter for a laser; 0: not given
 	Frame  bool    // go round all work once with the tool off, then stop if optional stops are on
 }
 
-// Defaults returns settings of common practice, without source, for thin board or
-// cloth: to be replaced by what a machine and its material need.
+// Defaults returns a tool's settings of common practice, without source. No job is
+// among them, nor a speed: what burns or cuts is for the machine's owner to say.
 func Defaults(t design.Tool) Settings {
-	s := Settings{Tool: t, Safe: 5, Plunge: 300, Frame: true, Swivel: 10 * math.Pi / 180}
-	light := Job{Feed: 3000, Power: 200, Passes: 1, Depth: 0.2}
-	cut := Job{Feed: 600, Power: 800, Passes: 1, Depth: 3}
-	if t == design.Router {
-		light.Feed, light.Power, cut.Power = 1200, 12000, 12000
-		cut.Passes = 2
-	}
+	s := Settings{Tool: t, Safe: 5, Frame: true, Swivel: 10 * math.Pi / 180, Jobs: make([]Job, len(piece.Works()))}
 	if t == design.Knife {
-		light.Depth, cut.Depth, cut.Feed, s.Trail = 0.1, 0.6, 1200, 0.25
+		s.Trail = 0.25
 	}
-	for _, w := range piece.Works() {
-		if w == piece.CutInside || w == piece.CutOut {
-			s.Jobs = append(s.Jobs, cut)
-		} else {
-			s.Jobs = append(s.Jobs, light)
-		}
+	for i := range s.Jobs {
+		s.Jobs[i].Passes = 1
 	}
 	return s
 }
@@ -88,7 +81,7 @@ func (s Settings) Validate() error {
 	for _, w := range piece.Works() {
 		j := s.job(w)
 		if err := firstOutside(
-			bound{"feed", j.Feed, 1, 100_000, "mm/min"}, bound{"power", j.Power, 0, 100_000, ""},
+			bound{"feed", j.Feed, 0, 100_000, "mm/min"}, bound{"power", j.Power, 0, 100_000, ""},
 			bound{"passes", float64(j.Passes), 1, 100, ""}, bound{"depth", j.Depth, 0, 100, "mm"},
 		); err != nil {
 			return fmt.Errorf("%s: %w", w, err)
@@ -99,7 +92,7 @@ func (s Settings) Validate() error {
 		bound{"number of tabs", float64(s.Tabs), 0, 100, ""}, bound{"tab width", s.TabWidth, 0, 100, "mm"},
 		bound{"tab height", s.TabHeight, 0, 100, "mm"}, bound{"knife trail", s.Trail, 0, 10, "mm"},
 		bound{"swivel angle", s.Swivel, 0, math.Pi, "rad"}, bound{"safe height", s.Safe, 0.1, 200, "mm"},
-		bound{"plunge speed", s.Plunge, 1, 100_000, "mm/min"},
+		bound{"plunge speed", s.Plunge, 0, 100_000, "mm/min"},
 	); err != nil {
 		return err
 	}

@@ -17,19 +17,17 @@ import (
 // arc to 0.002 mm, from memory.
 const decimals = 4
 
-// Write writes the drawing as a program for a laser with the settings of
-// [Defaults], no kerf and no lead-ins: the beam follows the lines as they are.
-func Write(w io.Writer, d export.Drawing, o export.Options) error {
-	return WriteFor(w, d, o, Defaults(design.Laser))
-}
-
-// WriteFor writes the drawing as a program for the machine of the settings.
+// WriteFor writes the drawing as a program for the machine of the settings. Where they
+// lack what the program needs the error is an [UnsetError].
 func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) error {
 	if err := s.Validate(); err != nil {
 		return fmt.Errorf("machine: %w", err)
 	}
 	plain, err := d.Plain(o)
 	if err != nil {
+		return err
+	}
+	if err := s.check(plain); err != nil {
 		return err
 	}
 	cuts, err := s.plan(plain)
@@ -90,6 +88,21 @@ func (w *program) comment(text string) {
 	w.line("( %s )", strings.ReplaceAll(b.String(), ",", " "))
 }
 
+// remark writes a comment on as many lines as it takes. Each begins with a word that
+// tells it from the comments that are read back.
+func (w *program) remark(text string) {
+	const head = "note:"
+	line := head
+	for _, word := range strings.Fields(export.OneLine(text)) {
+		if line != head && len(line)+1+len(word) > maxComment {
+			w.comment(line)
+			line = head
+		}
+		line += " " + word
+	}
+	w.comment(line)
+}
+
 func num(v float64) string { return export.Fixed(v, decimals) }
 
 func xy(p geom.Point) string { return "X" + num(p.X) + " Y" + num(p.Y) }
@@ -101,6 +114,9 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	w.comment("slingloft " + d.Title)
 	w.comment(fmt.Sprintf("sheet %s x %s mm scale %s", num(d.Width), num(d.Height), export.ScaleText(o.ScaleFactor())))
 	w.comment(fmt.Sprintf("tool %s kerf %s mm lead %s mm trail %s mm", s.Tool, num(s.Kerf), num(s.Lead), num(s.Trail)))
+	for _, text := range s.remarks(d) {
+		w.remark(text)
+	}
 	w.line("G17 G21 G40 G49 G80 G90 G94")
 	w.line("G61")
 	w.line("M5")

@@ -15,8 +15,8 @@ func Format() export.Format {
 }
 
 // setUp takes the machine's own pens.
-func setUp(m design.Machine, material string) (export.Codec, error) {
-	pens := pensOf(m, material)
+func setUp(m design.Machine, of export.Material) (export.Codec, error) {
+	pens := pensOf(m, of.Name)
 	return export.Codec{
 		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, pens) },
 		Read:  Read, Keeps: export.Lines, Tolerance: 0.018, Layers: layers, Notes: notes,

@@ -40,7 +40,7 @@ func set(t testing.TB, name, machine string) way {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c, err := f.SetUp(m, "")
+	c, err := f.SetUp(readertest.WithJobs(m, "card"), export.Material{Name: "card", Stock: piece.Board})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"slingloft/export"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -86,6 +87,18 @@ func longText() string {
 		b[i] = "slingloft "[i%10]
 	}
 	return string(b)
+}
+
+// WithJobs returns the machine with what programs need and tests do not look at: a job
+// that asks for every kind of work in the material by name, below the machine's own,
+// all invented.
+func WithJobs(m design.Machine, material string) design.Machine {
+	var jobs []design.Job
+	for _, w := range piece.Works() {
+		jobs = append(jobs, design.Job{Work: w, Material: material, Feed: 3000, Power: 200, Depth: 3})
+	}
+	m.Plunge, m.Jobs = 300, append(jobs, m.Jobs...)
+	return m
 }
 
 // Square is a drawing small enough to check in the head: a square of 20 mm with a

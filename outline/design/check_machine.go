@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"slingloft/outline/piece"
@@ -123,4 +124,35 @@ func (r *reader) checkJobs() {
 		}
 		first[what{j.Work, j.Material}] = i + 1
 	}
+}
+
+// checkMaterials wants the design's own machine to name the design's own materials.
+func (r *reader) checkMaterials() {
+	if !r.good(KeyClothName, KeySheetName) {
+		return
+	}
+	for _, f := range r.design.Strangers(r.design.Machine, r.source) {
+		if r.good(f.Key) {
+			r.conflict(f.Key, f.Found, f.Hint)
+		}
+	}
+}
+
+// Strangers returns a fault for every job of a machine that names a material which the
+// design does not have: misspelt, it would leave the work to another job or to none.
+// The source is where the machine was read.
+func (d Design) Strangers(m Machine, from Source) Faults {
+	var out Faults
+	has := []string{d.Cloth.Name, d.Sheet.Name}
+	for i, j := range m.Jobs {
+		if j.Material == "" || slices.Contains(has, j.Material) {
+			continue
+		}
+		hint := "the design has " + quantity.Quoted(d.Cloth.Name) + " and " + quantity.Quoted(d.Sheet.Name)
+		if near := Nearest(j.Material, has); near != "" {
+			hint = "write " + quantity.Quoted(near)
+		}
+		out = append(out, from.Fault(KeyMachineJob.Item(i+1).In("material"), "the design has no material "+quantity.Quoted(j.Material), hint))
+	}
+	return out
 }

@@ -139,6 +139,7 @@ const (
 	KeyLoadTo              Key = "load.to"
 	KeyMachineCalibrationX Key = "machine.calibration_x"
 	KeyMachineCalibrationY Key = "machine.calibration_y"
+	KeyMachineExample      Key = "machine.example"
 	KeyMachineFrame        Key = "machine.frame"
 	KeyMachineJob          Key = "machine.job"
 	KeyMachineJobDepth     Key = "machine.job.depth"

@@ -3,6 +3,7 @@ package design
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
@@ -29,8 +30,9 @@ type Machine struct {
 	Trail     float64                       // of a knife's tip behind its holder, mm; 0: the tool's usual
 	Swivel    quantity.Radians              // least turn for which a knife is turned first; 0: the tool's usual
 	Safe      float64                       // height of travel, mm; 0: the tool's usual
-	Plunge    quantity.MillimetresPerMinute // speed downwards; 0: the tool's usual
+	Plunge    quantity.MillimetresPerMinute // speed downwards; 0: not given, and no program for a router or knife
 	NoFrame   bool                          // do not go round all work first
+	Example   bool                          // invented: its values are to be tried before they are used
 
 	Paper   string  // that a printer takes, as [Papers] names it
 	Overlap float64 // of neighbouring pages, mm
@@ -157,10 +159,10 @@ type Job struct {
 	Work     piece.Work
 	Material string                        // name of the cloth or sheet; empty: any
 	Skip     bool                          // leave this work out
-	Feed     quantity.MillimetresPerMinute // 0: the tool's usual
-	Power    float64                       // the S word; 0: the tool's usual
-	Passes   int                           // 0: the tool's usual
-	Depth    float64                       // of the last pass, mm; 0: the tool's usual
+	Feed     quantity.MillimetresPerMinute // 0: not given
+	Power    float64                       // the S word; 0: not given
+	Passes   int                           // 0: one
+	Depth    float64                       // of the last pass, mm; 0: not given
 	Pen      int                           // of a plotter; 0: the work's usual
 }
 
@@ -179,6 +181,14 @@ func (m Machine) JobFor(w piece.Work, material string) Job {
 		}
 	}
 	return out
+}
+
+// Asks reports whether a job names both the work and the material and says how it is
+// done: what is done to a cloth beside its cutting has to be asked for so.
+func (m Machine) Asks(w piece.Work, material string) bool {
+	return slices.ContainsFunc(m.Jobs, func(j Job) bool {
+		return j.Work == w && material != "" && j.Material == material && (j.Feed > 0 || j.Power > 0 || j.Depth > 0)
+	})
 }
 
 // take puts what another job sets into the place of what was there.

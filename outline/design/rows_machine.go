@@ -56,9 +56,11 @@ func machineRows() []row {
 		length("safe_height", 0.1, 200, func(m *Machine) *float64 { return &m.Safe }).
 			says("Height of travel of a router or knife; left out, 5 mm.", "5 mm", "0.2 in").known("safe", "travel_height"),
 		measure(KeyMachinePlunge, 1, 100000, func(d *Design) *quantity.MillimetresPerMinute { return &d.Machine.Plunge }).
-			says("Speed downwards; left out, 300 mm/min.", "300 mm/min", "12 in/min").known("plunge_feed"),
+			says("Speed downwards of a router or knife; programs for them need it.", "300 mm/min", "12 in/min").known("plunge_feed"),
 		toggle(KeyMachineFrame, func(d *Design) *bool { return &d.Machine.NoFrame }).negated().
 			says("Programs go round all work first with the tool off.", "true", "true").or("true"),
+		toggle(KeyMachineExample, func(d *Design) *bool { return &d.Machine.Example }).
+			says("The machine is invented: programs say that its values are to be tried on scrap first.", "true", "true").or("false"),
 		{key: KeyMachinePaper, form: choice, choices: Papers(),
 			put: func(d *Design, v any) { d.Machine.Paper = v.(string) },
 			get: func(d *Design) any { return d.Machine.Paper }},
@@ -103,7 +105,7 @@ func jobRows() []row {
 		text(KeyMachineJobMaterial, 60, func(d *Design) *string { return &j(d).Material }).
 			says("Name of the cloth or sheet that this holds for; left out, for any.", "poplar plywood 3 mm", "poplar plywood 1/8 in"),
 		toggle(KeyMachineJobSkip, func(d *Design) *bool { return &j(d).Skip }).
-			says("Leave this work out of programs.", "true", "true"),
+			says("Leave this work out of programs, whatever other jobs say.", "true", "true"),
 		measure(KeyMachineJobFeed, 1, 100000, func(d *Design) *quantity.MillimetresPerMinute { return &j(d).Feed }).
 			says("Speed along the path.", "600 mm/min", "24 in/min").known("speed"),
 		number(KeyMachineJobPower, amount, 0.001, 100000, func(d *Design) *float64 { return &j(d).Power }).
@@ -139,7 +141,7 @@ func machineLists() []repeated {
 				d.Machine.Strokes = d.Machine.Strokes[i : i+1]
 				return d
 			}},
-		{key: KeyMachineJob, limit: 100, doc: "How a kind of work is done, in any material or in one.",
+		{key: KeyMachineJob, limit: 100, doc: "How a kind of work is done, in any material or in one. Programs do nothing that no job gives feed and power (laser, router) and depth (router, knife) for.",
 			grow:  func(d *Design) { d.Machine.Jobs = append(slices.Clip(d.Machine.Jobs), Job{}) },
 			count: func(d *Design) int { return len(d.Machine.Jobs) },
 			pick: func(d Design, i int) Design {

@@ -96,7 +96,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	if !o.json {
 		tell := named{Streams: s}
 		if err := out.write(drawings, tell.done); err != nil {
-			return err
+			return atMachine(&p, err)
 		}
 		tell.tell()
 		calibrationHints(s, bars)
@@ -104,7 +104,10 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	}
 	doc := document.Calibration{Head: document.Head{Version: document.CalibrateVersion, Name: d.Name, Digest: digest},
 		Bars: [2]float64{bars.X, bars.Y}, Comb: combDocument(comb), Files: []document.Sheet{}}
-	err = out.write(drawings, collect(&doc.Files))
+	err = atMachine(&p, out.write(drawings, collect(&doc.Files)))
+	if _, faulty := err.(design.Faults); faulty {
+		return err
+	}
 	doc.Status = statusOf(err)
 	return errors.Join(err, document.Write(s.Out, doc))
 }

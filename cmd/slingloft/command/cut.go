@@ -14,6 +14,7 @@ import (
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/nest"
+	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
 
@@ -99,7 +100,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	}
 	tell := named{Streams: s}
 	if err := out.write(drawings, tell.done); err != nil {
-		return err
+		return atMachine(&p, err)
 	}
 	tell.tell()
 	summary(s.Err, &p, l)
@@ -110,7 +111,10 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 // written where something is in the way.
 func (o output) tell(s Streams, p *work.Plan, l work.Lays, drawings []export.Drawing) error {
 	var files []document.Sheet
-	err := o.write(drawings, collect(&files))
+	err := atMachine(p, o.write(drawings, collect(&files)))
+	if _, faulty := err.(design.Faults); faulty {
+		return err
+	}
 	doc := cutDocument(p, err)
 	doc.Scale, doc.Lays, doc.Files = o.options.ScaleFactor(), laysOf(p, l), append(doc.Files, files...)
 	return errors.Join(err, document.Write(s.Out, doc))

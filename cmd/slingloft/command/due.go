@@ -3,6 +3,7 @@ package command
 import (
 	"slingloft/export"
 	"slingloft/export/format"
+	"slingloft/outline/piece"
 )
 
 // clothSheet is the name of the drawing that is cut from cloth.
@@ -40,12 +41,12 @@ func (o output) format(name, drawing string) (export.Format, export.Codec, error
 	if err != nil {
 		return f, export.Codec{}, err
 	}
-	m, material := o.machine, o.sheet.Name
+	m, of := o.machine, export.Material{Name: o.sheet.Name, Stock: piece.Board}
 	if drawing == clothSheet {
-		material = o.cloth
+		of = export.Material{Name: o.cloth, Stock: piece.Cloth}
 	} else if m.Kerf == 0 {
 		m.Kerf = o.sheet.Kerf
 	}
-	codec, err := f.SetUp(m, material)
+	codec, err := f.SetUp(m, of)
 	return f, codec, err
 }

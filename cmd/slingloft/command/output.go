@@ -9,6 +9,7 @@ import (
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
+	"slingloft/export/gcode"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
@@ -132,9 +133,15 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 	}
 	number, total := numbered(drawings)
 	var out []file
+	var lacking gcode.UnsetError
 	for _, f := range due {
 		var b bytes.Buffer
-		if err := f.codec.Write(&b, f.drawing, o.options); err != nil {
+		err := f.codec.Write(&b, f.drawing, o.options)
+		var lacks gcode.UnsetError
+		if errors.As(err, &lacks) {
+			lacking = lacking.With(lacks)
+			continue
+		} else if err != nil {
 			return nil, err
 		}
 		d, stock := f.drawing, stockOf(f.drawing)
@@ -143,6 +150,9 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 			File:  document.FileOf(f.name(), f.format.Name, b.Bytes()),
 			Sheet: d.Name, Title: d.Title, Stock: stock.String(), Number: number[d.Name], Of: total[stock], Size: [2]float64{w, h},
 		}})
+	}
+	if len(lacking) > 0 {
+		return nil, lacking
 	}
 	return out, nil
 }

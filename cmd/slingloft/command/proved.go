@@ -8,6 +8,7 @@ import (
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
+	"slingloft/export/gcode"
 	"slingloft/export/prove"
 )
 
@@ -71,6 +72,10 @@ func (o output) proveOne(f dueFile) proved {
 		return fails(Failed, "unreadable", err.Error())
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
+	var lacks gcode.UnsetError
+	if errors.As(err, &lacks) {
+		return fails(Disagree, "not due", "is not due: "+lacks[0].Found)
+	}
 	if err != nil {
 		return fails(Failed, "unreadable", "cannot be read: "+err.Error())
 	}

@@ -22,6 +22,7 @@ import (
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/export/prove"
+	"slingloft/export/readertest"
 	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/designtest"
@@ -307,7 +308,7 @@ func readBack(p *Plan, l Lays, every, check bool) (sum [sha256.Size]byte, err er
 			if slow := f.Name == "hpgl" || f.Name == "gcode" || f.Name == "png"; slow && !every {
 				continue
 			}
-			codec, err := f.SetUp(design.Machine{}, "")
+			codec, err := f.SetUp(readertest.WithJobs(design.Machine{}, "card"), export.Material{Name: "card", Stock: piece.Board})
 			if err != nil {
 				return sum, err
 			}

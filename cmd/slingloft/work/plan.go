@@ -88,6 +88,9 @@ func Begin(name string, data []byte, with Setting) (Plan, error) {
 	p.Digest, p.sheet = Digest(d), [2]float64{d.Sheet.Width, d.Sheet.Height}
 	if with.Machine != nil {
 		d.Machine, p.machine = *with.Machine, with.MachineSource
+		if strangers := d.Strangers(d.Machine, p.machine); len(strangers) > 0 {
+			return p, strangers
+		}
 	}
 	p.Design = d.OnMachine()
 	return p, nil
@@ -251,6 +254,15 @@ func (p *Plan) impossible(no *hung.Impossible, found string) design.Fault {
 // Fault is a fault of the design's value of a key.
 func (p *Plan) Fault(key design.Key, found, hint string) design.Faults {
 	return design.Faults{p.source.Fault(key, found, hint)}
+}
+
+// MachineFault is a fault of the machine's value of a key, in the design or in the
+// machine's own file.
+func (p *Plan) MachineFault(key design.Key, found, hint string) design.Faults {
+	if p.machine.File() != "" {
+		return design.Faults{p.machine.Fault(key, found, hint)}
+	}
+	return p.Fault(key, found, hint)
 }
 
 // Style returns how the design wants lengths written for people.
