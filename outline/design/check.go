@@ -61,9 +61,7 @@ func (r *reader) below(key Key, mm float64) Bound { return r.atMost(key, mm-besi
 // instead says which value of another key would do as well as the fault's own that
 // was noted last.
 func (r *reader) instead(key Key, mm float64) {
-	f := &r.faults[len(r.faults)-1]
-	f.Instead = r.source.Least(key, mm)
-	f.Hint += f.Instead.Otherwise()
+	r.faults[len(r.faults)-1].Hint.Instead = r.source.Least(key, mm)
 }
 
 // tilted returns the cosine of the bottom line's slope. Crown, stature and tails

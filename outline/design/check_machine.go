@@ -133,7 +133,8 @@ func (r *reader) checkMaterials() {
 	}
 	for _, f := range r.design.Strangers(r.design.Machine, r.source) {
 		if r.good(f.Key) {
-			r.conflict(f.Key, f.Found, f.Hint)
+			r.bad[f.Key] = true
+			r.faults = append(r.faults, f)
 		}
 	}
 }

@@ -19,17 +19,7 @@ type Fault struct {
 	Line, Column int    // from 1; a column is a character, a tab counting as one
 	Key          Key    // full key, such as "bed.span"; empty where there is none
 	Found        string // what was found
-	Hint         string // what would do
-	Bound        Bound  // the value of the key in Hint that would do
-	Instead      Bound  // one of another key that would do as well
-}
-
-// Bound is the least or greatest value of a key that would do. The zero Bound is none.
-type Bound struct {
-	Key   Key
-	Value float64 // in the unit that package design keeps the key's value in
-	Least bool    // it or more would do; else it or less
-	Said  string  // as the hint says it
+	Hint         Hint   // what would do
 }
 
 // String returns the fault on one line: "file:line:column: key: found; hint".
@@ -43,6 +33,12 @@ func (f Fault) String() string {
 
 // Error returns what String returns.
 func (f Fault) Error() string { return f.String() }
+
+// sameAs reports whether both faults say the same of the same place.
+func (f Fault) sameAs(other Fault) bool {
+	return f.File == other.File && f.Line == other.Line && f.Column == other.Column && f.Key == other.Key &&
+		f.Found == other.Found && f.Hint.sameAs(other.Hint)
+}
 
 // Faults are everything wrong in one design file, sorted by position.
 type Faults []Fault
@@ -62,14 +58,14 @@ func (f Faults) sorted() Faults {
 	slices.SortStableFunc(out, func(a, b Fault) int {
 		return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
 	})
-	out = slices.Compact(out)
+	out = slices.CompactFunc(out, Fault.sameAs)
 	if len(out) > MaxFaults {
 		out = out[:MaxFaults]
 		out[MaxFaults-1].Found = "more faults follow"
-		out[MaxFaults-1].Hint = "mend those above first"
+		out[MaxFaults-1].Hint = Hint{Text: "mend those above first"}
 	}
 	for i, one := range out {
-		out[i].Key, out[i].Found, out[i].Hint = shown(one.Key), short(one.Found), short(one.Hint)
+		out[i].Key, out[i].Found, out[i].Hint.Text = shown(one.Key), short(one.Found), short(one.Hint.Text)
 	}
 	return out
 }
@@ -94,20 +90,9 @@ type Position struct {
 	Line, Column int // from 1
 }
 
-// TOML returns the bound as a value of the key in a design file.
-func (b Bound) TOML() string {
-	if r, ok := allKeys().byKey[b.Key.Unnumbered()]; ok {
-		return r.quoted(b.Said)
-	}
-	return b.Said
-}
-
-// Otherwise returns the part of a hint that names b beside the fault's own key.
-func (b Bound) Otherwise() string { return ", or a " + string(b.Key) + " of " + b.Said }
-
 // fault returns a fault at the position.
 func (p Position) fault(file string, key Key, found, hint string) Fault {
-	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: found, Hint: hint}
+	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: found, Hint: Hint{Text: hint}}
 }
 
 // Source remembers where a design's values were written, so that a fault that
@@ -150,24 +135,20 @@ func (s Source) Fault(key Key, found, hint string) Fault {
 // Bounded returns a fault at the place of the key of which a value would do, and
 // any beyond it; and is what else there is to say.
 func (s Source) Bounded(found string, b Bound, and string) Fault {
-	way := " or less will do"
-	if b.Least {
-		way = " or more will do"
-	}
-	f := s.Fault(b.Key, found, b.Said+way+and)
-	f.Bound = b
+	f := s.Fault(b.Key, found, and)
+	f.Hint.Bound = b
 	return f
 }
 
 // Least and Most return a value of a key, in the unit that it is kept in, as one
 // that would do together with all beyond it.
 func (s Source) Least(key Key, v float64) Bound {
-	return Bound{key, v, true, s.Value(key, v, quantity.Up)}
+	return Bound{key, v, AtLeast, s.Value(key, v, quantity.Up)}
 }
 
 // Most is [Source.Least] for a greatest value.
 func (s Source) Most(key Key, v float64) Bound {
-	return Bound{key, v, false, s.Value(key, v, quantity.Down)}
+	return Bound{key, v, AtMost, s.Value(key, v, quantity.Down)}
 }
 
 // Quantity returns a value as the maker would write it for the key: in the unit that

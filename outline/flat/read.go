@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
 
@@ -11,7 +12,10 @@ import (
 var ErrOpenEdge = errors.New("the cloth's edge leaves its thread net")
 
 // errLeans is returned where a leaning end section would reach back to the bar.
-var errLeans = errors.New("a leaning end section would cut across the bar; make the tail longer or the cap upright")
+var errLeans error = &design.Advised{
+	Found: "a leaning end section would cut across the bar",
+	Hint:  "make the tail longer or the cap upright",
+}
 
 // near is how close to a tip or a corner the next point of an outline may lie,
 // mm: a shorter segment would have no direction to speak of.

@@ -37,7 +37,7 @@ type Fault struct {
 func FaultsOf(faults design.Faults, status int) Faults {
 	out := Faults{Version: FaultsVersion, Status: status, Faults: []Fault{}}
 	for _, f := range faults {
-		out.Faults = append(out.Faults, Fault{Named(f.File), f.Line, f.Column, string(f.Key), f.Found, f.Hint})
+		out.Faults = append(out.Faults, Fault{Named(f.File), f.Line, f.Column, string(f.Key), f.Found, f.Hint.String()})
 	}
 	return out
 }

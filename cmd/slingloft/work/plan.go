@@ -7,7 +7,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -197,7 +196,7 @@ func (p *Plan) stranger(name string) error {
 			}
 		}
 	}
-	return fmt.Errorf("there is no check %s; %s", quantity.Quoted(name), hint)
+	return &design.Advised{Found: "there is no check " + quantity.Quoted(name), Hint: hint}
 }
 
 // blamed is a fault of a stage with the key that it hangs on.
@@ -229,12 +228,11 @@ func (p *Plan) located(err error) error {
 	}
 	var b *blamed
 	if errors.As(err, &b) {
-		// A stage's own words may say after a semicolon what would do.
-		found, hint, ok := strings.Cut(b.err.Error(), "; ")
-		if !ok {
-			hint = "this value, or one that it is measured against, has to change"
+		var a *design.Advised
+		if errors.As(b.err, &a) {
+			return p.Fault(b.key, a.Found, a.Hint)
 		}
-		return p.Fault(b.key, found, hint)
+		return p.Fault(b.key, b.err.Error(), "this value, or one that it is measured against, has to change")
 	}
 	return err
 }

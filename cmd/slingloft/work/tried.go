@@ -2,9 +2,7 @@ package work
 
 import (
 	"errors"
-	"math"
 	"slices"
-	"strings"
 
 	"slingloft/outline/design"
 )
@@ -41,7 +39,7 @@ func (t trial) tried(err error) error {
 	out := slices.Clone(t.before)
 	left := mostTried
 	for i := range out {
-		if f := &out[i]; f.Bound.Said != "" && left > 0 {
+		if f := &out[i]; f.Hint.Bound.Given() && left > 0 {
 			t.better(f)
 			left--
 		}
@@ -51,33 +49,25 @@ func (t trial) tried(err error) error {
 
 // better puts values that were tried into a fault.
 func (t trial) better(f *design.Fault) {
-	b, ok := t.settled(f.Bound)
-	f.Hint = strings.Replace(f.Hint, f.Bound.Said, b.Said, 1)
-	f.Bound = b
+	b, ok := t.settled(f.Hint.Bound)
+	f.Hint.Bound = b
 	if !ok {
-		f.Hint += t.others(b)
+		f.Hint.With = t.others(b)
 	}
-	if f.Instead.Said == "" {
-		return
-	}
-	if !t.none(t.read(f.Instead)) {
-		f.Hint = strings.Replace(f.Hint, f.Instead.Otherwise(), "", 1)
-		f.Instead = design.Bound{}
+	if f.Hint.Instead.Given() && !t.none(t.read(f.Hint.Instead)) {
+		f.Hint.Instead = design.Bound{}
 	}
 }
 
-// others says which other keys have to change with a value.
-func (t trial) others(b design.Bound) string {
-	var keys []string
+// others returns the other keys that have to change with a value.
+func (t trial) others(b design.Bound) []design.Key {
+	var keys []design.Key
 	for _, f := range faultsOf(t.read(b)) {
 		if f.Key != b.Key && !slices.ContainsFunc(t.before, func(b design.Fault) bool { return b.Key == f.Key }) {
-			keys = append(keys, string(f.Key))
+			keys = append(keys, f.Key)
 		}
 	}
-	if len(keys) == 0 {
-		return ""
-	}
-	return "; " + strings.Join(slices.Compact(keys), " and ") + " has to change as well"
+	return slices.Compact(keys)
 }
 
 // settled looks for a value, from b on in its direction, with which the design is
@@ -95,11 +85,11 @@ func (t trial) settled(b design.Bound, others ...design.Bound) (design.Bound, bo
 		if !about && !quiet {
 			quiet, milder = true, b
 		}
-		if !about || next.Said == "" {
+		if !about || !next.Given() {
 			next = t.moved(b, step)
 			step *= 2
 		}
-		if errors.Is(err, errPlace) || next.Said == b.Said {
+		if errors.Is(err, errPlace) || next.Written == b.Written {
 			break
 		}
 		refused, b = b, next
@@ -116,7 +106,7 @@ const firstStep = 0.02
 func (t trial) nearer(refused, does design.Bound, others []design.Bound) design.Bound {
 	for range 4 {
 		mid := t.at(does, (refused.Value+does.Value)/2)
-		if refused.Said == does.Said || mid.Said == does.Said || mid.Said == refused.Said {
+		if refused.Written == does.Written || mid.Written == does.Written || mid.Written == refused.Written {
 			break
 		}
 		if t.none(t.read(append(slices.Clone(others), mid)...)) {
@@ -130,16 +120,12 @@ func (t trial) nearer(refused, does design.Bound, others []design.Bound) design.
 
 // moved returns a value by a part of it further in its direction.
 func (t trial) moved(b design.Bound, part float64) design.Bound {
-	v := part * math.Abs(b.Value)
-	if b.Least {
-		return t.at(b, b.Value+v)
-	}
-	return t.at(b, b.Value-v)
+	return t.at(b, b.Further(part))
 }
 
 // at returns another value of the same key and direction.
 func (t trial) at(b design.Bound, v float64) design.Bound {
-	if b.Least {
+	if b.Sense == design.AtLeast {
 		return t.source.Least(b.Key, v)
 	}
 	return t.source.Most(b.Key, v)
@@ -195,7 +181,7 @@ func (t trial) bound(b design.Bound, err error) (next design.Bound, about bool) 
 			continue
 		}
 		about = true
-		if n := f.Bound; n.Said != "" && n.Least == b.Least && (b.Least && n.Value > b.Value || !b.Least && n.Value < b.Value) {
+		if n := f.Hint.Bound; n.Beyond(b) {
 			return n, true
 		}
 	}

@@ -33,19 +33,19 @@ func advices(f design.Fault) []advice {
 	if f.Key == "" {
 		return nil
 	}
-	if m := writes.FindStringSubmatch(f.Hint); m != nil && m[1] == "" {
+	if m := writes.FindStringSubmatch(f.Hint.String()); m != nil && m[1] == "" {
 		out = append(out, advice{string(f.Key), m[2]})
 	}
-	if m := bounds.FindStringSubmatch(f.Hint); m != nil {
+	if m := bounds.FindStringSubmatch(f.Hint.String()); m != nil {
 		out = append(out, advice{string(f.Key), toml(m[1])})
 	}
-	for _, m := range instead.FindAllStringSubmatch(f.Hint, -1) {
+	for _, m := range instead.FindAllStringSubmatch(f.Hint.String(), -1) {
 		out = append(out, advice{m[1], toml(m[2])})
 	}
-	for _, m := range named.FindAllStringSubmatch(f.Hint, -1) {
+	for _, m := range named.FindAllStringSubmatch(f.Hint.String(), -1) {
 		out = append(out, advice{m[1], toml(m[2])})
 	}
-	for _, m := range rolls.FindAllStringSubmatch(f.Hint, -1) {
+	for _, m := range rolls.FindAllStringSubmatch(f.Hint.String(), -1) {
 		n := slices.Index([]string{"no join", "one join", "two joins"}, m[2])
 		out = append(out, advice{fmt.Sprintf("cloth.joins %d cloth.width", n), toml(m[1])})
 	}
@@ -98,8 +98,8 @@ func obeyed(t *testing.T, data []byte, read func([]byte) error) int {
 	n := 0
 	for _, f := range faults {
 		all := advices(f)
-		if f.Bound.Said != "" && len(all) == 0 {
-			t.Errorf("%v: a bound %q that the hint does not name", f, f.Bound.Said)
+		if f.Hint.Bound.Given() && len(all) == 0 {
+			t.Errorf("%v: a bound %q that the hint does not name", f, f.Hint.Bound.Written)
 		}
 		for _, a := range all {
 			n++
@@ -109,7 +109,7 @@ func obeyed(t *testing.T, data []byte, read func([]byte) error) int {
 			}
 			for _, g := range left {
 				again := g.Key == f.Key && g.Line == f.Line
-				if fresh := !slices.ContainsFunc(faults, func(h design.Fault) bool { return h.Key == g.Key }); again || fresh && !strings.Contains(f.Hint, string(g.Key)+" has to change as well") {
+				if fresh := !slices.ContainsFunc(faults, func(h design.Fault) bool { return h.Key == g.Key }); again || fresh && !slices.Contains(f.Hint.With, g.Key) {
 					t.Errorf("%v\nanswered with %s = %s, but then\n%v", f, a.key, a.value, g)
 				}
 			}

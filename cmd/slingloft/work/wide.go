@@ -40,18 +40,18 @@ func (t trial) widened(e *tooWide) design.Fault {
 	for n := e.Allowed; n < len(e.Rolls); n++ {
 		joins := t.source.Least(design.KeyClothJoins, float64(n))
 		if n > e.Allowed && t.read(joins) == nil {
-			ways = append(ways, "cloth.joins = "+joins.Said+" would do")
+			ways = append(ways, "cloth.joins = "+joins.Written+" would do")
 			break
 		}
 		if e.Rolls[n] == 0 {
 			continue
 		}
 		if b, ok := t.settled(t.source.Least(rollWidth, e.Rolls[n]), joins); ok {
-			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Said, panel.Joins(n)))
+			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Written, panel.Joins(n)))
 		}
 	}
 	if b, ok := t.settled(t.source.Most(e.key, e.value-e.less)); ok {
-		ways = append(ways, fmt.Sprintf("%s of %s or less would do", e.key, b.Said))
+		ways = append(ways, fmt.Sprintf("%s of %s or less would do", e.key, b.Written))
 	}
 	if len(ways) == 0 {
 		ways = append(ways, fmt.Sprintf("the girth at the %s bar would have to be %s less, by a lower %s and a shorter bed.%s_bar",

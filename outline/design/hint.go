@@ -1,0 +1,77 @@
+package design
+
+// Hint says what would do in place of what is at fault. It stays data, since a later
+// stage may try a value and find a better one; [Hint.String] is the one place where
+// it becomes a sentence.
+type Hint struct {
+	Bound   Bound  // a value of the fault's own key that would do
+	Instead Bound  // one of another key that would do as well
+	With    []Key  // keys that have to change along with Bound
+	Text    string // after Bound what else there is to say; without one all of it
+}
+
+// Bound is the least or greatest value of a key that would do. The zero Bound is none.
+type Bound struct {
+	Key     Key
+	Value   float64 // in the unit that package design keeps the key's value in
+	Sense   Sense   // what lies beyond it would do as well
+	Written string  // as the maker would write it, rounded to the side that would do
+}
+
+// Given reports whether there is a bound.
+func (b Bound) Given() bool { return b.Sense != NoLimit }
+
+// Beyond reports whether b asks for more than another bound of the same sense.
+func (b Bound) Beyond(other Bound) bool {
+	return b.Sense == other.Sense &&
+		(b.Sense == AtLeast && b.Value > other.Value || b.Sense == AtMost && b.Value < other.Value)
+}
+
+// Further returns b's value moved by a part of it in the direction that b bounds.
+func (b Bound) Further(part float64) float64 {
+	step := float64(part * max(b.Value, -b.Value))
+	if b.Sense == AtMost {
+		return b.Value - step
+	}
+	return b.Value + step
+}
+
+// TOML returns the bound as a value of the key in a design file.
+func (b Bound) TOML() string {
+	if r, ok := allKeys().byKey[b.Key.Unnumbered()]; ok {
+		return r.quoted(b.Written)
+	}
+	return b.Written
+}
+
+// String returns the hint in words: "600 mm or more will do, or a bed.span of 1520 mm".
+func (h Hint) String() string {
+	var s string
+	switch h.Bound.Sense {
+	case AtLeast:
+		s = h.Bound.Written + " or more will do"
+	case AtMost:
+		s = h.Bound.Written + " or less will do"
+	}
+	s += h.Text
+	if h.Instead.Given() {
+		s += ", or a " + string(h.Instead.Key) + " of " + h.Instead.Written
+	}
+	if len(h.With) > 0 {
+		s += "; " + Listed(h.With, " and ") + " has to change as well"
+	}
+	return s
+}
+
+// sameAs reports whether both hints say the same.
+func (h Hint) sameAs(other Hint) bool {
+	return h.Bound == other.Bound && h.Instead == other.Instead && h.String() == other.String()
+}
+
+// Advised is an error that says what would do, beside what is wrong.
+type Advised struct {
+	Found, Hint string
+}
+
+// Error returns both parts on one line.
+func (e *Advised) Error() string { return e.Found + "; " + e.Hint }
