@@ -37,9 +37,9 @@ func (r *reader) show(key Key, mm float64) string {
 	return r.source.Length(key, mm, quantity.Nearest)
 }
 
-// wants notes a fault of a key for which a value would do; after it, and, follows
+// bounded notes a fault of a key for which a value would do; after it, and, follows
 // what else would.
-func (r *reader) wants(key Key, found string, b Bound, and string) {
+func (r *reader) bounded(key Key, found string, b Bound, and string) {
 	r.bad[key] = true
 	r.faults = append(r.faults, r.source.Bounded(found, b, and))
 }
@@ -79,14 +79,14 @@ func (r *reader) checkSleeper() {
 	room := b.HeadTail + foot
 	switch {
 	case s.Stature > room:
-		r.wants(KeyBedSpan, "a sleeper of "+r.show(KeySleeperStature, s.Stature)+" is longer than span and tails together, "+r.show(KeyBedSpan, room),
+		r.bounded(KeyBedSpan, "a sleeper of "+r.show(KeySleeperStature, s.Stature)+" is longer than span and tails together, "+r.show(KeyBedSpan, room),
 			r.atLeast(KeyBedSpan, b.Span+(s.Stature-room)*r.tilted()), "")
 	case s.Crown < -b.HeadTail:
-		r.wants(KeySleeperCrown, "the head lies beyond the end of the head tail",
+		r.bounded(KeySleeperCrown, "the head lies beyond the end of the head tail",
 			r.atLeast(KeySleeperCrown, -b.HeadTail), "")
 		r.instead(KeyBedHeadTail, -s.Crown)
 	case s.Crown+s.Stature > foot:
-		r.wants(KeySleeperCrown, "the feet lie "+r.show(KeySleeperCrown, s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
+		r.bounded(KeySleeperCrown, "the feet lie "+r.show(KeySleeperCrown, s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
 			r.atMost(KeySleeperCrown, foot-s.Stature), "")
 		r.instead(KeyBedFootTail, s.Crown+s.Stature-span)
 	}
@@ -115,11 +115,11 @@ func (r *reader) checkLoad() {
 	start, end := -b.HeadTail*r.tilted(), b.Span+b.FootTail*r.tilted()
 	switch {
 	case l.From < start:
-		r.wants(KeyLoadFrom, "the load begins beyond the end of the head tail", r.atLeast(KeyLoadFrom, start), "")
+		r.bounded(KeyLoadFrom, "the load begins beyond the end of the head tail", r.atLeast(KeyLoadFrom, start), "")
 	case l.To > end:
-		r.wants(to, "the load ends beyond the end of the foot tail", r.atMost(to, end), "")
+		r.bounded(to, "the load ends beyond the end of the foot tail", r.atMost(to, end), "")
 	case l.To-l.From < leastLoad:
-		r.wants(KeyLoadTo, "the load covers less than "+r.show(KeyLoadTo, leastLoad), r.atLeast(KeyLoadTo, l.From+leastLoad), "")
+		r.bounded(KeyLoadTo, "the load covers less than "+r.show(KeyLoadTo, leastLoad), r.atLeast(KeyLoadTo, l.From+leastLoad), "")
 	}
 }
 
@@ -134,7 +134,7 @@ func (r *reader) checkCurve() {
 	}
 	// A curve deeper than half its chord turns back on itself, as an arc does.
 	if r.source.Given(KeyBedSideDepth) && r.good(KeyBedSideDepth, KeyBedSpan) && b.ControlValue >= b.Span/2 {
-		r.wants(KeyBedSideDepth, "is half the span or more", r.below(KeyBedSideDepth, b.Span/2), "")
+		r.bounded(KeyBedSideDepth, "is half the span or more", r.below(KeyBedSideDepth, b.Span/2), "")
 	}
 }
 
@@ -184,7 +184,7 @@ func (r *reader) checkSections() {
 			radii = append(radii, tight{s.radius, "is more than half the bar, " + r.show(s.radius, s.width/2), s.width / 2})
 		}
 		if s.girthValue > 0 && r.good(s.girth) && s.girthValue <= s.width {
-			r.wants(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), r.above(s.girth, s.width), "")
+			r.bounded(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), r.above(s.girth, s.width), "")
 		}
 		// The cord lies outside the round part where y² + (h−R)² > R².
 		least := (s.width*s.width/4 + s.dropValue*s.dropValue) / 2
@@ -196,7 +196,7 @@ func (r *reader) checkSections() {
 	slices.SortStableFunc(radii, func(a, b tight) int { return cmp.Compare(a.most, b.most) })
 	for _, t := range radii {
 		if r.good(t.key) {
-			r.wants(t.key, t.found, r.atMost(t.key, t.most), "")
+			r.bounded(t.key, t.found, r.atMost(t.key, t.most), "")
 		}
 	}
 }
@@ -216,12 +216,12 @@ func (r *reader) checkLegs() {
 			continue
 		}
 		if end.l <= end.width/2 {
-			r.wants(end.leg, "is not longer than half the bar, "+r.show(end.leg, end.width/2)+", so that the legs cannot meet",
+			r.bounded(end.leg, "is not longer than half the bar, "+r.show(end.leg, end.width/2)+", so that the legs cannot meet",
 				r.above(end.leg, end.width/2), "")
 			continue
 		}
 		if reach := math.Sqrt(end.l*end.l - end.width*end.width/4); r.good(end.tail) && end.t >= reach {
-			r.wants(end.leg, "the legs meet "+r.show(end.leg, reach)+" past the bar, short of the end of the tail",
+			r.bounded(end.leg, "the legs meet "+r.show(end.leg, reach)+" past the bar, short of the end of the tail",
 				r.above(end.leg, math.Hypot(end.t, end.width/2)), "")
 		}
 	}
@@ -235,6 +235,6 @@ func (r *reader) checkEnds() {
 		return
 	}
 	if b.EndGirth > b.HeadValue {
-		r.wants(KeyBedEndGirth, "is more than the girth at the head bar, but the legs close in", r.atMost(KeyBedEndGirth, b.HeadValue), "")
+		r.bounded(KeyBedEndGirth, "is more than the girth at the head bar, but the legs close in", r.atMost(KeyBedEndGirth, b.HeadValue), "")
 	}
 }

@@ -121,12 +121,12 @@ func (r *reader) trial(full Key, t Trial) bool {
 	}
 	switch {
 	case t.After > t.Before:
-		r.wants(full.In("after"), "the host cannot grow longer than its length before the bury",
+		r.bounded(full.In("after"), "the host cannot grow longer than its length before the bury",
 			r.atMost(full.In("after"), t.Before), "")
 	case t.Buried > t.Before:
-		r.wants(full.In("buried"), "more is buried than lies between the marks", r.atMost(full.In("buried"), t.Before), "")
+		r.bounded(full.In("buried"), "more is buried than lies between the marks", r.atMost(full.In("buried"), t.Before), "")
 	case t.Before-t.After > most:
-		r.wants(full.In("after"), "the host would lose "+r.show(full.In("after"), t.Before-t.After)+" "+part,
+		r.bounded(full.In("after"), "the host would lose "+r.show(full.In("after"), t.Before-t.After)+" "+part,
 			r.atLeast(full.In("after"), t.Before-most), "")
 	default:
 		return true

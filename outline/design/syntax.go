@@ -33,7 +33,7 @@ var straightened = strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "«",
 
 // resume notes the fault that stopped the parser and lets it go on at the next
 // line that looks sound.
-func (b *builder) resume(err error) {
+func (b *treeBuilder) resume(err error) {
 	offset := b.base
 	var pe *unstable.ParserError
 	if errors.As(err, &pe) && pe.Highlight != nil {
@@ -52,7 +52,7 @@ func (b *builder) resume(err error) {
 
 // explain says what is wrong with a line that is not TOML, and notes its key as
 // seen, so that it is not reported as missing too.
-func (b *builder) explain(line, message string) (key, found, hint string) {
+func (b *treeBuilder) explain(line, message string) (key, found, hint string) {
 	if m := brokenHeader.FindStringSubmatch(line); m != nil {
 		// What follows belongs to a table whose name is not sure: it is left out.
 		b.prefix, b.current = m[1], &table{}
@@ -99,7 +99,7 @@ func (b *builder) explain(line, message string) (key, found, hint string) {
 }
 
 // meant returns in TOML what a value on a faulty line is likely meant as.
-func (b *builder) meant(key, value, bare string) string {
+func (b *treeBuilder) meant(key, value, bare string) string {
 	if value != bare {
 		return strconv.Quote(bare)
 	}

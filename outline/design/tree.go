@@ -93,8 +93,8 @@ func (n *node) balance() int {
 	return sum
 }
 
-// builder builds the tree of one document.
-type builder struct {
+// treeBuilder builds the tree of one document.
+type treeBuilder struct {
 	file    string
 	data    []byte
 	lines   *lines
@@ -111,9 +111,9 @@ type builder struct {
 
 // build reads data, which is valid UTF-8. The builder it returns holds the tree,
 // what is wrong with the file as TOML, and the keys on the lines left out for that.
-func build(file string, data []byte, example func(key string) string) *builder {
+func build(file string, data []byte, example func(key string) string) *treeBuilder {
 	root := &table{at: Position{1, 1}}
-	b := &builder{file: file, data: data, lines: newLines(data), root: root, current: root,
+	b := &treeBuilder{file: file, data: data, lines: newLines(data), root: root, current: root,
 		broken: map[string]bool{}, example: example}
 	for b.base < len(data) && len(b.faults) <= MaxFaults {
 		b.parser.Reset(data[b.base:])
@@ -133,7 +133,7 @@ func build(file string, data []byte, example func(key string) string) *builder {
 
 // judge asks the library's decoder whether the document is sound as a whole, so
 // that nothing is read here that TOML forbids.
-func (b *builder) judge() {
+func (b *treeBuilder) judge() {
 	var all map[string]any
 	err := toml.Unmarshal(b.data, &all)
 	var de *toml.DecodeError
@@ -148,7 +148,7 @@ func (b *builder) judge() {
 }
 
 // expression takes in a header or a key with its value.
-func (b *builder) expression(n *unstable.Node) {
+func (b *treeBuilder) expression(n *unstable.Node) {
 	switch n.Kind {
 	case unstable.Table:
 		b.header(n, false)
@@ -168,7 +168,7 @@ type step struct {
 
 // steps returns the parts of the key of n, and no more of them than it takes to
 // see that there are too many.
-func (b *builder) steps(n *unstable.Node) []step {
+func (b *treeBuilder) steps(n *unstable.Node) []step {
 	var out []step
 	for it := n.Key(); it.Next() && len(out) <= maxDepth; {
 		k := it.Node()
@@ -179,7 +179,7 @@ func (b *builder) steps(n *unstable.Node) []step {
 }
 
 // header makes the table of a header the current one.
-func (b *builder) header(n *unstable.Node, list bool) {
+func (b *treeBuilder) header(n *unstable.Node, list bool) {
 	path := b.steps(n)
 	b.prefix, b.current = "", &table{at: path[0].at} // what follows a faulty header is dropped
 	if b.tooDeep(len(path), path[0].at) {
@@ -209,7 +209,7 @@ func (b *builder) header(n *unstable.Node, list bool) {
 }
 
 // into returns the table that step s of a path leads to, made if need be.
-func (b *builder) into(t *table, full string, s step) *table {
+func (b *treeBuilder) into(t *table, full string, s step) *table {
 	e := t.find(s.name)
 	switch {
 	case e == nil:
@@ -226,7 +226,7 @@ func (b *builder) into(t *table, full string, s step) *table {
 }
 
 // named returns the table of a plain header.
-func (b *builder) named(t *table, full string, s step) *table {
+func (b *treeBuilder) named(t *table, full string, s step) *table {
 	e := t.find(s.name)
 	if e == nil {
 		e = &entry{name: s.name, at: s.at, table: &table{at: s.at, header: true}}
@@ -246,7 +246,7 @@ func (b *builder) named(t *table, full string, s step) *table {
 }
 
 // element returns a new element of an array of tables.
-func (b *builder) element(t *table, full string, s step) *table {
+func (b *treeBuilder) element(t *table, full string, s step) *table {
 	e := t.find(s.name)
 	if e == nil {
 		e = &entry{name: s.name, at: s.at}
@@ -260,7 +260,7 @@ func (b *builder) element(t *table, full string, s step) *table {
 }
 
 // keyValue puts one key and its value into t.
-func (b *builder) keyValue(t *table, prefix string, n *unstable.Node) {
+func (b *treeBuilder) keyValue(t *table, prefix string, n *unstable.Node) {
 	path := b.steps(n)
 	if b.tooDeep(len(path), path[0].at) {
 		return
@@ -288,7 +288,7 @@ func (b *builder) keyValue(t *table, prefix string, n *unstable.Node) {
 }
 
 // valueAt returns where the value stands whose key ends at offset end.
-func (b *builder) valueAt(end int) Position {
+func (b *treeBuilder) valueAt(end int) Position {
 	for end < len(b.data) && strings.IndexByte(" \t=", b.data[end]) >= 0 {
 		end++
 	}
@@ -296,7 +296,7 @@ func (b *builder) valueAt(end int) Position {
 }
 
 // value takes in a value that stands at the position at.
-func (b *builder) value(n *unstable.Node, full string, at Position) node {
+func (b *treeBuilder) value(n *unstable.Node, full string, at Position) node {
 	v := node{kind: n.Kind, text: string(n.Data), at: at}
 	b.depth++
 	defer func() { b.depth-- }()
@@ -328,7 +328,7 @@ func (b *builder) value(n *unstable.Node, full string, at Position) node {
 const maxDepth = 8
 
 // tooDeep notes a fault and reports true where there are more levels than that.
-func (b *builder) tooDeep(levels int, at Position) bool {
+func (b *treeBuilder) tooDeep(levels int, at Position) bool {
 	if levels <= maxDepth {
 		return false
 	}
@@ -338,7 +338,7 @@ func (b *builder) tooDeep(levels int, at Position) bool {
 }
 
 // twice notes that full is given at both positions.
-func (b *builder) twice(full string, at, first Position) {
+func (b *treeBuilder) twice(full string, at, first Position) {
 	b.faults = append(b.faults, at.fault(b.file, Key(full),
 		fmt.Sprintf("is given already in line %d", first.Line), "keep one of the two"))
 }
