@@ -44,7 +44,7 @@ func TestFilesAgree(t *testing.T) {
 }
 
 // agree cuts a design at a scale and compares every file with the figures.
-func agree(t *testing.T, doc figures.Document, design []string, scale string, factor float64) {
+func agree(t *testing.T, doc cutting, design []string, scale string, factor float64) {
 	folder := t.TempDir()
 	args := append([]string{"cut", "--as", "svg,dxf", "--out", folder, "--scale", scale}, design...)
 	names := strings.Fields(output(t, args...))
@@ -74,10 +74,16 @@ func output(t testing.TB, args ...string) string {
 	return out.String()
 }
 
+// cutting is what figure --json prints of pieces and lay.
+type cutting struct {
+	Pieces []figures.Piece `json:"pieces"`
+	Lay    figures.Lay     `json:"lay"`
+}
+
 // figuresOf returns what figure --json prints.
-func figuresOf(t testing.TB, args ...string) figures.Document {
+func figuresOf(t testing.TB, args ...string) cutting {
 	t.Helper()
-	var doc figures.Document
+	var doc cutting
 	text := output(t, append([]string{"figure", "--json"}, args...)...)
 	if err := json.Unmarshal([]byte(text), &doc); err != nil {
 		t.Fatal(err)
@@ -94,7 +100,7 @@ type wanted struct {
 }
 
 // sheetOf picks from the figures what lies on the sheet of a file.
-func sheetOf(t testing.TB, doc figures.Document, name string) wanted {
+func sheetOf(t testing.TB, doc cutting, name string) wanted {
 	t.Helper()
 	w := wanted{pieces: map[string]figures.Piece{}, places: map[string]figures.Place{}}
 	stem := strings.TrimSuffix(filepath.Base(name), filepath.Ext(name))
