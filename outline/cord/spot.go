@@ -1,7 +1,5 @@
 package cord
 
-import "slingloft/outline/hung"
-
 // Spot says what a place on a cord is: its kind and, where a cord has several of a
 // kind, on which branch.
 type Spot struct {
@@ -44,9 +42,6 @@ const (
 	OfEye                     // of a leg's eye
 	BranchCount               // how many branches there are
 )
-
-// branchAt returns the branch towards an end of the bed.
-func branchAt(e hung.End) Branch { return AtHead + Branch(e) }
 
 // String returns the identifier of the kind.
 func (k SpotKind) String() string {

@@ -32,10 +32,10 @@ type spring struct {
 
 // rib is a section with its weight.
 type rib struct {
-	left, right          int
-	half, radius, weft   float64 // weft: stiffness of the strip, N per unit strain; 0: none
-	weight, body         float64 // N: with the cloth, and alone
-	centre, aside, theta float64
+	left, right        int
+	half, radius, weft float64 // weft: stiffness of the strip, N per unit strain; 0: none
+	weight, body       float64 // N: with the cloth, and alone
+	centre, aside      float64
 }
 
 // height returns h for half an opening b, and θ, by halving.
