@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"io/fs"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -53,14 +54,50 @@ func TestConstantsHaveRows(t *testing.T) {
 	}
 }
 
-// No key stands as bare text in the program, where a slip of the pen would compile.
+// No key stands as bare text in the program, where a slip of the pen would compile:
+// nothing that looks like a key does, whether there is such a key or not, and what is
+// put behind a table is the name of some key.
 func TestNoBareKeys(t *testing.T) {
-	keys := map[string]bool{}
-	for _, r := range allKeys().rows {
-		if strings.Contains(string(r.key), ".") {
-			keys[string(r.key)] = true
-		}
+	tables, names := map[string]bool{}, map[string]bool{}
+	for _, table := range allKeys().tables {
+		tables[strings.Split(string(table), ".")[0]] = true
+		names[table.Name()] = true
 	}
+	for _, r := range allKeys().rows {
+		names[r.name()] = true
+	}
+	walkSources(t, func(at string, n ast.Node) {
+		switch n := n.(type) {
+		case *ast.BasicLit:
+			if text := literal(n); looksLikeKey.MatchString(text) && tables[strings.Split(text, ".")[0]] {
+				t.Errorf("%s: %q: use its constant", at, text)
+			}
+		case *ast.CallExpr:
+			f, ok := n.Fun.(*ast.SelectorExpr)
+			if !ok || f.Sel.Name != "In" || len(n.Args) != 1 {
+				return
+			}
+			if lit, ok := n.Args[0].(*ast.BasicLit); ok && !names[literal(lit)] {
+				t.Errorf("%s: no key is called %q", at, literal(lit))
+			}
+		}
+	})
+}
+
+var looksLikeKey = regexp.MustCompile(`^[a-z_]+(\.[a-z_]+)+$`)
+
+// literal returns the text of a string literal, "" for another one.
+func literal(n *ast.BasicLit) string {
+	text, err := strconv.Unquote(n.Value)
+	if n.Kind != token.STRING || err != nil {
+		return ""
+	}
+	return text
+}
+
+// walkSources visits every node of the program but for its tests and the constants.
+func walkSources(t *testing.T, visit func(at string, n ast.Node)) {
+	t.Helper()
 	const root = "../.."
 	for _, top := range []string{"cmd", "export", "nest", "outline"} {
 		err := filepath.WalkDir(filepath.Join(root, top), func(path string, d fs.DirEntry, err error) error {
@@ -73,10 +110,8 @@ func TestNoBareKeys(t *testing.T) {
 				return err
 			}
 			ast.Inspect(file, func(n ast.Node) bool {
-				if lit, ok := n.(*ast.BasicLit); ok && lit.Kind == token.STRING {
-					if text, err := strconv.Unquote(lit.Value); err == nil && keys[text] {
-						t.Errorf("%s: %q: use its constant", set.Position(lit.Pos()), text)
-					}
+				if n != nil {
+					visit(set.Position(n.Pos()).String(), n)
 				}
 				return true
 			})
