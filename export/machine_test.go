@@ -10,21 +10,11 @@ import (
 	"slingloft/export/readertest"
 	"slingloft/export/style"
 	"slingloft/export/svg"
-	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
 
-func machine(t testing.TB, text string) design.Machine {
-	t.Helper()
-	m, _, err := design.ReadMachine("m.toml", []byte("[machine]\n"+text))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return m
-}
-
 func TestStrokes(t *testing.T) {
-	m := machine(t, `stroke = [
+	m := readertest.Machine(t, `stroke = [
 	{ work = "cut-outline", colour = "#FF0000", width = "0.01 mm" },
 	{ work = "score", solid = true },
 	{ work = "mark", dash = "2 mm, 1 mm" },
@@ -45,7 +35,7 @@ func TestStrokes(t *testing.T) {
 
 // Turned axes: the point nearest to the machine's zero is the sheet's upper left.
 func TestAxesOfMachine(t *testing.T) {
-	m := machine(t, "origin = \"upper-left\"\ny_down = true\nswap_axes = true")
+	m := readertest.Machine(t, "origin = \"upper-left\"\ny_down = true\nswap_axes = true")
 	o, err := export.OptionsFor(m)
 	if err != nil {
 		t.Fatal(err)

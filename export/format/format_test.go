@@ -58,7 +58,7 @@ func TestOwnSettingsReadBack(t *testing.T) {
 	for _, row := range []struct{ name, machine string }{
 		{"gcode", `tool = "knife"`}, {"pdf", `paper = "A4"`}, {"pattern", ""}, {"dxf", `arcs = "0.05 mm"`},
 	} {
-		f := codec(t, row.name, machine(t, row.machine), "")
+		f := codec(t, row.name, readertest.Machine(t, row.machine), "")
 		read := func(o export.Options) export.Drawing {
 			var b bytes.Buffer
 			if err := f.Write(&b, d, o); err != nil {

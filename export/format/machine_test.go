@@ -15,15 +15,6 @@ import (
 	"slingloft/outline/piece"
 )
 
-func machine(t testing.TB, text string) design.Machine {
-	t.Helper()
-	m, _, err := design.ReadMachine("m.toml", []byte("[machine]\n"+text))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return m
-}
-
 // codec returns the format of a name as it is set up for a machine and a material.
 func codec(t testing.TB, name string, m design.Machine, material string) export.Codec {
 	t.Helper()
@@ -68,7 +59,7 @@ func TestPapersAgree(t *testing.T) {
 
 // Nothing set is the writers' own defaults.
 func TestNothingSet(t *testing.T) {
-	m := machine(t, "")
+	m := readertest.Machine(t, "")
 	o, err := export.OptionsFor(m)
 	if err != nil || o.Correct != [2]float64{} || o.Axes != (export.Axes{}) {
 		t.Errorf("options %+v, %v", o, err)
@@ -87,7 +78,7 @@ func TestNothingSet(t *testing.T) {
 // A machine that draws 0.4 % short along x and 0.2 % long along y gets files that
 // are longer and shorter by just that.
 func TestMeasuredBarsCorrect(t *testing.T) {
-	m := machine(t, `calibration_x = { measured = "99.6 mm" }
+	m := readertest.Machine(t, `calibration_x = { measured = "99.6 mm" }
 calibration_y = { drawn = "500 mm", measured = "501 mm" }`)
 	o, err := export.OptionsFor(m)
 	if err != nil {
@@ -123,7 +114,7 @@ calibration_y = { drawn = "500 mm", measured = "501 mm" }`)
 
 // A pen for a material goes over one for any.
 func TestPens(t *testing.T) {
-	m := machine(t, `[[machine.job]]
+	m := readertest.Machine(t, `[[machine.job]]
 work = "cut-outline"
 material = "plywood"
 pen = 3
@@ -140,7 +131,7 @@ pen = 2`)
 }
 
 func TestPaper(t *testing.T) {
-	m := machine(t, "paper = \"tabloid\"\noverlap = \"20 mm\"")
+	m := readertest.Machine(t, "paper = \"tabloid\"\noverlap = \"20 mm\"")
 	f := codec(t, "pdf", m, "")
 	var b bytes.Buffer
 	if err := f.Write(&b, readertest.Drawing(t, 1), export.Options{}); err != nil {

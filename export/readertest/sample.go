@@ -118,3 +118,13 @@ func Square() export.Drawing {
 		Labels: []piece.Label{{Text: "I", At: geom.Pt(20, 18), Height: 5}},
 	}
 }
+
+// Machine returns the settings of a machine whose table holds the text.
+func Machine(t testing.TB, text string) design.Machine {
+	t.Helper()
+	m, _, err := design.ReadMachine("m.toml", []byte("[machine]\n"+text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return m
+}
