@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"go/parser"
 	"go/token"
 	"io/fs"
@@ -155,6 +156,43 @@ func TestAllowed(t *testing.T) {
 	} {
 		if got := allowed(row.from, row.to); got != row.want {
 			t.Errorf("allowed(%s, %s) = %v, want %v", row.from, row.to, got, row.want)
+		}
+	}
+}
+
+// Property tests draw the same cases in every run: a package whose tests draw at
+// random imports rapidtest.
+func TestRandomFixed(t *testing.T) {
+	const rapid, fixed = "pgregory.net/rapid", module + "/outline/rapidtest"
+	files, err := filepath.Glob("../../*/*_test.go")
+	for _, deep := range []string{"*/*/", "*/*/*/", "*/*/*/*/"} {
+		more, e := filepath.Glob("../../" + deep + "*_test.go")
+		files, err = append(files, more...), errors.Join(err, e)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	draws, fixes := map[string]bool{}, map[string]bool{}
+	for _, path := range files {
+		f, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, i := range f.Imports {
+			switch name, _ := strconv.Unquote(i.Path.Value); name {
+			case rapid:
+				draws[filepath.Dir(path)] = true
+			case fixed:
+				fixes[filepath.Dir(path)] = true
+			}
+		}
+	}
+	if len(draws) == 0 {
+		t.Error("no test draws at random")
+	}
+	for folder := range draws {
+		if !fixes[folder] {
+			t.Errorf("%s: tests draw at random and do not import %s", folder, fixed)
 		}
 	}
 }

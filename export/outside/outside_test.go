@@ -15,6 +15,7 @@ import (
 	"slingloft/export/svg"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	_ "slingloft/outline/rapidtest"
 )
 
 func drawn(attributes, body string) string {

@@ -8,6 +8,7 @@ import (
 
 	"slingloft/nest/nesttest"
 	"slingloft/outline/geom"
+	_ "slingloft/outline/rapidtest"
 )
 
 // lattice returns a ring of the corners given as x, y, x, y …

@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"slingloft/outline/geom"
+	_ "slingloft/outline/rapidtest"
 )
 
 // cell is a unit square of the lattice by its lower left corner.

@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
+	_ "slingloft/outline/rapidtest"
 )
 
 // sample returns a design and its solved shape.

@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"slingloft/outline/curve"
+	_ "slingloft/outline/rapidtest"
 )
 
 // Lengths over a chord of 1 by sag, in closed form at 25 digits.

@@ -9,6 +9,8 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
+
+	_ "slingloft/outline/rapidtest"
 )
 
 // FuzzRead reads anything. Faults name a place in the file on one line, in order;

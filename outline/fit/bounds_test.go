@@ -15,6 +15,7 @@ import (
 	"slingloft/outline/fit"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
+	_ "slingloft/outline/rapidtest"
 )
 
 // At its bounds a bed is proposed, just past them not: the fault names key and bound.

@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"slingloft/outline/geom"
+	_ "slingloft/outline/rapidtest"
 )
 
 // The laws of vectors in the plane: lengths and angles survive a turn, Left is a

@@ -9,6 +9,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	_ "slingloft/outline/rapidtest"
 )
 
 // A load is the sum of its parts, each with its start and without its end.

@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"slingloft/outline/numeric"
+	_ "slingloft/outline/rapidtest"
 )
 
 // even returns n differences of the same size.

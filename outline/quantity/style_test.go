@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	_ "slingloft/outline/rapidtest"
 )
 
 func TestStyle(t *testing.T) {

@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
+	_ "slingloft/outline/rapidtest"
 	"slingloft/outline/rig"
 )
 

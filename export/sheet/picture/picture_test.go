@@ -12,6 +12,7 @@ import (
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	_ "slingloft/outline/rapidtest"
 )
 
 // TestWidth checks widths against the font's own figures: in the hmtx table of
