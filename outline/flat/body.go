@@ -144,6 +144,7 @@ type Body struct {
 	Shear Shear
 
 	Compensation Compensation
+	strain       strains     // that the weft was shortened by
 	Level        Level       // of a drawn side curve; zero for a balanced one
 	Departures   []Departure // of the straight cut; empty for the net
 	Step         float64     // cell of the net, mm; 0 for the straight cut

@@ -26,10 +26,11 @@ func (b Body) Compensated(s *hung.Shape, weft float64) Body {
 	}
 	c := Compensation{Stiffness: weft}
 	strain := weftStrain(s, weft)
+	b.strain = strain
 	moved := func(l geom.Polyline) geom.Polyline {
 		out := make(geom.Polyline, len(l))
 		for i, p := range l {
-			e := strain(p.X)
+			e := strain.at(p.X)
 			out[i] = geom.Pt(p.X, p.Y/(1+e))
 			if e > c.Strain {
 				c.Strain, c.At = e, p.X
@@ -52,11 +53,28 @@ func (b Body) Compensated(s *hung.Shape, weft float64) Body {
 // cloth does this; without it a step in the load would cut a step into the edge.
 const spread = 80.0
 
+// strains is the strain of the weft at even flat places from one to another.
+type strains struct {
+	from, to float64
+	of       []float64
+}
+
+// at returns the strain at a flat place, 0 where none was taken off.
+func (r strains) at(u float64) float64 {
+	if len(r.of) == 0 {
+		return 0
+	}
+	n := len(r.of)
+	t := (min(max(u, r.from), r.to) - r.from) / (r.to - r.from) * float64(n-1)
+	i := min(int(t), n-2)
+	return r.of[i] + float64((t-float64(i))*(r.of[i+1]-r.of[i]))
+}
+
 // weftStrain returns the strain of the weft over the flat place u: the cloth's
 // tension over its stiffness, averaged with weights falling to both sides. Past
 // the load's ends it stays what it is there, since a cloth that stretches up to a
 // line does not end its stretch in it.
-func weftStrain(s *hung.Shape, weft float64) func(u float64) float64 {
+func weftStrain(s *hung.Shape, weft float64) strains {
 	head, foot := s.TailEnds()
 	from, to := head, foot
 	if breaks := s.Problem.Load.Breaks(); len(breaks) > 0 {
@@ -79,9 +97,5 @@ func weftStrain(s *hung.Shape, weft float64) func(u float64) float64 {
 		}
 		table[i] = sum / all
 	}
-	return func(u float64) float64 {
-		t := (min(max(u, head), foot) - head) / (foot - head) * float64(n-1)
-		i := min(int(t), n-2)
-		return table[i] + (t-float64(i))*(table[i+1]-table[i])
-	}
+	return strains{head, foot, table}
 }

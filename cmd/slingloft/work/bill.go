@@ -4,7 +4,6 @@ import (
 	"slingloft/outline/accuracy"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
-	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
@@ -51,12 +50,6 @@ func (p *Plan) Accuracy() (accuracy.Report, error) {
 	if p.Design.Sleeper.Lies == design.OnSide {
 		on.Weight.Centre = side
 	}
-	for e := range on.Lines {
-		// Without a place to hang, lines of a metre stand for whatever will be there.
-		on.Lines[e] = 1000
-		if p.Hangs {
-			on.Lines[e] = p.Place.Ends[hung.End(e)].Line
-		}
-	}
+	on.Lines, _ = p.Lines()
 	return accuracy.Of(&p.Shape, p.Design, p.Cords.Splicing, on)
 }
