@@ -46,15 +46,11 @@ func (l Length) sum() Length {
 	return l
 }
 
-// Scatter returns the ± scatter of the contraction that the stack uses: the
-// design's or, if larger, the standard deviation that the test splices show.
-func Scatter(a design.Accuracy, t cord.Trials) float64 { return max(a.Scatter, t.Kappa.SD) }
-
 // Lengths returns the stack of errors of every cord between its nodes: side cord,
 // head leg, foot leg. A tip's place on a cord is good to one mark, since the gap's
 // two edges share it; an eye's throat to one; its reach to half its loop's.
 func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
-	scatter := Scatter(d.Accuracy, sp.Trials)
+	scatter := sp.Shown.Scatter
 	mark := d.Accuracy.Marking
 	set := func(long float64) float64 { return d.Accuracy.Set * long }
 	side := Length{Part: cord.SideCord, Nominal: s.SideArc, Set: set(s.SideArc)}

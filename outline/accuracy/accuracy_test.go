@@ -29,7 +29,7 @@ func sample(t testing.TB) (design.Design, hung.Shape, cord.Splicing, accuracy.Ha
 	if err != nil {
 		t.Fatal(err)
 	}
-	sp, err := cord.Resolve(d.Splice, cord.Options{})
+	sp, err := cord.Resolve(d, cord.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -54,8 +54,8 @@ func TestLengths(t *testing.T) {
 	near(t, "side, rss", l[0].RSS, math.Sqrt(2*1+2*2.7*2.7+set*set), 1e-9)
 	near(t, "leg, worst", l[1].Worst, 1+1+0.5+2*2.7+0.004*820, 1e-9)
 	near(t, "leg, rss", l[1].RSS, math.Sqrt(1+1+0.25+2*2.7*2.7+3.28*3.28), 1e-9)
-	// Test splices that scatter more than the design says rule.
-	sp.Trials.Kappa = cord.Sample{N: 5, SD: 0.03}
+	// The scatter that test splices show rules.
+	sp.Shown.Scatter = 0.03
 	near(t, "wide scatter", accuracy.Lengths(&s, d, sp)[1].Worst, 1+1+0.5+2*5.4+3.28, 1e-9)
 }
 

@@ -55,7 +55,7 @@ func bedOf(t *testing.T, rng *rand.Rand) (bed, bool) {
 	if err != nil {
 		return bed{}, false // refused by name: the property tests of hung see to that
 	}
-	sp, err := cord.Resolve(d.Splice, cord.Options{})
+	sp, err := cord.Resolve(d, cord.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

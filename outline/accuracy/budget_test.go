@@ -6,7 +6,6 @@ import (
 
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
-	"slingloft/outline/design"
 )
 
 // A whole loop has no splice but the one at its join: by hand, with marks of 1 mm
@@ -36,7 +35,7 @@ func TestLengthsOfUnlikeCords(t *testing.T) {
 	d, s, _, _ := sample(t)
 	d.Side.Diameter, d.Leg.Diameter = 3, 5
 	d.Splice.Bury = 0 // by diameters
-	sp, err := cord.Resolve(d.Splice, cord.Options{})
+	sp, err := cord.Resolve(d, cord.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -47,15 +46,6 @@ func TestLengthsOfUnlikeCords(t *testing.T) {
 	}
 	near(t, "side cord", l[0].Worst, 2+2*leg+l[0].Set, 1e-9)
 	near(t, "leg", l[1].Worst, 2.5+side+eye+l[1].Set, 1e-9)
-}
-
-// The scatter is the larger of what the design says and what trial splices show.
-func TestScatter(t *testing.T) {
-	for _, r := range []struct{ design, trials, want float64 }{{0.015, 0, 0.015}, {0.015, 0.01, 0.015}, {0.015, 0.03, 0.03}, {0, 0.02, 0.02}} {
-		var tr cord.Trials
-		tr.Kappa.SD = r.trials
-		near(t, "scatter", accuracy.Scatter(design.Accuracy{Scatter: r.design}, tr), r.want, 0)
-	}
 }
 
 // Each measure of level, cord by cord and source by source: six cords, of which the

@@ -108,7 +108,7 @@ func (r Rigging) MarshalText() ([]byte, error) { return []byte(r.String()), nil 
 // Of returns the cords of a design whose hung shape is s. Where a splice does
 // not fit the error is a [hung.Impossible] that names the key.
 func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
-	sp, err := Resolve(d.Splice, o)
+	sp, err := Resolve(d, o)
 	if err != nil {
 		return Set{}, err
 	}

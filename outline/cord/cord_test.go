@@ -2,7 +2,9 @@ package cord_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -84,7 +86,7 @@ func TestSums(t *testing.T) {
 
 // Three fids of 21 diameters: 2.5 mm gives 157.5, 3 gives 189, 4 gives 252.
 func TestBuryByDiameter(t *testing.T) {
-	sp, err := cord.Resolve(design.Splice{}, cord.Options{})
+	sp, err := cord.Resolve(design.Design{}, cord.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -101,29 +103,41 @@ func TestBuryByDiameter(t *testing.T) {
 }
 
 // A braid whose filled part is 85 % of its empty length loses 1/0.85 − 1 of what
-// is buried in it.
-func TestCalibration(t *testing.T) {
-	tr, err := cord.Calibrate([]design.Trial{
+// is buried in it; like pieces count alike, so that their mean holds.
+func TestShown(t *testing.T) {
+	d := design.Design{Splice: design.Splice{Contraction: 0.3, EyeLoss: 11}, Accuracy: design.Accuracy{Scatter: 0.02, Reading: 0.5}}
+	d.Splice.Trials = []design.Trial{
 		{Before: 1000, After: 1000 - 30, Buried: 170}, // 200 empty become 170
 		{Before: 500, After: 500 - 34, Buried: 170},
 		{Before: 800, After: 800 - 26, Buried: 170},
-		{Before: 300, After: 294},
-	})
+		{Before: 300, After: 294, Crossing: true},
+	}
+	shown, err := cord.ShownBy(d)
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "mean", tr.Kappa.Mean, 1/0.85-1, 1e-12)
-	near(t, "sd", tr.Kappa.SD, 4.0/170, 1e-12)
-	near(t, "range", tr.Kappa.Range, 8.0/170, 1e-12)
-	near(t, "loss", tr.Loss.Mean, 6, 1e-12)
+	near(t, "mean", shown.Kappa.Value, 1/0.85-1, 1e-9)
+	near(t, "loss", shown.Loss.Value, 6, 1e-9)
+	if len(shown.Odd) != 0 || shown.Apart.Count != 0 {
+		t.Errorf("%+v: nothing is odd or open here", shown)
+	}
+	// What was read last is far off.
+	d.Splice.Trials = append(d.Splice.Trials, design.Trial{Before: 1000, After: 930, Buried: 170})
+	if shown, err = cord.ShownBy(d); err != nil || fmt.Sprint(shown.Odd) != "[5]" {
+		t.Errorf("odd %v, %v: want the fifth", shown.Odd, err)
+	}
 	for name, bad := range map[string]design.Trial{
-		"longer": {Before: 100, After: 101, Buried: 50},
-		"zero":   {After: 10, Buried: 50},
-		"eaten":  {Before: 100, After: 20, Buried: 50},
-		"nan":    {Before: math.NaN(), After: 20, Buried: 50},
+		"longer":  {Before: 100, After: 101, Buried: 50},
+		"zero":    {After: 10, Buried: 50},
+		"eaten":   {Before: 100, After: 20, Buried: 50},
+		"nan":     {Before: math.NaN(), After: 20, Buried: 50},
+		"endless": {Before: math.Inf(1), After: 490, Buried: 100},
+		"nothing": {Before: 100, After: 90},
 	} {
-		if _, err := cord.Calibrate([]design.Trial{bad}); err == nil {
-			t.Errorf("%s: no error for %+v", name, bad)
+		d.Splice.Trials = []design.Trial{{Before: 500, After: 490, Buried: 100}, bad}
+		_, err := cord.ShownBy(d)
+		if want := "splice.trial: trial 2"; err == nil || !strings.HasPrefix(err.Error(), want) {
+			t.Errorf("%s: %v for %+v, want %s", name, err, bad, want)
 		}
 	}
 }
@@ -131,7 +145,7 @@ func TestCalibration(t *testing.T) {
 // Trials take the place of the given contraction.
 func TestTrialsRule(t *testing.T) {
 	d, s := sample(t)
-	d.Splice.Trials = []design.Trial{{Before: 500, After: 480, Buried: 100}, {Before: 300, After: 291}}
+	d.Splice.Trials = []design.Trial{{Before: 500, After: 480, Buried: 100}, {Before: 300, After: 291, Crossing: true}}
 	set, err := cord.Of(&s, d, cord.Options{})
 	if err != nil {
 		t.Fatal(err)
@@ -251,7 +265,7 @@ func lineReach(t rapid.TB, s cord.Set, diameter float64) float64 {
 
 // The gap round a thick tip: two tangents from its edge and the arc between.
 func TestSpread(t *testing.T) {
-	sp, err := cord.Resolve(design.Splice{TipGap: 2 * 5 * (1 + math.Pi/4)}, cord.Options{Tip: 7})
+	sp, err := cord.Resolve(design.Design{Splice: design.Splice{TipGap: 2 * 5 * (1 + math.Pi/4)}}, cord.Options{Tip: 7})
 	if err != nil {
 		t.Fatal(err)
 	}

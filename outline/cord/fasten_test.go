@@ -14,7 +14,7 @@ import (
 func TestHangLine(t *testing.T) {
 	d, _ := sample(t)
 	d.Hang.Line.Stiffness = 200e3
-	sp, err := cord.Resolve(d.Splice, cord.Options{Hook: 12})
+	sp, err := cord.Resolve(d, cord.Options{Hook: 12})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -83,7 +83,7 @@ func TestHangLine(t *testing.T) {
 // A line without room for its eyes names what would do.
 func TestHangLineShort(t *testing.T) {
 	d, _ := sample(t)
-	sp, err := cord.Resolve(d.Splice, cord.Options{})
+	sp, err := cord.Resolve(d, cord.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}

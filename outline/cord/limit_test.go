@@ -124,7 +124,7 @@ func TestLongestBuryOfHangLines(t *testing.T) {
 		d, _, o := elastic(t)
 		try := func(bury float64) (cord.HangLine, error) {
 			d.Splice.EyeBury = bury
-			sp, err := cord.Resolve(d.Splice, o)
+			sp, err := cord.Resolve(d, o)
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -5,7 +5,7 @@ import "slingloft/outline/design"
 // Note is a remark on what the numbers of a set rest on.
 type Note struct {
 	Kind    NoteKind
-	Shown   Sample  // what test splices show, for [TestedOften] and [TestedOnce]
+	Shown   Shown   // what test splices show, for the remarks on these
 	Measure float64 // of the hook, mm, for [HookTaken]
 }
 
@@ -18,6 +18,9 @@ const (
 	TaperByThird                     // [TaperShare], common practice
 	TestedOften                      // contraction from several test splices
 	TestedOnce                       // from a single one
+	TestedTogether                   // from eyes that do not tell bury and crossing apart
+	CrossingTested                   // loss in a crossing from test splices
+	TestedOdd                        // some test splices lie far off
 	NoContraction                    // taken as none
 	UntestedGiven                    // as given, without a test splice
 	HookTaken                        // eyes hang on a hook of the default size
@@ -26,6 +29,38 @@ const (
 	SideNotShortened                 // for want of the side cord's stiffness
 	LegsNotShortened                 // for want of the legs' stiffness
 )
+
+// shownNotes says what contraction and loss rest on.
+func (s Splicing) shownNotes(trials []design.Trial) []Note {
+	buries, crossings := 0, 0
+	for _, t := range trials {
+		if t.Buried > 0 {
+			buries++
+		}
+		if t.Crossing {
+			crossings++
+		}
+	}
+	kind := UntestedGiven
+	switch {
+	case s.Shown.Together:
+		kind = TestedTogether
+	case buries > 1:
+		kind = TestedOften
+	case buries == 1:
+		kind = TestedOnce
+	case s.Kappa == 0:
+		kind = NoContraction
+	}
+	n := []Note{{Kind: kind, Shown: s.Shown}}
+	if crossings > 0 && !s.Shown.Together {
+		n = append(n, Note{Kind: CrossingTested, Shown: s.Shown})
+	}
+	if len(s.Shown.Odd) > 0 {
+		n = append(n, Note{Kind: TestedOdd, Shown: s.Shown})
+	}
+	return n
+}
 
 // notes says what the numbers rest on.
 func (s Splicing) notes(d design.Design) []Note {
@@ -37,16 +72,7 @@ func (s Splicing) notes(d design.Design) []Note {
 	if s.taper == 0 {
 		add(TaperByThird)
 	}
-	switch t := s.Trials.Kappa; {
-	case t.N > 1:
-		n = append(n, Note{Kind: TestedOften, Shown: t})
-	case t.N == 1:
-		n = append(n, Note{Kind: TestedOnce, Shown: t})
-	case s.Kappa == 0:
-		add(NoContraction)
-	default:
-		add(UntestedGiven)
-	}
+	n = append(n, s.shownNotes(d.Splice.Trials)...)
 	if s.unsized {
 		n = append(n, Note{Kind: HookTaken, Measure: s.Hook})
 	}

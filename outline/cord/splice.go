@@ -26,7 +26,7 @@ type Splicing struct {
 	Kappa   float64 `json:"kappa"`    // κ
 	Loss    float64 `json:"eye_loss"` // k, mm
 	Hook    float64 `json:"hook"`     // mm
-	Trials  Trials  `json:"trials"`
+	Shown   Shown   `json:"shown"`
 	bury    float64
 	eye     float64
 	eyeBury float64
@@ -35,23 +35,18 @@ type Splicing struct {
 	unsized bool // the hook's size is not given
 }
 
-// Resolve fills in what a design leaves open. Test splices replace the given
-// contraction and loss. The error is a [hung.Impossible].
-func Resolve(s design.Splice, o Options) (Splicing, error) {
-	t, err := Calibrate(s.Trials)
+// Resolve fills in what a design leaves open. What test splices show goes before the
+// stated contraction and loss. The error is a [hung.Impossible].
+func Resolve(d design.Design, o Options) (Splicing, error) {
+	shown, err := ShownBy(d)
 	if err != nil {
 		return Splicing{}, err
 	}
-	r := Splicing{Gap: s.TipGap, Kappa: s.Contraction, Loss: s.EyeLoss, Hook: o.Hook, Trials: t,
+	s := d.Splice
+	r := Splicing{Gap: s.TipGap, Kappa: shown.Kappa.Value, Loss: shown.Loss.Value, Hook: o.Hook, Shown: shown,
 		bury: s.Bury, eye: s.Eye, eyeBury: s.EyeBury, taper: s.Taper, tip: o.Tip}
 	if r.Hook == 0 {
 		r.Hook, r.unsized = DefaultHook, true
-	}
-	if t.Kappa.N > 0 {
-		r.Kappa = t.Kappa.Mean
-	}
-	if t.Loss.N > 0 {
-		r.Loss = t.Loss.Mean
 	}
 	return r, nil
 }

@@ -16,7 +16,7 @@ import (
 // splicing resolves a splice that is meant to be sound.
 func splicing(t rapid.TB, s design.Splice, o cord.Options) cord.Splicing {
 	t.Helper()
-	sp, err := cord.Resolve(s, o)
+	sp, err := cord.Resolve(design.Design{Splice: s}, o)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -157,6 +157,13 @@ func TestNotes(t *testing.T) {
 		{"no bury", func(d *design.Design, _ *cord.Options) { d.Splice.Bury = 0 }, []cord.NoteKind{cord.BuryByDiameter, cord.TestedOften}},
 		{"no taper", func(d *design.Design, _ *cord.Options) { d.Splice.Taper = 0 }, []cord.NoteKind{cord.TaperByThird, cord.TestedOften}},
 		{"one trial", func(d *design.Design, _ *cord.Options) { d.Splice.Trials = d.Splice.Trials[:1] }, []cord.NoteKind{cord.TestedOnce}},
+		{"a whole eye", func(d *design.Design, _ *cord.Options) { d.Splice.Trials[1].Crossing = true }, []cord.NoteKind{cord.TestedOften, cord.CrossingTested}},
+		{"only whole eyes", func(d *design.Design, _ *cord.Options) {
+			d.Splice.Trials[0].Crossing, d.Splice.Trials[1].Crossing = true, true
+		}, []cord.NoteKind{cord.TestedTogether}},
+		{"a slip", func(d *design.Design, _ *cord.Options) {
+			d.Splice.Trials = append(d.Splice.Trials, d.Splice.Trials[0], design.Trial{Before: 500, After: 440, Buried: 100})
+		}, []cord.NoteKind{cord.TestedOften, cord.TestedOdd}},
 		{"no trial", func(d *design.Design, _ *cord.Options) { d.Splice.Trials = nil }, []cord.NoteKind{cord.UntestedGiven}},
 		{"no contraction", func(d *design.Design, _ *cord.Options) { d.Splice.Trials, d.Splice.Contraction = nil, 0 }, []cord.NoteKind{cord.NoContraction}},
 		{"no hook", func(_ *design.Design, o *cord.Options) { o.Hook = 0 }, []cord.NoteKind{cord.TestedOften, cord.HookTaken}},
@@ -179,26 +186,5 @@ func TestNotes(t *testing.T) {
 		if fmt.Sprint(got) != fmt.Sprint(r.want) {
 			t.Errorf("%s: notes %v, want %v", r.name, got, r.want)
 		}
-	}
-}
-
-// Mean, spread and range of unevenly spread test splices, by hand.
-func TestCalibrationOfUnevenTrials(t *testing.T) {
-	tr, err := cord.Calibrate([]design.Trial{{Before: 500, After: 490, Buried: 100}, {Before: 500, After: 480, Buried: 100},
-		{Before: 500, After: 440, Buried: 100}, {Before: 200, After: 197}, {Before: 200, After: 189}})
-	if err != nil {
-		t.Fatal(err)
-	}
-	// 0.1, 0.2, 0.6: mean 0.3, squares 0.04 + 0.01 + 0.09 over two.
-	near(t, "mean", tr.Kappa.Mean, 0.3, 1e-12)
-	near(t, "sd", tr.Kappa.SD, math.Sqrt(0.07), 1e-12)
-	near(t, "range", tr.Kappa.Range, 0.5, 1e-12)
-	near(t, "loss", tr.Loss.Mean, 7, 1e-12)
-	near(t, "its sd", tr.Loss.SD, math.Sqrt(32), 1e-12)
-	if _, err = cord.Calibrate([]design.Trial{{Before: 500, After: 490, Buried: 100}, {Before: 5, After: 6}}); err == nil || err.Error()[:len("splice.trial: trial 2")] != "splice.trial: trial 2" {
-		t.Errorf("the second trial is at fault: %v", err)
-	}
-	if _, err = cord.Calibrate([]design.Trial{{Before: math.Inf(1), After: 490, Buried: 100}}); err == nil {
-		t.Error("an infinite length was accepted")
 	}
 }

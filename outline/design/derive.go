@@ -65,36 +65,28 @@ func (r *reader) material() {
 		fmt.Sprintf("write %q, or leave it out and give modulus, yield and density from the data sheet", strings.Join(known, `" or "`)))
 }
 
-// trials takes the means of the test splices: of those with a bury the contraction,
-// of those without one the loss in an eye's crossing.
+// trials completes the test splices and checks them. Where they show what a key says,
+// that is given twice.
 func (r *reader) trials() {
 	s := &r.design.Splice
 	if len(s.Trials) == 0 || r.bad[KeySpliceTrial] {
 		return
 	}
-	var lost, n [2]float64 // by whether anything is buried
-	for i, t := range s.Trials {
-		if !r.trial(KeySpliceTrial.Item(i+1), t) {
+	for i := range s.Trials {
+		one := KeySpliceTrial.Item(i + 1)
+		if !r.source.Given(one.In(KeySpliceTrialCrossing.Name())) {
+			s.Trials[i].Crossing = s.Trials[i].alone()
+		}
+		if !r.trial(one, s.Trials[i]) {
 			return
 		}
-		if t.Buried > 0 {
-			lost[1] += (t.Before - t.After) / t.Buried
-			n[1]++
-		} else {
-			lost[0] += t.Before - t.After
-			n[0]++
-		}
 	}
-	for i, what := range []struct {
+	for _, shown := range []struct {
 		key Key
-		at  *float64
-	}{{KeySpliceEyeLoss, &s.EyeLoss}, {KeySpliceContraction, &s.Contraction}} {
-		if n[i] == 0 {
-			continue
-		}
-		*what.at = lost[i] / n[i]
-		if r.source.Given(what.key) {
-			r.measuredTwice(what.key)
+		yes bool
+	}{{KeySpliceEyeLoss, s.hasTrials(false)}, {KeySpliceContraction, s.hasTrials(true)}} {
+		if shown.yes && r.source.Given(shown.key) {
+			r.measuredTwice(shown.key)
 		}
 	}
 }
@@ -112,14 +104,19 @@ func (r *reader) measuredTwice(key Key) {
 
 // trial checks one test splice and reports whether it is sound; full is its name.
 func (r *reader) trial(full Key, t Trial) bool {
-	if !r.good(full.In("before"), full.In("after"), full.In("buried")) {
+	if !r.good(full.In("before"), full.In("after"), full.In("buried"), full.In(KeySpliceTrialCrossing.Name())) {
 		return false
 	}
-	most, part := min(r.keys.byKey[KeySpliceEyeLoss].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye)), "in the crossing"
+	most, part := 0.0, "in the crossing"
+	if t.Crossing {
+		most = min(r.keys.byKey[KeySpliceEyeLoss].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye))
+	}
 	if t.Buried > 0 {
-		most, part = r.keys.byKey[KeySpliceContraction].hi*t.Buried, "to the bury"
+		most, part = most+r.keys.byKey[KeySpliceContraction].hi*t.Buried, "to the bury"
 	}
 	switch {
+	case !t.Crossing && t.Buried == 0:
+		r.conflict(full.In(KeySpliceTrialCrossing.Name()), "neither a bury nor a crossing lies between the marks", "leave it out, or give what is buried")
 	case t.After > t.Before:
 		r.bounded(full.In("after"), "the host cannot grow longer than its length before the bury",
 			r.atMost(full.In("after"), t.Before), "")

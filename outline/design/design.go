@@ -196,17 +196,20 @@ type Splice struct {
 	Waste       float64 // part of the cord added for trials and ends, 0 to 1
 	// Whole is true where one loop of cord makes side cord and legs.
 	Whole bool
-	// Trials are test splices: lengths of the host before and after one bury. The
-	// reader sets Contraction to the mean of those with a bury, and EyeLoss to that of
-	// those without, where there are any.
+	// Trials are test splices. What they show goes before Contraction and EyeLoss, which
+	// are what the maker says without them.
 	Trials []Trial
 }
 
-// Trial is a test splice: a host cord measured before and after it takes a bury, or
-// before and after a crossing alone, where nothing is buried.
+// Trial is a test splice: a host cord measured before and after it takes a bury, an
+// eye's crossing, or both.
 type Trial struct {
 	Before, After, Buried float64 // mm
+	Crossing              bool    // an eye's crossing lies between the marks
 }
+
+// alone reports what a trial that says nothing of a crossing is taken for.
+func (t Trial) alone() bool { return t.Buried == 0 }
 
 // hasTrials reports whether there are test splices with a bury, or of a crossing
 // alone.
@@ -332,6 +335,7 @@ type Margins struct {
 // Accuracy holds the maker's working errors and what the bed may depart.
 type Accuracy struct {
 	Marking float64 // ± error of one mark, mm
+	Reading float64 // ± error of one reading of a tape, mm
 	Scatter float64 // ± scatter of the contraction κ
 	Set     float64 // first-load set of a spliced cord, part of its length
 	Level   float64 // departure of the bed from level that is accepted, mm

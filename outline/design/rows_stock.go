@@ -73,7 +73,7 @@ func spliceRows() []row {
 			says("Cord in the loop of an eye.", "110 mm", "4 1/4 in").or("100 mm").orIn("4 in").known("loop"),
 		length(KeySpliceEyeLoss, 0, 200, func(d *Design) *float64 { return &d.Splice.EyeLoss }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(false) }).
-			says("Cord lost in the Brummel of an eye.", "6 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("crossing"),
+			says("Cord lost in the Brummel of an eye; test splices that show it go before it.", "6 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("crossing"),
 		length(KeySpliceEyeBury, 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
 			says("Length of an eye's own bury; left out, as bury.", "190 mm", "7 1/2 in"),
 		number(KeySpliceEfficiency, ratio, 0.1, 1, func(d *Design) *float64 { return &d.Splice.Efficiency }).
@@ -85,7 +85,17 @@ func spliceRows() []row {
 		trial("before", 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in", func(t *Trial) *float64 { return &t.Before }),
 		trial("after", 10, "Length between the same marks afterwards.", "370 mm", "14 5/8 in", func(t *Trial) *float64 { return &t.After }),
 		trial("buried", 0, "Length buried between the marks; 0 for a trial of an eye's crossing alone.", "190 mm", "7 1/2 in", func(t *Trial) *float64 { return &t.Buried }),
+		crossingRow(),
 	}
+}
+
+// crossingRow makes the row that says whether an eye's crossing lies between a trial's
+// marks. It is written where it is not what a trial is taken for that does not say.
+func crossingRow() row {
+	one := func(d *Design) *Trial { return &d.Splice.Trials[len(d.Splice.Trials)-1] }
+	return toggle(KeySpliceTrialCrossing, func(d *Design) *bool { return &one(d).Crossing }).
+		when(func(*Design) {}, func(d *Design) bool { return one(d).Crossing != one(d).alone() }).
+		says("An eye's crossing lies between the marks as well. Left out: only where nothing is buried.", "true", "true").known("eye", "brummel", "whole_eye")
 }
 
 func barRows() []row {

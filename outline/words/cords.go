@@ -2,6 +2,8 @@ package words
 
 import (
 	"fmt"
+	"strconv"
+	"strings"
 
 	"slingloft/outline/cord"
 	"slingloft/outline/quantity"
@@ -41,13 +43,35 @@ func (c Cords) Note(n cord.Note, style quantity.Style) string {
 	case cord.BuryByDiameter:
 		return fmt.Sprintf(text, cord.BuryDiameters)
 	case cord.TestedOften:
-		return fmt.Sprintf(text, n.Shown.Mean, n.Shown.N, n.Shown.SD, n.Shown.Range)
+		return fmt.Sprintf(text, n.Shown.Kappa.Value, n.Shown.Kappa.Error, n.Shown.Pieces, n.Shown.Scatter)
 	case cord.TestedOnce:
-		return fmt.Sprintf(text, n.Shown.Mean)
+		return fmt.Sprintf(text, n.Shown.Kappa.Value, n.Shown.Kappa.Error)
+	case cord.TestedTogether:
+		return c.together(text, n.Shown, style)
+	case cord.CrossingTested:
+		return fmt.Sprintf(text, style.Length(n.Shown.Loss.Value), style.Length(n.Shown.Loss.Error))
+	case cord.TestedOdd:
+		return fmt.Sprintf(text, numbered(n.Shown.Odd))
 	case cord.HookTaken:
 		return fmt.Sprintf(text, rounded(style).Length(n.Measure))
 	}
 	return text
+}
+
+// together says what eyes of one bury show, and which would tell it from the crossing.
+func (c Cords) together(text string, s cord.Shown, style quantity.Style) string {
+	whole := rounded(style)
+	return fmt.Sprintf(text, whole.Length(s.WholeBuried), style.Length(s.Whole.Value), style.Length(s.Whole.Error),
+		style.Length(s.Loss.Value), s.Kappa.Value, s.Apart.Count, whole.Length(s.Apart.Buried))
+}
+
+// numbered lists numbers: "2, 5".
+func numbered(all []int) string {
+	out := make([]string, len(all))
+	for i, n := range all {
+		out[i] = strconv.Itoa(n)
+	}
+	return strings.Join(out, ", ")
 }
 
 // NotesOf says the remarks to a cord set, with lengths in a style.
@@ -70,10 +94,14 @@ func englishCords() Cords {
 		Terms:     identified(cord.TermKindCount),
 		Steps:     identified(cord.StepKindCount),
 		Notes: map[cord.NoteKind]string{
-			cord.BuryByDiameter:   "bury %d cord diameters: common practice, no source",
-			cord.TaperByThird:     "taper the last third of a bury: common practice, no source",
-			cord.TestedOften:      "contraction %.3f from %d test splices, standard deviation %.3f, range %.3f",
-			cord.TestedOnce:       "contraction %.3f from a single test splice: make more to know its scatter",
+			cord.BuryByDiameter: "bury %d cord diameters: common practice, no source",
+			cord.TaperByThird:   "taper the last third of a bury: common practice, no source",
+			cord.TestedOften:    "contraction %.3f ± %.3f from %d test splices, with a scatter of %.3f from splice to splice",
+			cord.TestedOnce:     "contraction %.3f ± %.3f from a single test splice: make more to know its scatter",
+			cord.TestedTogether: "the test splices cannot tell bury and crossing apart: an eye with %s buried loses %s ± %s in all, and with a loss of %s " +
+				"in the crossing, as stated, the contraction is %.3f; %d more eyes with %s buried would tell them apart",
+			cord.CrossingTested:   "loss in an eye's crossing %s ± %s from the test splices",
+			cord.TestedOdd:        "look again at test splice %s: it lies further off the others than chance explains",
 			cord.NoContraction:    "contraction taken as none: make a test splice and enter it under [[splice.trial]]",
 			cord.UntestedGiven:    "contraction as given, not from a test splice: make one before cutting",
 			cord.HookTaken:        "eyes are taken to hang on a hook or ring %s thick: own choice",

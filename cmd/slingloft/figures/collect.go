@@ -27,6 +27,7 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 	d.Body = bodyOf(p)
 	d.Cords = p.Cords.Cords
 	d.Rigging = Rigging{p.Cords.Variant, words.English().Cords.NotesOf(p.Cords, p.Style())}
+	d.Splices = p.Cords.Splicing.Shown
 	for _, s := range p.Sewn.Seams {
 		d.Seams = append(d.Seams, seamOf(s))
 	}

@@ -31,6 +31,7 @@ type Document struct {
 	Body    Body        `json:"body"`
 	Cords   []cord.Cord `json:"cords"`
 	Rigging Rigging     `json:"rigging"`
+	Splices cord.Shown  `json:"splices"`
 	Seams   []Seam      `json:"seams"`
 	Offsets []Offsets   `json:"offsets"`
 	Pieces  []Piece     `json:"pieces"`
