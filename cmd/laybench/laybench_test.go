@@ -18,7 +18,7 @@ import (
 const instances = "../../testdata/nesting"
 
 // bench runs the command on instances of the test data and returns its output.
-func bench(t *testing.T, args ...string) string {
+func lay(t *testing.T, args ...string) string {
 	t.Helper()
 	var out bytes.Buffer
 	if err := run(context.Background(), args, &out); err != nil {
@@ -29,7 +29,7 @@ func bench(t *testing.T, args ...string) string {
 
 func TestTableAndFiles(t *testing.T) {
 	dir := t.TempDir()
-	out := bench(t, "--steps", "2000", "--seed", "3", "--json", dir, "--svg", dir,
+	out := lay(t, "--steps", "2000", "--seed", "3", "--json", dir, "--svg", dir,
 		filepath.Join(instances, "fu.json"), filepath.Join(instances, "blaz1.json"))
 	row := regexp.MustCompile(`^fu +12 pieces  width +38  length +3\d\.\d{6}  density +\d\d\.\d\d %  +\d+\.\d s\n` +
 		`blaz1 +28 pieces  width +15  length +\d\d\.\d{6}  density +\d\d\.\d\d %  +\d+\.\d s\nmean density \d\d\.\d\d %\n$`)
@@ -55,7 +55,7 @@ func TestProcessorTime(t *testing.T) {
 	if _, err := processorTime(); err != nil {
 		t.Skip(err)
 	}
-	out := bench(t, "--processor", "--seconds", "0.4", filepath.Join(instances, "fu.json"))
+	out := lay(t, "--processor", "--seconds", "0.4", filepath.Join(instances, "fu.json"))
 	row := regexp.MustCompile(` (\d+\.\d) s\n`).FindStringSubmatch(out)
 	if row == nil || row[1] < "0.4" || row[1] > "0.9" {
 		t.Errorf("0.4 s of processor time for each worker asked for, printed:\n%s", out)
@@ -66,7 +66,7 @@ func TestSameStepsSameBytes(t *testing.T) {
 	var files [2][]byte
 	for i := range files {
 		dir := t.TempDir()
-		bench(t, "--steps", "1500", "--json", dir, filepath.Join(instances, "shapes0.json"))
+		lay(t, "--steps", "1500", "--json", dir, filepath.Join(instances, "shapes0.json"))
 		data, err := os.ReadFile(filepath.Join(dir, "shapes0.json"))
 		if err != nil {
 			t.Fatal(err)
@@ -94,7 +94,7 @@ func TestShapelyFindsNoOverlap(t *testing.T) {
 	for _, n := range names {
 		args = append(args, filepath.Join(instances, n+".json"))
 	}
-	bench(t, args...)
+	lay(t, args...)
 	for _, n := range names {
 		cmd := exec.Command(python, "testdata/judge.py", filepath.Join(instances, n+".json"), filepath.Join(dir, n+".json"))
 		if out, err := cmd.CombinedOutput(); err != nil {
@@ -104,7 +104,7 @@ func TestShapelyFindsNoOverlap(t *testing.T) {
 }
 
 func TestUsageNamesEveryFlag(t *testing.T) {
-	out := bench(t, "--help")
+	out := lay(t, "--help")
 	var s settings
 	s.flags().VisitAll(func(f *pflag.Flag) {
 		if !strings.Contains(out, "--"+f.Name) {

@@ -85,11 +85,11 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 			return t / time.Duration(s.Workers)
 		}
 	}
-	return s.bench(ctx, fs.Args(), out)
+	return s.lay(ctx, fs.Args(), out)
 }
 
-// bench packs the instances one after another.
-func (s settings) bench(ctx context.Context, paths []string, out io.Writer) error {
+// lay packs the instances one after another.
+func (s settings) lay(ctx context.Context, paths []string, out io.Writer) error {
 	sum := 0.0
 	for _, path := range paths {
 		in, err := readInstance(path)

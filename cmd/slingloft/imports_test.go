@@ -73,7 +73,7 @@ func importsOf(path string) ([]string, error) {
 		if err != nil {
 			return nil, err
 		}
-		if folder, ours := strings.CutPrefix(name, module+"/"); ours {
+		if folder, inModule := strings.CutPrefix(name, module+"/"); inModule {
 			out = append(out, folder)
 		}
 	}

@@ -60,9 +60,9 @@ const Slice = 10.0
 // zero lies at the given point of the stock: slices as high as [Slice], or fewer and
 // higher ones of a large shape, each as wide as the shape is within it.
 func (s Shape) KeepOut(at geom.Point) []geom.Box {
-	const most = 40
+	const maxBoxes = 40
 	box := s.Outline.Bounds()
-	n := min(most, max(1, int(math.Ceil(box.Height()/Slice))))
+	n := min(maxBoxes, max(1, int(math.Ceil(box.Height()/Slice))))
 	step := box.Height() / float64(n)
 	var out []geom.Box
 	for i := range n {

@@ -28,21 +28,21 @@ func TestPixels(t *testing.T) {
 		ctx.SetDashes(0.4, 3, 2)
 		ctx.DrawPath(-5, 3, canvas.MustParseSVGPath("M0 0L30 11L18 20L60 40"))
 	}
-	ours := newPixels(wide, high, perMM)
-	draw(canvas.NewContext(ours))
+	drawn := newPixels(wide, high, perMM)
+	draw(canvas.NewContext(drawn))
 
 	c := canvas.New(wide, high)
 	draw(canvas.NewContext(c))
 	theirs := rasterizer.Draw(c, canvas.DPMM(perMM), canvas.LinearColorSpace{})
-	if ours.Rect != theirs.Rect {
-		t.Fatalf("picture of %v, want %v", ours.Rect, theirs.Rect)
+	if drawn.Rect != theirs.Rect {
+		t.Fatalf("picture of %v, want %v", drawn.Rect, theirs.Rect)
 	}
-	if !bytes.Equal(ours.Pix, theirs.Pix) {
-		t.Errorf("%d bytes differ", differing(ours.RGBA, theirs))
+	if !bytes.Equal(drawn.Pix, theirs.Pix) {
+		t.Errorf("%d bytes differ", differing(drawn.RGBA, theirs))
 	}
 	inked := 0
-	for i := range ours.Pix {
-		if ours.Pix[i] != 255 {
+	for i := range drawn.Pix {
+		if drawn.Pix[i] != 255 {
 			inked++
 		}
 	}

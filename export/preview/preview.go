@@ -111,17 +111,17 @@ func (p pen) draw(l piece.Line) {
 // with the square of its points.
 func firstRun(pts geom.Polyline) geom.Polyline {
 	const (
-		most = 40
-		bend = math.Pi/2 + 1e-6 // processors differ in the last bits of an angle
+		maxPoints = 40
+		bend      = math.Pi/2 + 1e-6 // processors differ in the last bits of an angle
 	)
 	bent := 0.0
-	for i := 2; i < min(most, len(pts)); i++ {
+	for i := 2; i < min(maxPoints, len(pts)); i++ {
 		u, v := pts[i-1].Minus(pts[i-2]), pts[i].Minus(pts[i-1])
 		if bent += math.Abs(u.AngleTo(v)); bent > bend {
 			return pts[:i]
 		}
 	}
-	return pts[:min(most, len(pts))]
+	return pts[:min(maxPoints, len(pts))]
 }
 
 // dash sets the dashes for a run that begins at the given length of the line, mm.

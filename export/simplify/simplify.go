@@ -74,10 +74,10 @@ func newFitter(line geom.Polyline, closed bool, tolerance float64) fitter {
 	f := fitter{pts: line, tolerance: tolerance}
 	n := len(line)
 	if closed {
-		sharpest, most := 0, -1.0
+		sharpest, sharp := 0, -1.0
 		for i, p := range line {
-			if t := turn(line[(i+n-1)%n], p, line[(i+1)%n]); t > most {
-				sharpest, most = i, t
+			if t := turn(line[(i+n-1)%n], p, line[(i+1)%n]); t > sharp {
+				sharpest, sharp = i, t
 			}
 		}
 		f.pts = append(append(geom.Polyline(nil), line[sharpest:]...), line[:sharpest+1]...)

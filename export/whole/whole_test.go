@@ -40,7 +40,7 @@ func contents(t *testing.T, path string) string {
 }
 
 func TestExistingFiles(t *testing.T) {
-	ours := func(r io.Reader) bool {
+	owned := func(r io.Reader) bool {
 		b, err := io.ReadAll(r)
 		return err == nil && bytes.HasPrefix(b, []byte("ours"))
 	}
@@ -52,8 +52,8 @@ func TestExistingFiles(t *testing.T) {
 		{"nothing there", "", Policy{}, true},
 		{"a file there", "theirs", Policy{}, false},
 		{"a file there, by force", "theirs", Policy{Replace: true}, true},
-		{"our file there", "ours 1", Policy{Ours: ours}, true},
-		{"another's file there", "theirs", Policy{Ours: ours}, false},
+		{"our file there", "ours 1", Policy{Ours: owned}, true},
+		{"another's file there", "theirs", Policy{Ours: owned}, false},
 	}
 	for _, r := range rows {
 		folder := t.TempDir()

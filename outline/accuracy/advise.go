@@ -151,7 +151,7 @@ func (b Bed) Advise(s Survey) (Advice, error) {
 	if !b.Steady() {
 		return Advice{}, ErrUnsteady
 	}
-	know, err := b.read(s)
+	belief, err := b.read(s)
 	if err != nil {
 		return Advice{}, err
 	}
@@ -161,49 +161,49 @@ func (b Bed) Advise(s Survey) (Advice, error) {
 	for e := range tips {
 		for side := range tips[e] {
 			r := tips[e][side]
-			a.Off[e][side], a.Uncertainty[e][side] = r.dot(&know.mean), know.spread(r)
+			a.Off[e][side], a.Uncertainty[e][side] = r.dot(&belief.mean), belief.spread(r)
 			a.Level = a.Level && math.Abs(a.Off[e][side]) <= 2*a.Uncertainty[e][side]
 		}
 	}
 	before := prior(b.Stack, 0)
 	for k := range a.Doubt {
 		if v := before.cov[k][k]; v > 0 {
-			a.Doubt[k] = math.Sqrt(max(0, know.cov[k][k]) / v)
+			a.Doubt[k] = math.Sqrt(max(0, belief.cov[k][k]) / v)
 		}
 	}
 	var set Off
 	if !a.Level {
-		set = b.level(know, made, s)
+		set = b.level(belief, made, s)
 	}
-	b.report(&a, know, set, s)
+	b.report(&a, belief, set, s)
 	return a, nil
 }
 
 // read returns what is thought of the bed after a survey.
-func (b Bed) read(s Survey) (*belief, error) {
-	know := prior(b.Stack, s.aside())
+func (b Bed) read(s Survey) (*posterior, error) {
+	belief := prior(b.Stack, s.aside())
 	v := s.variance()
 	var err error
-	learn := func(pick func(finished.Heights) float64) {
+	update := func(pick func(finished.Heights) float64) {
 		off := pick(s.Heights) - pick(b.Designed)
 		if math.IsNaN(off) || math.IsInf(off, 0) {
 			err = ErrNoHeight
 			return
 		}
-		know.learn(rowOf(b.Rates, pick), off, v)
+		belief.update(rowOf(b.Rates, pick), off, v)
 	}
 	for e := range 2 {
 		for side := range 2 {
-			learn(tip(hung.End(e), finished.Side(side)))
+			update(tip(hung.End(e), finished.Side(side)))
 		}
 		if s.Apexes {
-			learn(func(h finished.Heights) float64 { return h.Apex[e] })
+			update(func(h finished.Heights) float64 { return h.Apex[e] })
 		}
 	}
 	if s.Middle {
-		learn(func(h finished.Heights) float64 { return h.Middle })
+		update(func(h finished.Heights) float64 { return h.Middle })
 	}
-	return know, err
+	return belief, err
 }
 
 // modes returns how the modes of the tips follow the bed's own parts: neither where

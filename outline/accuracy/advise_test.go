@@ -51,7 +51,7 @@ func TestWhatTipsShow(t *testing.T) {
 		h := b.hang(t, b.sleeper, o, 0)
 		own := math.Abs(h.Tips[p/2][0] - h.Tips[p/2][1])
 		other := math.Abs(h.Tips[1-p/2][0] - h.Tips[1-p/2][1])
-		if most := max(own, other); most < 3 || most > 5.5 || other < 1.3*own {
+		if greatest := max(own, other); greatest < 3 || greatest > 5.5 || other < 1.3*own {
 			t.Errorf("%s 4 mm long: tips differ by %.1f at its own bar, by %.1f at the other", p.String(), own, other)
 		}
 	}
@@ -76,7 +76,7 @@ func TestDoubt(t *testing.T) {
 }
 
 // One leg far too long, heights without error: the bed is level afterwards to what
-// whole steps leave, the tips read what was foretold, and no leg is let out.
+// whole steps leave, the tips read what was predicted, and no leg is let out.
 func TestOneLeg(t *testing.T) {
 	b := ordinary(t)
 	bed := b.under(t, b.weight)

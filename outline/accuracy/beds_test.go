@@ -160,14 +160,14 @@ func put(o accuracy.Off, a accuracy.Advice) accuracy.Off {
 type fate struct{ before, after []float64 }
 
 // grown returns how many grew more uneven by over 3 mm, and the most that any did.
-func (f fate) grown() (over3 int, most float64) {
+func (f fate) grown() (over3 int, greatest float64) {
 	for i, v := range f.after {
 		if v-f.before[i] > 3 {
 			over3++
 		}
-		most = max(most, v-f.before[i])
+		greatest = max(greatest, v-f.before[i])
 	}
-	return over3, most
+	return over3, greatest
 }
 
 // medians returns those of those that started more than so much uneven.
@@ -204,7 +204,7 @@ func (f *fate) tried(t *testing.T, b bed, on accuracy.Bed, o accuracy.Off, s acc
 // under the sleeper.
 func TestPutRight(t *testing.T) {
 	rng := rand.New(rand.NewPCG(14, 10))
-	off := func(most float64) float64 { return most * (2*rng.Float64() - 1) }
+	off := func(greatest float64) float64 { return greatest * (2*rng.Float64() - 1) }
 	var byWeight, bySleeper fate
 	restless := 0
 	for len(byWeight.before) < *manyBeds {
@@ -232,16 +232,16 @@ func TestPutRight(t *testing.T) {
 		t.Errorf("%d beds do not rest with their errors, want 2 %% or fewer", restless)
 	}
 	start, end, n := byWeight.medians(8)
-	over3, most := byWeight.grown()
+	over3, greatest := byWeight.grown()
 	t.Logf("under a weight: %d of %d beds over 8 mm uneven, median %.1f mm to %.1f; %d grew by over 3 mm, the most by %.1f",
-		n, len(byWeight.before), start, end, over3, most)
-	if end > start/3 || over3*100 > len(byWeight.before) || most > 6 {
+		n, len(byWeight.before), start, end, over3, greatest)
+	if end > start/3 || over3*100 > len(byWeight.before) || greatest > 6 {
 		t.Error("want a third or less, 1 % or fewer, 6 mm or less")
 	}
 	start, end, _ = bySleeper.medians(8)
-	over3, most = bySleeper.grown()
+	over3, greatest = bySleeper.grown()
 	t.Logf("under a sleeper 10 mm aside: median of those over 8 mm %.1f to %.1f; %d grew by over 3 mm, the most by %.1f",
-		start, end, over3, most)
+		start, end, over3, greatest)
 	if over3*100 > len(bySleeper.before) {
 		t.Error("want 1 % or fewer")
 	}

@@ -104,7 +104,7 @@ func turned(v float64, right bool) float64 {
 // The verdict follows from what is allowed: all of it, the likely part, or neither.
 func TestVerdict(t *testing.T) {
 	d, s, sp, on := sample(t)
-	told := map[accuracy.Verdict]int{}
+	said := map[accuracy.Verdict]int{}
 	for _, allowed := range []float64{12, 5, 1, 1000} {
 		d.Accuracy.Level = allowed
 		got, err := accuracy.Of(&s, d, sp, on)
@@ -122,10 +122,10 @@ func TestVerdict(t *testing.T) {
 			if m.Verdict() != want || m.Sure != (m.Worst <= allowed) || m.Likely != (m.RSS <= allowed) {
 				t.Errorf("%s, %g allowed of %g at worst, %g likely: %v, want %v", m.Kind, allowed, m.Worst, m.RSS, m.Verdict(), want)
 			}
-			told[want]++
+			said[want]++
 		}
 	}
-	if len(told) != 3 {
-		t.Errorf("not every verdict was met: %v", told)
+	if len(said) != 3 {
+		t.Errorf("not every verdict was met: %v", said)
 	}
 }

@@ -30,12 +30,12 @@ type task struct {
 }
 
 // level returns the adjustments, whole steps of their knobs.
-func (b Bed) level(know *belief, made modes, s Survey) Off {
+func (b Bed) level(belief *posterior, made modes, s Survey) Off {
 	list := [3]row{made.pitch, made.roll, made.twist}
 	t := task{knobs: slices.Clone(b.Knobs)}
 	for i, r := range list {
-		t.goal[i] = -r.dot(&know.mean)
-		t.within[i] = max(levelWithin, know.spread(r)/4)
+		t.goal[i] = -r.dot(&belief.mean)
+		t.within[i] = max(levelWithin, belief.spread(r)/4)
 	}
 	if s.Under == Sleeper {
 		t.goal[1], t.within[1] = 0, levelWithin // the roll of both bars stays as it is
@@ -48,7 +48,7 @@ func (b Bed) level(know *belief, made modes, s Survey) Off {
 		}
 		t.effect = append(t.effect, effect)
 	}
-	a := t.fewest(func(left [3]float64) bool { return b.lost(left, made, know, s) })
+	a := t.fewest(func(left [3]float64) bool { return b.lost(left, made, belief, s) })
 	var out Off
 	for i, k := range b.Knobs {
 		out[k.Part] = a[i]
@@ -58,14 +58,14 @@ func (b Bed) level(know *belief, made modes, s Survey) Off {
 
 // lost reports whether what is left of the goal is, at every tip, at most a quarter of
 // what is not known of it: a thirtieth more in all.
-func (b Bed) lost(left [3]float64, made modes, know *belief, s Survey) bool {
+func (b Bed) lost(left [3]float64, made modes, belief *posterior, s Survey) bool {
 	var alone modes // one mm of each mode, each an unknown of its own
 	alone.pitch[0], alone.roll[1], alone.twist[2] = 1, 1, 1
 	of := row{-left[0], -left[1], -left[2]}
 	off, doubt := alone.tips(b.Bars), b.judged(made, s).tips(b.Bars)
 	for e := range off {
 		for side := range off[e] {
-			if math.Abs(off[e][side].dot(&of)) > know.spread(doubt[e][side])/4 {
+			if math.Abs(off[e][side].dot(&of)) > belief.spread(doubt[e][side])/4 {
 				return false
 			}
 		}
@@ -147,9 +147,9 @@ func (t *task) cost(a []float64) float64 {
 // within its range, until none moves. The sum is convex, so that this ends at the
 // least of all.
 func (t *task) smooth() []float64 {
-	const most, still = 100000, 1e-6
+	const maxRounds, still = 100000, 1e-6
 	a := make([]float64, len(t.knobs))
-	for range most {
+	for range maxRounds {
 		moved := 0.0
 		for i, k := range t.knobs {
 			left := t.left(a)

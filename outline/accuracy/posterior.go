@@ -22,15 +22,15 @@ const anyLevel = 1e4
 // row is how a height, or what is made of heights, follows the unknowns.
 type row [unknowns]float64
 
-// belief is what is thought of the unknowns: the likeliest and their covariance.
-type belief struct {
+// posterior is what is known of the unknowns: the likeliest and their covariance.
+type posterior struct {
 	mean row
 	cov  [unknowns]row
 }
 
 // prior returns what the stack of errors says before anything is read.
-func prior(stack []Component, aside float64) *belief {
-	b := new(belief)
+func prior(stack []Component, aside float64) *posterior {
+	b := new(posterior)
 	for _, c := range stack {
 		for i, x := range c.Off {
 			for j, y := range c.Off {
@@ -61,7 +61,7 @@ func (r row) plus(q row, k float64) row {
 }
 
 // times returns the covariance times a row.
-func (b *belief) times(r *row) row {
+func (b *posterior) times(r *row) row {
 	var out row
 	for i := range out {
 		out[i] = b.cov[i].dot(r)
@@ -69,10 +69,10 @@ func (b *belief) times(r *row) row {
 	return out
 }
 
-// learn takes in one reading with the given variance: least squares, one reading
+// update takes in one reading with the given variance: least squares, one reading
 // after the other (R. E. Kalman, "A New Approach to Linear Filtering and Prediction
 // Problems", J. Basic Eng. 82 (1960) 35).
-func (b *belief) learn(r row, read, variance float64) {
+func (b *posterior) update(r row, read, variance float64) {
 	with := b.times(&r)
 	spread := r.dot(&with) + variance
 	miss := (read - r.dot(&b.mean)) / spread
@@ -83,7 +83,7 @@ func (b *belief) learn(r row, read, variance float64) {
 }
 
 // spread returns the standard deviation of what follows a row.
-func (b *belief) spread(r row) float64 {
+func (b *posterior) spread(r row) float64 {
 	with := b.times(&r)
 	return math.Sqrt(max(0, r.dot(&with)))
 }

@@ -8,8 +8,8 @@ import (
 )
 
 // report fills in what comes of a set of adjustments.
-func (b Bed) report(a *Advice, know *belief, set Off, s Survey) {
-	left := know.mean
+func (b Bed) report(a *Advice, belief *posterior, set Off, s Survey) {
+	left := belief.mean
 	for k, mm := range set {
 		left[k] += mm
 	}
@@ -36,15 +36,15 @@ func (b Bed) report(a *Advice, know *belief, set Off, s Survey) {
 // moved returns the largest uncertainty of the tips that a part moves at least half
 // as much as any.
 func (b Bed) moved(p finished.Part, of [2][2]float64) float64 {
-	most, out := 0.0, 0.0
+	greatest, out := 0.0, 0.0
 	for _, end := range b.Rates.Part[p].Tips {
 		for _, rate := range end {
-			most = max(most, math.Abs(rate))
+			greatest = max(greatest, math.Abs(rate))
 		}
 	}
 	for e, end := range b.Rates.Part[p].Tips {
 		for s, rate := range end {
-			if math.Abs(rate) >= most/2 {
+			if math.Abs(rate) >= greatest/2 {
 				out = max(out, of[e][s])
 			}
 		}

@@ -21,7 +21,7 @@ const Bow = 1.0 / 500
 func Crooked(s Section, modulus, yield, l, bow, e float64) float64 {
 	critical := Euler(s, modulus, l)
 	w := s.Inertia / s.Edge
-	most := min(critical, yield*s.Area)
+	upper := min(critical, yield*s.Area)
 	over := func(p float64) float64 {
 		part := p / critical
 		if part >= 1 {
@@ -31,9 +31,9 @@ func Crooked(s Section, modulus, yield, l, bow, e float64) float64 {
 		// Scaled so that it stays finite up to Euler's load.
 		return ((p/s.Area+bend)/yield - 1) * (1 - part)
 	}
-	p, err := numeric.Root(over, 0, most, 1e-12*most)
+	p, err := numeric.Root(over, 0, upper, 1e-12*upper)
 	if err != nil {
-		return most
+		return upper
 	}
 	return p
 }

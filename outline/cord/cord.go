@@ -113,21 +113,21 @@ func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
 		return Set{}, err
 	}
 	set := Set{Variant: Separate, Splicing: sp, Notes: sp.notes(d)}
-	b := bench{s, d, sp}
-	build := []func() (Cord, error){b.side, b.leg(hung.Head), b.leg(hung.Foot)}
+	r := rigger{s, d, sp}
+	build := []func() (Cord, error){r.side, r.leg(hung.Head), r.leg(hung.Foot)}
 	if d.Splice.Whole {
 		set.Variant = Loops
-		build = []func() (Cord, error){b.loop}
+		build = []func() (Cord, error){r.loop}
 	}
 	for e, long := range o.Lines {
 		if long > 0 {
 			end := s.Ends[e]
 			l := lineSize{long, math.Hypot(end.Horizontal, end.Vertical), o.Spare}
-			build = append(build, func() (Cord, error) { return b.line(LineAt(hung.End(e)), d.Hang.Line, l) })
+			build = append(build, func() (Cord, error) { return r.line(LineAt(hung.End(e)), d.Hang.Line, l) })
 		}
 	}
 	if o.Ridge > 0 {
-		build = append(build, func() (Cord, error) { return b.line(RidgeLine, d.Hang.Line, lineSize{long: o.Ridge}) })
+		build = append(build, func() (Cord, error) { return r.line(RidgeLine, d.Hang.Line, lineSize{long: o.Ridge}) })
 	}
 	for _, f := range build {
 		c, err := f()
@@ -149,8 +149,8 @@ func (s Set) Find(p Part) (Cord, bool) {
 	return Cord{}, false
 }
 
-// bench is what the builders of the single cords share.
-type bench struct {
+// rigger is what the builders of the single cords share.
+type rigger struct {
 	shape  *hung.Shape
 	design design.Design
 	splice Splicing
@@ -158,8 +158,8 @@ type bench struct {
 
 // stiffness returns EA of a cord, by which its stretch is taken off, and 0 where
 // the design wants cords at their own length.
-func (b bench) stiffness(c design.Cord) quantity.Newtons {
-	if b.design.Bed.Plain {
+func (r rigger) stiffness(c design.Cord) quantity.Newtons {
+	if r.design.Bed.Plain {
 		return 0
 	}
 	return c.Stiffness

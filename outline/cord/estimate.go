@@ -103,9 +103,9 @@ func EstimateOf(pieces []TestPiece, s Stated) (Estimate, error) {
 		return e, nil
 	}
 	// What is left over decides the scatter, and the scatter decides the weights.
-	const most = 1 // κ of a braid that loses all
+	const greatest = 1 // κ of a braid that loses all
 	left := func(scatter float64) float64 { return e.leftOver(pieces, s, scatter) }
-	if scatter, err := numeric.Root(left, s.Scatter*1e-3, most, 1e-9); err == nil && s.Scatter > 0 {
+	if scatter, err := numeric.Root(left, s.Scatter*1e-3, greatest, 1e-9); err == nil && s.Scatter > 0 {
 		e.Scatter = scatter
 	}
 	e.read(pieces, s, e.Scatter)
@@ -128,7 +128,7 @@ func Odd(pieces []TestPiece, s Stated) ([]int, error) {
 		if p.Crossing && !e.Together {
 			spread += e.Loss.Error * e.Loss.Error
 		}
-		if off := p.lost() - e.foretold(p); len(others) > 1 && math.Abs(off) > oddBeyond*math.Sqrt(spread) {
+		if off := p.lost() - e.predicted(p); len(others) > 1 && math.Abs(off) > oddBeyond*math.Sqrt(spread) {
 			out = append(out, i)
 		}
 	}
@@ -160,7 +160,7 @@ func (s Stated) variance(p TestPiece, scatter float64) float64 {
 // mm²: a thousandth of a mm.
 const tiny = 1e-6
 
-func (e *Estimate) foretold(p TestPiece) float64 {
+func (e *Estimate) predicted(p TestPiece) float64 {
 	return float64(e.Kappa.Value*p.Buried) + float64(e.Loss.Value*p.crossings())
 }
 
@@ -175,7 +175,7 @@ func (e *Estimate) leftOver(pieces []TestPiece, s Stated, scatter float64) float
 			continue
 		}
 		free++
-		off := p.lost() - e.foretold(p)
+		off := p.lost() - e.predicted(p)
 		sum += off * off / s.variance(p, scatter)
 	}
 	if fitted && !crossed {

@@ -66,16 +66,16 @@ type HangLine struct {
 
 // HangLineOf returns a hang line that fits. The error is a [hung.Impossible].
 func HangLineOf(d design.Design, sp Splicing, h Hanging) (HangLine, error) {
-	b := bench{design: d, splice: sp}
+	r := rigger{design: d, splice: sp}
 	l := HangLine{Fastening: h.Fastening, Shortest: h.Long - h.Travel, Longest: h.Long + h.Travel, Knotted: h.Fastening == Hitched}
-	build := b.fixedLine
+	build := r.fixedLine
 	switch h.Fastening {
 	case FixedEye:
 		l.Shortest, l.Longest = h.Long, h.Long
 	case SlidingEye:
-		build = b.slidingLine
+		build = r.slidingLine
 	case Hitched:
-		build = b.hitchedLine
+		build = r.hitchedLine
 	}
 	var err error
 	l.Cord, err = build(h)
@@ -83,8 +83,8 @@ func HangLineOf(d design.Design, sp Splicing, h Hanging) (HangLine, error) {
 }
 
 // lineEye returns the measures of a hang line's eye.
-func (b bench) lineEye() (eyeSize, error) {
-	kind, sp := b.design.Hang.Line, b.splice
+func (r rigger) lineEye() (eyeSize, error) {
+	kind, sp := r.design.Hang.Line, r.splice
 	bury := sp.EyeBury(kind.Diameter)
 	loop, reach, err := sp.Eye(kind.Diameter)
 	return eyeSize{bury, sp.Taper(bury), loop, reach}, err
@@ -92,20 +92,20 @@ func (b bench) lineEye() (eyeSize, error) {
 
 // stretched returns by how much a hang line of the given length is cut shorter for
 // its stretch, mm.
-func (b bench) stretched(h Hanging, long float64) float64 {
-	if ea := b.stiffness(b.design.Hang.Line); ea > 0 {
+func (r rigger) stretched(h Hanging, long float64) float64 {
+	if ea := r.stiffness(r.design.Hang.Line); ea > 0 {
 		return h.Tension * long / float64(ea)
 	}
 	return 0
 }
 
 // fixedLine returns a line with a fixed eye at each end, less its strap.
-func (b bench) fixedLine(h Hanging) (Cord, error) {
+func (r rigger) fixedLine(h Hanging) (Cord, error) {
 	strap := 0.0
 	if h.Fastening == Strapped {
 		strap = h.Strap
 	}
-	c, err := b.line(h.Part, b.design.Hang.Line, lineSize{long: h.Long - strap, tension: h.Tension})
+	c, err := r.line(h.Part, r.design.Hang.Line, lineSize{long: h.Long - strap, tension: h.Tension})
 	if err == nil && strap > 0 {
 		c.Steps = append(c.Steps, Step{HangInStrap, nil})
 	}
@@ -113,13 +113,13 @@ func (b bench) fixedLine(h Hanging) (Cord, error) {
 }
 
 // slidingLine returns a line whose far eye slides on its own tail.
-func (b bench) slidingLine(h Hanging) (Cord, error) {
-	sp, kind := b.splice, b.design.Hang.Line
-	near, err := b.lineEye()
+func (r rigger) slidingLine(h Hanging) (Cord, error) {
+	sp, kind := r.splice, r.design.Hang.Line
+	near, err := r.lineEye()
 	if err != nil {
 		return Cord{}, err
 	}
-	stretch := b.stretched(h, h.Long)
+	stretch := r.stretched(h, h.Long)
 	pin := (sp.Hook + kind.Diameter) / 2
 	// At its shortest the far eye is as small as the near one.
 	far := near.reach + h.Travel
@@ -127,7 +127,7 @@ func (b bench) slidingLine(h Hanging) (Cord, error) {
 	out := tailLeft + 2*(roundPin(far+h.Travel, pin)-roundPin(far, pin))
 	plain := h.Long - stretch - near.reach - far - 2*near.bury
 	if plain < 0 {
-		return Cord{}, b.overlap(h.Part, -plain, math.Floor((h.Long-stretch-near.reach-far)/2))
+		return Cord{}, r.overlap(h.Part, -plain, math.Floor((h.Long-stretch-near.reach-far)/2))
 	}
 	c := Cord{Part: h.Part, Count: 1, Kind: kind, Runs: 1, Datum: Spot{Kind: Throat, On: NearEye}}
 	c.Terms = compact([]Term{
@@ -165,16 +165,16 @@ func (b bench) slidingLine(h Hanging) (Cord, error) {
 }
 
 // hitchedLine returns a line with an eye at the apex and a plain end.
-func (b bench) hitchedLine(h Hanging) (Cord, error) {
-	sp, kind := b.splice, b.design.Hang.Line
-	near, err := b.lineEye()
+func (r rigger) hitchedLine(h Hanging) (Cord, error) {
+	sp, kind := r.splice, r.design.Hang.Line
+	near, err := r.lineEye()
 	if err != nil {
 		return Cord{}, err
 	}
-	stretch := b.stretched(h, h.Long)
+	stretch := r.stretched(h, h.Long)
 	plain := h.Long - stretch - near.reach - near.bury
 	if plain < 0 {
-		return Cord{}, b.overlap(h.Part, -plain, math.Floor(h.Long-stretch-near.reach))
+		return Cord{}, r.overlap(h.Part, -plain, math.Floor(h.Long-stretch-near.reach))
 	}
 	turns := roundTurns * math.Pi * (sp.Hook + kind.Diameter)
 	end := hitchDiameters * kind.Diameter

@@ -9,13 +9,13 @@ import (
 
 // leg returns a builder for one end's legs, from the tail that goes into the
 // side cord to the tail of the eye.
-func (b bench) leg(e hung.End) func() (Cord, error) {
-	return func() (Cord, error) { return b.legAt(e) }
+func (r rigger) leg(e hung.End) func() (Cord, error) {
+	return func() (Cord, error) { return r.legAt(e) }
 }
 
-func (b bench) legAt(e hung.End) (Cord, error) {
-	sp, kind := b.splice, b.design.Leg
-	own, taken := sp.Bury(kind.Diameter), sp.Bury(b.design.Side.Diameter)
+func (r rigger) legAt(e hung.End) (Cord, error) {
+	sp, kind := r.splice, r.design.Leg
+	own, taken := sp.Bury(kind.Diameter), sp.Bury(r.design.Side.Diameter)
 	eyeBury := sp.EyeBury(kind.Diameter)
 	loop, reach, err := sp.Eye(kind.Diameter)
 	if err != nil {
@@ -25,8 +25,8 @@ func (b bench) legAt(e hung.End) (Cord, error) {
 	if err != nil {
 		return Cord{}, err
 	}
-	long := b.shape.Ends[e].Leg
-	stretch := legStretch(b.shape, e, b.stiffness(kind))
+	long := r.shape.Ends[e].Leg
+	stretch := legStretch(r.shape, e, r.stiffness(kind))
 	plain := long - stretch + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {
 		return Cord{}, &hung.Impossible{Key: design.LegKey(int(e)),

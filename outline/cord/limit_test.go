@@ -52,16 +52,16 @@ func TestLongestBury(t *testing.T) {
 			_, err := cord.Of(&s, d, o)
 			return err
 		}
-		most := fault(t, r.name, r.key, try(1500))
+		limit := fault(t, r.name, r.key, try(1500))
 		// Legs of a side cord are full before its own buries meet.
 		var bad *hung.Impossible
-		if err := try(most); errors.As(err, &bad) && bad.Key == r.key {
-			t.Errorf("%s: a bury of %g was to do: %v", r.name, most, err)
+		if err := try(limit); errors.As(err, &bad) && bad.Key == r.key {
+			t.Errorf("%s: a bury of %g was to do: %v", r.name, limit, err)
 		}
-		if err := try(most + 2); err == nil {
-			t.Errorf("%s: 2 mm more than %g do as well", r.name, most)
+		if err := try(limit + 2); err == nil {
+			t.Errorf("%s: 2 mm more than %g do as well", r.name, limit)
 		} else if errors.As(err, &bad) && bad.Key != r.key {
-			t.Errorf("%s: 2 mm more than %g: %v", r.name, most, err)
+			t.Errorf("%s: 2 mm more than %g: %v", r.name, limit, err)
 		}
 	}
 }
@@ -131,12 +131,12 @@ func TestLongestBuryOfHangLines(t *testing.T) {
 			return cord.HangLineOf(d, sp, cord.Hanging{Part: cord.FootLine, Long: 900, Tension: 600, Fastening: f, Travel: 60, Strap: 50})
 		}
 		_, err := try(1500)
-		most := fault(t, f.String(), "splice.eye_bury", err)
-		if _, err := try(most); err != nil {
-			t.Errorf("%s: a bury of %g: %v", f, most, err)
+		limit := fault(t, f.String(), "splice.eye_bury", err)
+		if _, err := try(limit); err != nil {
+			t.Errorf("%s: a bury of %g: %v", f, limit, err)
 		}
-		if _, err := try(most + 2); err == nil {
-			t.Errorf("%s: 2 mm more than %g do as well", f, most)
+		if _, err := try(limit + 2); err == nil {
+			t.Errorf("%s: 2 mm more than %g do as well", f, limit)
 		}
 	}
 }

@@ -13,8 +13,8 @@ type lineSize struct{ long, tension, spare float64 }
 
 // line returns a straight line with an eye at each end: a hang line or a ridge
 // line.
-func (b bench) line(part Part, kind design.Cord, size lineSize) (Cord, error) {
-	sp := b.splice
+func (r rigger) line(part Part, kind design.Cord, size lineSize) (Cord, error) {
+	sp := r.splice
 	long, spare := size.long, size.spare
 	bury := sp.EyeBury(kind.Diameter)
 	loop, reach, err := sp.Eye(kind.Diameter)
@@ -22,12 +22,12 @@ func (b bench) line(part Part, kind design.Cord, size lineSize) (Cord, error) {
 		return Cord{}, err
 	}
 	stretch := 0.0
-	if ea := b.stiffness(kind); ea > 0 {
+	if ea := r.stiffness(kind); ea > 0 {
 		stretch = size.tension * long / float64(ea)
 	}
 	plain := long + spare - stretch - 2*(reach+bury)
 	if plain < 0 {
-		return Cord{}, b.overlap(part, -plain, math.Floor((long+spare-stretch)/2-reach))
+		return Cord{}, r.overlap(part, -plain, math.Floor((long+spare-stretch)/2-reach))
 	}
 	c := Cord{Part: part, Count: 1, Kind: kind, Runs: 1, Datum: Spot{Kind: Throat, On: NearEye}}
 	c.Terms = compact([]Term{
@@ -69,11 +69,11 @@ func (c *chain) startEye(on Branch, s eyeSize, sp Splicing, splice int) {
 
 // overlap is the fault of a line whose two eyes overlap by so many mm; bury is the
 // longest with which they would not.
-func (b bench) overlap(part Part, by, bury float64) error {
+func (r rigger) overlap(part Part, by, bury float64) error {
 	const useful = 40.0 // mm; a shorter bury is no advice
 	e := &hung.Impossible{Key: design.KeySpliceEyeBury,
 		Reason: "the eyes at both ends of the " + part.String() + " overlap", Bound: design.AtMost, Limit: bury}
-	if d := b.design.Hang.Distance; bury < useful && d > 0 {
+	if d := r.design.Hang.Distance; bury < useful && d > 0 {
 		// Each line grows by at least half of what the supports move apart.
 		e.Key, e.Reason = design.KeyHangDistance, "leaves no room for the eyes at both ends of the "+part.String()
 		e.Bound, e.Limit = design.AtLeast, math.Ceil(d+2*by)

@@ -13,8 +13,8 @@ import (
 // because the pull is least there and the cord straightest. Each run carries
 // half the pull; the bar's tips stand between the runs, held by seizings half a
 // gap to either side.
-func (b bench) loop() (Cord, error) {
-	s, sp, kind := b.shape, b.splice, b.design.Side
+func (r rigger) loop() (Cord, error) {
+	s, sp, kind := r.shape, r.splice, r.design.Side
 	bury := sp.Bury(kind.Diameter)
 	spread, err := sp.Spread(kind.Diameter)
 	if err != nil {
@@ -23,7 +23,7 @@ func (b bench) loop() (Cord, error) {
 	half := s.Problem.Bed.Span / 2
 	pin := (sp.Hook + kind.Diameter) / 2
 	// The lengths of one run without load, from the join outwards.
-	ea := 2 * b.stiffness(kind)
+	ea := 2 * r.stiffness(kind)
 	var tip, hook [2]float64
 	stretch, hooks := 0.0, 0.0
 	for _, e := range [2]hung.End{hung.Head, hung.Foot} {

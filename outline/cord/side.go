@@ -9,15 +9,15 @@ import (
 
 // side returns the side cord with separate legs, from the head tail's end to the
 // foot tail's end.
-func (b bench) side() (Cord, error) {
-	s, sp, kind := b.shape, b.splice, b.design.Side
-	own, taken := sp.Bury(kind.Diameter), sp.Bury(b.design.Leg.Diameter)
+func (r rigger) side() (Cord, error) {
+	s, sp, kind := r.shape, r.splice, r.design.Side
+	own, taken := sp.Bury(kind.Diameter), sp.Bury(r.design.Leg.Diameter)
 	spread, err := sp.Spread(kind.Diameter)
 	if err != nil {
 		return Cord{}, err
 	}
 	half := s.Problem.Bed.Span / 2
-	ea := b.stiffness(kind)
+	ea := r.stiffness(kind)
 	stretch := Stretch(s, -half, half, ea)
 	// Between the gaps' centres, measured on the spliced cord without load.
 	between := s.SideArc - stretch + spread

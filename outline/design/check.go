@@ -173,7 +173,7 @@ func (r *reader) checkSections() {
 	type tight struct {
 		key   Key
 		found string
-		most  float64
+		limit float64
 	}
 	var radii []tight
 	for _, s := range r.sections() {
@@ -189,14 +189,14 @@ func (r *reader) checkSections() {
 		// The cord lies outside the round part where y² + (h−R)² > R².
 		least := (s.width*s.width/4 + s.dropValue*s.dropValue) / 2
 		if s.dropValue > 0 && r.good(s.drop) && s.r*s.dropValue >= least {
-			most := least / s.dropValue
-			radii = append(radii, tight{s.radius, "reaches the cord at the bar, so that no wall is left", most - beside(most)})
+			limit := least / s.dropValue
+			radii = append(radii, tight{s.radius, "reaches the cord at the bar, so that no wall is left", limit - beside(limit)})
 		}
 	}
-	slices.SortStableFunc(radii, func(a, b tight) int { return cmp.Compare(a.most, b.most) })
+	slices.SortStableFunc(radii, func(a, b tight) int { return cmp.Compare(a.limit, b.limit) })
 	for _, t := range radii {
 		if r.good(t.key) {
-			r.bounded(t.key, t.found, r.atMost(t.key, t.most), "")
+			r.bounded(t.key, t.found, r.atMost(t.key, t.limit), "")
 		}
 	}
 }

@@ -107,12 +107,12 @@ func (r *reader) trial(full Key, t Trial) bool {
 	if !r.good(full.In("before"), full.In("after"), full.In("buried"), full.In(KeySpliceTrialCrossing.Name())) {
 		return false
 	}
-	most, part := 0.0, "in the crossing"
+	limit, part := 0.0, "in the crossing"
 	if t.Crossing {
-		most = min(r.keys.byKey[KeySpliceEyeLoss].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye))
+		limit = min(r.keys.byKey[KeySpliceEyeLoss].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye))
 	}
 	if t.Buried > 0 {
-		most, part = most+r.keys.byKey[KeySpliceContraction].hi*t.Buried, "to the bury"
+		limit, part = limit+r.keys.byKey[KeySpliceContraction].hi*t.Buried, "to the bury"
 	}
 	switch {
 	case !t.Crossing && t.Buried == 0:
@@ -122,9 +122,9 @@ func (r *reader) trial(full Key, t Trial) bool {
 			r.atMost(full.In("after"), t.Before), "")
 	case t.Buried > t.Before:
 		r.bounded(full.In("buried"), "more is buried than lies between the marks", r.atMost(full.In("buried"), t.Before), "")
-	case t.Before-t.After > most:
+	case t.Before-t.After > limit:
 		r.bounded(full.In("after"), "the host would lose "+r.show(full.In("after"), t.Before-t.After)+" "+part,
-			r.atLeast(full.In("after"), t.Before-most), "")
+			r.atLeast(full.In("after"), t.Before-limit), "")
 	default:
 		return true
 	}

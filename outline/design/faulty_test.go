@@ -20,7 +20,7 @@ type wanted struct {
 var wantLine = regexp.MustCompile(`^# want: (\d+):(\d+) (\S+)$`)
 
 // expectations reads the comments at the head of a faulty design.
-func expectations(t *testing.T, text string) (rule string, wants []wanted) {
+func expectations(t *testing.T, text string) (rule string, want []wanted) {
 	t.Helper()
 	for _, line := range strings.Split(text, "\n") {
 		switch {
@@ -33,14 +33,14 @@ func expectations(t *testing.T, text string) (rule string, wants []wanted) {
 			}
 			l, _ := strconv.Atoi(m[1])
 			c, _ := strconv.Atoi(m[2])
-			wants = append(wants, wanted{line: l, column: c, key: strings.TrimPrefix(m[3], "-")})
+			want = append(want, wanted{line: l, column: c, key: strings.TrimPrefix(m[3], "-")})
 		case strings.HasPrefix(line, "# hint: "):
-			wants[len(wants)-1].hint = strings.TrimPrefix(line, "# hint: ")
+			want[len(want)-1].hint = strings.TrimPrefix(line, "# hint: ")
 		default:
-			return rule, wants
+			return rule, want
 		}
 	}
-	return rule, wants
+	return rule, want
 }
 
 // Every faulty design is answered with just the faults that it says it has, at
@@ -56,8 +56,8 @@ func TestFaultyDesigns(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			rule, wants := expectations(t, string(data))
-			if rule == "" || len(wants) == 0 {
+			rule, want := expectations(t, string(data))
+			if rule == "" || len(want) == 0 {
 				t.Fatal("the file does not say which rule it breaks, or where")
 			}
 			_, _, err = Read("x.toml", data)
@@ -65,20 +65,20 @@ func TestFaultyDesigns(t *testing.T) {
 			if !errors.As(err, &faults) {
 				t.Fatalf("Read: %v, want faults: %s", err, rule)
 			}
-			compare(t, faults, wants)
+			compare(t, faults, want)
 		})
 	}
 }
 
 // compare reports differences between faults found and wanted.
-func compare(t *testing.T, faults Faults, wants []wanted) {
+func compare(t *testing.T, faults Faults, want []wanted) {
 	t.Helper()
-	if len(faults) != len(wants) {
-		t.Errorf("%d faults, want %d:\n%v", len(faults), len(wants), faults)
+	if len(faults) != len(want) {
+		t.Errorf("%d faults, want %d:\n%v", len(faults), len(want), faults)
 		return
 	}
 	for i, f := range faults {
-		w := wants[i]
+		w := want[i]
 		place := fmt.Sprintf("%d:%d %s", f.Line, f.Column, f.Key)
 		if want := fmt.Sprintf("%d:%d %s", w.line, w.column, w.key); place != want || !strings.Contains(f.Hint.String(), w.hint) || w.hint == "" {
 			t.Errorf("fault %d: %v\nwant %s with the hint %q", i, f, want, w.hint)

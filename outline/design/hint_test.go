@@ -29,8 +29,8 @@ func TestHint(t *testing.T) {
 // A bound lies beyond another only on the side that it bounds.
 func TestBound(t *testing.T) {
 	for _, c := range []struct {
-		a, b  Bound
-		wants bool
+		a, b Bound
+		want bool
 	}{
 		{Bound{Value: 5, Sense: AtLeast}, Bound{Value: 4, Sense: AtLeast}, true},
 		{Bound{Value: 4, Sense: AtLeast}, Bound{Value: 5, Sense: AtLeast}, false},
@@ -39,8 +39,8 @@ func TestBound(t *testing.T) {
 		{Bound{Value: 5, Sense: AtLeast}, Bound{Value: 4, Sense: AtMost}, false},
 		{Bound{}, Bound{}, false},
 	} {
-		if got := c.a.Beyond(c.b); got != c.wants {
-			t.Errorf("%+v beyond %+v: %t, want %t", c.a, c.b, got, c.wants)
+		if got := c.a.Beyond(c.b); got != c.want {
+			t.Errorf("%+v beyond %+v: %t, want %t", c.a, c.b, got, c.want)
 		}
 	}
 	for _, c := range []struct{ value, up, down float64 }{{100, 110, 90}, {-100, -90, -110}, {0, 0, 0}} {

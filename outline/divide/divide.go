@@ -42,7 +42,7 @@ func Parts(p piece.Piece, sheetW, sheetH float64, joint Joint) ([]Part, error) {
 	if err := checkDivide(&p, sheetW, sheetH, joint); err != nil {
 		return nil, fmt.Errorf("%s: %w", p.ID, err)
 	}
-	d := divider{w: sheetW, h: sheetH, joint: joint, most: maxParts}
+	d := divider{w: sheetW, h: sheetH, joint: joint, maxParts: maxParts}
 	for _, l := range p.Labels {
 		if l.Text != p.Title {
 			d.texts = append(d.texts, label.QuadOf(l))
@@ -86,11 +86,11 @@ func checkDivide(p *piece.Piece, sheetW, sheetH float64, joint Joint) error {
 
 // divider divides one piece.
 type divider struct {
-	w, h  float64
-	joint Joint
-	most  int // parts allowed
-	texts []label.Quad
-	marks []geom.Polyline
+	w, h     float64
+	joint    Joint
+	maxParts int // parts allowed
+	texts    []label.Quad
+	marks    []geom.Polyline
 
 	peelFirst bool // peel parts off rather than cut strips
 	peeled    bool // a part was peeled off
@@ -121,7 +121,7 @@ func (d divider) best(whole region) (divider, error) {
 		return d, err
 	}
 	if err == nil {
-		peel.most = len(d.done) - 1
+		peel.maxParts = len(d.done) - 1
 	}
 	if peel.divide(whole) == nil {
 		return peel, nil
@@ -135,7 +135,7 @@ func (d *divider) divide(r region) error {
 		d.done = append(d.done, r)
 		return nil
 	}
-	if len(d.places) == d.most-1 {
+	if len(d.places) == d.maxParts-1 {
 		return errManyParts
 	}
 	if d.peelFirst {

@@ -112,8 +112,8 @@ func checkDivided(p piece.Piece, parts []divide.Part, w, h float64, joint divide
 		open += g.Area()
 	}
 	hole := math.Pi / 4 * math.Pow(max(3, 1.5*joint.Kerf), 2)
-	if most := float64(joints) * (3*75*joint.Clearance + 2*hole); open > most {
-		return fmt.Errorf("gaps of %v mm², at most %v", open, most)
+	if greatest := float64(joints) * (3*75*joint.Clearance + 2*hole); open > greatest {
+		return fmt.Errorf("gaps of %v mm², at most %v", open, greatest)
 	}
 	return nil
 }

@@ -54,8 +54,8 @@ func (j Joint) check() error {
 	if !(j.Kerf >= 0 && j.Kerf <= largestKerf) {
 		return fmt.Errorf("kerf of %g mm: joints can be cut with 0 to %g mm", j.Kerf, largestKerf)
 	}
-	if most := trueWithin; !(j.Clearance >= 0 && j.Clearance <= most) {
-		return fmt.Errorf("joint clearance of %g mm: it takes 0 to %g mm", j.Clearance, most)
+	if limit := trueWithin; !(j.Clearance >= 0 && j.Clearance <= limit) {
+		return fmt.Errorf("joint clearance of %g mm: it takes 0 to %g mm", j.Clearance, limit)
 	}
 	return nil
 }

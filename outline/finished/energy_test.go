@@ -448,10 +448,10 @@ func (j *judge) agrees(t *testing.T, p finished.Pose) {
 		}
 	}
 	for s := range 2 {
-		most := 0.0
+		greatest := 0.0
 		for _, k := range j.cords[s] {
-			most = max(most, j.pull(k))
+			greatest = max(greatest, j.pull(k))
 		}
-		near(t, "cord", p.Cord[s], most, part*most)
+		near(t, "cord", p.Cord[s], greatest, part*greatest)
 	}
 }

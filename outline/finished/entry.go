@@ -37,15 +37,15 @@ const entryCells = 20
 // bars turn with their tips. The hammock takes the place in which its potential energy
 // is least. It fails with numeric.ErrNoConvergence.
 func (h Hammock) Enter(c Change, side Side, load hung.Load) (Entry, error) {
-	b := h.bench(c, side, load)
+	b := h.entryWeb(c, side, load)
 	if err := b.rest(); err != nil {
 		return Entry{}, err
 	}
 	return b.entry(side), nil
 }
 
-// bench is the web of a hammock that is sat on, with its parts by name.
-type bench struct {
+// entryWeb is the web of a hammock that is sat on, with its parts by name.
+type entryWeb struct {
 	web
 	xs    []float64 // stations
 	line  [2]int    // numbers of lines in the web
@@ -62,10 +62,10 @@ type bench struct {
 // point returns the number of a station's point.
 func point(station int, s Side) int { return 1 + 2*station + int(s) }
 
-// bench lays the web out in the designed shape.
-func (h *Hammock) bench(c Change, side Side, load hung.Load) *bench {
+// entryWeb lays the web out in the designed shape.
+func (h *Hammock) entryWeb(c Change, side Side, load hung.Load) *entryWeb {
 	s := h.Shape
-	b := &bench{}
+	b := &entryWeb{}
 	b.stations(s, load)
 	b.sum, _ = load.Total()
 	b.at = []Vec{{s.Ends[hung.Head].ApexX, 0, s.Ends[hung.Head].ApexZ}}
@@ -89,7 +89,7 @@ func (h *Hammock) bench(c Change, side Side, load hung.Load) *bench {
 }
 
 // stations chooses the stations: even ones, those of the load's breaks among them.
-func (b *bench) stations(s *hung.Shape, load hung.Load) {
+func (b *entryWeb) stations(s *hung.Shape, load hung.Load) {
 	half := s.Problem.Bed.Span / 2
 	head, foot := s.TailEnds()
 	marks := append([]float64{head, (head - half) / 2, -half, half, (foot + half) / 2, foot}, load.Breaks()...)
@@ -112,7 +112,7 @@ func (b *bench) stations(s *hung.Shape, load hung.Load) {
 }
 
 // end ties an end: hang line, free legs, bar.
-func (b *bench) end(h *Hammock, c Change, e hung.End) {
+func (b *entryWeb) end(h *Hammock, c Change, e hung.End) {
 	apex := [2]int{0, len(b.at) - 1}[e]
 	last := [2]int{0, len(b.xs) - 1}[e]
 	b.anchors[e] = h.anchors[e].Plus(c.Anchor[e], 1)
@@ -131,7 +131,7 @@ func (b *bench) end(h *Hammock, c Change, e hung.End) {
 const firm = 1e-4
 
 // join adds a line and returns its number.
-func (b *bench) join(from, to int, long, ea float64) int {
+func (b *entryWeb) join(from, to int, long, ea float64) int {
 	if ea == 0 {
 		ea = b.sum / firm
 	}
@@ -140,7 +140,7 @@ func (b *bench) join(from, to int, long, ea float64) int {
 }
 
 // stretch runs both cords from the station before to station i.
-func (b *bench) stretch(h *Hammock, c Change, i int) {
+func (b *entryWeb) stretch(h *Hammock, c Change, i int) {
 	from, to := b.xs[i-1], b.xs[i]
 	bay := i > b.tips[hung.Head] && i <= b.tips[hung.Foot]
 	ea := h.LegEA
@@ -166,7 +166,7 @@ func (b *bench) stretch(h *Hammock, c Change, i int) {
 }
 
 // across adds a station's strip of cloth with its weight.
-func (b *bench) across(h *Hammock, c Change, i int) {
+func (b *entryWeb) across(h *Hammock, c Change, i int) {
 	var st step
 	x := b.xs[i]
 	h.section(&st, 0, x)
@@ -182,7 +182,7 @@ func (b *bench) across(h *Hammock, c Change, i int) {
 // share returns the part of a load per length that falls to station i: that of a
 // chain of straight pieces from station to station. It is exact for a load that is
 // linear between two stations.
-func (b *bench) share(i int, load func(x float64) float64) float64 {
+func (b *entryWeb) share(i int, load func(x float64) float64) float64 {
 	sum := 0.0
 	for _, j := range [2]int{i - 1, i + 1} {
 		if j < 0 || j >= len(b.xs) {
@@ -197,7 +197,7 @@ func (b *bench) share(i int, load func(x float64) float64) float64 {
 }
 
 // entry reads the result off the web at rest.
-func (b *bench) entry(side Side) Entry {
+func (b *entryWeb) entry(side Side) Entry {
 	out := Entry{Apex: [2]Vec{b.at[0], b.at[len(b.at)-1]}, Seat: b.at[point(b.seat, side)]}
 	pull := func(k int) float64 { return b.pull(&b.lines[k]) }
 	for e := range 2 {

@@ -57,11 +57,11 @@ func TestEntryLeastEnergy(t *testing.T) {
 			near(t, "tip", e.Tips[end][0].Plus(j.at[j.tips[end][0]], -1).Len(), 0, mm)
 			near(t, "apex", e.Apex[end].Plus(j.at[j.apex[end]], -1).Len(), 0, mm)
 		}
-		most := 0.0
+		greatest := 0.0
 		for _, k := range j.cords[0] {
-			most = max(most, j.pull(k))
+			greatest = max(greatest, j.pull(k))
 		}
-		near(t, "cord", e.Side[0], most, part*most)
+		near(t, "cord", e.Side[0], greatest, part*greatest)
 	}
 }
 

@@ -170,8 +170,8 @@ func (w *web) descend(left float64) error {
 // damped solves (m + damping) dx = g, with more damping where that is not positive
 // definite.
 func damped(m *numeric.Band, g []float64, damping, least float64) (dx []float64, used float64, ok bool) {
-	const most = 1e12
-	for ; damping < most; damping = max(10*damping, least) {
+	const maxDamping = 1e12
+	for ; damping < maxDamping; damping = max(10*damping, least) {
 		c := m.Clone()
 		for i := range g {
 			c.Add(i, i, damping)

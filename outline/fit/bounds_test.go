@@ -174,7 +174,7 @@ func TestSteps(t *testing.T) {
 			}
 		}
 	}
-	// In inches the reasons are told in inches.
+	// In inches the reasons are written in inches.
 	for inches, word := range map[bool]string{true: "in of cloth beyond", false: "mm of cloth beyond"} {
 		got, err := fit.Propose(fit.Person{Stature: 1734, Mass: 71, Inches: inches})
 		if err != nil {

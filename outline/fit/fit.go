@@ -23,7 +23,7 @@ type Person struct {
 	Shoulders float64 // breadth over the shoulders; 0: estimated
 	OnSide    bool    // sleeps on the side, with knees drawn up, rather than on the back
 	Step      float64 // figures are rounded to whole steps; 0: 10 mm
-	Inches    bool    // reasons are told in inches
+	Inches    bool    // reasons are written in inches
 }
 
 // Reason is why one key of the design has its value.
@@ -85,7 +85,7 @@ func Propose(p Person) (Proposal, error) {
 	if err := p.check(); err != nil {
 		return Proposal{}, err
 	}
-	b := builder{step: p.Step}
+	b := proposer{step: p.Step}
 	if b.step == 0 {
 		b.step = 10
 	}
@@ -117,21 +117,21 @@ func (p Person) check() error {
 	return nil
 }
 
-// builder is a proposal in the making.
-type builder struct {
+// proposer is a proposal in the making.
+type proposer struct {
 	Proposal
 	step float64
 }
 
 // put rounds a value to whole steps and keeps it with its reason.
-func (b *builder) put(key design.Key, v float64, source, why string) float64 {
+func (b *proposer) put(key design.Key, v float64, source, why string) float64 {
 	v = math.Round(v/b.step) * b.step
 	b.Reasons = append(b.Reasons, Reason{key, v, why, source})
 	return v
 }
 
 // shoulders returns the breadth that the section is built on.
-func (b *builder) shoulders(p Person) float64 {
+func (b *proposer) shoulders(p Person) float64 {
 	if p.Shoulders > 0 {
 		b.Reasons = append(b.Reasons, Reason{design.KeySleeperShoulders, p.Shoulders, "breadth over both shoulders", given})
 		return p.Shoulders
@@ -142,12 +142,12 @@ func (b *builder) shoulders(p Person) float64 {
 		"estimated: the survey's mean breadth times √(mass / stature) over that of its mean body")
 }
 
-func (b *builder) sleeper(p Person, shoulders float64) {
+func (b *proposer) sleeper(p Person, shoulders float64) {
 	b.Sleeper = design.Sleeper{Stature: p.Stature, Mass: p.Mass, Shoulders: shoulders}
 }
 
 // lengths proposes what runs along the bed.
-func (b *builder) lengths(p Person) {
+func (b *proposer) lengths(p Person) {
 	span := b.put(design.KeyBedSpan, spanOfStature*p.Stature, own,
 		fmt.Sprintf("%.2f of the stature: the bars cross above brow and ankles, the shoulders lie well inside", spanOfStature))
 	tail := (p.Stature + 2*endRoom - span) / 2
@@ -160,7 +160,7 @@ func (b *builder) lengths(p Person) {
 }
 
 // section proposes what lies across the bed, and the legs that follow from the bars.
-func (b *builder) section(p Person, shoulders float64) {
+func (b *proposer) section(p Person, shoulders float64) {
 	bar, drop, depth, foot := barOfShoulders, dropOfShoulders, depthOfSpan, footOfHead
 	how := "on the back"
 	if p.OnSide {

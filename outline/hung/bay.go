@@ -383,7 +383,7 @@ func (s *solver) walkTo(thrust float64) (candidate, error) {
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
 			return candidate{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep",
-				Bound: design.AtLeast, Limit: near.thrust, Cause: toTell(err)}
+				Bound: design.AtLeast, Limit: near.thrust, Cause: ofUse(err)}
 		}
 		near = t
 	}
@@ -432,7 +432,7 @@ func (s *solver) limit(near candidate, past float64, cause error) error {
 		}
 		near = t
 	}
-	cause = toTell(cause)
+	cause = ofUse(cause)
 	// A little inside the limit, so that the value named does work.
 	inside := 0.995
 	if s.needsTails() {
@@ -442,9 +442,9 @@ func (s *solver) limit(near candidate, past float64, cause error) error {
 		Bound: design.AtMost, Limit: s.controlled(&near) * inside, Cause: cause}
 }
 
-// toTell returns a cause that a maker can make something of, nil for the search's
+// ofUse returns a cause that a maker can make something of, nil for the search's
 // own trouble.
-func toTell(cause error) error {
+func ofUse(cause error) error {
 	var place SectionError
 	if errors.As(cause, &place) {
 		return cause

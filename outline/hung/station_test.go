@@ -113,13 +113,13 @@ func TestStations(t *testing.T) {
 			t.Errorf("of %d stations none lies at %v", n, want)
 		}
 	}
-	most, at := s.MaxTension()
+	greatest, at := s.MaxTension()
 	for _, x := range s.Stations(300) {
-		if s.At(x).Tension > most*(1+1e-9) {
-			t.Errorf("the cord pulls %g at %g, %g at most, at %g", s.At(x).Tension, x, most, at)
+		if s.At(x).Tension > greatest*(1+1e-9) {
+			t.Errorf("the cord pulls %g at %g, %g at most, at %g", s.At(x).Tension, x, greatest, at)
 		}
 	}
-	near(t, "largest pull where it is said to be", max(s.At(at*(1-1e-9)).Tension, s.At(at*(1+1e-9)).Tension), most, 1e-6)
+	near(t, "largest pull where it is said to be", max(s.At(at*(1-1e-9)).Tension, s.At(at*(1+1e-9)).Tension), greatest, 1e-6)
 }
 
 // Past a tail's end the continuation for the net starts where the cloth ends, and its

@@ -31,22 +31,22 @@ type Input struct {
 // Of returns every check of a design.
 func Of(in Input) Report {
 	flat := lying(in.Shape)
-	b := book{in, in.Design, Report{}}
+	a := assessor{in, in.Design, Report{}}
 	for _, c := range []Case{flat, seated(in.Shape, in.Design.Sleeper), rolling(in.Shape, in.Design, flat)} {
-		b.Cases = append(b.Cases, c)
+		a.Cases = append(a.Cases, c)
 		if c.Cannot.Kind == NoObstacle {
-			b.cords(c)
-			b.bars(c)
-			b.cloth(c)
+			a.cords(c)
+			a.bars(c)
+			a.cloth(c)
 		}
 	}
-	b.Notes = b.notes()
-	b.waive(b.design.Margins.Waived)
-	return b.Report
+	a.Notes = a.notes()
+	a.waive(a.design.Margins.Waived)
+	return a.Report
 }
 
-// book is a report in the making.
-type book struct {
+// assessor is a report in the making.
+type assessor struct {
 	Input
 	design design.Design
 	Report
@@ -61,10 +61,10 @@ func given(v, otherwise float64) float64 {
 
 // rope checks one cord of the given kind, of which runs share the load. Its splices
 // and eyes are checked with it: the efficiency is theirs.
-func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key design.Key, runs float64) {
+func (a *assessor) rope(part Part, c Case, load float64, kind design.Cord, key design.Key, runs float64) {
 	k := Check{Part: part, Case: c.Kind, Load: load, Factor: 1,
-		Required: given(b.design.Margins.Cord, CordMargin), Source: Source{Kind: CordSheet}}
-	efficiency := b.design.Splice.Efficiency
+		Required: given(a.design.Margins.Cord, CordMargin), Source: Source{Kind: CordSheet}}
+	efficiency := a.design.Splice.Efficiency
 	if kind.Strength == 0 {
 		k.Missing = append(k.Missing, key.In("strength"))
 	}
@@ -74,31 +74,31 @@ func (b *book) rope(part Part, c Case, load float64, kind design.Cord, key desig
 		efficiency = 1
 	}
 	k.Capacity = runs * float64(kind.Strength) * efficiency
-	b.add(k, func(wanted float64) []Way { return b.ropeWays(key, runs, efficiency, wanted) })
+	a.add(k, func(wanted float64) []Way { return a.ropeWays(key, runs, efficiency, wanted) })
 }
 
 // cords checks side cords, legs, hang lines and what these hang on.
-func (b *book) cords(c Case) {
-	d := &b.design
+func (a *assessor) cords(c Case) {
+	d := &a.design
 	leg, key, runs := d.Leg, design.KeyCordLeg, 1.0
 	if d.Splice.Whole {
 		leg, key, runs = d.Side, design.KeyCordSide, 2
 	}
-	b.rope(SideCord, c, c.Side, d.Side, design.KeyCordSide, runs)
+	a.rope(SideCord, c, c.Side, d.Side, design.KeyCordSide, runs)
 	for e, end := range ends() {
-		b.rope(HeadLeg.at(end), c, c.Leg[e], leg, key, runs)
+		a.rope(HeadLeg.at(end), c, c.Leg[e], leg, key, runs)
 	}
 	if c.Kind == Rolling {
 		return // the pull at the apexes is that of one who lies still
 	}
 	for e, end := range ends() {
-		b.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, design.KeyHangLine, 1)
-		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: float64(b.Hook),
+		a.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, design.KeyHangLine, 1)
+		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: float64(a.Hook),
 			Required: given(d.Margins.Cord, CordMargin), Source: Source{Kind: HookSheet}}
-		if b.Hook == 0 {
+		if a.Hook == 0 {
 			k.Missing = []design.Key{design.KeyHangHookStrength}
 		}
-		b.add(k, func(wanted float64) []Way { return []Way{atLeast(design.KeyHangHookStrength, wanted), b.slacker()} })
+		a.add(k, func(wanted float64) []Way { return []Way{atLeast(design.KeyHangHookStrength, wanted), a.slacker()} })
 	}
 }
 
@@ -119,17 +119,17 @@ func section(b design.Bar) column.Section {
 // bars checks both bars as columns with pinned ends. The column is as long as the
 // cords are apart, a little longer than the bar: a tip that stands loose in its
 // bar makes it no stiffer.
-func (b *book) bars(c Case) {
-	bar := b.design.Bar
+func (a *assessor) bars(c Case) {
+	bar := a.design.Bar
 	s := section(bar)
-	factor := given(b.design.Margins.Dynamic, DynamicFactor)
+	factor := given(a.design.Margins.Dynamic, DynamicFactor)
 	for e, end := range ends() {
 		if c.Bar[e] == 0 {
 			continue
 		}
 		k := Check{Case: c.Kind, Load: c.Bar[e] * factor, Factor: factor,
-			Required: given(b.design.Margins.Bar, BarMargin)}
-		l := b.Shape.Ends[e].Bar
+			Required: given(a.design.Margins.Bar, BarMargin)}
+		l := a.Shape.Ends[e].Bar
 		var missing []design.Key
 		if bar.Modulus == 0 {
 			missing = append(missing, design.KeyBarModulus)
@@ -140,9 +140,9 @@ func (b *book) bars(c Case) {
 		k.Missing = missing
 		k.Part, k.Capacity, k.Source = HeadBuckling.at(end), buckling(s, bar, l), Source{Column, barSource(bar)}
 		ways := func(capacity func(column.Section) float64) func(float64) []Way {
-			return func(wanted float64) []Way { return b.barWays(end, wanted, capacity) }
+			return func(wanted float64) []Way { return a.barWays(end, wanted, capacity) }
 		}
-		b.add(k, ways(func(s column.Section) float64 { return buckling(s, bar, l) }))
+		a.add(k, ways(func(s column.Section) float64 { return buckling(s, bar, l) }))
 		k.Part, k.Capacity, k.Source = HeadYield.at(end), 0, Source{Secant, barSource(bar)}
 		yielding := func(s column.Section) float64 {
 			return column.Yielding(s, float64(bar.Modulus), float64(bar.Yield), l, bar.Eccentricity)
@@ -150,13 +150,13 @@ func (b *book) bars(c Case) {
 		if len(missing) == 0 {
 			k.Capacity = yielding(s)
 		}
-		b.add(k, ways(yielding))
+		a.add(k, ways(yielding))
 		k.Part, k.Capacity, k.Source = HeadBearing.at(end), s.Area*float64(bar.Yield), Source{EndFace, barSource(bar)}
 		k.Missing = nil
 		if bar.Yield == 0 {
 			k.Missing = []design.Key{design.KeyBarYield}
 		}
-		b.add(k, ways(func(s column.Section) float64 { return s.Area * float64(bar.Yield) }))
+		a.add(k, ways(func(s column.Section) float64 { return s.Area * float64(bar.Yield) }))
 	}
 }
 
@@ -185,8 +185,8 @@ func barSource(b design.Bar) string {
 
 // cloth checks the cloth across and the seams that it hangs from. A seam along the
 // cord is longer than the bed below it; that is not counted on.
-func (b *book) cloth(c Case) {
-	d := &b.design
+func (a *assessor) cloth(c Case) {
+	d := &a.design
 	factor := given(d.Margins.Dynamic, DynamicFactor)
 	k := Check{Part: ClothStrip, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth,
 		Capacity: float64(d.Cloth.StripStrength), Required: given(d.Margins.Cloth, ClothMargin),
@@ -194,16 +194,16 @@ func (b *book) cloth(c Case) {
 	if k.Capacity == 0 {
 		k.Missing = []design.Key{design.KeyClothStripStrength}
 	}
-	b.add(k, func(wanted float64) []Way { return b.clothWays(c, wanted) })
+	a.add(k, func(wanted float64) []Way { return a.clothWays(c, wanted) })
 	capacity, missing := SeamStrength(d.Seam)
 	k = Check{Part: SideSeam, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth, Missing: missing,
 		Capacity: capacity, Required: given(d.Margins.Seam, SeamMargin),
 		Source: Source{Kind: SeamFormula}}
-	ways := func(wanted float64) []Way { return b.seamWays(capacity, wanted) }
-	b.add(k, ways)
-	if b.Joined {
+	ways := func(wanted float64) []Way { return a.seamWays(capacity, wanted) }
+	a.add(k, ways)
+	if a.Joined {
 		k.Part = JoinSeam
-		b.add(k, ways)
+		a.add(k, ways)
 	}
 }
 
@@ -226,12 +226,12 @@ func SeamStrength(s design.Seam) (strength float64, missing []design.Key) {
 }
 
 // notes says what the figures leave out.
-func (b *book) notes() []Note {
+func (a *assessor) notes() []Note {
 	n := []Note{CordsRunFree, BarsStraight}
-	if b.design.Bar.Eccentricity == 0 {
+	if a.design.Bar.Eccentricity == 0 {
 		n = append(n, ThrustOnAxis)
 	}
-	if b.design.Sleeper.Shoulders == 0 {
+	if a.design.Sleeper.Shoulders == 0 {
 		n = append(n, ShouldersGuessed)
 	}
 	return n

@@ -20,20 +20,20 @@ type Way struct {
 func atLeast(key design.Key, v float64) Way { return Way{Key: key, Least: v} }
 
 // ropeWays returns what would give a cord the wanted capacity, N.
-func (b *book) ropeWays(key design.Key, runs, efficiency, wanted float64) []Way {
-	return append([]Way{atLeast(key.In("strength"), wanted/(runs*efficiency))}, b.slacker())
+func (a *assessor) ropeWays(key design.Key, runs, efficiency, wanted float64) []Way {
+	return append([]Way{atLeast(key.In("strength"), wanted/(runs*efficiency))}, a.slacker())
 }
 
 // slacker is the way to less pull in all cords and bars: of a cord under a given
 // load the thrust falls as its depth grows, H = w S² / 8 f.
-func (b *book) slacker() Way {
-	return Way{Key: b.design.Bed.ControlKey(), Less: b.design.Bed.Control == design.Thrust}
+func (a *assessor) slacker() Way {
+	return Way{Key: a.design.Bed.ControlKey(), Less: a.design.Bed.Control == design.Thrust}
 }
 
 // barWays returns what would give a bar the wanted capacity, N: a thicker tube of
 // the same wall, or less thrust. Capacity is that of a section.
-func (b *book) barWays(end hung.End, wanted float64, capacity func(column.Section) float64) []Way {
-	bar := b.design.Bar
+func (a *assessor) barWays(end hung.End, wanted float64, capacity func(column.Section) float64) []Way {
+	bar := a.design.Bar
 	enough := func(outer float64) bool {
 		bar.Outer = outer
 		return capacity(section(bar)) >= wanted
@@ -49,28 +49,28 @@ func (b *book) barWays(end hung.End, wanted float64, capacity func(column.Sectio
 		}
 		out = append(out, atLeast(design.KeyBarOuterDiameter, hi))
 	}
-	return append(out, Way{Key: design.LegKey(int(end))}, b.slacker())
+	return append(out, Way{Key: design.LegKey(int(end))}, a.slacker())
 }
 
 // clothWays returns what would give the cloth the wanted strength, N/mm; steeper
 // walls carry the sleeper with less of it, but not one who sits on the edge.
-func (b *book) clothWays(c Case, wanted float64) []Way {
+func (a *assessor) clothWays(c Case, wanted float64) []Way {
 	out := []Way{atLeast(design.KeyClothStripStrength, wanted)}
 	if c.Kind != Seated {
-		out = append(out, b.steeper())
+		out = append(out, a.steeper())
 	}
 	return out
 }
 
 // steeper is the way to steeper walls.
-func (b *book) steeper() Way {
-	return Way{Key: b.design.Bed.HeadKey()}
+func (a *assessor) steeper() Way {
+	return Way{Key: a.design.Bed.HeadKey()}
 }
 
 // seamWays returns what would make a seam with the given strength hold the wanted
 // one, N/mm.
-func (b *book) seamWays(has, wanted float64) []Way {
-	s := b.design.Seam
+func (a *assessor) seamWays(has, wanted float64) []Way {
+	s := a.design.Seam
 	var out []Way
 	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= design.Greatest(design.KeySeamRows) {
 		out = append(out, atLeast(design.KeySeamRows, rows))

@@ -33,11 +33,11 @@ func TestRoot(t *testing.T) {
 		return func(e float64) float64 { return e - eccentricity*math.Sin(e) - mean }
 	}
 	for _, r := range []struct {
-		name string
-		f    func(float64) float64
-		a, b float64
-		want float64
-		most int
+		name  string
+		f     func(float64) float64
+		a, b  float64
+		want  float64
+		limit int
 	}{
 		{"straight line", func(x float64) float64 { return 3*x - 1 }, 0, 1, 1. / 3, 3},
 		{"line, ends swapped", func(x float64) float64 { return 3*x - 1 }, 1, 0, 1. / 3, 3},
@@ -67,8 +67,8 @@ func TestRoot(t *testing.T) {
 			continue
 		}
 		close(t, r.name, got, r.want, tol+4e-16*math.Abs(r.want))
-		if *n > r.most {
-			t.Errorf("%s: asked %d times, want at most %d", r.name, *n, r.most)
+		if *n > r.limit {
+			t.Errorf("%s: asked %d times, want at most %d", r.name, *n, r.limit)
 		}
 	}
 }

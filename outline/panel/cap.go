@@ -95,7 +95,7 @@ const capRoom = 25
 // the corners, where the wall runs flatter than the hollow.
 func (m *maker) hollowFits(seam geom.Polyline) error {
 	right, left := seam[0], seam[len(seam)-1]
-	most := math.Inf(1)
+	deepest := math.Inf(1)
 	for _, p := range seam[1 : len(seam)-1] {
 		t := (p.X - left.X) / (right.X - left.X)
 		part := 4 * t * (1 - t)
@@ -103,11 +103,11 @@ func (m *maker) hollowFits(seam geom.Polyline) error {
 			continue
 		}
 		// The room falls off to nothing at the corners, as the hollow does.
-		most = min(most, (left.Towards(right, t).Y-p.Y)/part-capRoom)
+		deepest = min(deepest, (left.Towards(right, t).Y-p.Y)/part-capRoom)
 	}
-	if m.d.Cap.Hollow > max(most, 0) {
+	if m.d.Cap.Hollow > max(deepest, 0) {
 		return &hung.Impossible{Key: design.KeyCapHollow, Reason: "the top edge of a cap would dip to its seam",
-			Bound: design.AtMost, Limit: max(most, 0)}
+			Bound: design.AtMost, Limit: max(deepest, 0)}
 	}
 	return nil
 }

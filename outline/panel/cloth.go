@@ -176,10 +176,10 @@ func (m *maker) barLine(e hung.End) geom.Polyline {
 func (m *maker) openingFits() error {
 	const whole = 20.0 // mm of channel left at an end, own choice
 	runs := m.barRuns()
-	most := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
-	if m.d.Channel.Opening > most {
+	limit := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
+	if m.d.Channel.Opening > limit {
 		return &hung.Impossible{Key: design.KeyChannelOpening, Reason: "reaches past the end of the channel",
-			Bound: design.AtMost, Limit: max(most, 0)}
+			Bound: design.AtMost, Limit: max(limit, 0)}
 	}
 	return nil
 }

@@ -82,16 +82,16 @@ type joinPlan struct {
 	half      float64   // of the body as cut
 	usable    float64   // of the roll
 	allowance float64   // at a join
-	most      float64   // farthest that a join may lie from the centre line
+	farthest  float64   // farthest that a join may lie from the centre line
 	avoid     []float64 // places of end notches
 }
 
 // joinPlan gathers it for a body.
 func (m *maker) joinPlan(cut geom.Ring) joinPlan {
 	c, box := m.d.Cloth, cut.Bounds()
-	p := joinPlan{half: max(-box.Min.Y, box.Max.Y), usable: c.Width - 2*c.Margin, allowance: m.d.Seam.Join, most: math.Inf(1)}
+	p := joinPlan{half: max(-box.Min.Y, box.Max.Y), usable: c.Width - 2*c.Margin, allowance: m.d.Seam.Join, farthest: math.Inf(1)}
 	for _, q := range m.out.SideNet.Flat {
-		p.most = min(p.most, q.Y-joinRoom)
+		p.farthest = min(p.farthest, q.Y-joinRoom)
 	}
 	if m.d.Cap.Kind != design.Gathered {
 		for e, net := range m.out.EndNets {
@@ -112,13 +112,13 @@ const rollNoise = 1e-9
 // one returns the place of a single join: as far off the centre line as the wider
 // panel may reach.
 func (p joinPlan) one() (float64, bool) {
-	return p.place(max(offSpine, p.half+p.allowance-p.usable), min(p.most, p.usable-p.half-p.allowance))
+	return p.place(max(offSpine, p.half+p.allowance-p.usable), min(p.farthest, p.usable-p.half-p.allowance))
 }
 
 // two returns the distance from the centre line of each of two joins: as far out as
 // the middle panel may reach.
 func (p joinPlan) two() (float64, bool) {
-	return p.place(max(offBack, p.half+p.allowance-p.usable), min(p.most, p.usable/2-p.allowance))
+	return p.place(max(offBack, p.half+p.allowance-p.usable), min(p.farthest, p.usable/2-p.allowance))
 }
 
 // place returns the largest whole mm between lo and hi at which no end notch lies,
@@ -161,11 +161,11 @@ func (p joinPlan) places(allowed int) ([]float64, bool) {
 // where no join finds a place.
 func (p joinPlan) rolls() [3]float64 {
 	out := [3]float64{2 * p.half, 0, 0}
-	if p.most >= offSpine {
+	if p.farthest >= offSpine {
 		out[1] = p.half + math.Ceil(offSpine) + p.allowance
 	}
-	if p.most >= offBack {
-		v := math.Ceil(min(max((p.half-p.allowance)/3, offBack), math.Floor(p.most)))
+	if p.farthest >= offBack {
+		v := math.Ceil(min(max((p.half-p.allowance)/3, offBack), math.Floor(p.farthest)))
 		out[2] = max(2*(v+p.allowance), p.half-v+p.allowance)
 	}
 	return out

@@ -378,14 +378,14 @@ func (w *web) unknown(k int, h hop) float64 {
 // is the length of one, which the prices are aimed at. Where there are few ways to
 // choose the corners of closed tracks, each is tried.
 func leastTravel(tracks []track, from geom.Point, travel float64) float64 {
-	const most = 64
+	const limit = 64
 	choices, closed := 1, -1
 	for i, t := range tracks {
 		if t.closed {
-			choices, closed = min(choices*len(t.points), most+1), i
+			choices, closed = min(choices*len(t.points), limit+1), i
 		}
 	}
-	if closed < 0 || choices > most {
+	if closed < 0 || choices > limit {
 		return newWeb(tracks, from).least(travel)
 	}
 	least := math.Inf(1)

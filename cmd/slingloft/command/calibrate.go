@@ -30,7 +30,7 @@ type calibrateOptions struct {
 
 func calibrateCommand() command {
 	return command{
-		name: "calibrate", args: " [DESIGN]", most: 1,
+		name: "calibrate", args: " [DESIGN]", maxArgs: 1,
 		line: "write what a new machine is tried with: long bars and a kerf comb",
 		long: `Writes two sheets to plot or cut first on a machine. The calibration sheet has bars
 nearly as long as the bed, both ways, and square diagonals: measure them, and give

@@ -26,7 +26,7 @@ func completer(shell string) func(io.Writer) {
 
 func completeCommand() command {
 	return command{
-		name: "complete", args: " SHELL", most: 1,
+		name: "complete", args: " SHELL", maxArgs: 1,
 		line: "print the completion script of bash, fish or zsh",
 		long: `Prints a script by which a shell completes commands, options and file names. It
 is made from the same definitions that the program reads its options by.`,

@@ -34,7 +34,7 @@ type cutOptions struct {
 
 func cutCommand() command {
 	return command{
-		name: "cut", args: " [DESIGN]", most: 1,
+		name: "cut", args: " [DESIGN]", maxArgs: 1,
 		line: "write the files to cut from: cloth lay and template sheets",
 		long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and
 writes one file a sheet and format. Every file is written whole or not at all. A

@@ -12,7 +12,7 @@ import (
 
 func figureCommand() command {
 	return command{
-		name: "figure", args: " [DESIGN]", most: 1,
+		name: "figure", args: " [DESIGN]", maxArgs: 1,
 		line: "print every figure: shape, forces, cords, pieces, seams, offsets",
 		long: `Prints every figure of a design: the hung shape with its forces, the flat body,
 cord cut lengths term by term with their marks, the seam walk, offsets tables, the

@@ -24,7 +24,7 @@ type proveOptions struct {
 
 func proveCommand() command {
 	return command{
-		name: "prove", args: " [DESIGN] FOLDER", most: 2,
+		name: "prove", args: " [DESIGN] FOLDER", maxArgs: 2,
 		line: "read written files back and say whether they agree with the design",
 		long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
 lines, and says file by file whether it still agrees with the design: a file that

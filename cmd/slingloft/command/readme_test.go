@@ -87,8 +87,8 @@ func TestReadmePictures(t *testing.T) {
 			t.Error(err)
 			continue
 		}
-		const most = 150_000
-		if _, err := png.Decode(bytes.NewReader(data)); err != nil || len(data) > most {
+		const limit = 150_000
+		if _, err := png.Decode(bytes.NewReader(data)); err != nil || len(data) > limit {
 			t.Errorf("%s: %d bytes, %v", p[1], len(data), err)
 		}
 	}
@@ -112,8 +112,8 @@ func TestReadmeCommands(t *testing.T) {
 	for _, block := range regexp.MustCompile("(?s)```sh\n(.*?)```").FindAllStringSubmatch(text, -1) {
 		for row := range strings.Lines(block[1]) {
 			row, _, _ = strings.Cut(row, "#")
-			args, ours := strings.CutPrefix(strings.Replace(row, "go run ./cmd/slingloft", "slingloft", 1), "slingloft ")
-			if ours {
+			args, isCommand := strings.CutPrefix(strings.Replace(row, "go run ./cmd/slingloft", "slingloft", 1), "slingloft ")
+			if isCommand {
 				tried++
 				output(t, split(args)...)
 			}

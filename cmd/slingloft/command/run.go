@@ -38,7 +38,7 @@ type command struct {
 	args    string // arguments in the synopsis
 	long    string // what it does, for its own help
 	example string
-	most    int // how many arguments it takes
+	maxArgs int // how many arguments it takes
 	// set defines the flags and returns what runs once they are read.
 	set func(*pflag.FlagSet) func(context.Context, Streams, []string) error
 }
@@ -118,7 +118,7 @@ func (c command) run(ctx context.Context, args []string, s Streams) error {
 	if err != nil {
 		return usagef("%s: %s; slingloft %s --help lists the options", c.name, misused(flags, err), c.name)
 	}
-	if flags.NArg() > c.most {
+	if flags.NArg() > c.maxArgs {
 		return usagef("%s: takes%s at most, not %s", c.name, c.args, strings.Join(flags.Args(), " "))
 	}
 	return do(ctx, s, flags.Args())

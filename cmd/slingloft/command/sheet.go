@@ -30,7 +30,7 @@ type sheetOptions struct {
 
 func sheetCommand() command {
 	return command{
-		name: "sheet", args: " [DESIGN]", most: 1,
+		name: "sheet", args: " [DESIGN]", maxArgs: 1,
 		line: "write the build sheet: drawings, tables and the order of work",
 		long: `Writes the build sheet as one web page that needs nothing beside itself, or as a
 PDF file, whichever the name's ending says: the result of the checks, the hung

@@ -35,9 +35,9 @@ func source(args []string) (string, []byte, error) {
 	return args[0], data, err
 }
 
-// readAtMost reads a file but not more of it than most bytes, so that a wrong
+// readAtMost reads a file but not more of it than limit bytes, so that a wrong
 // name, a device or a disk image, does not fill the memory.
-func readAtMost(name string, most int64) ([]byte, error) {
+func readAtMost(name string, limit int64) ([]byte, error) {
 	f, err := os.Open(name)
 	if err != nil {
 		var p *fs.PathError
@@ -47,7 +47,7 @@ func readAtMost(name string, most int64) ([]byte, error) {
 		return nil, err
 	}
 	defer f.Close()
-	data, err := io.ReadAll(io.LimitReader(f, most))
+	data, err := io.ReadAll(io.LimitReader(f, limit))
 	if err != nil {
 		return nil, fmt.Errorf("%s: cannot be read as a design file", name)
 	}

@@ -29,7 +29,7 @@ type startOptions struct {
 
 func startCommand() command {
 	return command{
-		name: "start", args: " FILE", most: 1,
+		name: "start", args: " FILE", maxArgs: 1,
 		line: "write a commented starter design, or one proposed for a sleeper",
 		long: `Writes a complete design with a comment at every value, ready to be changed. It
 never writes over a file that is there already; the name - stands for standard output.

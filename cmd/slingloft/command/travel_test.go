@@ -39,11 +39,11 @@ func judgeTravel(t *testing.T, jobs []job) {
 		short, how := j.least()
 		idle, least = idle+j.idle, least+short
 		t.Logf("%s: %d paths, %.1f mm, %s %.1f mm: %.1f %% above", j.work, len(j.tracks), j.idle, how, short, 100*(j.idle/short-1))
-		most := mostTravel
+		limit := mostTravel
 		if j.work == "lettering" {
-			most = mostLettered
+			limit = mostLettered
 		}
-		if j.idle < short-1e-6 || j.idle > most*short {
+		if j.idle < short-1e-6 || j.idle > limit*short {
 			t.Errorf("%s: travel of %.1f mm, %s is %.1f mm", j.work, j.idle, how, short)
 		}
 	}
@@ -69,8 +69,8 @@ func (j job) least() (float64, string) {
 	for _, l := range j.tracks {
 		doors += len(l.doors())
 	}
-	const most = 1 << 29 // ways to compare
-	if n := len(j.tracks); n < 16 && doors*doors<<n < most {
+	const limit = 1 << 29 // ways to compare
+	if n := len(j.tracks); n < 16 && doors*doors<<n < limit {
 		return exactTravel(j.tracks, j.from), "shortest"
 	}
 	return leastTravel(j.tracks, j.from, j.idle), "bound"

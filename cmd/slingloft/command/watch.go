@@ -12,7 +12,7 @@ import (
 
 func watchCommand() command {
 	return command{
-		name: "watch", args: " [DESIGN]", most: 1,
+		name: "watch", args: " [DESIGN]", maxArgs: 1,
 		line: "serve a local page that redraws the build sheet on each save",
 		long: `Serves a page on this machine that shows the build sheet and draws it again each
 time the design file is saved. What is wrong in the file is shown in its place, and

@@ -18,7 +18,7 @@ func TestSections(t *testing.T) {
 	for name, whole := range map[string]bool{"demo": true, "ordinary_even_load": false, "degenerate_whole_loop": false, "ordinary_gathered": false} {
 		t.Run(name, func(t *testing.T) {
 			p := planOf(t, name)
-			s := told{T: t}
+			s := readSheet{T: t}
 			var err error
 			if whole {
 				l, e := p.Lay(context.Background(), work.Budget{})
@@ -51,7 +51,7 @@ func TestSections(t *testing.T) {
 
 // forces: both hooks carry sleeper, cloth and bars, pull level alike, and along their
 // lines; two legs and two side cords press a bar as moments and corners demand.
-func (s told) forces(p work.Plan) {
+func (s readSheet) forces(p work.Plan) {
 	level, upright := s.row("forces", "pull on the hook, level"), s.row("forces", "pull on the hook, upright")
 	const g = 9.80665
 	load := float64(p.Design.Sleeper.Mass) * g
@@ -81,7 +81,7 @@ func (s told) forces(p work.Plan) {
 // section: a girth at a bar is two straight walls and an arc, tangent to each other, of
 // the design's radius; from it follow half the opening and the drop. The apexes lie a
 // leg away from the tips, or nearer where its cord bends.
-func (s told) section(p work.Plan) {
+func (s readSheet) section(p work.Plan) {
 	bars, drops := s.row("ends", "bar, between cord centres"), s.row("ends", "drop at the bar")
 	girths, walls := s.row("ends", "girth at the bar, cord to cord"), s.row("ends", "wall above the level at the bar")
 	legs, out, up := s.row("ends", "leg, bar tip to hook"), s.row("ends", "hook from mid-bay, level"), s.row("ends", "hook above the bottom line")
@@ -103,7 +103,7 @@ func (s told) section(p work.Plan) {
 }
 
 // row2 returns the first figure of the row whose name ends so.
-func (s told) row2(id, end string) float64 {
+func (s readSheet) row2(id, end string) float64 {
 	s.Helper()
 	for _, r := range s.table(id).Rows {
 		if strings.HasSuffix(r[0], end) {
@@ -116,7 +116,7 @@ func (s told) row2(id, end string) float64 {
 
 // place: the hang lines' level runs and the hammock fill the distance, each hook stands
 // its line's rise above its apex, and a pull is that of the forces along the line.
-func (s told) place(p work.Plan) {
+func (s readSheet) place(p work.Plan) {
 	lines, hooks, apexes := s.row("place", "hang line, apex to support"), s.row("place", "support above ground"), s.row("place", "apex above ground")
 	angle, pulls, weights := s.row("ends", "hang angle above the level"), s.row("place", "pull along the line"), s.row("place", "the same as a weight")
 	level, upright := s.row("forces", "pull on the hook, level"), s.row("forces", "pull on the hook, upright")
@@ -137,7 +137,7 @@ func (s told) place(p work.Plan) {
 
 // cordSums: terms add up to the cut length, each mark's ways from both ends too, and
 // cut lengths are told alike wherever they stand.
-func (s told) cordSums() {
+func (s readSheet) cordSums() {
 	found := 0
 	for _, t := range s.tables() {
 		cord, ok := strings.CutPrefix(t.ID, "cord-")
@@ -190,7 +190,7 @@ func (s told) cordSums() {
 
 // seams: notch to notch adds up to the whole seam on both pieces, ease is what the
 // first has more, and none remains beyond what is allowed.
-func (s told) seams() {
+func (s readSheet) seams() {
 	for i, r := range s.table("seam-walk").Rows {
 		var f []float64
 		for _, c := range r[1:] {
@@ -219,7 +219,7 @@ func (s told) seams() {
 
 // offsets: a batten through the printed points is as long as the last column says, at
 // each of them and at the end, which lies on the chord.
-func (s told) offsets() {
+func (s readSheet) offsets() {
 	found := 0
 	for _, t := range s.tables() {
 		if !strings.HasPrefix(t.ID, "offsets-") {
@@ -255,7 +255,7 @@ func (s told) offsets() {
 // pieces: what is cut is the finished outline and its allowances; the body's four
 // corners and its bar lines are trapeziums of two equal sides, whose diagonals follow
 // from their sides by Ptolemy's theorem.
-func (s told) pieces(p work.Plan) {
+func (s readSheet) pieces(p work.Plan) {
 	checks := func(name string) float64 { return s.row("piece-body-checks", name)[0] }
 	if p.Design.Bed.Cut == design.Net && len(p.Sewn.Joins) == 0 {
 		for _, d := range []string{"head left to foot right", "head bar line left to foot bar line right"} {
@@ -283,7 +283,7 @@ func (s told) pieces(p work.Plan) {
 }
 
 // piece returns a piece's measures as cut and finished, along and across.
-func (s told) piece(id string) (cut, net []float64) {
+func (s readSheet) piece(id string) (cut, net []float64) {
 	s.Helper()
 	cut, net = figures(s.cells(id, "as cut, along and across")[0]), figures(s.cells(id, "finished, along and across")[0])
 	if len(cut) != 2 || len(net) != 2 {

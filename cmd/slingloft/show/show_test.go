@@ -386,10 +386,10 @@ func look(t *testing.T, p *browsertest.Page, url string, v view) {
 // something on it, and that the paper is not wasted.
 func checkPrint(t *testing.T, p *browsertest.Page, name string, size chromedp.PaperSize) {
 	t.Helper()
-	const least, most = 14, 32
+	const least, limit = 14, 32
 	pages := p.Paper(size)
-	if len(pages) < least || len(pages) > most {
-		t.Errorf("%s: %d pages, want %d to %d", name, len(pages), least, most)
+	if len(pages) < least || len(pages) > limit {
+		t.Errorf("%s: %d pages, want %d to %d", name, len(pages), least, limit)
 	}
 	for i, text := range pages {
 		n, of := browsertest.Foot(text)

@@ -10,7 +10,7 @@ import (
 
 // work: the order of work gives figures that stand in other tables, or follow from
 // them and the design.
-func (s told) work(p work.Plan) {
+func (s readSheet) work(p work.Plan) {
 	d := p.Design
 	bars := s.row("ends", "bar, between cord centres")
 	drops := s.row("ends", "drop at the bar")
@@ -33,7 +33,7 @@ func (s told) work(p work.Plan) {
 
 // pins: notches follow each other along the seam, whose end is the hung side of the
 // seam walk.
-func (s told) pins(d design.Design) {
+func (s readSheet) pins(d design.Design) {
 	last := 0.0
 	for _, st := range s.steps() {
 		if st.Title != "Pin the channels" {
@@ -61,7 +61,7 @@ func (s told) pins(d design.Design) {
 }
 
 // threads: the marks that a side cord is threaded by are those of its table.
-func (s told) threads(d design.Design) {
+func (s readSheet) threads(d design.Design) {
 	id := "cord-side-cord-marks"
 	if d.Splice.Whole {
 		id = "cord-side-loop-marks"
@@ -84,7 +84,7 @@ func (s told) threads(d design.Design) {
 
 // margins: each margin is what holds over the load, and met or not by what is required;
 // lying, the loads are the forces' own, times the dynamic factor.
-func (s told) margins(p work.Plan) {
+func (s readSheet) margins(p work.Plan) {
 	rows := 0
 	for _, t := range s.tables() {
 		if !strings.HasPrefix(t.ID, "margins-") {
@@ -133,7 +133,7 @@ func (s told) margins(p work.Plan) {
 }
 
 // lay: every piece lies on the roll, as large as it is cut, and uses what it should.
-func (s told) lay(p work.Plan) {
+func (s readSheet) lay(p work.Plan) {
 	for _, r := range s.table("lay-1-places").Rows {
 		id := strings.SplitN(r[0], " ", 2)[1]
 		cut, _ := s.piece("piece-" + id + "-figures")
@@ -151,7 +151,7 @@ func (s told) lay(p work.Plan) {
 
 // materials: cost is amount by price, together is the sum, and so with what weighs; what
 // is bought of a cord is what is cut of it and the design's waste.
-func (s told) materials(p work.Plan) {
+func (s readSheet) materials(p work.Plan) {
 	cost := 0.0
 	rows := s.table("materials-list").Rows
 	for _, r := range rows[:len(rows)-1] {

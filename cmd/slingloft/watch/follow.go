@@ -177,9 +177,9 @@ func faultsOf(err error, data []byte) []fault {
 
 // cut shortens a line that no page would show whole.
 func cut(line string) string {
-	const most = 160
-	if r := []rune(line); len(r) > most {
-		return string(r[:most]) + " …"
+	const longest = 160
+	if r := []rune(line); len(r) > longest {
+		return string(r[:longest]) + " …"
 	}
 	return line
 }

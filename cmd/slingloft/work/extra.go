@@ -105,8 +105,8 @@ func readShapes(path string, unit float64) ([]outside.Shape, error) {
 		return nil, err
 	}
 	defer f.Close()
-	const most = 64 << 20 // more than is read of it
-	data, err := io.ReadAll(io.LimitReader(f, most))
+	const limit = 64 << 20 // more than is read of it
+	data, err := io.ReadAll(io.LimitReader(f, limit))
 	if err != nil {
 		return nil, errors.New("cannot be read as a drawing")
 	}

@@ -9,7 +9,7 @@ import (
 	"slingloft/outline/piece"
 )
 
-// Kept is where the pieces of a plan lie, by names, so that a lay can be told again
+// Kept is where the pieces of a plan lie, by names, so that a lay can be set again
 // without the search that found it.
 type Kept struct {
 	Cloth  []Spot  `json:"cloth"`

@@ -126,7 +126,7 @@ func (t taken) less(o taken) bool {
 	return t.beds < o.beds || t.beds == o.beds && t.length < o.length
 }
 
-// items returns the pieces as the packer wants them.
+// items returns the pieces as the packer takes them.
 func items(pieces []piece.Piece) []nest.Item {
 	var out []nest.Item
 	for _, p := range pieces {

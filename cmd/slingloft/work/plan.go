@@ -68,7 +68,7 @@ type Setting struct {
 func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 	p, err := readFor(name, data, with)
 	if err != nil {
-		return p, trial{name: name, data: data, with: with, source: p.source}.tried(err)
+		return p, remedy{name: name, data: data, with: with, source: p.source}.tried(err)
 	}
 	return p, nil
 }
@@ -263,7 +263,7 @@ func (p *Plan) MachineFault(key design.Key, found, hint string) design.Faults {
 	return p.Fault(key, found, hint)
 }
 
-// Style returns how the design wants lengths written for people.
+// Style returns how the design has lengths written for people.
 func (p *Plan) Style() quantity.Style {
 	return p.Design.Output.Style(1)
 }

@@ -20,8 +20,8 @@ func TestFewerBedsBeatAShorterLast(t *testing.T) {
 		{"as many beds, more of the last", nest.Lay{Beds: 2, Length: 200}, nest.Lay{Beds: 2, Length: 300}, nest.Lay{Beds: 2, Length: 200}},
 	}
 	for _, row := range rows {
-		var told []nest.Progress
-		b := Budget{Time: time.Hour, Progress: func(_ string, p nest.Progress) { told = append(told, p) }}
+		var reports []nest.Progress
+		b := Budget{Time: time.Hour, Progress: func(_ string, p nest.Progress) { reports = append(reports, p) }}
 		got, err := b.search("sheets", func(o nest.Options) (nest.Lay, error) {
 			lay := row.usual
 			if o.Time > 0 {
@@ -33,7 +33,7 @@ func TestFewerBedsBeatAShorterLast(t *testing.T) {
 		if err != nil || got.Beds != row.due.Beds || got.Length != row.due.Length {
 			t.Errorf("%s: %d beds and %g mm, error %v", row.name, got.Beds, got.Length, err)
 		}
-		if last := told[len(told)-1]; last.Beds != row.due.Beds || last.Length != row.due.Length {
+		if last := reports[len(reports)-1]; last.Beds != row.due.Beds || last.Length != row.due.Length {
 			t.Errorf("%s: told of %d beds and %g mm last", row.name, last.Beds, last.Length)
 		}
 	}

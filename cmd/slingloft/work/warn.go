@@ -42,11 +42,11 @@ func (p *Plan) Warnings() []string {
 		}
 	}
 	if d.Bed.Cut == design.Straight {
-		most := 0.0
+		greatest := 0.0
 		for _, q := range p.Body.Departures {
-			most = max(most, math.Abs(q.Cut-q.True))
+			greatest = max(greatest, math.Abs(q.Cut-q.True))
 		}
-		warn("the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level", st.Length(most))
+		warn("the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level", st.Length(greatest))
 	}
 	if l := p.Body.Level; l.Curve != design.Balanced {
 		warn("the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" "+

@@ -10,7 +10,7 @@ import (
 )
 
 // tooWide is a body that does not fit on its roll. It says so in words of its own
-// until [trial.tried] knows what would do.
+// until [remedy.tried] knows what would do.
 type tooWide struct {
 	*panel.TooWide
 	found string
@@ -35,27 +35,27 @@ func (p *Plan) tooWide(e *panel.TooWide) error {
 
 // widened says which joins, which rolls and which section at the bar would do, each
 // tried.
-func (t trial) widened(e *tooWide) design.Fault {
+func (r remedy) widened(e *tooWide) design.Fault {
 	var ways []string
 	for n := e.Allowed; n < len(e.Rolls); n++ {
-		joins := t.source.Least(design.KeyClothJoins, float64(n))
-		if n > e.Allowed && t.read(joins) == nil {
+		joins := r.source.Least(design.KeyClothJoins, float64(n))
+		if n > e.Allowed && r.read(joins) == nil {
 			ways = append(ways, "cloth.joins = "+joins.Written+" would do")
 			break
 		}
 		if e.Rolls[n] == 0 {
 			continue
 		}
-		if b, ok := t.settled(t.source.Least(rollWidth, e.Rolls[n]), joins); ok {
+		if b, ok := r.settled(r.source.Least(rollWidth, e.Rolls[n]), joins); ok {
 			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Written, panel.Joins(n)))
 		}
 	}
-	if b, ok := t.settled(t.source.Most(e.key, e.value-e.less)); ok {
+	if b, ok := r.settled(r.source.Most(e.key, e.value-e.less)); ok {
 		ways = append(ways, fmt.Sprintf("%s of %s or less would do", e.key, b.Written))
 	}
 	if len(ways) == 0 {
 		ways = append(ways, fmt.Sprintf("the girth at the %s bar would have to be %s less, by a lower %s and a shorter bed.%s_bar",
-			e.End, t.source.Length(rollWidth, e.Over, quantity.Up), e.key, e.End))
+			e.End, r.source.Length(rollWidth, e.Over, quantity.Up), e.key, e.End))
 	}
-	return t.source.Fault(rollWidth, e.found, strings.Join(ways, "; "))
+	return r.source.Fault(rollWidth, e.found, strings.Join(ways, "; "))
 }

@@ -13,14 +13,14 @@ import (
 	"slingloft/export/sheet"
 )
 
-// told is a sheet as somebody reads it: by tables, rows and steps.
-type told struct {
+// readSheet is a sheet as somebody reads it: by tables, rows and steps.
+type readSheet struct {
 	*testing.T
 	sheet.Sheet
 }
 
 // tables returns every table of the sheet.
-func (s told) tables() []sheet.Table {
+func (s readSheet) tables() []sheet.Table {
 	var out []sheet.Table
 	for _, sec := range s.Sections {
 		for _, b := range sec.Blocks {
@@ -33,7 +33,7 @@ func (s told) tables() []sheet.Table {
 }
 
 // table returns the table with an id.
-func (s told) table(id string) sheet.Table {
+func (s readSheet) table(id string) sheet.Table {
 	s.Helper()
 	for _, t := range s.tables() {
 		if t.ID == id {
@@ -45,7 +45,7 @@ func (s told) table(id string) sheet.Table {
 }
 
 // cells returns the cells behind a row's name.
-func (s told) cells(id, row string) []string {
+func (s readSheet) cells(id, row string) []string {
 	s.Helper()
 	t := s.table(id)
 	i := slices.IndexFunc(t.Rows, func(r []string) bool { return r[0] == row })
@@ -56,7 +56,7 @@ func (s told) cells(id, row string) []string {
 }
 
 // row returns the figures behind a row's name, the first of each cell.
-func (s told) row(id, row string) []float64 {
+func (s readSheet) row(id, row string) []float64 {
 	s.Helper()
 	var out []float64
 	for _, c := range s.cells(id, row) {
@@ -68,7 +68,7 @@ func (s told) row(id, row string) []float64 {
 }
 
 // steps returns the steps of work.
-func (s told) steps() sheet.Steps {
+func (s readSheet) steps() sheet.Steps {
 	for _, sec := range s.Sections {
 		for _, b := range sec.Blocks {
 			if st, ok := b.(sheet.Steps); ok {
@@ -81,7 +81,7 @@ func (s told) steps() sheet.Steps {
 }
 
 // fact returns the figures of a step's fact.
-func (s told) fact(step, name string) []float64 {
+func (s readSheet) fact(step, name string) []float64 {
 	s.Helper()
 	for _, st := range s.steps() {
 		if st.Title != step {
@@ -99,7 +99,7 @@ func (s told) fact(step, name string) []float64 {
 }
 
 // near fails where a printed figure lies further off than its rounding allows.
-func (s told) near(what string, got, want, tol float64) {
+func (s readSheet) near(what string, got, want, tol float64) {
 	s.Helper()
 	if !(math.Abs(got-want) <= tol) {
 		s.Errorf("%s = %g, want %g within %g", what, got, want, tol)
@@ -159,7 +159,7 @@ func TestInchesSayTheSame(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	a, b := told{t, metric}.tables(), told{t, imperial}.tables()
+	a, b := readSheet{t, metric}.tables(), readSheet{t, imperial}.tables()
 	if len(a) != len(b) {
 		t.Fatalf("%d tables in mm, %d in inches", len(a), len(b))
 	}

@@ -11,8 +11,8 @@ import (
 // not go along with it, and a maker who follows the advice would get the next fault.
 // So the design is read with the value before it is said.
 
-// trial is a design that is at fault, to be read with values changed.
-type trial struct {
+// remedy is a design that is at fault, to be read with values changed.
+type remedy struct {
 	name   string
 	data   []byte
 	with   Setting
@@ -20,27 +20,27 @@ type trial struct {
 	before design.Faults // those that others than the one tried for may remain of
 }
 
-// mostTrials is how often a design is read for one value: own choice, so that an
+// maxReadings is how often a design is read for one value: own choice, so that an
 // answer does not take seconds.
-const mostTrials = 8
+const maxReadings = 8
 
-// mostTried is for how many faults of a design values are tried.
-const mostTried = 4
+// maxRemedies is for how many faults of a design values are tried.
+const maxRemedies = 4
 
 // tried returns the faults of a design with values that were tried.
-func (t trial) tried(err error) error {
+func (r remedy) tried(err error) error {
 	var wide *tooWide
 	if errors.As(err, &wide) {
-		return design.Faults{t.widened(wide)}
+		return design.Faults{r.widened(wide)}
 	}
-	if !errors.As(err, &t.before) {
+	if !errors.As(err, &r.before) {
 		return err
 	}
-	out := slices.Clone(t.before)
-	left := mostTried
+	out := slices.Clone(r.before)
+	left := maxRemedies
 	for i := range out {
 		if f := &out[i]; f.Hint.Bound.Given() && left > 0 {
-			t.better(f)
+			r.better(f)
 			left--
 		}
 	}
@@ -48,22 +48,22 @@ func (t trial) tried(err error) error {
 }
 
 // better puts values that were tried into a fault.
-func (t trial) better(f *design.Fault) {
-	b, ok := t.settled(f.Hint.Bound)
+func (r remedy) better(f *design.Fault) {
+	b, ok := r.settled(f.Hint.Bound)
 	f.Hint.Bound = b
 	if !ok {
-		f.Hint.With = t.others(b)
+		f.Hint.With = r.others(b)
 	}
-	if f.Hint.Instead.Given() && !t.none(t.read(f.Hint.Instead)) {
+	if f.Hint.Instead.Given() && !r.none(r.read(f.Hint.Instead)) {
 		f.Hint.Instead = design.Bound{}
 	}
 }
 
 // others returns the other keys that have to change with a value.
-func (t trial) others(b design.Bound) []design.Key {
+func (r remedy) others(b design.Bound) []design.Key {
 	var keys []design.Key
-	for _, f := range faultsOf(t.read(b)) {
-		if f.Key != b.Key && !slices.ContainsFunc(t.before, func(b design.Fault) bool { return b.Key == f.Key }) {
+	for _, f := range faultsOf(r.read(b)) {
+		if f.Key != b.Key && !slices.ContainsFunc(r.before, func(b design.Fault) bool { return b.Key == f.Key }) {
 			keys = append(keys, f.Key)
 		}
 	}
@@ -73,20 +73,20 @@ func (t trial) others(b design.Bound) []design.Key {
 // settled looks for a value, from b on in its direction, with which the design is
 // rid of the fault without having another, together with other changes. Where it
 // finds none it returns the first that the key itself has no fault with, and false.
-func (t trial) settled(b design.Bound, others ...design.Bound) (design.Bound, bool) {
+func (r remedy) settled(b design.Bound, others ...design.Bound) (design.Bound, bool) {
 	step, refused, milder := firstStep, b, b
 	quiet := false // the key itself had no fault once
-	for range mostTrials {
-		err := t.read(append(slices.Clone(others), b)...)
-		if t.none(err) {
-			return t.nearer(refused, b, others), true
+	for range maxReadings {
+		err := r.read(append(slices.Clone(others), b)...)
+		if r.none(err) {
+			return r.nearer(refused, b, others), true
 		}
-		next, about := t.bound(b, err)
+		next, about := r.bound(b, err)
 		if !about && !quiet {
 			quiet, milder = true, b
 		}
 		if !about || !next.Given() {
-			next = t.moved(b, step)
+			next = r.moved(b, step)
 			step *= 2
 		}
 		if errors.Is(err, errPlace) || next.Written == b.Written {
@@ -103,13 +103,13 @@ const firstStep = 0.02
 
 // nearer goes back from a value that does to one that does not, so that no more is
 // asked than has to be.
-func (t trial) nearer(refused, does design.Bound, others []design.Bound) design.Bound {
+func (r remedy) nearer(refused, does design.Bound, others []design.Bound) design.Bound {
 	for range 4 {
-		mid := t.at(does, (refused.Value+does.Value)/2)
+		mid := r.at(does, (refused.Value+does.Value)/2)
 		if refused.Written == does.Written || mid.Written == does.Written || mid.Written == refused.Written {
 			break
 		}
-		if t.none(t.read(append(slices.Clone(others), mid)...)) {
+		if r.none(r.read(append(slices.Clone(others), mid)...)) {
 			does = mid
 		} else {
 			refused = mid
@@ -119,34 +119,34 @@ func (t trial) nearer(refused, does design.Bound, others []design.Bound) design.
 }
 
 // moved returns a value by a part of it further in its direction.
-func (t trial) moved(b design.Bound, part float64) design.Bound {
-	return t.at(b, b.Further(part))
+func (r remedy) moved(b design.Bound, part float64) design.Bound {
+	return r.at(b, b.Further(part))
 }
 
 // at returns another value of the same key and direction.
-func (t trial) at(b design.Bound, v float64) design.Bound {
+func (r remedy) at(b design.Bound, v float64) design.Bound {
 	if b.Sense == design.AtLeast {
-		return t.source.Least(b.Key, v)
+		return r.source.Least(b.Key, v)
 	}
-	return t.source.Most(b.Key, v)
+	return r.source.Most(b.Key, v)
 }
 
 // errPlace says that a change cannot be made in the text.
 var errPlace = errors.New("no place in the file for this value")
 
 // read reads the design with values changed and returns what is still wrong with it.
-func (t trial) read(changes ...design.Bound) error {
-	data, source := t.data, t.source
+func (r remedy) read(changes ...design.Bound) error {
+	data, source := r.data, r.source
 	for i, c := range changes {
 		if i > 0 {
-			_, source, _ = design.Read(t.name, data)
+			_, source, _ = design.Read(r.name, data)
 		}
 		var ok bool
 		if data, ok = source.With(data, c.Key, c.TOML()); !ok {
 			return errPlace
 		}
 	}
-	_, err := readFor(t.name, data, t.with)
+	_, err := readFor(r.name, data, r.with)
 	return err
 }
 
@@ -163,19 +163,19 @@ func faultsOf(err error) design.Faults {
 
 // none reports whether nothing but what the design had anyway is wrong: the fault
 // that is tried for is not, but others stay.
-func (t trial) none(err error) bool {
+func (r remedy) none(err error) bool {
 	if err == nil {
 		return true
 	}
 	now := faultsOf(err)
-	return len(now) > 0 && len(now) < len(t.before) && !slices.ContainsFunc(now, func(f design.Fault) bool {
-		return !slices.ContainsFunc(t.before, func(b design.Fault) bool { return b.Key == f.Key })
+	return len(now) > 0 && len(now) < len(r.before) && !slices.ContainsFunc(now, func(f design.Fault) bool {
+		return !slices.ContainsFunc(r.before, func(b design.Fault) bool { return b.Key == f.Key })
 	})
 }
 
 // bound returns what a fault of the key says now, if that lies further on, and
 // whether there is one.
-func (t trial) bound(b design.Bound, err error) (next design.Bound, about bool) {
+func (r remedy) bound(b design.Bound, err error) (next design.Bound, about bool) {
 	for _, f := range faultsOf(err) {
 		if f.Key != b.Key {
 			continue
