@@ -6,18 +6,11 @@ import (
 	"reflect"
 	"regexp"
 	"unicode"
-
-	"slingloft/outline/words"
 )
 
-// Reversed returns the English lettering with the letters of every word in reverse,
-// so that each is another and takes as much room. Verbs that are filled in stay.
-func Reversed() words.Lettering {
-	l := words.EnglishLettering()
-	v := reflect.ValueOf(&l).Elem()
-	v.Set(reversed(v))
-	return l
-}
+// Reversed returns a table of words with the letters of every word in reverse, so that
+// each is another and takes as much room. Verbs that are filled in stay.
+func Reversed[T any](table T) T { return reversed(reflect.ValueOf(table)).Interface().(T) }
 
 // reversed returns a value with all texts in it reversed.
 func reversed(v reflect.Value) reflect.Value {

@@ -47,17 +47,18 @@ func figure(ctx context.Context, s Streams, args []string, o figureOptions) erro
 	if err != nil {
 		return err
 	}
-	doc, err := figures.Of(&p, l)
+	say := figures.English()
+	doc, err := figures.Of(&p, l, say)
 	if err != nil {
 		return err
 	}
 	switch {
 	case o.materials:
-		err = doc.WriteCSV(s.Out, p.Style())
+		err = doc.WriteCSV(s.Out, p.Style(), say)
 	case o.json:
 		err = document.Write(s.Out, doc)
 	default:
-		err = figures.Text(s.Out, &p, doc)
+		err = figures.Text(s.Out, &p, doc, say)
 	}
 	if err != nil {
 		return err

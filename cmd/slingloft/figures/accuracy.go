@@ -1,8 +1,9 @@
 package figures
 
 import (
+	"fmt"
+
 	"slingloft/outline/accuracy"
-	"slingloft/outline/words"
 )
 
 // Accuracy is how level the bed comes out with the maker's working errors.
@@ -14,10 +15,10 @@ type Accuracy struct {
 }
 
 // accuracyOf returns a stack as the document has it; err is why there is none.
-func accuracyOf(r accuracy.Report, err error, w words.Accuracy) Accuracy {
-	out := Accuracy{r.Lengths, r.Effects, r.Measures, w.NotesOf(r.Notes)}
+func accuracyOf(r accuracy.Report, err error, say Words) Accuracy {
+	out := Accuracy{r.Lengths, r.Effects, r.Measures, say.Names.Accuracy.NotesOf(r.Notes)}
 	if err != nil {
-		out.Notes = append(out.Notes, "the working errors cannot be followed through: "+err.Error())
+		out.Notes = append(out.Notes, fmt.Sprintf(say.Accuracy.Cannot, err))
 	}
 	return out
 }

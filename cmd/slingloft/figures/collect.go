@@ -12,21 +12,21 @@ import (
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 	"slingloft/outline/template"
-	"slingloft/outline/words"
 )
 
 // stationsShown is how many even stations the shape is given at, its marks apart.
 const stationsShown = 120
 
-// Of gathers the figures of a laid plan.
-func Of(p *work.Plan, l work.Lays) (Document, error) {
+// Of gathers the figures of a laid plan, its remarks in one language.
+func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
+	w := say.Names
 	d := Document{Version: Version, Name: p.Design.Name, Digest: p.Digest}
 	d.Given = givenOf(p)
 	d.Shape = shapeOf(p)
 	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}
 	d.Body = bodyOf(p)
 	d.Cords = p.Cords.Cords
-	d.Rigging = Rigging{p.Cords.Variant, words.English().Cords.NotesOf(p.Cords, p.Style())}
+	d.Rigging = Rigging{p.Cords.Variant, w.Cords.NotesOf(p.Cords, p.Style())}
 	d.Splices = p.Cords.Splicing.Shown
 	for _, s := range p.Sewn.Seams {
 		d.Seams = append(d.Seams, seamOf(s))
@@ -39,13 +39,12 @@ func Of(p *work.Plan, l work.Lays) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	w := words.English()
 	d.Cautions, d.Warnings = w.Cautions, p.Warnings()
 	d.Margins, d.Cases = checksOf(p.Margins, w.Margins), casesOf(p.Margins, w.Margins, p.Style())
 	d.Notes = w.Margins.NotesOf(p.Margins.Notes)
 	d.Hanging = hangingOf(p)
 	stack, err := p.Accuracy()
-	d.Accuracy = accuracyOf(stack, err, w.Accuracy)
+	d.Accuracy = accuracyOf(stack, err, say)
 	d.bill, err = p.Bill(l)
 	d.Materials = materialsOf(d.bill, w, p.Style())
 	return d, err

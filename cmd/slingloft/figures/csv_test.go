@@ -30,7 +30,7 @@ mass,head leg,,,,,13,
 total,,,,,17.60,175,
 `
 	var got bytes.Buffer
-	if err := d.WriteCSV(&got, quantity.Style{}); err != nil {
+	if err := d.WriteCSV(&got, quantity.Style{}, English()); err != nil {
 		t.Fatal(err)
 	}
 	if got.String() != want {
@@ -46,7 +46,7 @@ func TestFormulas(t *testing.T) {
 	} {
 		var got bytes.Buffer
 		d := Document{bill: stock.Bill{Rows: []stock.Row{{Kind: stock.CordRow, Name: text, Quantity: 1, Price: 1, Cost: 1}}}}
-		if err := d.WriteCSV(&got, quantity.Style{}); err != nil {
+		if err := d.WriteCSV(&got, quantity.Style{}, English()); err != nil {
 			t.Fatal(err)
 		}
 		if !strings.Contains(got.String(), "cord,"+want+",1.00,m") && !strings.Contains(got.String(), `cord,"`+want+`",1.00,m`) {

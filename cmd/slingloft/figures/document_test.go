@@ -28,7 +28,7 @@ func small(t *testing.T) (work.Plan, figures.Document) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err := figures.Of(&p, l)
+	d, err := figures.Of(&p, l, figures.English())
 	if err != nil {
 		t.Fatal(err)
 	}

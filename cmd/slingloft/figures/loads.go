@@ -5,6 +5,7 @@ import (
 
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/design"
+	"slingloft/outline/hung"
 	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
@@ -12,23 +13,23 @@ import (
 
 // unmet prints what fails before anything else.
 func (b *report) unmet(p *work.Plan, d Document) {
+	say := b.say.Faults
 	for _, c := range p.Margins.Checks {
 		if c.Unmet() {
-			word := "NOT MET"
+			word := say.NotMet
 			if c.Waived {
-				word = "not met, waived in the design"
+				word = say.Waived
 			}
-			b.printf("%s: %s has margin %s, required %s; %s\n", word, b.words.Margins.CheckName(c),
-				quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
+			b.line(say.Margin, word, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Mend(c))
 		}
 	}
 	for _, s := range p.Sewn.Seams {
 		if !s.Within() {
-			b.printf("OUT OF TOLERANCE: seam %s, %s remain\n", b.words.Seam(s), b.mm(s.Remains))
+			b.line(say.Seam, b.words.Seam(s), b.mm(s.Remains))
 		}
 	}
-	for _, line := range d.Warnings {
-		b.printf("warning: %s\n", line)
+	for _, text := range d.Warnings {
+		b.line(say.Warning, text)
 	}
 }
 
@@ -41,27 +42,26 @@ func (b *report) checked(v float64, unit margin.Unit) string {
 }
 
 func (b *report) margins(r margin.Report) {
-	b.head("Margins: capacity over load")
-	b.row("check", "load", "capacity", "margin", "required", "")
+	say := b.say.Margins
+	b.head(say.Title)
+	b.row(append(say.Columns[:], "")...)
 	for _, c := range r.Checks {
-		b.row(b.words.Margins.CheckName(c), b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), standing(c))
+		b.row(b.words.Margins.CheckName(c), b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), b.standing(c))
 	}
 	for _, c := range r.Cases {
-		b.printf("case %s: %s\n", b.words.Margins.Cases[c.Kind], b.words.Margins.Basis(c.Basis, b.style))
+		b.line(say.Case, b.words.Margins.Cases[c.Kind], b.words.Margins.Basis(c.Basis, b.style))
 	}
-	for _, n := range b.words.Margins.NotesOf(r.Notes) {
-		b.printf("note: %s\n", n)
-	}
+	b.notes(b.words.Margins.NotesOf(r.Notes))
 	b.careful()
 }
 
 func (b *report) capacity(c margin.Check) string {
 	if c.Capacity == 0 {
-		return "not given"
+		return b.say.NotGiven
 	}
 	text := b.checked(c.Capacity, c.Unit)
 	if c.Bound {
-		return "at most " + text
+		return fmt.Sprintf(b.say.Margins.AtMost, text)
 	}
 	return text
 }
@@ -74,37 +74,38 @@ func (b *report) ratio(c margin.Check) string {
 }
 
 // standing says in a word how a check stands.
-func standing(c margin.Check) string {
+func (b *report) standing(c margin.Check) string {
+	say := b.say.Faults.Standing
 	switch {
 	case c.Unmet() && c.Waived:
-		return "not met, waived"
+		return say.Waived
 	case c.Unmet():
-		return "NOT MET"
+		return say.NotMet
 	case len(c.Missing) > 0:
-		return "missing " + design.Listed(c.Missing, ", ")
+		return fmt.Sprintf(say.Missing, design.Listed(c.Missing, ", "))
 	}
-	return "met"
+	return say.Met
 }
 
 func (b *report) hanging(d Document) {
-	b.head("Hanging")
-	h := d.Hanging
-	b.printf("overall length from hook to hook %s\n", b.mm(h.Overall))
+	h, say := d.Hanging, b.say.Hanging
+	b.head(say.Title)
+	b.line(say.Overall, b.mm(h.Overall))
 	if p := h.Place; p != nil {
 		b.place(*p)
 	}
-	steady := "steady"
+	steady := say.Steady
 	if !h.Roll.Stable {
-		steady = "NOT steady"
+		steady = say.NotSteady
 	}
-	b.printf("line through the hooks above the sleeper's centre of mass: %s on the back, %s on the side: %s\n",
-		b.mm(h.Roll.Back), b.mm(h.Roll.Side), steady)
-	b.printf("shelter: the ridge needs %s", b.mm(h.Shelter.Needed))
+	b.line(say.Roll, b.mm(h.Roll.Back), b.mm(h.Roll.Side), steady)
 	if h.Shelter.Ridge > 0 {
-		b.printf(", has %s", b.mm(h.Shelter.Ridge))
+		b.line(say.ShelterOf, b.mm(h.Shelter.Needed), b.mm(h.Shelter.Ridge))
+	} else {
+		b.line(say.Shelter, b.mm(h.Shelter.Needed))
 	}
-	b.printf("\nsupport distance against the height of the hooks (%s), the bed's lowest point as the design has it:\n", b.unit())
-	b.row("distance", "head hook", "foot hook", "head line", "foot line")
+	b.line(say.Sweep, b.unit())
+	b.row(say.Columns[:]...)
 	for _, p := range h.Sweep {
 		b.row(b.figure(p.Distance), b.figure(p.Ends[0].Hook), b.figure(p.Ends[1].Hook), b.figure(p.Ends[0].Line), b.figure(p.Ends[1].Line))
 	}
@@ -113,21 +114,24 @@ func (b *report) hanging(d Document) {
 
 // place prints where the hammock hangs.
 func (b *report) place(p rig.Place) {
-	b.printf("between supports %s apart, lowest point %s above ground, edge to climb in over %s\n", b.mm(p.Distance),
-		b.mm(p.Lowest), b.mm(p.Edge))
-	b.row("", "head", "foot")
-	add := func(name string, f func(rig.End) string) { b.row(name, f(p.Ends[0]), f(p.Ends[1])) }
-	add("hook on the support", func(e rig.End) string { return b.mm(e.Hook) })
-	add("hang line", func(e rig.End) string { return b.mm(e.Line) })
-	add("angle of the line", func(e rig.End) string { return b.deg(e.Angle) })
-	add("pull on the support", func(e rig.End) string {
-		if b.imperial {
-			return b.force(e.Pull.N)
-		}
-		return fmt.Sprintf("%s, %s kgf", b.force(e.Pull.N), quantity.Decimal(e.Pull.Kgf, 1))
-	})
+	say := b.say.Hanging
+	b.line(say.Between, b.mm(p.Distance), b.mm(p.Lowest), b.mm(p.Edge))
+	b.row("", b.words.Ends[hung.Head], b.words.Ends[hung.Foot])
+	for k, f := range [placeFigures]func(rig.End) string{
+		placeHook:  func(e rig.End) string { return b.mm(e.Hook) },
+		placeLine:  func(e rig.End) string { return b.mm(e.Line) },
+		placeAngle: func(e rig.End) string { return b.deg(e.Angle) },
+		placePull: func(e rig.End) string {
+			if b.imperial {
+				return b.force(e.Pull.N)
+			}
+			return fmt.Sprintf(say.Pull, b.force(e.Pull.N), quantity.Decimal(e.Pull.Kgf, 1))
+		},
+	} {
+		b.row(say.Figures[k], f(p.Ends[hung.Head]), f(p.Ends[hung.Foot]))
+	}
 	if p.Beyond > 0 {
-		b.printf("the higher hook stands %s above the height that the design gives\n", b.mm(p.Beyond))
+		b.line(say.Beyond, b.mm(p.Beyond))
 	}
 }
 
@@ -135,20 +139,18 @@ func (b *report) accuracy(d Document) {
 	if len(d.Accuracy.Measures) == 0 {
 		return
 	}
-	b.head("Working errors: how level the bed comes out")
-	b.row("measure", "worst case", "root sum square", "allowed", "")
+	b.head(b.say.Accuracy.Title)
+	b.row(append(b.say.Accuracy.Columns[:], "")...)
 	for _, m := range d.Accuracy.Measures {
 		b.row(b.words.Accuracy.Measures[m.Kind], b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed), b.words.Accuracy.Verdicts[m.Verdict()])
 	}
-	for _, n := range d.Accuracy.Notes {
-		b.printf("note: %s\n", n)
-	}
+	b.notes(d.Accuracy.Notes)
 }
 
 func (b *report) materials(d Document) {
-	m := d.bill.In(b.style)
-	b.head("Materials")
-	b.row("kind", "what", "quantity", "unit", "price of one", "cost", "note")
+	m, say := d.bill.In(b.style), b.say.Materials
+	b.head(say.Title)
+	b.row(say.Columns[:]...)
 	price := func(v float64) string {
 		if v > 0 {
 			return quantity.Decimal(v, 2)
@@ -159,21 +161,21 @@ func (b *report) materials(d Document) {
 		b.row(b.words.Materials.Kinds[r.Kind], b.words.Materials.Thing(r), quantity.Decimal(r.Quantity, 2), b.words.Materials.Units[r.Unit],
 			price(r.Price), price(r.Cost), b.words.Note(r.Note, b.style))
 	}
-	cost := "not given"
+	cost := b.say.NotGiven
 	if m.Cost > 0 {
 		cost = quantity.Decimal(m.Cost, 2)
 	}
-	b.printf("cost of what has a price: %s\n", cost)
-	b.row("part", "mass "+b.style.WeightUnit())
+	b.line(say.Cost, cost)
+	b.row(say.Part, fmt.Sprintf(say.Mass, b.style.WeightUnit()))
 	for _, q := range m.Masses {
 		mass := b.style.Weight(q.Grams)
 		if q.Missing != "" {
-			mass = "not given"
+			mass = b.say.NotGiven
 		}
 		b.row(b.words.MassPart(q.Part), mass)
 	}
-	b.row("together, of what is known", b.style.Weight(m.Total))
+	b.row(say.Total, b.style.Weight(m.Total))
 	for _, o := range b.words.OpenOf(m) {
-		b.printf("not given: %s\n", o)
+		b.line(say.Open, o)
 	}
 }

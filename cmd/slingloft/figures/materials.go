@@ -2,6 +2,7 @@ package figures
 
 import (
 	"encoding/csv"
+	"fmt"
 	"io"
 	"strings"
 
@@ -70,9 +71,9 @@ func materialsOf(b stock.Bill, w words.Names, style quantity.Style) Materials {
 // (RFC 4180 but for its line ends, which are single line feeds), in the units of the
 // style. A text that a spreadsheet would take for a formula is set off by an
 // apostrophe; what is not given is left empty.
-func (d Document) WriteCSV(w io.Writer, style quantity.Style) error {
+func (d Document) WriteCSV(w io.Writer, style quantity.Style, say Words) error {
 	c := csv.NewWriter(w)
-	list := materialsOf(d.bill.In(style), words.English(), style)
+	list := materialsOf(d.bill.In(style), say.Names, style)
 	mass := func(g float64) string {
 		if g == 0 {
 			return ""
@@ -93,7 +94,7 @@ func (d Document) WriteCSV(w io.Writer, style quantity.Style) error {
 	for _, m := range list.Masses {
 		note := ""
 		if m.Missing != "" {
-			note = m.Missing + " is not given"
+			note = fmt.Sprintf(say.Materials.KeyNotGiven, m.Missing)
 		}
 		rows = append(rows, []string{"mass", plain(m.Part), "", "", "", "", mass(m.Grams), note})
 	}

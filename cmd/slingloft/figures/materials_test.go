@@ -35,7 +35,7 @@ func TestCSV(t *testing.T) {
 	d := Document{bill: bill(t, cloth)}
 	var first, second bytes.Buffer
 	for _, w := range []*bytes.Buffer{&first, &second} {
-		if err := d.WriteCSV(w, quantity.Style{}); err != nil {
+		if err := d.WriteCSV(w, quantity.Style{}, English()); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -52,7 +52,7 @@ func TestCSV(t *testing.T) {
 	if got, want := rows[1][1], "'"+cloth; got != want {
 		t.Errorf("name %q, want %q", got, want)
 	}
-	if err := d.WriteCSV(broken{}, quantity.Style{}); err == nil {
+	if err := d.WriteCSV(broken{}, quantity.Style{}, English()); err == nil {
 		t.Error("a write error is lost")
 	}
 }
@@ -64,7 +64,7 @@ func (broken) Write([]byte) (int, error) { return 0, errors.New("disk full") }
 // In inches the list is in yards and ounces.
 func TestCSVInYards(t *testing.T) {
 	var text bytes.Buffer
-	if err := (Document{bill: bill(t, "ripstop")}).WriteCSV(&text, quantity.Style{Inches: true}); err != nil {
+	if err := (Document{bill: bill(t, "ripstop")}).WriteCSV(&text, quantity.Style{Inches: true}, English()); err != nil {
 		t.Fatal(err)
 	}
 	if !strings.Contains(text.String(), ",mass_oz,") || !strings.Contains(text.String(), ",yd,") || strings.Contains(text.String(), ",m,") {

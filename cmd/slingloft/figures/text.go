@@ -8,22 +8,23 @@ import (
 	"text/tabwriter"
 
 	"slingloft/cmd/slingloft/work"
-	"slingloft/outline/piece"
+	"slingloft/outline/design"
+	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 	"slingloft/outline/words"
 )
 
-// Text writes the figures for people, lengths as the design wants them.
-func Text(w io.Writer, p *work.Plan, d Document) error {
-	b := &report{style: p.Style(), imperial: p.Design.Output.Inches, words: p.Words.Names}
+// Text writes the figures for people in one language, lengths as the design wants them.
+func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
+	b := &report{style: p.Style(), imperial: p.Design.Output.Inches, words: say.Names, say: say}
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
-	b.printf("%s · design %s\n", d.Name, d.Digest)
+	b.line(say.Head, d.Name, d.Digest)
 	b.unmet(p, d)
 	b.cautions()
 	b.shape(d)
 	b.ends(d)
 	b.stations(d)
-	b.body(d)
+	b.body(p, d)
 	b.margins(p.Margins)
 	b.hanging(d)
 	b.cords(d)
@@ -44,18 +45,27 @@ type report struct {
 	out      *tabwriter.Writer
 	style    quantity.Style
 	imperial bool
-	words    words.Names
+	words    words.Names // what things are called
+	say      Words       // what stands around them
 }
 
-// printf writes plain text, after any table so far.
-func (b *report) printf(format string, a ...any) {
+// line writes a line of text, after any table so far.
+func (b *report) line(format string, a ...any) {
 	b.out.Flush()
-	fmt.Fprintf(&b.text, format, a...)
+	fmt.Fprintf(&b.text, format+"\n", a...)
 }
 
 // head starts a section.
-func (b *report) head(title string) {
-	b.printf("\n%s\n%s\n", title, strings.Repeat("-", len([]rune(title))))
+func (b *report) head(title string, a ...any) {
+	title = fmt.Sprintf(title, a...)
+	b.line("\n%s\n%s", title, strings.Repeat("-", len([]rune(title))))
+}
+
+// notes writes remarks.
+func (b *report) notes(all []string) {
+	for _, n := range all {
+		b.line(b.say.Note, n)
+	}
 }
 
 // row writes one row of a table.
@@ -78,53 +88,53 @@ func (b *report) unit() string {
 
 // cautions prints what holds of every load figure, once in full.
 func (b *report) cautions() {
-	b.head("Cautions")
+	b.head(b.say.Faults.Title)
 	for _, c := range b.words.Cautions {
-		b.printf("! %s\n", c)
+		b.line(b.say.Caution, c)
 	}
 }
 
 // careful stands beside every group of loads and points to the cautions.
-func (b *report) careful() {
-	b.printf("! One resting person only; low at first, over soft ground. Read the cautions above.\n")
-}
+func (b *report) careful() { b.line(b.say.Careful) }
 
 func (b *report) shape(d Document) {
-	s := d.Shape
-	b.head("Hung shape")
-	b.printf("thrust of each side's cord %s, side depth %s at the cord line, at %s from mid-bay, side cord %s from tip to tip\n",
-		b.force(s.Thrust), b.mm(s.SideDepth), b.mm(s.SideDepthAt), b.mm(s.SideArc))
-	b.printf("largest cord tension %s, at %s from mid-bay\n", b.force(s.MaxTension), b.mm(s.MaxTensionAt))
-	higher, which := s.HeadHigher, "head"
+	s, say := d.Shape, b.say.Shape
+	b.head(say.Title)
+	b.line(say.Thrust, b.force(s.Thrust), b.mm(s.SideDepth), b.mm(s.SideDepthAt), b.mm(s.SideArc))
+	b.line(say.Tension, b.force(s.MaxTension), b.mm(s.MaxTensionAt))
+	higher, which := s.HeadHigher, hung.Head
 	if higher < 0 {
-		higher, which = -higher, "foot"
+		higher, which = -higher, hung.Foot
 	}
-	b.printf("hang the %s hook %s higher than the other\n", which, b.mm(higher))
+	b.line(say.Higher, b.words.Ends[which], b.mm(higher))
 	if s.Slide > 0 {
-		b.printf("the bed is inclined: the sleeper slides with %s\n", b.force(s.Slide))
+		b.line(say.Slide, b.force(s.Slide))
 	}
 	b.careful()
 }
 
 func (b *report) ends(d Document) {
-	b.head("Ends")
-	b.row("", "head", "foot")
-	add := func(name string, f func(End) string) { b.row(name, f(d.Ends.Head), f(d.Ends.Foot)) }
-	add("bar, between cord centres", func(e End) string { return b.mm(e.Bar) })
-	add("drop", func(e End) string { return b.mm(e.Drop) })
-	add("girth at the bar", func(e End) string { return b.mm(e.Girth) })
-	add("girth at the tail's end", func(e End) string { return b.mm(e.EndGirth) })
-	add("wall angle", func(e End) string { return b.deg(e.WallAngle) })
-	add("leg, tip to hook", func(e End) string { return b.mm(e.Leg) })
-	add("cord over the tail", func(e End) string { return b.mm(e.TailArc) })
-	add("hook from mid-bay", func(e End) string { return b.mm(math.Abs(e.Apex[0])) })
-	add("hook above the bed's bottom", func(e End) string { return b.mm(e.Apex[1]) })
-	add("hang angle", func(e End) string { return b.deg(e.HangAngle) })
-	add("pull on the hook, level", func(e End) string { return b.force(e.Horizontal) })
-	add("pull on the hook, upright", func(e End) string { return b.force(e.Vertical) })
-	add("bar compression", func(e End) string { return b.force(e.BarCompression) })
-	add("leg tension at the tip", func(e End) string { return b.force(e.LegTension) })
-	add("side cord tension at the tip", func(e End) string { return b.force(e.TipTension) })
+	b.head(b.say.Ends.Title)
+	b.row("", b.words.Ends[hung.Head], b.words.Ends[hung.Foot])
+	for k, f := range [endFigures]func(End) string{
+		endBar:         func(e End) string { return b.mm(e.Bar) },
+		endDrop:        func(e End) string { return b.mm(e.Drop) },
+		endGirth:       func(e End) string { return b.mm(e.Girth) },
+		endTailGirth:   func(e End) string { return b.mm(e.EndGirth) },
+		endWall:        func(e End) string { return b.deg(e.WallAngle) },
+		endLeg:         func(e End) string { return b.mm(e.Leg) },
+		endTailArc:     func(e End) string { return b.mm(e.TailArc) },
+		endApexOut:     func(e End) string { return b.mm(math.Abs(e.Apex[0])) },
+		endApexUp:      func(e End) string { return b.mm(e.Apex[1]) },
+		endHangAngle:   func(e End) string { return b.deg(e.HangAngle) },
+		endLevelPull:   func(e End) string { return b.force(e.Horizontal) },
+		endUprightPull: func(e End) string { return b.force(e.Vertical) },
+		endCompression: func(e End) string { return b.force(e.BarCompression) },
+		endLegTension:  func(e End) string { return b.force(e.LegTension) },
+		endTipTension:  func(e End) string { return b.force(e.TipTension) },
+	} {
+		b.row(b.say.Ends.Figures[k], f(d.Ends.Head), f(d.Ends.Foot))
+	}
 	b.careful()
 }
 
@@ -132,10 +142,10 @@ func (b *report) ends(d Document) {
 const stationsApart = 8
 
 func (b *report) stations(d Document) {
-	s := d.Shape
-	b.head("Stations (" + b.unit() + " from mid-bay, head negative)")
-	b.row("station", "opening", "cord height", "bottom", "girth", "wall",
-		"load "+b.style.PerLengthUnit(), "cord "+b.style.ForceUnit(), "cloth "+b.style.PerLengthUnit())
+	s, say := d.Shape, b.say.Stations
+	b.head(say.Title, b.unit())
+	b.row(append(say.Columns[:], fmt.Sprintf(say.Load, b.style.PerLengthUnit()),
+		fmt.Sprintf(say.Cord, b.style.ForceUnit()), fmt.Sprintf(say.Cloth, b.style.PerLengthUnit()))...)
 	for i := 0; i < len(s.X); i++ {
 		if i%stationsApart != 0 && i != len(s.X)-1 {
 			continue
@@ -146,20 +156,23 @@ func (b *report) stations(d Document) {
 	}
 }
 
-func (b *report) body(d Document) {
-	b.head("Flat body")
-	b.printf("cut %s; seam lines lie %s inside the cord line; side depth and girths are at the cord line, offsets "+
-		"and templates at the seam lines\n", d.Body.Cut, b.mm(d.Body.Reach))
+func (b *report) body(p *work.Plan, d Document) {
+	say := b.say.Body
+	b.head(say.Title)
+	cut := say.Net
+	if p.Body.Cut == design.Straight {
+		cut = say.Straight
+	}
+	b.line(say.Cut, cut, b.mm(d.Body.Reach))
 	if c := d.Body.Compensation; c.WeftStiffness > 0 {
-		b.printf("weft shortened for its stretch under the sleeper: up to %s %%, a side moved in by %s at most\n",
-			quantity.Decimal(100*c.Strain, 2), b.mm(c.Narrower))
+		b.line(say.Shortened, quantity.Decimal(100*c.Strain, 2), b.mm(c.Narrower))
 	} else {
-		b.printf("weft not shortened for its stretch under the sleeper: cloth.weft_stiffness is not given, or bed.compensate is off\n")
+		b.line(say.NotShortened)
 	}
 	b.offLevel(d)
 	if len(d.Body.Departures) == 0 {
 		s := d.Body.MaxShear
-		b.printf("largest shear when hung %s, at %s from mid-bay and %s off the centre line\n", b.deg(s.Angle), b.mm(s.At[0]), b.mm(s.At[1]))
+		b.line(say.Shear, b.deg(s.Angle), b.mm(s.At[0]), b.mm(s.At[1]))
 		return
 	}
 	b.departures(d)
@@ -179,107 +192,17 @@ func (b *report) offLevel(d Document) {
 			high = q
 		}
 	}
-	b.printf("the side curve is drawn, not balanced: the bed will not lie level. It stands %s high at %s and %s low at %s from mid-bay\n",
-		b.mm(high[1]), b.mm(high[0]), b.mm(-low[1]), b.mm(low[0]))
+	b.line(b.say.Body.OffLevel, b.mm(high[1]), b.mm(high[0]), b.mm(-low[1]), b.mm(low[0]))
 }
 
 // departures tables what a straight cut gives up.
 func (b *report) departures(d Document) {
 	half := -d.Ends.Head.TailEnd
-	b.printf("straight tails do not hang level; girth that would, girth of the cut (%s):\n", b.unit())
-	b.row("station", "level", "cut", "departs")
+	b.line(b.say.Body.Departs, b.unit())
+	b.row(b.say.Body.Columns[:]...)
 	for _, q := range d.Body.Departures {
 		if math.Abs(q.Cut-q.Girth) > 1e-6 || math.Abs(q.X) >= half {
 			b.row(b.figure(q.X), b.figure(q.Girth), b.figure(q.Cut), b.figure(q.Cut-q.Girth))
 		}
-	}
-}
-
-func (b *report) cords(d Document) {
-	b.head("Cords: " + b.words.Cords.Rigging[d.Rigging.Variant])
-	for _, c := range d.Cords {
-		b.printf("%s, %d of: cut %s", b.words.Cords.Parts[c.Part], c.Count, b.mm(c.Cut))
-		for i, t := range c.Terms {
-			sep := " + "
-			if i == 0 {
-				sep = " = "
-			}
-			if t.Length < 0 {
-				sep = " − "
-			}
-			b.printf("%s%s %s", sep, b.words.Cords.Terms[t.Kind], b.figure(math.Abs(t.Length)))
-		}
-		b.printf("\n")
-		b.row("mark", "from start", "from end", "spliced, from "+b.words.Cords.Spot(c.Datum))
-		for _, m := range c.Marks {
-			spliced := b.figure(m.Spliced)
-			if m.Buried {
-				spliced += " (buried)"
-			}
-			b.row(b.words.Cords.Spot(m.Spot), b.figure(m.FromStart), b.figure(m.FromEnd), spliced)
-		}
-	}
-	for _, n := range d.Rigging.Notes {
-		b.printf("note: %s\n", n)
-	}
-}
-
-func (b *report) seams(seams []piece.Seam) {
-	b.head("Seam walk (" + b.unit() + ")")
-	b.row("seam", "flat", "flat", "hung", "hung", "planned ease", "per 100", "remains", "allowed")
-	for _, s := range seams {
-		verdict := b.figure(s.Tolerance)
-		if !s.Within() {
-			verdict += " OUT"
-		}
-		b.row(b.words.Seam(s), b.figure(s.Flat[0]), b.figure(s.Flat[1]), b.figure(s.Hung[0]), b.figure(s.Hung[1]),
-			b.figure(s.Ease), quantity.Decimal(s.EasePer100, 2), b.figure(s.Remains), verdict)
-	}
-	for _, s := range seams {
-		b.printf("%s, notch to notch:\n", b.words.Seam(s))
-		b.row("from", "to", s.IDs[0], s.IDs[1], "ease", "gathers at the fold")
-		for _, q := range s.Parts {
-			b.row(b.words.SeamMark(q.From), b.words.SeamMark(q.To), b.figure(q.Flat[0]), b.figure(q.Flat[1]), b.figure(q.Ease), b.figure(q.Fold))
-		}
-	}
-}
-
-func (b *report) offsets(p *work.Plan, d Document) {
-	for i, c := range p.Sewn.Curves() {
-		t := d.Offsets[i]
-		b.head(fmt.Sprintf("Offsets: %s (%s; chord %s, along the curve %s)", b.words.Pieces.Curves[c.Kind], b.unit(), b.mm(t.Chord), b.mm(t.Arc)))
-		b.row("along the chord", "offset", "along the curve")
-		for _, r := range t.Rows {
-			mark := ""
-			if r.Deepest {
-				mark = " deepest"
-			}
-			b.row(b.figure(r.Station), b.figure(r.Depth)+mark, b.figure(r.Arc))
-		}
-	}
-}
-
-func (b *report) pieces(p *work.Plan, d Document) {
-	b.head("Pieces")
-	b.row("piece", "count", "along", "across", "cut outline", "stock")
-	for _, q := range d.Pieces {
-		b.row(q.ID, fmt.Sprint(q.Count), b.mm(q.Size[0]), b.mm(q.Size[1]), b.mm(q.CutLength), q.Stock)
-	}
-	for _, q := range p.Pieces() {
-		if len(q.Checks) > 0 {
-			b.printf("%s, to prove it square on the cloth:\n", q.ID)
-		}
-		for _, c := range q.Checks {
-			b.row(b.words.Measure(c), b.mm(c.Length))
-		}
-	}
-}
-
-func (b *report) lay(d Document) {
-	b.head("Lay")
-	c := d.Lay.Cloth
-	b.printf("cloth: %s of roll %s wide, %.1f %% used\n", b.mm(c.Length), b.mm(c.Width), 100*c.Use)
-	if s := d.Lay.Sheets; s.Count > 0 {
-		b.printf("templates: %d sheets of %s × %s, %.1f %% used\n", s.Count, b.mm(s.Width), b.mm(s.Length), 100*s.Use)
 	}
 }

@@ -15,7 +15,7 @@ import (
 // text holds the figures for people against those of the document.
 func text(t *testing.T, p work.Plan, d figures.Document) {
 	var b bytes.Buffer
-	if err := figures.Text(&b, &p, d); err != nil {
+	if err := figures.Text(&b, &p, d, figures.English()); err != nil {
 		t.Fatal(err)
 	}
 	lines := strings.Split(b.String(), "\n")

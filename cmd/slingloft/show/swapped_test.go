@@ -80,11 +80,11 @@ func decided(t *testing.T, with work.Setting) (outcome, string) {
 // No piece, layer, allowance, cord, thing to buy, check or step hangs on a word of the
 // tables: with every word swapped for another, all of them are the same.
 func TestWordsSwapped(t *testing.T) {
-	reversed := wordstest.Reversed()
+	english := words.EnglishLettering()
+	reversed := wordstest.Reversed(english)
 	if got := reversed.Seam(piece.Seam{Kind: piece.EndToCap}); got != "ydob daeh dne ot pac" {
 		t.Fatalf("a seam is called %q", got)
 	}
-	english := words.EnglishLettering()
 	want, read := decided(t, work.Setting{Words: &english})
 	got, swapped := decided(t, work.Setting{Words: &reversed})
 	if read == swapped {

@@ -1,0 +1,177 @@
+package main
+
+import (
+	"go/ast"
+	"go/constant"
+	"go/token"
+	"go/types"
+	"reflect"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"slingloft/cmd/slingloft/figures"
+	table "slingloft/outline/words"
+)
+
+// tables are the words of every output in English.
+func tables() []any {
+	return []any{table.EnglishLettering(), figures.English()}
+}
+
+// No table has an empty word, and each has a word for every kind of thing that it names.
+func TestNoWordMissing(t *testing.T) {
+	for _, table := range tables() {
+		v := reflect.ValueOf(table)
+		complete(t, v.Type().String(), v)
+	}
+}
+
+// partly are the kinds without a word, or with an empty one.
+var partly = map[string]string{
+	"slingloft/outline/cord.Alone":        "on no branch, says nothing",
+	"slingloft/outline/margin.NoObstacle": "says nothing",
+	"slingloft/outline/piece.Between":     "named by its corners",
+	"slingloft/outline/stock.Named":       "called as the maker calls it",
+	"slingloft/outline/finished.Parts":    "counts the others",
+}
+
+// complete looks for words that a value lacks.
+func complete(t *testing.T, path string, v reflect.Value) {
+	switch v.Kind() {
+	case reflect.String:
+		if v.String() == "" {
+			t.Errorf("%s is empty", path)
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			complete(t, path+"."+v.Type().Field(i).Name, v.Field(i))
+		}
+	case reflect.Array, reflect.Slice:
+		for i := range v.Len() {
+			complete(t, path+"["+strconv.Itoa(i)+"]", v.Index(i))
+		}
+	case reflect.Map:
+		for name, value := range kindsOf(v.Type().Key()) {
+			word := v.MapIndex(reflect.ValueOf(int(value)).Convert(v.Type().Key()))
+			if _, without := partly[name]; without {
+				continue
+			}
+			if !word.IsValid() {
+				t.Errorf("%s: no word for %s", path, name)
+				continue
+			}
+			complete(t, path+"["+name+"]", word)
+		}
+	default:
+		t.Errorf("%s: a %s is no word", path, v.Type())
+	}
+}
+
+// kindsOf returns the constants of a type by their names with the path of the package,
+// but those that count the others.
+func kindsOf(kind reflect.Type) map[string]int64 {
+	out := map[string]int64{}
+	p := program().load(strings.TrimPrefix(kind.PkgPath(), module+"/"))
+	for _, name := range p.Scope().Names() {
+		c, ok := p.Scope().Lookup(name).(*types.Const)
+		if !ok || strings.HasSuffix(name, "Count") || !token.IsExported(name) {
+			continue
+		}
+		if of, ok := c.Type().(*types.Named); ok && of.Obj().Name() == kind.Name() {
+			out[p.Path()+"."+name], _ = constant.Int64Val(c.Val())
+		}
+	}
+	return out
+}
+
+// untold are words for what no output tells yet: which cause is the largest, and what
+// would halve it.
+var untold = []string{"Accuracy.Causes", "Accuracy.Halves", "Accuracy.Parts", "Accuracy.Ways"}
+
+// Every word of the tables is asked for somewhere.
+func TestNoWordUnused(t *testing.T) {
+	asked := map[string]bool{}
+	for _, s := range program().info.Selections {
+		if f, ok := s.Obj().(*types.Var); ok && f.IsField() {
+			asked[program().set.Position(f.Pos()).String()] = true
+		}
+	}
+	seen := map[types.Type]bool{}
+	for _, table := range tables() {
+		kind := reflect.TypeOf(table)
+		p := program().load(strings.TrimPrefix(kind.PkgPath(), module+"/"))
+		unused(t, p.Scope().Lookup(kind.Name()).Type(), asked, seen)
+	}
+}
+
+// unused looks for fields of a table that nobody asks for.
+func unused(t *testing.T, table types.Type, asked map[string]bool, seen map[types.Type]bool) {
+	named, ok := table.(*types.Named)
+	if !ok || seen[table] {
+		return
+	}
+	seen[table] = true
+	s, ok := named.Underlying().(*types.Struct)
+	for i := 0; ok && i < s.NumFields(); i++ {
+		f := s.Field(i)
+		name := named.Obj().Name() + "." + f.Name()
+		if !f.Embedded() && !asked[program().set.Position(f.Pos()).String()] && !slices.Contains(untold, name) {
+			t.Errorf("%s: nobody asks for it", name)
+		}
+		unused(t, f.Type(), asked, seen)
+	}
+}
+
+// worded are the packages that say nothing but what stands in their tables, each with
+// the texts in it that no language changes: identifiers, signs, units, what is said to
+// programmers and to other programs.
+var worded = map[string][]string{
+	"cmd/slingloft/figures": {
+		"mm", "in", // units
+		"net", "straight", "end", "mass", "total", " bar", "mass_", // identifiers of the document and the list
+		"kind", "name", "quantity", "unit", "price", "cost", "note",
+	},
+}
+
+// What a person reads stands in the tables: no other text of these packages has a word.
+func TestNoWordElsewhere(t *testing.T) {
+	for folder, free := range worded {
+		for _, f := range program().files[folder] {
+			for _, text := range textsOf(f) {
+				if !slices.Contains(free, text) {
+					t.Errorf("%s: %q stands outside of the table of words", folder, text)
+				}
+			}
+		}
+	}
+}
+
+// A table, a schema and the tags of fields are no place for a word that is said.
+var (
+	wordless = regexp.MustCompile(`^(english\w*|English\w*|Schema)$`)
+	aWord    = regexp.MustCompile(`\pL{2}`)
+	aVerb    = regexp.MustCompile(`%[-+# 0]*(\[\d+\])?[\d.]*[a-zA-Z%]`)
+)
+
+// textsOf returns the texts in a file that have a word.
+func textsOf(f *ast.File) []string {
+	var out []string
+	ast.Inspect(f, func(n ast.Node) bool {
+		switch n := n.(type) {
+		case *ast.ImportSpec, *ast.StructType:
+			return false
+		case *ast.FuncDecl:
+			return !wordless.MatchString(n.Name.Name)
+		case *ast.BasicLit:
+			text, err := strconv.Unquote(n.Value)
+			if err == nil && n.Kind == token.STRING && aWord.MatchString(aVerb.ReplaceAllString(text, "")) {
+				out = append(out, text)
+			}
+		}
+		return true
+	})
+	return out
+}
