@@ -1,71 +1,12 @@
-// Package sheet sets out the build sheet: everything that is needed at the
-// cutting table and the sewing machine, from plain data to sections of text,
-// tables and pictures. Packages page and paper turn those into a web page and a
-// PDF file, so that both say the same.
+// Package sheet is the finished build sheet as plain data: everything that is needed at
+// the cutting table and the sewing machine, in sections of text, tables and pictures.
 //
-// All lengths in [Data] are mm, forces N, angles rad. Start with [Of].
+// Below it package given is what a sheet is made from, and chapter lays its sections
+// out of that, with the pictures of scene, sketch and series. Packages page and paper
+// turn a sheet into a web page and a PDF file, so that both say the same.
 package sheet
 
-import (
-	"slingloft/export"
-	"slingloft/export/sheet/picture"
-	"slingloft/outline/accuracy"
-	"slingloft/outline/cord"
-	"slingloft/outline/design"
-	"slingloft/outline/flat"
-	"slingloft/outline/geom"
-	"slingloft/outline/hung"
-	"slingloft/outline/margin"
-	"slingloft/outline/panel"
-	"slingloft/outline/piece"
-	"slingloft/outline/quantity"
-	"slingloft/outline/rig"
-	"slingloft/outline/stock"
-	"slingloft/outline/words"
-)
-
-// Data is all that a build sheet is made from. What is left at its zero value is
-// left out of the sheet.
-type Data struct {
-	Design design.Design
-	Digest string
-	Style  quantity.Style
-
-	Shape     *hung.Shape
-	Body      *flat.Body
-	Sewn      panel.Sewn
-	Templates []piece.Piece
-	Cords     cord.Set
-	Lays      []Lay
-	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
-	Curves    []piece.Curve
-
-	Margins  *margin.Report
-	Place    *rig.Place
-	Roll     *rig.Roll
-	Shelter  *rig.Shelter
-	Bill     *stock.Bill
-	Accuracy *accuracy.Report
-	Words    *words.Names // nil: English
-	Warnings []string     // what a maker would not expect, one line each
-}
-
-// Lay is one roll or sheet with the pieces on it.
-type Lay struct {
-	Name          string // "Cloth lay", "Template sheet 2 of 3"
-	Material      string
-	Width, Height float64 // of the stock shown, mm: along x and y
-	Use           float64 // part of the stock that is used
-	Items         []export.Item
-	Kept          []Kept
-	Roll          bool // an open length: Width is what is cut off the roll
-}
-
-// Kept is an area of the stock that no piece may touch.
-type Kept struct {
-	Flaw    bool // of the cloth; else a keep-out of the maker's own
-	Outline geom.Ring
-}
+import "slingloft/export/sheet/picture"
 
 // Fact is a named figure, ready to print.
 type Fact struct {
@@ -124,6 +65,9 @@ type Step struct {
 	Facts []Fact
 }
 
+// Add adds a figure to a step.
+func (s *Step) Add(name, value string) { s.Facts = append(s.Facts, Fact{name, value}) }
+
 // Table is a table; its first column names the rows.
 type Table struct {
 	ID      string // unique on the sheet
@@ -135,6 +79,15 @@ type Table struct {
 	Dense   bool   // long and narrow: set in columns where there is room
 }
 
+// Add adds a row to a table.
+func (t *Table) Add(cells ...string) { t.Rows = append(t.Rows, cells) }
+
+// AddStrong adds a row that may stand out.
+func (t *Table) AddStrong(strong bool, cells ...string) {
+	t.Add(cells...)
+	t.Strong = append(t.Strong, strong)
+}
+
 // Figures are pictures that belong together.
 type Figures []Figure
 
@@ -142,8 +95,10 @@ type Figures []Figure
 type Figure struct {
 	Picture picture.Picture
 	Caption string
-	Wide    bool // takes the whole width
 }
+
+// Wide reports whether a figure takes the whole width.
+func (f Figure) Wide() bool { return f.Picture.Width == picture.Wide }
 
 // Notice is a warning or a remark that stands out.
 type Notice struct {
@@ -158,32 +113,3 @@ func (Steps) block()   {}
 func (Table) block()   {}
 func (Figures) block() {}
 func (Notice) block()  {}
-
-// Of sets out the sheet.
-func Of(d Data) (Sheet, error) {
-	b := builder{Data: d, words: words.English()}
-	if d.Words != nil {
-		b.words = *d.Words
-	}
-	s := Sheet{Title: d.Design.Name, Subtitle: b.subtitle(), Digest: d.Digest, Verdict: b.verdict()}
-	sections := []func() (Section, error){
-		b.result, b.hungShape, b.pieces, b.lay, b.cords, b.offsets, b.loads,
-		b.materials, b.order, b.seams, b.charts, b.assumptions, b.sources,
-	}
-	for _, f := range sections {
-		sec, err := f()
-		if err != nil {
-			return Sheet{}, err
-		}
-		if len(sec.Blocks) > 0 {
-			s.Sections = append(s.Sections, sec)
-		}
-	}
-	return s, nil
-}
-
-// builder sets out the sections.
-type builder struct {
-	Data
-	words words.Names
-}

@@ -16,6 +16,9 @@ const (
 	Foot
 )
 
+// Ends returns both ends, the head first.
+func Ends() [2]End { return [2]End{Head, Foot} }
+
 // String returns "head" or "foot".
 func (e End) String() string {
 	if e == Head {

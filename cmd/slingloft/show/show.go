@@ -8,6 +8,8 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/chapter"
+	"slingloft/export/sheet/given"
 	"slingloft/outline/piece"
 )
 
@@ -24,7 +26,7 @@ func Of(p *work.Plan, l work.Lays) (sheet.Sheet, error) {
 	if r, err := p.Accuracy(); err == nil {
 		d.Accuracy = &r
 	}
-	return sheet.Of(d)
+	return chapter.Sheet(d)
 }
 
 // Unlaid sets out the build sheet of a plan that is not laid yet: all of it but what
@@ -32,16 +34,16 @@ func Of(p *work.Plan, l work.Lays) (sheet.Sheet, error) {
 func Unlaid(p *work.Plan) (sheet.Sheet, error) {
 	d := dataOf(p)
 	d.Unlaid = true
-	return sheet.Of(d)
+	return chapter.Sheet(d)
 }
 
 // dataOf gathers what is known at once.
-func dataOf(p *work.Plan) sheet.Data {
-	d := sheet.Data{
+func dataOf(p *work.Plan) given.Data {
+	d := given.Data{
 		Design: p.Design, Digest: p.Digest, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
 		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
-		Words: &p.Words.Names, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
+		Names: p.Words.Names, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
 	if p.Hangs {
 		d.Place = &p.Place
@@ -50,9 +52,9 @@ func dataOf(p *work.Plan) sheet.Data {
 }
 
 // laysOf returns the roll and every sheet.
-func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
+func laysOf(p *work.Plan, l work.Lays) []given.Lay {
 	c, s := p.Design.Cloth, p.Design.Sheet
-	out := []sheet.Lay{{
+	out := []given.Lay{{
 		Name: "Cloth lay", Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
 		Items: work.Placed(p.Sewn.Pieces, l.Cloth, 0), Kept: keptClear(p, piece.Cloth), Roll: true,
 	}}
@@ -71,7 +73,7 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 			items[i].Motion.Shift = items[i].Motion.Shift.Plus(frame.Lay.Min)
 			area += items[i].Piece.Cut.Area()
 		}
-		out = append(out, sheet.Lay{
+		out = append(out, given.Lay{
 			Name: fmt.Sprintf("Template sheet %d of %d", n+1, l.Boards.Beds), Material: s.Name,
 			Width: s.Width, Height: s.Height, Use: area / (s.Width * s.Height), Items: items, Kept: kept,
 		})
@@ -81,15 +83,15 @@ func laysOf(p *work.Plan, l work.Lays) []sheet.Lay {
 
 // keptClear returns what of a stock no piece may touch: flaws of the cloth, and the
 // maker's own keep-outs.
-func keptClear(p *work.Plan, stock piece.Stock) []sheet.Kept {
-	var out []sheet.Kept
+func keptClear(p *work.Plan, stock piece.Stock) []given.Kept {
+	var out []given.Kept
 	if stock == piece.Cloth {
 		for _, f := range p.Design.Cloth.Flaws {
-			out = append(out, sheet.Kept{Flaw: true, Outline: f.Ring()})
+			out = append(out, given.Kept{Flaw: true, Outline: f.Ring()})
 		}
 	}
 	for _, r := range p.KeptClear(stock) {
-		out = append(out, sheet.Kept{Outline: r})
+		out = append(out, given.Kept{Outline: r})
 	}
 	return out
 }

@@ -31,7 +31,7 @@ type Chart struct {
 
 // Size of a chart: two stand side by side on a printed page.
 const (
-	Width  = 88.0
+	Width  = picture.Half
 	Height = 62.0
 	legend = 5.5 // height of the legend's rows over the chart
 )

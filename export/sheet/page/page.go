@@ -147,14 +147,14 @@ func writeFigures(b *strings.Builder, figs sheet.Figures) {
 	for i := range figs {
 		f := &figs[i]
 		class := "narrow"
-		if f.Wide {
+		if f.Wide() {
 			class = "wide"
 			if f.Picture.Lettered() {
 				class += " lettered"
 			}
 		}
 		fmt.Fprintf(b, "<figure class=\"%s\">\n", class)
-		if f.Wide {
+		if f.Wide() {
 			// A scrolling region has to be within reach of the keyboard.
 			fmt.Fprintf(b, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"%s, picture\">%s</div>\n",
 				esc(f.Picture.Title), f.Picture.SVG())

@@ -52,7 +52,7 @@ func beside(block sheet.Block) bool {
 		return !t.Dense && len(t.Head) <= 5
 	case sheet.Figures:
 		for _, f := range t {
-			if f.Wide {
+			if f.Wide() {
 				return false
 			}
 		}

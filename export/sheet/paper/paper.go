@@ -29,7 +29,7 @@ var (
 
 // Layout on the paper, mm: content is as wide as the widest picture.
 const (
-	content = 180.0
+	content = picture.Wide
 	top     = 14.0
 	bottom  = 16.0
 	gap     = 4.0 // between things beside each other

@@ -9,6 +9,7 @@ package picture
 
 import (
 	"math"
+	"strings"
 
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -16,7 +17,7 @@ import (
 
 // Picture is one drawing.
 type Picture struct {
-	ID            string // unique on a sheet, safe as an id: "view-side"
+	ID            string // unique on a sheet, safe as an id ([SafeID]): "view-side"
 	Title         string // what it shows, in a few words
 	Desc          string // the same for those who cannot see it, with its figures
 	Width, Height float64
@@ -54,6 +55,12 @@ type Text struct {
 func (Path) item() {}
 func (Text) item() {}
 
+// Widths of pictures, mm: the printed page and half of it.
+const (
+	Wide = 180.0
+	Half = 88.0
+)
+
 // Font sizes, mm: 8 and 7 points in print.
 const (
 	Letter = 2.8
@@ -67,6 +74,19 @@ const (
 	Thin   = 0.25
 	Hair   = 0.18
 )
+
+// SafeID returns text as an id: letters, digits and dashes.
+func SafeID(text string) string {
+	var out strings.Builder
+	for _, r := range strings.ToLower(text) {
+		if r >= 'a' && r <= 'z' || r >= '0' && r <= '9' {
+			out.WriteRune(r)
+		} else {
+			out.WriteByte('-')
+		}
+	}
+	return out.String()
+}
 
 // Line adds an open line.
 func (p *Picture) Line(ink Ink, width float64, pts ...geom.Point) {

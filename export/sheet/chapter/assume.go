@@ -1,15 +1,17 @@
-package sheet
+package chapter
 
 import (
 	"fmt"
 
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
 	"slingloft/outline/design"
 )
 
 // assumptions says what the figures take for granted.
-func (b *builder) assumptions() (Section, error) {
+func (b build) assumptions() (sheet.Section, error) {
 	d := b.Design
-	l := List{
+	l := sheet.List{
 		"The sleeper is a load along the bed's middle, straight down, at rest; the cloth's own mass and the bars' are added.",
 		"The cloth carries across the bed only, by its weft, and lies on the sleeper without friction. Along the bed it carries nothing.",
 		"Each side's cord, from hook to hook, is one curve in balance. Bars push outwards only, so that the level pull of " +
@@ -17,26 +19,26 @@ func (b *builder) assumptions() (Section, error) {
 		"The cord keeps its place in its channel. Its tension is therefore some per cent larger at the bars than in the middle.",
 		"Tail ends are tacked to the legs, and how far the weft leans in the tails is left out.",
 		"Woven cloth does not stretch along its threads but shears; the body is laid flat on a net of such threads.",
-		"Seam and cord lie apart by the channel's reach: " + b.long(b.Sewn.Reach) + " from cord centre to stitch line.",
+		"Seam and cord lie apart by the channel's reach: " + b.Long(b.Sewn.Reach) + " from cord centre to stitch line.",
 	}
 	if s := b.Body.Shear; b.Body.Cut == design.Net {
 		limit := ""
 		if d.Cloth.LockingAngle > 0 {
-			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", degrees(float64(d.Cloth.LockingAngle)))
+			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", given.Degrees(float64(d.Cloth.LockingAngle)))
 		}
 		l = append(l, fmt.Sprintf("The largest shear in the hung body is %s%s; it lies %s from mid-bay and %s off the centre line.",
-			degrees(s.Angle), limit, b.round(max(s.At.X, -s.At.X)), b.round(max(s.At.Y, -s.At.Y))))
+			given.Degrees(s.Angle), limit, b.Round(max(s.At.X, -s.At.X)), b.Round(max(s.At.Y, -s.At.Y))))
 	} else {
 		l = append(l, "Tails are cut straight and do not hang quite level; the chart of straight against true cut says by how much.")
 	}
 	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where "+
 		"one is missing, the margin is not given.",
 		"No figure here replaces a test of your own splices, seams and hooks.")
-	return Section{ID: "assumptions", Title: "Assumptions", Blocks: []Block{l}}, nil
+	return sheet.Section{ID: "assumptions", Title: "Assumptions", Blocks: []sheet.Block{l}}, nil
 }
 
 // stretchWords says whether stretch was taken off.
-func (b *builder) stretchWords() string {
+func (b build) stretchWords() string {
 	d := b.Design
 	switch {
 	case d.Side.Stiffness > 0 && d.Leg.Stiffness > 0:
@@ -49,8 +51,8 @@ func (b *builder) stretchWords() string {
 }
 
 // sources names what published figures and methods stand behind the sheet.
-func (b *builder) sources() (Section, error) {
-	return Section{ID: "sources", Title: "Sources", Blocks: []Block{List{
+func (b build) sources() (sheet.Section, error) {
+	return sheet.Section{ID: "sources", Title: "Sources", Blocks: []sheet.Block{sheet.List{
 		"P. L. Chebyshev, On the cutting of garments, 1878: nets of threads that keep their lengths.",
 		"D. A. Winter, Biomechanics and Motor Control of Human Movement, table 4.1: masses of body parts, after Dempster.",
 		"C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007: places along the body.",

@@ -1,44 +1,18 @@
-package sheet
+package sketch
 
 import (
 	"fmt"
 	"math"
-
 	"slingloft/export"
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
 
-// lay shows every roll and sheet with the pieces on it.
-func (b *builder) lay() (Section, error) {
-	s := Section{ID: "lay", Title: "The lay"}
-	if b.Unlaid {
-		s.Blocks = append(s.Blocks, Para(unlaid))
-	}
-	for i, l := range b.Lays {
-		kind := "sheet"
-		if l.Roll {
-			kind = "roll"
-		}
-		caption := fmt.Sprintf("%s on %s: %s of %s %s wide, %s used.", l.Name, l.Material, b.round(l.Width), kind,
-			b.round(l.Height), percent(l.Use))
-		if !l.Roll {
-			caption = fmt.Sprintf("%s, %s, %s × %s, %s used.", l.Name, l.Material, b.round(l.Width), b.round(l.Height), percent(l.Use))
-		}
-		s.Blocks = append(s.Blocks, Figures{{b.layPicture(i, l), caption, true}})
-		if l.Roll {
-			s.Blocks = append(s.Blocks, b.placesTable(i, l))
-		}
-	}
-	return s, nil
-}
-
-// unlaid stands where the lay is not known yet.
-const unlaid = "The pieces are not laid yet."
-
-// layPicture draws one roll or sheet.
-func (b *builder) layPicture(i int, l Lay) picture.Picture {
+// Lay draws the roll or sheet number i of the lays.
+func Lay(d *given.Data, i int) picture.Picture {
+	l := d.Lays[i]
 	const left, right, above = 15.0, 6.0, 3.0
 	kept, below := keptIn(l), 11.0
 	if len(kept) > 0 {
@@ -48,9 +22,9 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 	if l.Roll {
 		tallest = 130
 	}
-	k := math.Min((wide-left-right)/l.Width, tallest/l.Height)
-	p := picture.Picture{ID: fmt.Sprintf("lay-%d", i+1), Title: l.Name, Width: wide, Height: below + above + k*l.Height}
-	v := picture.View{Scale: k, Shift: geom.Pt(left+(wide-left-right-k*l.Width)/2, below)}
+	k := math.Min((picture.Wide-left-right)/l.Width, tallest/l.Height)
+	p := picture.Picture{ID: fmt.Sprintf("lay-%d", i+1), Title: l.Name, Width: picture.Wide, Height: below + above + k*l.Height}
+	v := picture.View{Scale: k, Shift: geom.Pt(left+(picture.Wide-left-right-k*l.Width)/2, below)}
 	edge := geom.BoxOf(geom.Pt(0, 0), geom.Pt(l.Width, l.Height))
 	for _, it := range l.Items {
 		p.Area(picture.Cloth, v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))...)
@@ -70,10 +44,10 @@ func (b *builder) layPicture(i int, l Lay) picture.Picture {
 	for n, it := range l.Items {
 		letterItem(&p, v, it, n+1)
 	}
-	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, b.round(l.Width))
-	p.Upright(v.At(geom.Pt(0, 0)), v.At(geom.Pt(0, l.Height)), v.Shift.X-6, b.round(l.Height))
+	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, d.Round(l.Width))
+	p.Upright(v.At(geom.Pt(0, 0)), v.At(geom.Pt(0, l.Height)), v.Shift.X-6, d.Round(l.Height))
 	legend(&p, kept)
-	p.Desc = fmt.Sprintf("%d parts on %s by %s, %s of it used.", len(l.Items), b.round(l.Width), b.round(l.Height), percent(l.Use))
+	p.Desc = fmt.Sprintf("%d parts on %s by %s, %s of it used.", len(l.Items), d.Round(l.Width), d.Round(l.Height), given.Percent(l.Use))
 	if words := keptWords(kept); words != "" {
 		p.Desc += " Hatched, and kept clear: " + words + "."
 	}
@@ -147,24 +121,4 @@ func upended(r geom.Ring) geom.Ring {
 		out[i] = geom.Pt(p.Y, p.X)
 	}
 	return out
-}
-
-// placesTable tells where each piece lies on the roll.
-func (b *builder) placesTable(i int, l Lay) Table {
-	t := Table{ID: fmt.Sprintf("lay-%d-places", i+1), Caption: "Where each piece's outermost points lie: from the " +
-		"roll's cut end, and from the lower selvedge, in " + b.unitWord(),
-		Head: []string{"piece", "from", "to", "from selvedge", "to", "lies"}, Words: []bool{true, false, false, false, false, true}}
-	for n, it := range l.Items {
-		box := it.Piece.Cut.Moved(it.Motion).Bounds()
-		lies := "as drawn"
-		if math.Abs(math.Remainder(it.Motion.Turn, 2*math.Pi)) > 1e-9 {
-			lies = "turned " + degrees(it.Motion.Turn)
-		}
-		if it.Motion.Mirror {
-			lies += ", mirrored"
-		}
-		t.Rows = append(t.Rows, []string{fmt.Sprintf("%d %s", n+1, it.Piece.ID), b.figure(box.Min.X), b.figure(box.Max.X),
-			b.figure(box.Min.Y), b.figure(box.Max.Y), lies})
-	}
-	return t
 }

@@ -1,17 +1,18 @@
-package sheet
+package sketch
 
 import (
 	"math"
 	"strings"
 
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
 )
 
 // keptIn returns the areas that are kept clear, as far as they lie on what is drawn
 // of the stock; those past its end are left out.
-func keptIn(l Lay) []Kept {
-	var out []Kept
+func keptIn(l given.Lay) []given.Kept {
+	var out []given.Kept
 	for _, a := range l.Kept {
 		a.Outline = within(a.Outline, l.Width, l.Height)
 		if len(a.Outline) > 2 {
@@ -68,7 +69,7 @@ func drawKept(p *picture.Picture, area geom.Polyline) {
 }
 
 // keptWords names what is kept clear.
-func keptWords(kept []Kept) string {
+func keptWords(kept []given.Kept) string {
 	flaws := 0
 	for _, a := range kept {
 		if a.Flaw {
@@ -77,16 +78,16 @@ func keptWords(kept []Kept) string {
 	}
 	var words []string
 	if flaws > 0 {
-		words = append(words, counted(flaws, "flaw of the cloth", "flaws of the cloth"))
+		words = append(words, given.Counted(flaws, "flaw of the cloth", "flaws of the cloth"))
 	}
 	if n := len(kept) - flaws; n > 0 {
-		words = append(words, counted(n, "keep-out", "keep-outs"))
+		words = append(words, given.Counted(n, "keep-out", "keep-outs"))
 	}
 	return strings.Join(words, " and ")
 }
 
 // legend says at the lower right what the hatching means.
-func legend(p *picture.Picture, kept []Kept) {
+func legend(p *picture.Picture, kept []given.Kept) {
 	words := keptWords(kept)
 	if words == "" {
 		return

@@ -1,53 +1,32 @@
-package sheet
+package scene
 
 import (
-	"bytes"
 	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
 
+	"slingloft/export/sheet/giventest"
 	"slingloft/outline/design"
-	"slingloft/outline/flat"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
 
-// hungUp returns a builder for the built-in design with some of its lines replaced.
-func hungUp(t *testing.T, lines ...string) builder {
-	t.Helper()
-	name, text := design.Demo()
-	for i := 0; i < len(lines); i += 2 {
-		changed := bytes.Replace(text, []byte("\n"+lines[i]), []byte("\n"+lines[i+1]), 1)
-		if bytes.Equal(changed, text) {
-			t.Fatalf("%q is not in the design", lines[i])
-		}
-		text = changed
-	}
-	d, _, err := design.Read(name, text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	s, err := hung.Solve(hung.ProblemOf(d))
-	if err != nil {
-		t.Fatal(err)
-	}
-	body, err := flat.Lay(&s, d.Cap.Kind == design.Leaning)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return builder{Data: Data{Design: d, Shape: &s, Body: &body}}
+// up returns the built-in bed with some lines of its design replaced.
+func up(t *testing.T, lines ...string) bed {
+	d := giventest.Hung(t, lines...)
+	return bed{&d}
 }
 
 // shapes are beds with ends of every kind.
-func shapes(t *testing.T) map[string]builder {
+func shapes(t *testing.T) map[string]bed {
 	long := []string{`head_tail = "160 mm"`, `head_tail = "260 mm"`, `foot_tail = "180 mm"`, `foot_tail = "240 mm"`}
-	return map[string]builder{
-		"upright":  hungUp(t),
-		"leaning":  hungUp(t, append(long, `kind = "upright"`, `kind = "leaning"`)...),
-		"gathered": hungUp(t, `kind = "upright"`, `kind = "gathered"`, `hollow = `, `#`),
-		"unequal":  hungUp(t, `head_bar = "900 mm"`, `head_bar = "1000 mm"`, `foot_bar = "820 mm"`, `foot_bar = "520 mm"`),
-		"straight": hungUp(t, `cut = "net"`, `cut = "straight"`),
+	return map[string]bed{
+		"upright":  up(t),
+		"leaning":  up(t, append(long, `kind = "upright"`, `kind = "leaning"`)...),
+		"gathered": up(t, `kind = "upright"`, `kind = "gathered"`, `hollow = `, `#`),
+		"unequal":  up(t, `head_bar = "900 mm"`, `head_bar = "1000 mm"`, `foot_bar = "820 mm"`, `foot_bar = "520 mm"`),
+		"straight": up(t, `cut = "net"`, `cut = "straight"`),
 	}
 }
 

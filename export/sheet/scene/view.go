@@ -1,61 +1,40 @@
-package sheet
+// Package scene draws the bed as it hangs: in space, from the side, from above and from
+// its end.
+package scene
 
 import (
 	"fmt"
 	"math"
 
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 )
 
-// wide and half are the widths of pictures, mm: the printed page and half of it.
-const (
-	wide = 180.0
-	half = 88.0
-)
-
-// hungShape shows how it hangs.
-func (b *builder) hungShape() (Section, error) {
-	solid := b.solidView()
-	s := Section{ID: "hung", Title: "The hung shape"}
-	s.Blocks = append(s.Blocks,
-		Figures{{solid, "Seen from above, from the right of the foot end.", true}},
-		Figures{{b.sideView(), "From the side, head to the left. Heights are above the bed's bottom line.", true}},
-		Figures{{b.topView(), "From above.", true}},
-		Figures{{b.endView(), "From the foot end, looking to the head: the sections at both bars and at mid-bay.", false}},
-		b.endsTable())
-	if t, ok := b.placeTable(); ok {
-		s.Blocks = append(s.Blocks, carefully(), t)
-	}
-	if b.Roll != nil {
-		s.Blocks = append(s.Blocks, b.rollNotice())
-	}
-	return s, nil
-}
-
-// span gives stations along the bed with both ends of the tails.
-func (b *builder) stations(n int) []float64 { return b.Shape.Stations(n) }
+// bed is the hung bed that is drawn.
+type bed struct{ *given.Data }
 
 // stub is how much of a hang line is drawn past each apex, mm true.
 const stub = 140.0
 
-// sideView draws the hammock from the side.
-func (b *builder) sideView() picture.Picture {
+// Side draws the hammock from the side.
+func Side(d *given.Data) picture.Picture {
+	b := bed{d}
 	sh := b.Shape
 	h, f := sh.Ends[hung.Head], sh.Ends[hung.Foot]
 	left, right := h.ApexX-stub, f.ApexX+stub
 	top := max(h.ApexZ+stub*h.Slope, f.ApexZ+stub*f.Slope)
 	low := min(sh.Problem.Bottom(h.TailX), sh.Problem.Bottom(f.TailX))
 	const below, above, margin = 21.0, 3.0, 13.0
-	k := (wide - 2*margin) / (right - left)
-	p := picture.Picture{ID: "view-side", Title: "The hung hammock from the side", Width: wide, Height: below + above + k*(top-low)}
+	k := (picture.Wide - 2*margin) / (right - left)
+	p := picture.Picture{ID: "view-side", Title: "The hung hammock from the side", Width: picture.Wide, Height: below + above + k*(top-low)}
 	v := picture.View{Scale: k, Shift: geom.Pt(margin-left*k, below-low*k)}
 	at := func(x, z float64) geom.Point { return v.At(geom.Pt(x, z)) }
 	var cords, floor geom.Polyline // over the cloth, from corner to corner
 	head, foot := b.corner(hung.Head), b.corner(hung.Foot)
-	for _, x := range b.stations(120) {
+	for _, x := range b.Shape.Stations(120) {
 		q := sh.At(x)
 		floor = append(floor, at(x, q.Bottom))
 		if x > head.X && x < foot.X {
@@ -67,7 +46,7 @@ func (b *builder) sideView() picture.Picture {
 	b.sleeper(&p, v)
 	p.Line(picture.Main, picture.Medium, append(append(geom.Polyline{cords[0]}, floor...), cords[len(cords)-1])...)
 	p.Line(picture.Cord, picture.Bold, append(append(geom.Polyline{at(h.ApexX, h.ApexZ)}, cords...), at(f.ApexX, f.ApexZ))...)
-	for _, e := range ends() {
+	for _, e := range hung.Ends() {
 		end := sh.Ends[e]
 		apex := at(end.ApexX, end.ApexZ)
 		out := at(end.ApexX+e.Sign()*stub, end.ApexZ+stub*end.Slope)
@@ -80,43 +59,43 @@ func (b *builder) sideView() picture.Picture {
 	p.Desc = fmt.Sprintf("Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the "+
 		"head hook, %s above it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot "+
 		"hook at %s. Hang angles %s at the head, %s at the foot.",
-		b.round(f.TailX-h.TailX), b.round(h.ApexZ), b.round(h.Section.Height), b.round(sh.At(0).Z-sh.Problem.Bottom(0)),
-		b.round(f.Section.Height), b.round(f.ApexZ),
-		degrees(atan(h.Slope)), degrees(atan(f.Slope)))
+		b.Round(f.TailX-h.TailX), b.Round(h.ApexZ), b.Round(h.Section.Height), b.Round(sh.At(0).Z-sh.Problem.Bottom(0)),
+		b.Round(f.Section.Height), b.Round(f.ApexZ),
+		given.Degrees(math.Atan(h.Slope)), given.Degrees(math.Atan(f.Slope)))
 	return p
 }
 
 // sideDimensions dimensions the side view.
-func (b *builder) sideDimensions(p *picture.Picture, at func(x, z float64) geom.Point) {
+func (b bed) sideDimensions(p *picture.Picture, at func(x, z float64) geom.Point) {
 	sh, bed := b.Shape, b.Design.Bed
 	s := bed.Span / 2
 	y := at(0, min(sh.Problem.Bottom(-s), sh.Problem.Bottom(s))).Y
 	point := func(x float64) geom.Point { return at(x, sh.Problem.Bottom(x)) }
 	h, f := sh.Ends[hung.Head], sh.Ends[hung.Foot]
-	p.Level(point(-s), point(h.TailX), y-6.5, b.round(bed.HeadTail))
-	p.Level(point(-s), point(s), y-6.5, b.round(bed.Span))
-	p.Level(point(s), point(f.TailX), y-6.5, b.round(bed.FootTail))
-	p.Level(at(h.ApexX, h.ApexZ), at(f.ApexX, f.ApexZ), y-15, b.round(f.ApexX-h.ApexX))
-	for _, e := range ends() {
+	p.Level(point(-s), point(h.TailX), y-6.5, b.Round(bed.HeadTail))
+	p.Level(point(-s), point(s), y-6.5, b.Round(bed.Span))
+	p.Level(point(s), point(f.TailX), y-6.5, b.Round(bed.FootTail))
+	p.Level(at(h.ApexX, h.ApexZ), at(f.ApexX, f.ApexZ), y-15, b.Round(f.ApexX-h.ApexX))
+	for _, e := range hung.Ends() {
 		end := sh.Ends[e]
 		x := e.Sign() * s
 		tip := at(x, sh.At(x).Z)
-		p.Upright(point(x), tip, tip.X-e.Sign()*7, b.round(end.Section.Height))
+		p.Upright(point(x), tip, tip.X-e.Sign()*7, b.Round(end.Section.Height))
 		apex := at(end.ApexX, end.ApexZ)
 		floor := geom.Pt(apex.X, point(end.TailX).Y)
-		p.Upright(floor, apex, apex.X+e.Sign()*7, b.round(end.ApexZ-sh.Problem.Bottom(end.TailX)))
-		angle := picture.Text{Text: degrees(atan(end.Slope)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}
+		p.Upright(floor, apex, apex.X+e.Sign()*7, b.Round(end.ApexZ-sh.Problem.Bottom(end.TailX)))
+		angle := picture.Text{Text: given.Degrees(math.Atan(end.Slope)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}
 		p.WriteFree(angle, apex.Plus(geom.Pt(-e.Sign()*6, 4)), apex.Plus(geom.Pt(-e.Sign()*9, 2.5)), apex.Plus(geom.Pt(0, -4)))
 		name := picture.Text{Text: e.String() + " bar", Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Bar}
 		p.WriteFree(name, tip.Plus(geom.Pt(0, 4)), tip.Plus(geom.Pt(-e.Sign()*8, 4)), tip.Plus(geom.Pt(-e.Sign()*10, 0)))
 	}
 	mid := at(0, sh.At(0).Z)
-	p.Upright(point(0), mid, mid.X, b.round(sh.At(0).Z-sh.Problem.Bottom(0)))
+	p.Upright(point(0), mid, mid.X, b.Round(sh.At(0).Z-sh.Problem.Bottom(0)))
 }
 
 // sleeper draws somebody lying in the bed, head at the crown. The proportions are
 // those of a rough drawing: parts of the stature from memory.
-func (b *builder) sleeper(p *picture.Picture, v picture.View) {
+func (b bed) sleeper(p *picture.Picture, v picture.View) {
 	profile := [][2]float64{{0.13, 0.03}, {0.15, 0.06}, {0.2, 0.1}, {0.27, 0.125}, {0.36, 0.115}, {0.44, 0.115}, {0.5, 0.12},
 		{0.58, 0.1}, {0.68, 0.085}, {0.73, 0.08}, {0.8, 0.075}, {0.9, 0.05}, {0.95, 0.055}, {0.965, 0.12}, {0.985, 0.14},
 		{0.998, 0.12}, {1, 0.02}}
@@ -139,19 +118,20 @@ func (b *builder) sleeper(p *picture.Picture, v picture.View) {
 	p.Dot(picture.Body, at(0.068, 0.068), 0.064*tall*v.Scale)
 }
 
-// topView draws the hammock from above.
-func (b *builder) topView() picture.Picture {
+// Above draws the hammock from above.
+func Above(d *given.Data) picture.Picture {
+	b := bed{d}
 	sh := b.Shape
 	h, f := sh.Ends[hung.Head], sh.Ends[hung.Foot]
 	left, right := h.ApexX-stub, f.ApexX+stub
 	widest := max(h.Bar, f.Bar)
 	const margin, room = 13.0, 9.0
-	k := (wide - 2*margin) / (right - left)
-	p := picture.Picture{ID: "view-above", Title: "The hung hammock from above", Width: wide, Height: 2*room + k*widest}
+	k := (picture.Wide - 2*margin) / (right - left)
+	p := picture.Picture{ID: "view-above", Title: "The hung hammock from above", Width: picture.Wide, Height: 2*room + k*widest}
 	v := picture.View{Scale: k, Shift: geom.Pt(margin-left*k, room+k*widest/2)}
 	at := func(x, y float64) geom.Point { return v.At(geom.Pt(x, y)) }
 	var up, down geom.Polyline
-	for _, x := range b.stations(120) {
+	for _, x := range b.Shape.Stations(120) {
 		q := sh.At(x)
 		up, down = append(up, at(x, q.Y)), append(down, at(x, -q.Y))
 	}
@@ -159,7 +139,7 @@ func (b *builder) topView() picture.Picture {
 	rims := [2]geom.Polyline{b.endRim(hung.Head), b.endRim(hung.Foot)}
 	cloth := geom.Polyline{}
 	head, foot := b.corner(hung.Head), b.corner(hung.Foot)
-	for i, x := range b.stations(120) {
+	for i, x := range b.Shape.Stations(120) {
 		if x > head.X && x < foot.X {
 			cloth = append(cloth, up[i])
 		}
@@ -174,7 +154,7 @@ func (b *builder) topView() picture.Picture {
 		p.Line(picture.Cord, picture.Bold, append(append(geom.Polyline{at(h.ApexX, 0)}, side...), at(f.ApexX, 0))...)
 	}
 	p.Dashed(picture.Ghost, picture.Thin, at(h.TailX, 0), at(f.TailX, 0))
-	for i, e := range ends() {
+	for i, e := range hung.Ends() {
 		end := sh.Ends[e]
 		x := e.Sign() * b.Design.Bed.Span / 2
 		p.Line(picture.Bar, 1, at(x, -end.Bar/2), at(x, end.Bar/2))
@@ -182,28 +162,29 @@ func (b *builder) topView() picture.Picture {
 		apex := at(end.ApexX, 0)
 		p.Dashed(picture.Cord, picture.Thin, apex, at(end.ApexX+e.Sign()*stub, 0))
 		p.Dot(picture.Main, apex, 0.7)
-		p.Upright(at(x, -end.Bar/2), at(x, end.Bar/2), at(x, 0).X-e.Sign()*7, b.round(end.Bar))
+		p.Upright(at(x, -end.Bar/2), at(x, end.Bar/2), at(x, 0).X-e.Sign()*7, b.Round(end.Bar))
 		tip := at(x, -end.Bar/2)
-		p.Dimension(tip, apex, e.Sign()*-7, b.round(end.Leg))
+		p.Dimension(tip, apex, e.Sign()*-7, b.Round(end.Leg))
 	}
 	narrow := sh.At(sh.DepthX).Y
-	p.Upright(at(sh.DepthX, -narrow), at(sh.DepthX, narrow), at(sh.DepthX, 0).X, b.round(2*narrow))
+	p.Upright(at(sh.DepthX, -narrow), at(sh.DepthX, narrow), at(sh.DepthX, 0).X, b.Round(2*narrow))
 	p.Desc = fmt.Sprintf("Plan. The cords stand %s apart at the head bar, close in to %s near the middle, open to %s "+
 		"at the foot bar and meet at the hooks. Legs from bar tip to hook: %s at the head, %s at the foot.",
-		b.round(h.Bar), b.round(2*narrow), b.round(f.Bar), b.round(h.Leg), b.round(f.Leg))
+		b.Round(h.Bar), b.Round(2*narrow), b.Round(f.Bar), b.Round(h.Leg), b.Round(f.Leg))
 	return p
 }
 
-// endView draws the sections at the bars and at mid-bay.
-func (b *builder) endView() picture.Picture {
+// End draws the sections at the bars and at mid-bay.
+func End(d *given.Data) picture.Picture {
+	b := bed{d}
 	sh := b.Shape
 	h, f := sh.Ends[hung.Head], sh.Ends[hung.Foot]
 	mid := sh.At(0).Section
 	top := max(h.Section.Height, f.Section.Height)
 	widest := max(h.Bar, f.Bar)
-	k := min((half-30)/widest, 70/top)
-	p := picture.Picture{ID: "view-end", Title: "Sections at the bars and at mid-bay", Width: half, Height: 27 + k*top}
-	v := picture.View{Scale: k, Shift: geom.Pt(half/2+4, 17)}
+	k := min((picture.Half-30)/widest, 70/top)
+	p := picture.Picture{ID: "view-end", Title: "Sections at the bars and at mid-bay", Width: picture.Half, Height: 27 + k*top}
+	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2+4, 17)}
 	sections := []struct {
 		name string
 		s    hung.Section
@@ -224,19 +205,19 @@ func (b *builder) endView() picture.Picture {
 		a, c := v.At(geom.Pt(-s.Half, s.Height)), v.At(geom.Pt(s.Half, s.Height))
 		if i == 0 {
 			p.Line(picture.Bar, picture.Thin, a, c)
-			p.Level(a, c, a.Y+4, b.round(2*s.Half))
-			p.Upright(v.At(geom.Pt(-s.Half, 0)), a, a.X-5, b.round(s.Height))
+			p.Level(a, c, a.Y+4, b.Round(2*s.Half))
+			p.Upright(v.At(geom.Pt(-s.Half, 0)), a, a.X-5, b.Round(s.Height))
 		}
 	}
 	m := v.At(geom.Pt(mid.Half, mid.Height))
-	p.Upright(geom.Pt(m.X, v.At(geom.Pt(0, 0)).Y), m, min(m.X+9, half-7), b.round(mid.Height))
+	p.Upright(geom.Pt(m.X, v.At(geom.Pt(0, 0)).Y), m, min(m.X+9, picture.Half-7), b.Round(mid.Height))
 	low := v.At(geom.Pt(0, 0))
-	p.WriteFree(picture.Text{Text: "R " + b.round(mid.Radius), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main},
+	p.WriteFree(picture.Text{Text: "R " + b.Round(mid.Radius), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main},
 		low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
 	p.Desc = fmt.Sprintf("Three sections across the bed over one bottom line: tangent walls on a round underbody. Head "+
 		"bar %s wide and %s deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
-		b.round(h.Bar), b.round(h.Section.Height), b.round(2*mid.Half), b.round(mid.Height), b.round(f.Bar),
-		b.round(f.Section.Height), degrees(h.Section.Wall))
+		b.Round(h.Bar), b.Round(h.Section.Height), b.Round(2*mid.Half), b.Round(mid.Height), b.Round(f.Bar),
+		b.Round(f.Section.Height), given.Degrees(h.Section.Wall))
 	return p
 }
 

@@ -1,11 +1,11 @@
-package sheet
+package chapter
 
 import (
 	"slingloft/outline/piece"
 )
 
 // marginWords says what a piece has at one of its edges.
-func (b *builder) marginWords(m piece.Margin) string {
+func (b build) marginWords(m piece.Margin) string {
 	switch m.At {
 	case piece.AtSide:
 		return "allowance at the side"
@@ -43,20 +43,9 @@ func (b *builder) marginWords(m piece.Margin) string {
 	return ""
 }
 
-// lineWords says what a line of a piece is, for those that a drawing names.
-func (b *builder) lineWords(l piece.Line) (string, bool) {
-	switch l.Role {
-	case piece.BarLine:
-		return b.words.OfEnd(b.words.Pieces.BarLine, l.Index), true
-	case piece.GrainArrow:
-		return "grain", true
-	}
-	return "", false
-}
-
 // fellWords says what is done along a line of a flat-felled join, before the panel's
 // name.
-func (b *builder) fellWords(r piece.Role) (string, bool) {
+func (b build) fellWords(r piece.Role) (string, bool) {
 	switch r {
 	case piece.FellFold:
 		return "fold the allowance of the ", true

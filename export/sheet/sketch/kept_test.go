@@ -1,13 +1,13 @@
-package sheet
+package sketch
 
 import (
 	"math"
 	"strings"
 	"testing"
 
+	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/giventest"
 	"slingloft/outline/geom"
-	"slingloft/outline/stock"
-	"slingloft/outline/words"
 )
 
 func TestWithin(t *testing.T) {
@@ -34,45 +34,19 @@ func TestWithin(t *testing.T) {
 
 // What is kept clear and lies on the drawn stock is hatched, and the legend counts it.
 func TestKeptIsDrawn(t *testing.T) {
-	b := hungUp(t)
-	l := Lay{Name: "Cloth lay", Width: 2000, Height: 1500, Roll: true, Kept: []Kept{
+	d := giventest.Hung(t)
+	l := given.Lay{Name: "Cloth lay", Width: 2000, Height: 1500, Roll: true, Kept: []given.Kept{
 		{Flaw: true, Outline: geom.BoxOf(geom.Pt(100, 100), geom.Pt(200, 150)).Ring()},
 		{Flaw: true, Outline: geom.BoxOf(geom.Pt(2500, 100), geom.Pt(2600, 150)).Ring()},
 		{Outline: geom.BoxOf(geom.Pt(1900, 900), geom.Pt(2100, 1000)).Ring()},
 	}}
-	p := b.layPicture(0, l)
+	d.Lays = []given.Lay{l}
+	p := Lay(&d, 0)
 	if want := "kept clear: 1 flaw of the cloth and 1 keep-out."; !strings.Contains(p.Desc, want) {
 		t.Errorf("no %q in %q", want, p.Desc)
 	}
-	l.Kept = nil
-	if q := b.layPicture(0, l); strings.Contains(q.Desc, "kept clear") || len(q.Items) >= len(p.Items) {
+	d.Lays[0].Kept = nil
+	if q := Lay(&d, 0); strings.Contains(q.Desc, "kept clear") || len(q.Items) >= len(p.Items) {
 		t.Errorf("%d items with nothing kept clear, %d with it: %q", len(q.Items), len(p.Items), q.Desc)
-	}
-}
-
-// What cannot be known is not told as nothing.
-func TestNotGiven(t *testing.T) {
-	b := hungUp(t)
-	b.words = words.English()
-	b.Bill = &stock.Bill{
-		Rows:   []stock.Row{{Name: "any", Quantity: 2.5}},
-		Masses: []stock.Mass{{Missing: "cloth.areal_density"}},
-	}
-	s, err := b.materials()
-	if err != nil {
-		t.Fatal(err)
-	}
-	given := 0
-	for _, block := range s.Blocks {
-		table, ok := block.(Table)
-		for _, row := range table.Rows {
-			given++
-			if last := row[len(row)-1]; ok && last != notGiven {
-				t.Errorf("%q: %q, want %q", row[0], last, notGiven)
-			}
-		}
-	}
-	if given != 4 {
-		t.Errorf("%d rows, want 4", given)
 	}
 }

@@ -1,8 +1,9 @@
-package sheet
+package scene
 
 import (
 	"fmt"
 
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -16,11 +17,12 @@ type facet struct {
 	width  float64 // of a stroke; 0: an area
 }
 
-// solidView draws the hung shape in space, what lies behind first. The bed is cut
+// Solid draws the hung shape in space, what lies behind first. The bed is cut
 // across into slabs, from end to end, and each slab along into strips; two
 // neighbours always have a plane between them, so that their order is known and
 // nothing is sorted by its distance, which goes wrong where one part is long.
-func (b *builder) solidView() picture.Picture {
+func Solid(d *given.Data) picture.Picture {
+	b := bed{d}
 	c := newCamera(-0.95, 0.5)
 	scene := b.scene(c)
 	box := geom.EmptyBox()
@@ -29,9 +31,9 @@ func (b *builder) solidView() picture.Picture {
 			box = box.With(c.flat(q))
 		}
 	}
-	k := (wide - 16) / box.Width()
-	p := picture.Picture{ID: "view-solid", Title: "The hung hammock in space", Width: wide, Height: k*box.Height() + 8}
-	v := picture.Fit(box, geom.BoxOf(geom.Pt(8, 4), geom.Pt(wide-8, p.Height-4)))
+	k := (picture.Wide - 16) / box.Width()
+	p := picture.Picture{ID: "view-solid", Title: "The hung hammock in space", Width: picture.Wide, Height: k*box.Height() + 8}
+	v := picture.Fit(box, geom.BoxOf(geom.Pt(8, 4), geom.Pt(picture.Wide-8, p.Height-4)))
 	for _, f := range scene {
 		line := make(geom.Polyline, len(f.points))
 		for i, q := range f.points {
@@ -42,7 +44,7 @@ func (b *builder) solidView() picture.Picture {
 	sh := b.Shape
 	p.Desc = fmt.Sprintf("A trough of cloth between two cords, held open by two bars %s apart, narrowest near the "+
 		"middle, its walls at %s; past each bar the tail's walls rise and close in towards the hook.",
-		b.round(b.Design.Bed.Span), degrees(sh.At(0).Section.Wall))
+		b.Round(b.Design.Bed.Span), given.Degrees(sh.At(0).Section.Wall))
 	return p
 }
 
@@ -78,7 +80,7 @@ type part struct {
 }
 
 // scene returns all facets in the order of painting.
-func (b *builder) scene(c camera) []facet {
+func (b bed) scene(c camera) []facet {
 	const across = 36
 	rows, bars := b.bedRows(across)
 	last := len(rows) - 1
@@ -155,7 +157,7 @@ func bar(row []geom.Point3) []facet {
 
 // capFacets closes an end by strips from its section up to the cap's top edge, and
 // draws both edges; a gathered end stays open.
-func (b *builder) capFacets(c camera, e hung.End, section []geom.Point3) []facet {
+func (b bed) capFacets(c camera, e hung.End, section []geom.Point3) []facet {
 	edge := []facet{{section, picture.Main, hemStroke}}
 	if b.Design.Cap.Kind == design.Gathered {
 		return edge
@@ -187,7 +189,7 @@ func lit(c camera, pts ...geom.Point3) facet {
 
 // legs returns the cords from an end's corners to the hook and the start of its hang
 // line.
-func (b *builder) legs(e hung.End) []facet {
+func (b bed) legs(e hung.End) []facet {
 	end := b.Shape.Ends[e]
 	var out []facet
 	for _, side := range []float64{-1, 1} {

@@ -1,4 +1,4 @@
-package sheet
+package scene
 
 import (
 	"math"
@@ -16,7 +16,7 @@ type endPlane struct {
 	out, up geom.Point3 // unit vectors: across it, off the bed, and upwards in it
 }
 
-func (b *builder) endPlane(e hung.End) endPlane {
+func (b bed) endPlane(e hung.End) endPlane {
 	x := b.Shape.Ends[e].TailX
 	rise := 0.0
 	if b.Design.Cap.Kind == design.Leaning {
@@ -32,11 +32,11 @@ func (p endPlane) point(q geom.Point) geom.Point3 {
 }
 
 // corner returns where the cloth's end meets the cord at y > 0.
-func (b *builder) corner(e hung.End) geom.Point3 { return b.bedPoint(b.endStation(e, 1), 1) }
+func (b bed) corner(e hung.End) geom.Point3 { return b.bedPoint(b.endStation(e, 1), 1) }
 
 // endRim returns an end of the cloth from above: from the left corner to the right one
 // at the foot, and the other way at the head, so that both go on round the bed.
-func (b *builder) endRim(e hung.End) geom.Polyline {
+func (b bed) endRim(e hung.End) geom.Polyline {
 	const n = 32
 	var out geom.Polyline
 	for i := range n + 1 {
@@ -49,7 +49,7 @@ func (b *builder) endRim(e hung.End) geom.Polyline {
 
 // bedPoint returns the point of the bed at a station, a part t of half the girth off
 // the bottom line, -1 to 1.
-func (b *builder) bedPoint(x, t float64) geom.Point3 {
+func (b bed) bedPoint(x, t float64) geom.Point3 {
 	q := b.Shape.At(x)
 	y, z := q.Section.Point(math.Abs(t) * q.Section.Girth() / 2)
 	return geom.Pt3(x, math.Copysign(y, t), q.Bottom+z)
@@ -57,7 +57,7 @@ func (b *builder) bedPoint(x, t float64) geom.Point3 {
 
 // endStation returns the station at which the bed reaches an end's plane, by halving
 // between the bar and the end of the centre line.
-func (b *builder) endStation(e hung.End, t float64) float64 {
+func (b bed) endStation(e hung.End, t float64) float64 {
 	p := b.endPlane(e)
 	in, out := e.Sign()*b.Design.Bed.Span/2, p.at.X
 	const halvings = 30 // a tail of a metre to a millionth of a millimetre
@@ -74,7 +74,7 @@ func (b *builder) endStation(e hung.End, t float64) float64 {
 
 // bedRows returns the bed as rows of points across it, from the head end to the foot
 // end, and the numbers of the rows at the bars.
-func (b *builder) bedRows(across int) (rows [][]geom.Point3, bars [2]int) {
+func (b bed) bedRows(across int) (rows [][]geom.Point3, bars [2]int) {
 	const tail, bay = 10, 32 // steps; tails twist and need narrower ones
 	half := b.Design.Bed.Span / 2
 	rows = make([][]geom.Point3, 2*tail+bay+1)

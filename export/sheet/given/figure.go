@@ -1,0 +1,102 @@
+package given
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"slingloft/outline/margin"
+	"slingloft/outline/quantity"
+)
+
+// Long writes a length with its unit, to the style's finest step: for cutting and
+// marking.
+func (d *Data) Long(mm float64) string { return d.Style.Length(mm) }
+
+// Round writes a length in whole mm or to an eighth of an inch: for measures
+// that are looked at rather than marked.
+func (d *Data) Round(mm float64) string {
+	s := d.Style
+	s.Decimals, s.Fraction = 0, 8
+	return s.Length(mm)
+}
+
+// Figure writes a length without its unit, SignedFigure with a true minus.
+func (d *Data) Figure(mm float64) string { return d.Style.Figure(mm) }
+
+// SignedFigure writes a length without unit, with a true minus.
+func (d *Data) SignedFigure(mm float64) string {
+	f := d.Figure(math.Abs(mm))
+	return Signed(f, mm < 0 && f != d.Figure(0))
+}
+
+// Unit returns the unit of bare length figures.
+func (d *Data) Unit() string {
+	if d.Style.Inches {
+		return "in"
+	}
+	return "mm"
+}
+
+// UnitWord returns that unit for running text, where "in in" would not do.
+func (d *Data) UnitWord() string {
+	if d.Style.Inches {
+		return "inches"
+	}
+	return "mm"
+}
+
+// Force writes a force in N with its unit.
+func (d *Data) Force(n float64) string { return d.Style.Force(n) }
+
+// Load writes a load in a check's unit.
+func (d *Data) Load(v float64, unit margin.Unit) string {
+	if unit == margin.Force {
+		return d.Force(v)
+	}
+	return d.Style.PerWidth(v)
+}
+
+// Mass writes a person's mass in whole units.
+func (d *Data) Mass(m quantity.Kilograms) string {
+	if d.Style.Inches {
+		return quantity.Decimal(float64(m)/quantity.Pound, 0) + " lb"
+	}
+	return quantity.Decimal(float64(m), 0) + " kg"
+}
+
+// Degrees writes an angle in rad.
+func Degrees(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }
+
+// Percent writes a part of one.
+func Percent(part float64) string { return quantity.Decimal(100*part, 0) + " %" }
+
+// Times writes a ratio: "6.24".
+func Times(v float64) string { return quantity.Decimal(v, 2) }
+
+// Signed puts a true minus before a figure that is negative.
+func Signed(figure string, negative bool) string {
+	if negative {
+		return "−" + figure
+	}
+	return figure
+}
+
+// Capital returns text with its first letter as a capital.
+func Capital(s string) string {
+	first, n := utf8.DecodeRuneInString(s)
+	if n == 0 || unicode.IsUpper(first) {
+		return s
+	}
+	return strings.ToUpper(s[:n]) + s[n:]
+}
+
+// Counted returns a number with the form that goes with it.
+func Counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}

@@ -1,0 +1,68 @@
+// Package given holds what a build sheet is made from, as plain data, and writes its
+// figures in the sheet's units.
+//
+// All lengths are mm, forces N, angles rad.
+package given
+
+import (
+	"slingloft/export"
+	"slingloft/outline/accuracy"
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+	"slingloft/outline/margin"
+	"slingloft/outline/panel"
+	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
+	"slingloft/outline/rig"
+	"slingloft/outline/stock"
+	"slingloft/outline/words"
+)
+
+// Data is all that a build sheet is made from. What is left at its zero value is
+// left out of the sheet.
+type Data struct {
+	Design design.Design
+	Digest string
+	Style  quantity.Style
+	Names  words.Names // what things are called
+
+	Shape     *hung.Shape
+	Body      *flat.Body
+	Sewn      panel.Sewn
+	Templates []piece.Piece
+	Cords     cord.Set
+	Lays      []Lay
+	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
+	Curves    []piece.Curve
+
+	Margins  *margin.Report
+	Place    *rig.Place
+	Roll     *rig.Roll
+	Shelter  *rig.Shelter
+	Bill     *stock.Bill
+	Accuracy *accuracy.Report
+	Warnings []string // what a maker would not expect, one line each
+}
+
+// Lay is one roll or sheet with the pieces on it.
+type Lay struct {
+	Name          string // "Cloth lay", "Template sheet 2 of 3"
+	Material      string
+	Width, Height float64 // of the stock shown, mm: along x and y
+	Use           float64 // part of the stock that is used
+	Items         []export.Item
+	Kept          []Kept
+	Roll          bool // an open length: Width is what is cut off the roll
+}
+
+// Kept is an area of the stock that no piece may touch.
+type Kept struct {
+	Flaw    bool // of the cloth; else a keep-out of the maker's own
+	Outline geom.Ring
+}
+
+// CordName names a cord.
+func (d *Data) CordName(c cord.Cord) string { return d.Names.Cords.Parts[c.Part] }
