@@ -33,6 +33,8 @@ type Format struct {
 type Material struct {
 	Name  string // as the design has it, and a machine's jobs name it
 	Stock piece.Stock
+
+	Thickness float64 // mm; 0: not given
 }
 
 // Codec writes drawings in a format, as it is set up for one machine and material,

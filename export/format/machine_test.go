@@ -23,7 +23,7 @@ func codec(t testing.TB, name string, m design.Machine, material string) export.
 		t.Fatal(err)
 	}
 	material = cmp.Or(material, "card")
-	c, err := f.SetUp(readertest.WithJobs(m, material), export.Material{Name: material, Stock: piece.Board})
+	c, err := f.SetUp(readertest.WithJobs(m, material), export.Material{Name: material, Stock: piece.Board, Thickness: 3})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -60,30 +60,32 @@ func (s Settings) answer(l piece.Line) answer {
 	switch {
 	case j.Skip:
 		return skipped
-	case !j.Named && (slit(l) && s.Of.Stock == piece.Cloth || !through(l) && (s.Of.Stock == piece.Cloth || s.Tool == design.Knife)):
+	case !j.Named && s.Tool != design.Pen &&
+		(slit(l) && s.Of.Stock == piece.Cloth || !through(l.Work) && (s.Of.Stock == piece.Cloth || s.Tool == design.Knife)):
 		return unasked
-	case len(s.lacks(j)) > 0:
+	case len(s.lacks(l.Work)) > 0:
 		return unset
 	}
 	return done
 }
 
 // through reports whether a line is cut through the material.
-func through(l piece.Line) bool { return l.Work == piece.CutInside || l.Work == piece.CutOut }
+func through(w piece.Work) bool { return w == piece.CutInside || w == piece.CutOut }
 
 // slit reports whether a line is a cut inside of a piece that takes nothing out.
 func slit(l piece.Line) bool { return l.Work == piece.CutInside && !l.Closed }
 
 // lacks returns the keys of a job that the tool needs and that are not given.
-func (s Settings) lacks(j Job) []string {
+func (s Settings) lacks(w piece.Work) []string {
 	var out []string
+	j := s.job(w)
 	if j.Feed == 0 {
 		out = append(out, "feed")
 	}
-	if j.Power == 0 && s.Tool != design.Knife {
+	if j.Power == 0 && (s.Tool == design.Laser || s.Tool == design.Router) {
 		out = append(out, "power")
 	}
-	if j.Depth == 0 && s.Tool != design.Laser {
+	if s.Tool != design.Laser && s.depth(w) == 0 && !s.deep(w) {
 		out = append(out, "depth")
 	}
 	return out
@@ -106,10 +108,10 @@ func (s Settings) sort(d export.Drawing) sorted {
 		} else {
 			out.works[a] = append(out.works[a], l.Work)
 		}
-		if a == unset && through(l) {
+		if a == unset && through(l.Work) {
 			out.uncut = append(out.uncut, l.Work)
 		}
-		out.caught = out.caught || a == done && s.Of.Stock == piece.Cloth && (slit(l) || !through(l))
+		out.caught = out.caught || a == done && s.Of.Stock == piece.Cloth && (slit(l) || !through(l.Work)) && s.Tool != design.Pen
 	}
 	for _, l := range d.Lines {
 		note(l)
@@ -145,9 +147,9 @@ func (s Settings) check(d export.Drawing) error {
 	for _, w := range lacking {
 		out = append(out, s.jobless(w))
 	}
-	if s.Tool != design.Laser && s.Plunge == 0 {
-		out = append(out, Lack{design.KeyMachinePlunge, "nothing says how fast the " + s.Tool.String() + " goes down",
-			`write plunge = "… mm/min" under [machine], with a value tried on scrap`})
+	out = append(out, s.unsetTool()...)
+	for _, w := range all.works[done] {
+		out = append(out, s.wrongDepth(w)...)
 	}
 	if len(out) > 0 {
 		return out
@@ -159,7 +161,7 @@ func (s Settings) check(d export.Drawing) error {
 func (s Settings) jobless(w piece.Work) Lack {
 	name := strconv.Quote(s.Of.Name)
 	lines := fmt.Sprintf("[[machine.job]], work = %q, material = %s", w, name)
-	for _, key := range s.lacks(s.job(w)) {
+	for _, key := range s.lacks(w) {
 		lines += ", " + key + " = " + map[string]string{"feed": `"… mm/min"`, "power": "…", "depth": `"… mm"`}[key]
 	}
 	return Lack{design.KeyMachineJob, "no job says how the " + s.Tool.String() + " does " + w.String() + " in " + name,
@@ -172,6 +174,9 @@ func (s Settings) remarks(d export.Drawing) []string {
 	var out []string
 	if s.Example {
 		out = append(out, "example values, try yours on scrap first")
+	}
+	if s.Kerf == 0 && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], through)) {
+		out = append(out, "cut on the lines, since nothing says how wide the cut is: kerf under [machine], as a kerf comb shows it, cuts beside them")
 	}
 	name, tool := strconv.Quote(s.Of.Name), s.Tool.String()
 	if works := all.works[unset]; len(works) > 0 {
@@ -191,7 +196,7 @@ func (s Settings) remarks(d export.Drawing) []string {
 
 // caution warns of what is done to cloth beside its cutting.
 func (s Settings) caution(all sorted) string {
-	works := listed(slices.DeleteFunc(slices.Clone(all.works[done]), func(w piece.Work) bool { return through(piece.Line{Work: w}) }))
+	works := listed(slices.DeleteFunc(slices.Clone(all.works[done]), func(w piece.Work) bool { return through(w) }))
 	if all.slits[done] {
 		works = strings.TrimPrefix(works+", slits", ", ")
 	}

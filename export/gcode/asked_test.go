@@ -18,9 +18,9 @@ import (
 // cuts unless a job names the work and the material; what is left out is said, and
 // what is burnt into cloth all the same.
 func TestWhatIsAsked(t *testing.T) {
-	const cut = "work = \"cut-outline\"\nfeed = \"600 mm/min\"\npower = 700\ndepth = \"1 mm\""
+	const cut = "work = \"cut-outline\"\nfeed = \"600 mm/min\"\npower = 700\ndepth = \"2 mm\""
 	const score = "work = \"score\"\nfeed = \"600 mm/min\"\npower = 90\ndepth = \"1 mm\""
-	const inside = "work = \"cut-inside\"\nfeed = \"600 mm/min\"\npower = 700\ndepth = \"1 mm\""
+	const inside = "work = \"cut-inside\"\nfeed = \"600 mm/min\"\npower = 700\ndepth = \"2 mm\""
 	const named = "\nmaterial = \"stuff\""
 	for _, row := range []struct {
 		what, tool string
@@ -41,7 +41,7 @@ func TestWhatIsAsked(t *testing.T) {
 		{"knife asked", "knife", piece.Board, []string{cut, inside, score + named}, "score cut-inside cut-outline", nil},
 		{"skipped", "laser", piece.Board, []string{cut, inside, "work = \"score\"\nskip = true"}, "cut-inside cut-outline", []string{"left out: register, lettering: no job"}},
 	} {
-		s := SettingsFor(machineOf(t, row.tool, row.jobs...), export.Material{Name: "stuff", Stock: row.stock})
+		s := SettingsFor(machineOf(t, row.tool, row.jobs...), export.Material{Name: "stuff", Stock: row.stock, Thickness: 2})
 		d := withSlit()
 		program := programFor(t, d, s)
 		if got := strings.Join(worksIn(program), " "); got != row.want {
@@ -94,7 +94,8 @@ func worksIn(program string) []string {
 
 func machineOf(t *testing.T, tool string, jobs ...string) design.Machine {
 	t.Helper()
-	text := "[machine]\ntool = \"" + tool + "\"\nplunge = \"100 mm/min\"\n"
+	text := "[machine]\ntool = \"" + tool + "\"\nplunge = \"100 mm/min\"\nsafe_height = \"6 mm\"\n" +
+		map[string]string{"router": "cutter = \"2 mm\"\nspin_up = 3\n", "knife": "trail = \"0.4 mm\"\n"}[tool]
 	for _, j := range jobs {
 		text += "[[machine.job]]\n" + j + "\n"
 	}

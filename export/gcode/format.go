@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"io"
 	"regexp"
+	"slices"
+	"strings"
 
 	"slingloft/export"
 	"slingloft/outline/design"
@@ -28,24 +30,20 @@ func setUp(m design.Machine, of export.Material) (export.Codec, error) {
 	}, s.Validate()
 }
 
-// Usual tabs, where a number of them is set but no size: own choice.
-const (
-	usualTabWidth  = 2.0 // mm
-	usualTabHeight = 1.0 // mm
-)
-
-// SettingsFor returns the settings of programs for a machine and a material: the
-// tool's defaults with what is set in their place.
+// SettingsFor returns the settings of programs for a machine and a material. What the
+// machine does not give stays at nothing.
 func SettingsFor(m design.Machine, of export.Material) Settings {
-	s := Defaults(m.Tool)
+	s := Defaults(cmp.Or(m.Tool, design.Laser))
 	s.Of, s.Example = of, m.Example
-	s.Kerf, s.Lead, s.Tabs, s.Frame = m.Kerf, m.Lead, m.Tabs, !m.NoFrame
-	if s.Tabs > 0 {
-		s.TabWidth, s.TabHeight = usualTabWidth, usualTabHeight
+	s.Kerf, s.Cutter, s.Lead, s.Frame = m.Cut(), m.Cutter, m.Lead, !m.NoFrame
+	s.Tabs, s.TabWidth, s.TabHeight = m.Tabs, m.TabWidth, m.TabHeight
+	s.Trail, s.Swivel = m.Trail, float64(m.Swivel)
+	s.Safe, s.Plunge, s.SpinUp, s.Through = m.Safe, float64(m.Plunge), m.SpinUp, m.Through
+	s.Pause, s.Dynamic, s.Air, s.Controller = m.Pause, m.Dynamic, m.Air, m.Controller
+	s.Header, s.Footer = m.Header, m.Footer
+	if s.Tool == design.Pen {
+		s.Kerf, s.Lead = 0, 0 // a line is drawn as it is, and from its start
 	}
-	s.TabWidth, s.TabHeight = cmp.Or(m.TabWidth, s.TabWidth), cmp.Or(m.TabHeight, s.TabHeight)
-	s.Trail, s.Swivel = cmp.Or(m.Trail, s.Trail), cmp.Or(float64(m.Swivel), s.Swivel)
-	s.Safe, s.Plunge = cmp.Or(m.Safe, s.Safe), cmp.Or(float64(m.Plunge), s.Plunge)
 	for _, w := range piece.Works() {
 		s.Jobs[w] = s.Jobs[w].with(m.JobFor(w, of.Name))
 		s.Jobs[w].Named = m.Asks(w, of.Name)
@@ -70,10 +68,38 @@ func layers(data []byte) []string { return export.LayerNames(workComment, data) 
 // lastWord matches the word that ends a program, without which some of it is gone.
 var lastWord = regexp.MustCompile(`(?m)^M0?(2|30)\s*$`)
 
-// faults finds a program that breaks off.
-func faults(got, _ []byte) ([]string, error) {
-	if lastWord.Match(got) {
-		return nil, nil
+// faults finds a program that breaks off, and lines of the owner's own, which no
+// reader knows, that are not those of the machine.
+func faults(got, due []byte) ([]string, error) {
+	var out []string
+	if !slices.Equal(ownLines(got), ownLines(due)) {
+		out = append(out, "the lines of your own are not those of the machine")
 	}
-	return []string{"the program breaks off"}, nil
+	if !lastWord.Match(got) {
+		out = append(out, "the program breaks off")
+	}
+	return out, nil
+}
+
+// Comments around lines of the owner's own.
+const (
+	ownBegin = "own lines"
+	ownEnd   = "end of own lines"
+)
+
+// ownLines returns the lines of the owner's own in a program.
+func ownLines(program []byte) []string {
+	var out []string
+	own := false
+	for line := range strings.Lines(string(program)) {
+		switch line = strings.TrimSpace(line); {
+		case line == "( "+ownBegin+" )":
+			own = true
+		case line == "( "+ownEnd+" )":
+			own = false
+		case own:
+			out = append(out, line)
+		}
+	}
+	return out
 }

@@ -38,7 +38,7 @@ skip = true`))
 		t.Fatal(err)
 	}
 	s := SettingsFor(m, export.Material{Name: "plywood", Stock: piece.Board})
-	if s.Tool != design.Router || s.Kerf != 3 || s.Lead != 2 || s.Tabs != 2 || s.TabWidth != 6 || s.TabHeight != usualTabHeight ||
+	if s.Tool != design.Router || s.Kerf != 3 || s.Lead != 2 || s.Tabs != 2 || s.TabWidth != 6 || s.TabHeight != 0 ||
 		s.Plunge != 240 || s.Frame {
 		t.Errorf("settings %+v", s)
 	}

@@ -29,13 +29,14 @@ func programFor(t testing.TB, d export.Drawing, s Settings) string {
 // with values that nobody tried.
 func tried(tool design.Tool) Settings {
 	s := Defaults(tool)
-	s.Of, s.Plunge = export.Material{Name: "card", Stock: piece.Board}, 300
+	s.Of, s.Plunge, s.Safe = export.Material{Name: "card", Stock: piece.Board, Thickness: 0.6}, 300, 5
 	light, cut := Job{Named: true, Feed: 3000, Power: 200, Passes: 1, Depth: 0.2}, Job{Named: true, Feed: 600, Power: 800, Passes: 1, Depth: 3}
 	if tool == design.Router {
 		light.Feed, light.Power, cut.Power, cut.Passes = 1200, 12000, 12000, 2
+		s.Of.Thickness, s.Cutter, s.Kerf, s.SpinUp = 2.8, 3, 3, 2
 	}
-	if tool == design.Knife {
-		light.Depth, cut.Depth, cut.Feed = 0.1, 0.6, 1200
+	if tool == design.Knife || tool == design.Pen {
+		light.Depth, cut.Depth, cut.Feed, s.Trail = 0.1, 0.6, 1200, 0.25
 	}
 	for _, w := range piece.Works() {
 		s.Jobs[w] = light
@@ -57,6 +58,8 @@ func settings(tool design.Tool) Settings {
 		s.Kerf, s.Tabs, s.TabWidth, s.TabHeight = 3, 4, 5, 1
 	case design.Knife:
 		s.Trail = 0.6
+	case design.Pen:
+		s.Lead = 0
 	}
 	return s
 }
@@ -402,7 +405,7 @@ func TestSettingsRefused(t *testing.T) {
 
 func TestReadRefuses(t *testing.T) {
 	const head = "( sheet 40.0000 x 30.0000 mm )\n( tool laser )\n"
-	for _, text := range []string{"", "slingloft", "G0 X1", head + "G5 X1", head + "G1 X", head + "G1 X1e9", head + "( open", head + "M8",
+	for _, text := range []string{"", "slingloft", "G0 X1", head + "G5 X1", head + "G1 X", head + "G1 X1e9", head + "( open", head + "M10",
 		head + "G1 A3", head + "P3", "( sheet NaN x 1 mm )", "( tool saw )\n", head + "#1=3", head + "G1 X99999999"} {
 		if d, err := Read(strings.NewReader(text)); err == nil {
 			t.Errorf("%q read as %d lines on %g × %g mm", text, len(d.Lines), d.Width, d.Height)

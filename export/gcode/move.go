@@ -60,6 +60,7 @@ func (s Settings) trailed(pts geom.Polyline) (geom.Point, []move) {
 	if len(pts) < 2 {
 		return pts[0], nil
 	}
+	swivel := s.swivel()
 	start := pts[0].Plus(ahead(0))
 	var out []move
 	for i := 1; i < len(pts); i++ {
@@ -69,7 +70,7 @@ func (s Settings) trailed(pts geom.Polyline) (geom.Point, []move) {
 		}
 		before, after := ahead(i-1), ahead(i)
 		turn := before.AngleTo(after)
-		if math.Abs(turn) < s.Swivel || s.Trail == 0 {
+		if math.Abs(turn) < swivel || s.Trail == 0 {
 			continue // the next move begins here and ends on its own line
 		}
 		m := move{to: pts[i].Plus(after), centre: pts[i], turn: 1}
@@ -79,6 +80,20 @@ func (s Settings) trailed(pts geom.Polyline) (geom.Point, []move) {
 		out = append(out, m)
 	}
 	return start, out
+}
+
+// tipOff is how far a knife's tip may stray at a corner at which it is not turned
+// first, mm: own choice, a tenth of what a hand cuts true.
+const tipOff = 0.05
+
+// swivel returns the least turn at a corner for which the knife is turned first. Past
+// a corner of turn a the holder begins trail · sin a beside the next line and comes
+// back to it, and the tip, which is drawn after it, stays between the two.
+func (s Settings) swivel() float64 {
+	if s.Swivel > 0 {
+		return s.Swivel
+	}
+	return math.Asin(math.Min(1, tipOff/math.Max(s.Trail, tipOff)))
 }
 
 // distinct returns the points without those that equal the one before.

@@ -61,6 +61,7 @@ type machine struct {
 	work piece.Work
 	name string
 	pass string
+	own  bool // within lines of the owner's own, which are not followed
 
 	motion int // 0 to 3
 	beam   bool
@@ -85,6 +86,9 @@ func (m *machine) line(text string) error {
 		}
 		text = text[:open] + " " + text[open+length+1:]
 	}
+	if m.own {
+		return nil
+	}
 	words, err := parse(text)
 	if err != nil || len(words) == 0 {
 		return err
@@ -94,6 +98,12 @@ func (m *machine) line(text string) error {
 
 // comment takes what we say in comments.
 func (m *machine) comment(text string) error {
+	switch text {
+	case ownBegin:
+		m.own = true
+	case ownEnd:
+		m.own = false
+	}
 	kind, rest, _ := strings.Cut(text, " ")
 	switch kind {
 	case "path":
@@ -157,7 +167,7 @@ func parse(text string) ([]word, error) {
 // Codes that change nothing that is read.
 var (
 	silentG = []float64{17, 40, 49, 61, 64, 80, 90, 94}
-	silentM = []float64{0, 1, 2, 30}
+	silentM = []float64{0, 1, 2, 7, 8, 9, 30}
 )
 
 // block carries out the words of one line.

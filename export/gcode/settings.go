@@ -9,7 +9,7 @@
 // for short travel. Cuts are made beside the line, by half the kerf into the
 // waste: outside of outlines, inside of holes. They begin in the waste as well,
 // at the end of a short lead-in. Coordinates are in mm with four decimals; the
-// zero is the sheet's lower left corner and, in height, its upper face.
+// zero is where [export.Axes] says and, in height, the stock's upper face.
 package gcode
 
 import (
@@ -39,28 +39,35 @@ type Settings struct {
 	Jobs    []Job           // by kind of work, in the order of [piece.Works]
 	Example bool            // an invented machine: its values are to be tried first
 
-	Kerf float64 // width of the cut, mm; 0 cuts on the line
+	Kerf float64 // width of the cut, mm; 0: not given, cuts on the line
 	Lead float64 // length of the lead-in to closed cuts, mm; 0 for none
 
 	Tabs      int     // holding tabs on each outline
 	TabWidth  float64 // of a tab that is left, mm
 	TabHeight float64 // above the deepest pass, mm; no matter for a laser, which leaves all
 
-	Trail  float64 // how far a knife's tip trails behind its holder, mm
-	Swivel float64 // least turn at a corner for which the knife is turned first, rad
+	Cutter  float64 // diameter of a router's cutter, mm; 0: not given
+	Through float64 // how far cuts go below the sheet, mm; 0: not given
+	SpinUp  float64 // what a router's spindle takes to its speed, s; 0: not given
+	Trail   float64 // how far a knife's tip trails behind its holder, mm; 0: not given
+	Swivel  float64 // least turn at a corner for which the knife is turned first, rad
 
-	Safe   float64 // height of travel, mm; no matter for a laser
+	Safe   float64 // height of travel, mm; no matter for a laser; 0: not given
 	Plunge float64 // speed downwards, mm/min; no matter for a laser; 0: not given
-	Frame  bool    // go round all work once with the tool off, then stop if optional stops are on
+	Frame  bool    // go round all work once with the tool off, then pause
+
+	Pause      design.Pause
+	Dynamic    bool // a laser's power follows its speed
+	Air        design.Air
+	Controller design.Dialect
+	Header     []string // lines of the owner's own, as a design has them
+	Footer     []string
 }
 
-// Defaults returns a tool's settings of common practice, without source. No job is
-// among them, nor a speed: what burns or cuts is for the machine's owner to say.
+// Defaults returns a tool's settings where nothing is given. No value of the machine is
+// among them: what burns or cuts, and how, is for the machine's owner to say.
 func Defaults(t design.Tool) Settings {
-	s := Settings{Tool: t, Safe: 5, Frame: true, Swivel: 10 * math.Pi / 180, Jobs: make([]Job, len(piece.Works()))}
-	if t == design.Knife {
-		s.Trail = 0.25
-	}
+	s := Settings{Tool: t, Frame: true, Jobs: make([]Job, len(piece.Works()))}
 	for i := range s.Jobs {
 		s.Jobs[i].Passes = 1
 	}
@@ -72,7 +79,7 @@ func (s Settings) job(w piece.Work) Job { return s.Jobs[w] }
 
 // Validate reports the first setting that no machine could work with.
 func (s Settings) Validate() error {
-	if s.Tool < design.Laser || s.Tool > design.Knife {
+	if s.Tool < design.Laser || s.Tool > design.Pen {
 		return fmt.Errorf("tool %d is not known", s.Tool)
 	}
 	if len(s.Jobs) != len(piece.Works()) {
@@ -91,16 +98,14 @@ func (s Settings) Validate() error {
 		bound{"kerf", s.Kerf, 0, 20, "mm"}, bound{"lead-in", s.Lead, 0, 50, "mm"},
 		bound{"number of tabs", float64(s.Tabs), 0, 100, ""}, bound{"tab width", s.TabWidth, 0, 100, "mm"},
 		bound{"tab height", s.TabHeight, 0, 100, "mm"}, bound{"knife trail", s.Trail, 0, 10, "mm"},
-		bound{"swivel angle", s.Swivel, 0, math.Pi, "rad"}, bound{"safe height", s.Safe, 0.1, 200, "mm"},
-		bound{"plunge speed", s.Plunge, 0, 100_000, "mm/min"},
+		bound{"swivel angle", s.Swivel, 0, math.Pi, "rad"}, bound{"safe height", s.Safe, 0, 200, "mm"},
+		bound{"plunge speed", s.Plunge, 0, 100_000, "mm/min"}, bound{"cutter", s.Cutter, 0, 20, "mm"},
+		bound{"depth below the sheet", s.Through, 0, 20, "mm"}, bound{"time to speed", s.SpinUp, 0, 60, "s"},
 	); err != nil {
 		return err
 	}
 	if s.Tool == design.Knife && s.Tabs > 0 {
 		return fmt.Errorf("holding tabs: a drag knife cannot leave any, it would lose its direction")
-	}
-	if s.Tabs > 0 && s.TabWidth == 0 {
-		return fmt.Errorf("holding tabs without a width")
 	}
 	return nil
 }

@@ -42,6 +42,12 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	if s.Frame {
 		w.frame(cuts)
 	}
+	switch s.Air {
+	case design.Mist:
+		w.line("M7")
+	case design.Flood:
+		w.line("M8")
+	}
 	for i, c := range cuts {
 		if i == 0 || cuts[i-1].work != c.work {
 			w.comment("work " + c.work.String())
@@ -49,10 +55,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 		}
 		w.cut(c)
 	}
-	w.off()
-	w.line("M5")
-	w.line("G0 X0.0000 Y0.0000")
-	w.line("M2")
+	w.tail()
 	return w.Flush() // holds the first error of all
 }
 
@@ -66,8 +69,32 @@ type program struct {
 
 func (w *program) line(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
 
-// maxComment keeps lines within the 256 characters that the interpreter reads.
-const maxComment = 100
+// tail ends the program: the tool off, back at the zero.
+func (w *program) tail() {
+	w.off()
+	w.line("M5")
+	if w.settings.Air != design.NoAir {
+		w.line("M9")
+	}
+	w.line("G0 X0.0000 Y0.0000")
+	w.own(w.settings.Footer)
+	w.line("M2")
+}
+
+// own writes lines of the owner's own.
+func (w *program) own(lines []string) {
+	if len(lines) == 0 {
+		return
+	}
+	w.comment(ownBegin)
+	for _, l := range lines {
+		w.line("%s", l)
+	}
+	w.comment(ownEnd)
+}
+
+// maxComment keeps lines within what small controllers take, parentheses and all.
+const maxComment = design.MaxBlock - len("(  )")
 
 // comment writes a comment. Nothing in it can end it, begin another or mean
 // anything to a sender of programs: only letters, digits and a few signs are left.
@@ -117,8 +144,13 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	for _, text := range s.remarks(d) {
 		w.remark(text)
 	}
-	w.line("G17 G21 G40 G49 G80 G90 G94")
-	w.line("G61")
+	w.own(s.Header)
+	if s.Controller == design.Lean {
+		w.line("G17 G21 G90 G94")
+	} else {
+		w.line("G17 G21 G40 G49 G80 G90 G94")
+		w.line("G61")
+	}
 	w.line("M5")
 	if s.Tool != design.Laser {
 		w.line("G0 Z%s", num(s.Safe))
@@ -126,7 +158,7 @@ func (w *program) head(d export.Drawing, o export.Options) {
 }
 
 // frame goes round all work with the tool off, so that one sees where it will be,
-// and stops if optional stops are on.
+// and pauses.
 func (w *program) frame(cuts []cut) {
 	box := geom.EmptyBox()
 	for _, c := range cuts {
@@ -142,7 +174,12 @@ func (w *program) frame(cuts []cut) {
 	for _, p := range box.Ring().Closed() {
 		w.line("G0 %s", xy(p))
 	}
-	w.line("M1")
+	switch w.settings.Pause {
+	case design.Halt:
+		w.line("M0")
+	case design.OptionalHalt:
+		w.line("M1")
+	}
 }
 
 // begin makes the tool ready for a kind of work.
@@ -150,7 +187,7 @@ func (w *program) begin(j Job) {
 	w.feed = 0
 	if w.settings.Tool == design.Router {
 		w.line("M3 S%s", num(j.Power))
-		w.line("G4 P2.0")
+		w.line("G4 P%s", num(w.settings.SpinUp))
 	}
 }
 
@@ -166,6 +203,7 @@ func (w *program) off() {
 // cut follows one path in all its passes.
 func (w *program) cut(c cut) {
 	j := w.settings.job(c.work)
+	j.Depth = w.settings.depth(c.work)
 	w.comment("path " + c.name)
 	if c.noRoom {
 		w.comment("no room for a lead-in")
@@ -186,11 +224,20 @@ func (w *program) cut(c cut) {
 // on starts the beam or lowers the tool.
 func (w *program) on(j Job, depth float64) {
 	if w.settings.Tool == design.Laser {
-		w.line("M3 S%s", num(j.Power))
+		w.beam(j)
 		return
 	}
 	w.line("G1 Z%s F%s", num(-depth), num(w.settings.Plunge))
 	w.feed = w.settings.Plunge
+}
+
+// beam turns the laser on.
+func (w *program) beam(j Job) {
+	word := "M3"
+	if w.settings.Dynamic {
+		word = "M4"
+	}
+	w.line("%s S%s", word, num(j.Power))
 }
 
 // follow makes the moves of a path, over tabs with the beam off or the tool
@@ -206,7 +253,7 @@ func (w *program) follow(c cut, j Job, depth float64) {
 			case laser && up:
 				w.line("M5")
 			case laser:
-				w.line("M3 S%s", num(j.Power))
+				w.beam(j)
 			case up:
 				w.line("G1 Z%s F%s", num(-math.Max(0, over)), num(w.settings.Plunge))
 			default:

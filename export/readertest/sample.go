@@ -95,9 +95,14 @@ func longText() string {
 func WithJobs(m design.Machine, material string) design.Machine {
 	var jobs []design.Job
 	for _, w := range piece.Works() {
-		jobs = append(jobs, design.Job{Work: w, Material: material, Feed: 3000, Power: 200, Depth: 3})
+		j := design.Job{Work: w, Material: material, Feed: 3000, Power: 200, Depth: 0.5}
+		if w == piece.CutInside || w == piece.CutOut {
+			j.Depth = 3
+		}
+		jobs = append(jobs, j)
 	}
-	m.Plunge, m.Jobs = 300, append(jobs, m.Jobs...)
+	m.Plunge, m.Safe, m.SpinUp, m.Cutter, m.Trail = 300, 5, 2, 3, 0.25
+	m.Jobs = append(jobs, m.Jobs...)
 	return m
 }
 

@@ -36,8 +36,13 @@ func (r *reader) checkMachine() {
 		r.conflict(KeyMachineTabs, "a drag knife cannot leave tabs: it would lose its direction", "leave it out, or name another tool")
 	}
 	if r.source.Given(KeyMachineTrail) && m.Tool != Knife && r.good(KeyMachineTool, KeyMachineTrail) {
-		r.conflict(KeyMachineTrail, "belongs to a drag knife, but the tool is a "+m.Tool.String(), `write tool = "knife", or leave it out`)
+		r.conflict(KeyMachineTrail, "belongs to a drag knife, but the tool is "+withArticle(m.Tool), `write tool = "knife", or leave it out`)
 	}
+	if m.Tool == Pen && m.Tabs > 0 && r.good(KeyMachineTool, KeyMachineTabs) {
+		r.conflict(KeyMachineTabs, "a pen leaves no tabs", "leave it out, or name another tool")
+	}
+	r.checkCutter()
+	r.checkProgram()
 	r.checkStrokes()
 	r.checkJobs()
 }
@@ -143,6 +148,17 @@ func (r *reader) checkMaterials() {
 // design does not have: misspelt, it would leave the work to another job or to none.
 // The source is where the machine was read.
 func (d Design) Strangers(m Machine, from Source) Faults {
+	return d.strangers(m, from, func(string) bool { return true })
+}
+
+// Misspelt returns of [Design.Strangers] those whose material has a name like one that
+// the design has: a shop's file may have jobs for other designs' materials.
+func (d Design) Misspelt(m Machine, from Source) Faults {
+	return d.strangers(m, from, func(near string) bool { return near != "" })
+}
+
+// strangers returns the faults of [Design.Strangers] of which the nearest name will do.
+func (d Design) strangers(m Machine, from Source, which func(near string) bool) Faults {
 	var out Faults
 	has := []string{d.Cloth.Name, d.Sheet.Name}
 	for i, j := range m.Jobs {
@@ -150,7 +166,11 @@ func (d Design) Strangers(m Machine, from Source) Faults {
 			continue
 		}
 		hint := "the design has " + quantity.Quoted(d.Cloth.Name) + " and " + quantity.Quoted(d.Sheet.Name)
-		if near := Nearest(j.Material, has); near != "" {
+		near := Nearest(j.Material, has)
+		if !which(near) {
+			continue
+		}
+		if near != "" {
 			hint = "write " + quantity.Quoted(near)
 		}
 		out = append(out, from.Fault(KeyMachineJob.Item(i+1).In("material"), "the design has no material "+quantity.Quoted(j.Material), hint))

@@ -17,7 +17,8 @@ type Machine struct {
 	Origin        Origin
 	XLeft, YDown  bool    // its axes count to the left, downwards
 	Swap          bool    // what is y on the sheet is called x on the machine
-	Kerf          float64 // width of its cut, mm; 0: the sheet's
+	Kerf          float64 // width of its cut, mm; 0: the sheet's, or a router's cutter
+	Cutter        float64 // diameter of a router's cutter, mm; 0: not given, and no program for a router
 
 	// What it made of a line that was drawn Drawn mm long, along its x and y:
 	// Measured mm; 0: not measured.
@@ -27,12 +28,21 @@ type Machine struct {
 	Tabs      int                           // holding tabs on each outline
 	TabWidth  float64                       // mm; 0: not given
 	TabHeight float64                       // above the deepest pass, mm; 0: not given
-	Trail     float64                       // of a knife's tip behind its holder, mm; 0: the tool's usual
-	Swivel    quantity.Radians              // least turn for which a knife is turned first; 0: the tool's usual
-	Safe      float64                       // height of travel, mm; 0: the tool's usual
-	Plunge    quantity.MillimetresPerMinute // speed downwards; 0: not given, and no program for a router or knife
+	Trail     float64                       // of a knife's tip behind its holder, mm; 0: not given
+	Swivel    quantity.Radians              // least turn for which a knife is turned first; 0: as its trail asks
+	Safe      float64                       // height of travel, mm; 0: not given
+	Plunge    quantity.MillimetresPerMinute // speed downwards; 0: not given, and no program for what goes down
+	SpinUp    float64                       // what a router's spindle takes to its speed, s; 0: not given
+	Through   float64                       // depth of cuts below the sheet, mm; 0: not given
 	NoFrame   bool                          // do not go round all work first
 	Example   bool                          // invented: its values are to be tried before they are used
+
+	Pause      Pause    // after the frame
+	Dynamic    bool     // a laser's power follows its speed
+	Air        Air      // assist
+	Controller Dialect  // of programs
+	Header     []string // lines of its own before all work
+	Footer     []string // and after it
 
 	Paper   string  // that a printer takes, as [Papers] names it
 	Overlap float64 // of neighbouring pages, mm
@@ -44,18 +54,20 @@ type Machine struct {
 	Jobs    []Job
 }
 
-// Tool is a kind of machine.
+// Tool is a kind of machine. The zero value stands for the one that a format is
+// usually for: a laser for programs, a pen for plots.
 type Tool int
 
 // The kinds of machine.
 const (
-	Laser Tool = iota
+	Laser Tool = iota + 1
 	Router
 	Knife
+	Pen
 )
 
 // Tools lists the kinds of machine.
-func Tools() []Tool { return []Tool{Laser, Router, Knife} }
+func Tools() []Tool { return []Tool{Laser, Router, Knife, Pen} }
 
 // String returns the tool's name, as designs and programs have it.
 func (t Tool) String() string {
@@ -66,6 +78,10 @@ func (t Tool) String() string {
 		return "router"
 	case Knife:
 		return "knife"
+	case Pen:
+		return "pen"
+	case 0:
+		return ""
 	}
 	return "unknown"
 }
@@ -77,7 +93,7 @@ func ParseTool(name string) (Tool, error) {
 			return t, nil
 		}
 	}
-	return 0, fmt.Errorf("tool %.20q: want laser, router or knife", name)
+	return 0, fmt.Errorf("tool %.20q: want laser, router, knife or pen", name)
 }
 
 // Corner is a place on a sheet, as one sees it, at which a machine may have its zero.
@@ -198,6 +214,15 @@ func (j *Job) take(other Job) {
 	j.Passes, j.Pen = cmp.Or(other.Passes, j.Passes), cmp.Or(other.Pen, j.Pen)
 }
 
+// Cut returns the width of the machine's cut in mm, a router's as its cutter is where
+// it was not measured; 0: not given.
+func (m Machine) Cut() float64 {
+	if m.Tool == Router {
+		return cmp.Or(m.Kerf, m.Cutter)
+	}
+	return m.Kerf
+}
+
 // OnMachine returns the design for a machine: its sheets no larger than the
 // machine's bed, its cuts as wide as the machine's, its origin named.
 func (d Design) OnMachine() Design {
@@ -208,9 +233,9 @@ func (d Design) OnMachine() Design {
 	if m.Height > 0 {
 		d.Sheet.Height = min(d.Sheet.Height, m.Height)
 	}
-	if m.Kerf > 0 {
-		d.Sheet.Kerf = m.Kerf
-		d.Sheet.Gap = max(d.Sheet.Gap, m.Kerf)
+	if cut := m.Cut(); cut > 0 {
+		d.Sheet.Kerf = cut
+		d.Sheet.Gap = max(d.Sheet.Gap, cut)
 	}
 	if !m.Origin.Given {
 		d.Machine.Origin = At(d.Sheet.Origin)

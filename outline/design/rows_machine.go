@@ -26,7 +26,7 @@ func machineRows() []row {
 	}
 	rows := []row{
 		named(KeyMachineTool, func(d *Design) *Tool { return &d.Machine.Tool }, Tools()).
-			says("Kind of machine that programs are for.", "laser", "laser").or("laser").known("type", "kind"),
+			says("Kind of machine that programs and plots are for; left out, a laser for programs and a pen for plots.", "laser", "laser").known("type", "kind"),
 		length("width", 100, 20000, func(m *Machine) *float64 { return &m.Width }).
 			says("Reach of the bed along the sheet's width; templates are divided to fit.", "600 mm", "24 in").known("bed", "bed_width", "x"),
 		length("height", 100, 20000, func(m *Machine) *float64 { return &m.Height }).
@@ -40,25 +40,43 @@ func machineRows() []row {
 		toggle(KeyMachineSwapAxes, func(d *Design) *bool { return &d.Machine.Swap }).
 			says("What is y on the sheet is called x on the machine, and the other way round.", "true", "true").or("false").known("swap", "axes"),
 		length("kerf", 0.01, 10, func(m *Machine) *float64 { return &m.Kerf }).
-			says("Width of this machine's cut; left out, sheet.kerf.", "0.2 mm", "0.008 in").known("cut_width"),
+			says("Width of this machine's cut; left out, sheet.kerf, or a router's cutter.", "0.2 mm", "0.008 in").known("cut_width"),
+		length("cutter", 0.1, 10, func(m *Machine) *float64 { return &m.Cutter }).
+			says("Diameter of a router's cutter; programs for a router need it.", "3 mm", "1/8 in").known("bit", "end_mill", "tool_diameter"),
+		length("through", 0.01, 20, func(m *Machine) *float64 { return &m.Through }).
+			says("How far cuts of a router or knife go below the sheet; together with sheet.thickness the depth of what is cut through.", "0.5 mm", "0.02 in").known("below", "spoil_board"),
 		length("lead", 0.1, 50, func(m *Machine) *float64 { return &m.Lead }).
 			says("Length of the way in to closed cuts, through the waste; left out, none.", "2 mm", "0.08 in").known("lead_in"),
 		count(KeyMachineTabs, 0, 100, func(d *Design) *int { return &d.Machine.Tabs }).
 			says("Holding tabs left on each outline.", "0", "0").or("0").known("bridges"),
 		length("tab_width", 0.1, 100, func(m *Machine) *float64 { return &m.TabWidth }).
-			says("Width of a holding tab; left out, 2 mm.", "2 mm", "0.08 in"),
+			says("Width of a holding tab; programs with tabs need it.", "2 mm", "0.08 in"),
 		length("tab_height", 0.1, 100, func(m *Machine) *float64 { return &m.TabHeight }).
-			says("Height of a router's tabs above the deepest pass; left out, 1 mm.", "1 mm", "0.04 in"),
+			says("Height of a router's tabs above the deepest pass; programs with tabs need it.", "1 mm", "0.04 in"),
 		length("trail", 0.01, 10, func(m *Machine) *float64 { return &m.Trail }).
-			says("How far a drag knife's tip trails behind its holder; left out, 0.25 mm.", "0.25 mm", "0.01 in").known("offset", "knife_offset"),
+			says("How far a drag knife's tip trails behind its holder; programs for a knife need it.", "0.25 mm", "0.01 in").known("offset", "knife_offset"),
 		measure(KeyMachineSwivel, quantity.Degrees(1), quantity.Degrees(180), func(d *Design) *quantity.Radians { return &d.Machine.Swivel }).
-			says("Least turn at a corner for which a knife is turned first; left out, 10 degrees.", "10 deg", "10 deg"),
+			says("Least turn at a corner for which a knife is turned first; left out, what keeps its tip within 0.05 mm of the line.", "10 deg", "10 deg"),
 		length("safe_height", 0.1, 200, func(m *Machine) *float64 { return &m.Safe }).
-			says("Height of travel of a router or knife; left out, 5 mm.", "5 mm", "0.2 in").known("safe", "travel_height"),
+			says("Height of travel of a router, knife or pen, above the stock and all that holds it; programs for them need it.", "5 mm", "0.2 in").known("safe", "travel_height"),
 		measure(KeyMachinePlunge, 1, 100000, func(d *Design) *quantity.MillimetresPerMinute { return &d.Machine.Plunge }).
-			says("Speed downwards of a router or knife; programs for them need it.", "300 mm/min", "12 in/min").known("plunge_feed"),
+			says("Speed downwards of a router, knife or pen; programs for them need it.", "300 mm/min", "12 in/min").known("plunge_feed"),
+		number(KeyMachineSpinUp, amount, 0.1, 60, func(d *Design) *float64 { return &d.Machine.SpinUp }).
+			says("Seconds that a router's spindle takes to its speed, waited before it goes down; programs for a router need it.", "3", "3").known("dwell", "spindle_delay"),
 		toggle(KeyMachineFrame, func(d *Design) *bool { return &d.Machine.NoFrame }).negated().
-			says("Programs go round all work first with the tool off.", "true", "true").or("true"),
+			says("Programs go round all work first with the tool off, then pause.", "true", "true").or("true"),
+		option(KeyMachinePause, func(d *Design) *Pause { return &d.Machine.Pause }, "M0", "M1", "none").
+			says("How programs pause after the frame. M0 waits on all controllers that we know; M1 waits only where optional stops are on, and lean controllers pass over it.", "M0", "M0").or("M0").known("stop"),
+		toggle(KeyMachineDynamicPower, func(d *Design) *bool { return &d.Machine.Dynamic }).
+			says("A laser's power follows its speed (M4), on controllers that have that; else it is constant (M3).", "true", "true").or("false").known("dynamic", "m4"),
+		option(KeyMachineAir, func(d *Design) *Air { return &d.Machine.Air }, "none", "M7", "M8").
+			says("Code that turns the air assist on while there is work; M9 turns it off.", "M8", "M8").or("none").known("air_assist", "coolant"),
+		option(KeyMachineController, func(d *Design) *Dialect { return &d.Machine.Controller }, "full", "lean").
+			says("Words that programs have: all of RS-274, or without those that lean hobby controllers reject or pass over.", "full", "full").or("full").known("dialect", "firmware"),
+		list(KeyMachineHeader, 20, func(d *Design) *[]string { return &d.Machine.Header }).
+			says("Lines of your own at the beginning of programs, before those that set units and absolute places.", "[]", "[]").known("prologue", "preamble"),
+		list(KeyMachineFooter, 20, func(d *Design) *[]string { return &d.Machine.Footer }).
+			says("Lines of your own at the end of programs, when the tool is off and back at zero.", "[]", "[]").known("epilogue"),
 		toggle(KeyMachineExample, func(d *Design) *bool { return &d.Machine.Example }).
 			says("The machine is invented: programs say that its values are to be tried on scrap first.", "true", "true").or("false"),
 		{key: KeyMachinePaper, form: choice, choices: Papers(),
@@ -141,7 +159,7 @@ func machineLists() []repeated {
 				d.Machine.Strokes = d.Machine.Strokes[i : i+1]
 				return d
 			}},
-		{key: KeyMachineJob, limit: 100, doc: "How a kind of work is done, in any material or in one. Programs do nothing that no job gives feed and power (laser, router) and depth (router, knife) for.",
+		{key: KeyMachineJob, limit: 100, doc: "How a kind of work is done, in any material or in one. Programs do nothing that no job gives feed and power (laser, router) and depth (router, knife, pen) for.",
 			grow:  func(d *Design) { d.Machine.Jobs = append(slices.Clip(d.Machine.Jobs), Job{}) },
 			count: func(d *Design) int { return len(d.Machine.Jobs) },
 			pick: func(d Design, i int) Design {

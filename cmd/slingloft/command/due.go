@@ -3,6 +3,7 @@ package command
 import (
 	"slingloft/export"
 	"slingloft/export/format"
+	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
 
@@ -35,16 +36,16 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 }
 
 // format returns the format of the given name, set up for a drawing. The sheets'
-// width of cut holds where the machine says none.
+// width of cut is that of a laser which says none.
 func (o output) format(name, drawing string) (export.Format, export.Codec, error) {
 	f, err := format.Named(name)
 	if err != nil {
 		return f, export.Codec{}, err
 	}
-	m, of := o.machine, export.Material{Name: o.sheet.Name, Stock: piece.Board}
+	m, of := o.machine, export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness}
 	if drawing == clothSheet {
 		of = export.Material{Name: o.cloth, Stock: piece.Cloth}
-	} else if m.Kerf == 0 {
+	} else if m.Kerf == 0 && (m.Tool == 0 || m.Tool == design.Laser) {
 		m.Kerf = o.sheet.Kerf
 	}
 	codec, err := f.SetUp(m, of)

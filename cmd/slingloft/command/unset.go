@@ -18,7 +18,11 @@ func atMachine(p *work.Plan, err error) error {
 	}
 	var faults design.Faults
 	for _, l := range lacking {
-		faults = append(faults, p.MachineFault(l.Key, l.Found, l.Hint)...)
+		at := p.MachineFault
+		if l.Key.Table() != design.KeyMachine && l.Key != design.KeyMachineJob {
+			at = p.Fault // the stock is the design's own
+		}
+		faults = append(faults, at(l.Key, l.Found, l.Hint)...)
 	}
 	slices.SortStableFunc(faults, func(a, b design.Fault) int {
 		return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))

@@ -87,9 +87,6 @@ func Begin(name string, data []byte, with Setting) (Plan, error) {
 	p.Digest, p.sheet = Digest(d), [2]float64{d.Sheet.Width, d.Sheet.Height}
 	if with.Machine != nil {
 		d.Machine, p.machine = *with.Machine, with.MachineSource
-		if strangers := d.Strangers(d.Machine, p.machine); len(strangers) > 0 {
-			return p, strangers
-		}
 	}
 	p.Design = d.OnMachine()
 	return p, nil

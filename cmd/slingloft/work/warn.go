@@ -66,6 +66,11 @@ func (p *Plan) Warnings() []string {
 	for _, c := range p.Margins.Waived() {
 		warn("waived in the design: %s has margin %s, required %s", c.Name(), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}
+	if p.machine.File() != "" { // a shop's file may have jobs for other designs
+		for _, s := range d.Misspelt(d.Machine, p.machine) {
+			warn("%s", s)
+		}
+	}
 	if n := len(p.Margins.Unknown()); n > 0 {
 		warn("%d strength checks cannot be made, since data-sheet values are missing; slingloft figure names them", n)
 	}
