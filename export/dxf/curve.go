@@ -45,6 +45,8 @@ type spline struct {
 	knots    []float64
 	weights  []float64
 	controls geom.Polyline
+	fit      geom.Polyline // points on the curve, from which it follows where it has no control points
+	ends     [2]geom.Point // its directions at both ends, where those points come with them
 }
 
 // maxDegree is the highest degree that is read; CAD programs write 3.
@@ -52,7 +54,7 @@ const maxDegree = 11
 
 // number takes a group that is a number.
 func (s *spline) number(code int, v float64) error {
-	if len(s.knots)+len(s.controls)+len(s.weights) > export.MaxPoints {
+	if len(s.knots)+len(s.controls)+len(s.weights)+len(s.fit) > export.MaxPoints {
 		return errors.New("too many points")
 	}
 	switch n := len(s.controls); {
@@ -64,6 +66,14 @@ func (s *spline) number(code int, v float64) error {
 		s.controls = append(s.controls, geom.Pt(v, 0))
 	case code == 20 && n > 0:
 		s.controls[n-1].Y = v
+	case code == 11:
+		s.fit = append(s.fit, geom.Pt(v, 0))
+	case code == 21 && len(s.fit) > 0:
+		s.fit[len(s.fit)-1].Y = v
+	case code == 12 || code == 13:
+		s.ends[code-12].X = v
+	case code == 22 || code == 23:
+		s.ends[code-22].Y = v
 	}
 	return nil
 }
@@ -73,7 +83,7 @@ func (s *spline) check() error {
 	n, k := len(s.controls), s.degree
 	switch {
 	case n == 0:
-		return errors.New("a spline without control points is not read, turn it into polylines first")
+		return errors.New("a spline without points")
 	case k < 1 || k > maxDegree:
 		return fmt.Errorf("spline of degree %d: want 1 to %d", k, maxDegree)
 	case n <= k || len(s.knots) != n+k+1:
@@ -92,7 +102,10 @@ func (s *spline) check() error {
 }
 
 // points returns the curve as chords within the tolerance of it, from knot to knot.
-func (s *spline) points(tolerance float64) (geom.Polyline, error) {
+func (s *spline) points(tolerance float64, closed bool) (geom.Polyline, error) {
+	if len(s.controls) == 0 && len(s.fit) > 0 {
+		return s.fitted(tolerance, closed)
+	}
 	if err := s.check(); err != nil {
 		return nil, err
 	}

@@ -125,7 +125,7 @@ json.dump(out, sys.stdout)
 
 func TestCurvesRefused(t *testing.T) {
 	for _, row := range []struct{ entity, want string }{
-		{"0 SPLINE 8 0 71 3 11 0 21 0 11 5 21 5", "without control points"},
+		{"0 SPLINE 8 0 71 3", "without points"},
 		{"0 SPLINE 8 0 71 3 10 0 20 0 10 1 20 1", "2 control points and 0 knots"},
 		{"0 SPLINE 8 0 71 900 10 0 20 0", "degree 900"},
 		{"0 SPLINE 8 0 71 1 40 3 40 2 40 1 40 0 10 0 20 0 10 1 20 1", "do not rise"},

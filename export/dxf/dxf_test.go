@@ -302,7 +302,7 @@ func TestReadRefuses(t *testing.T) {
 			t.Errorf("%s: read as %d lines, want an error", r.what, len(d.Lines))
 		}
 	}
-	if d, err := ReadUnit(strings.NewReader(rows[3].text), 25.4); err != nil || math.Abs(d.Width-25.4) > 1e-9 {
+	if d, err := ReadOutlines(strings.NewReader(rows[3].text), 25.4); err != nil || math.Abs(d.Width-25.4) > 1e-9 {
 		t.Errorf("unit given: %g mm wide, %v", d.Width, err)
 	}
 }

@@ -19,23 +19,27 @@ type entity struct {
 	name, layer string
 	points      geom.Polyline
 	closed      bool
-	block       string      // set for an insertion
-	placement   geom.Affine // of the inserted block, its base point at the origin
+	loose       bool          // a spline whose ends programs draw in ways of their own
+	block       string        // set for an insertion
+	placement   geom.Affine   // of the inserted block, its base point at the origin
+	left        []export.Skip // why it is left out, one or none
+	err         error         // why it cannot be read, if nothing else leaves it out
 }
 
 // raw is an entity as it is read: the last value of each group that is of use,
 // and the vertices.
 type raw struct {
-	kind, layer, handle string
-	flags               int
-	value               map[int]float64
-	vertices            []vertex
-	spline              spline
-	name                string
-	block               string
-	copies              int     // of a block in rows and columns, 0 or 1 for one
-	mirrored            bool    // extrusion along −z: x runs the other way
-	tolerance           float64 // for curves, in the file's unit
+	kind, layer, handle  string
+	flags                int
+	value                map[int]float64
+	vertices             []vertex
+	spline               spline
+	name                 string
+	block                string
+	copies               int     // of a block in rows and columns, 0 or 1 for one
+	mirrored             bool    // extrusion along −z: x runs the other way
+	hidden, paper, clear bool    // not to be seen, on a layout, of no opacity
+	tolerance            float64 // for curves, in the file's unit
 }
 
 type vertex struct {
@@ -69,13 +73,14 @@ func (f *file) readEntities(s *scanner, out []entity) ([]entity, error) {
 		r.tolerance = curveTolerance / f.unit()
 		e, err := r.entity()
 		if err != nil {
-			return nil, fmt.Errorf("line %d: %.40q %.20q: %w", s.line, p.value, r.handle, err)
+			e.err = fmt.Errorf("line %d: %.40q %.20q: %w", s.line, p.value, r.handle, err)
 		}
+		e.left = r.left(e)
 		f.budget -= len(e.points)
 		if f.budget < 0 || len(out) >= export.MaxLines {
 			return nil, fmt.Errorf("line %d: too many lines and points", s.line)
 		}
-		if len(e.points) > 1 || e.block != "" {
+		if len(e.points) > 1 || e.block != "" || e.err != nil || len(e.left) > 0 {
 			out = append(out, e)
 		}
 	}
@@ -114,6 +119,19 @@ func readRaw(s *scanner, kind string) (raw, error) {
 			r.flags, err = p.integer()
 		case p.code == 71 && kind == "SPLINE":
 			r.spline.degree, err = p.integer()
+		case p.code == 60 && kind != "DIMENSION":
+			var n int
+			n, err = p.integer()
+			r.hidden = n != 0
+		case p.code == 67:
+			var n int
+			n, err = p.integer()
+			r.paper = n != 0
+		case p.code == 440:
+			// The lowest byte is the opacity where the byte of 2 stands above it.
+			var n int
+			n, err = p.integer()
+			r.clear = n>>24 == 2 && n&0xff == 0
 		case p.code >= 10 && p.code < 60 && p.code != 43, p.code == 230:
 			err = r.number(p)
 		}
@@ -182,8 +200,34 @@ func readVertices(s *scanner, r *raw) error {
 	}
 }
 
-// Kinds that hold no line to follow.
-const silent = " TEXT MTEXT POINT DIMENSION LEADER MULTILEADER ATTRIB ATTDEF SEQEND VIEWPORT TOLERANCE HATCH SOLID WIPEOUT IMAGE "
+// Kinds that hold no line to follow: letters, pictures, and what nobody sees.
+const (
+	letters  = " TEXT MTEXT DIMENSION LEADER MULTILEADER MLEADER ATTRIB TOLERANCE ARC_DIMENSION LARGE_RADIAL_DIMENSION "
+	pictures = " HATCH SOLID WIPEOUT IMAGE "
+	silent   = " POINT ATTDEF SEQEND VIEWPORT "
+)
+
+// left returns why an entity is left out, whatever its layer; none if it is not.
+func (r *raw) left(e entity) []export.Skip {
+	word := " " + r.kind + " "
+	switch {
+	case strings.Contains(silent, word):
+		return nil
+	case r.paper:
+		return []export.Skip{export.PaperSpace}
+	case r.hidden:
+		return []export.Skip{export.Hidden}
+	case strings.Contains(letters, word):
+		return []export.Skip{export.Text}
+	case strings.Contains(pictures, word):
+		return []export.Skip{export.Picture}
+	case r.clear:
+		return []export.Skip{export.Transparent}
+	case e.block == "" && e.err == nil && len(e.points) == 1:
+		return []export.Skip{export.Lengthless}
+	}
+	return nil
+}
 
 // entity turns the groups into points.
 func (r *raw) entity() (entity, error) {
@@ -204,7 +248,8 @@ func (r *raw) entity() (entity, error) {
 	case "SPLINE":
 		var err error
 		e.closed = r.flags&1 != 0
-		e.points, err = r.spline.points(r.tolerance)
+		e.loose = r.spline.looseEnded(e.closed)
+		e.points, err = r.spline.points(r.tolerance, e.closed)
 		if n := len(e.points); e.closed && n > 2 && e.points[0].Dist(e.points[n-1]) < r.tolerance {
 			e.points = e.points[:n-1]
 		}
@@ -232,7 +277,7 @@ func (r *raw) entity() (entity, error) {
 		e.block = r.block
 		e.placement = geom.Translation(centre).After(geom.Rotation(v[50] * math.Pi / 180)).After(geom.Scaling(or(v, 41, 1), or(v, 42, 1)))
 	default:
-		if !strings.Contains(silent, " "+r.kind+" ") {
+		if !strings.Contains(letters+pictures+silent, " "+r.kind+" ") {
 			return e, fmt.Errorf("this kind of curve is not read, turn it into polylines first")
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"slingloft/export"
 	"slingloft/outline/geom"
@@ -18,22 +19,34 @@ var ErrNoUnit = errors.New("the file names no unit of length ($INSUNITS)")
 // ARC, CIRCLE, ELLIPSE and SPLINE in the model space, straight or by INSERT of a block. Kinds of
 // work come from the names of layers, CutOut where a layer names none; names from
 // our extended data, or else the entity's kind and handle. Curves are turned into
-// chords. Text, points and dimensions are left out; curves of other kinds are an
-// error, since an outline would be missing.
-func Read(r io.Reader) (export.Drawing, error) { return ReadUnit(r, 0) }
+// chords. Text, points, dimensions and fillings are left out, and so is what cannot be
+// seen: hidden, transparent, on a layer that is off or frozen, on a layout; curves of
+// other kinds are an error, since an outline would be missing.
+func Read(r io.Reader) (export.Drawing, error) {
+	o, err := ReadOutlines(r, 0)
+	return o.Drawing, err
+}
 
-// ReadUnit is [Read] for a file that names no unit: unit is its unit of length in
-// mm, and is not used where the file names one.
-func ReadUnit(r io.Reader, unit float64) (export.Drawing, error) {
-	f := file{budget: export.MaxPoints, blocks: map[string]block{}, given: unit}
+// Outlines is what was read of a drawing of another program.
+type Outlines struct {
+	export.Drawing
+	Left   export.Left // objects that were left out
+	Doubts []string    // what may look otherwise elsewhere
+}
+
+// ReadOutlines is [Read] for a drawing of another program: it also counts what was left
+// out because it cannot be seen, is text or a picture. unit is the file's unit of length
+// in mm, and is not used where the file names one; 0 for none.
+func ReadOutlines(r io.Reader, unit float64) (Outlines, error) {
+	f := file{budget: export.MaxPoints, blocks: map[string]block{}, layers: map[string]layer{}, given: unit}
 	if err := f.read(newScanner(r)); err != nil {
-		return export.Drawing{}, fmt.Errorf("DXF: %w", err)
+		return Outlines{}, fmt.Errorf("DXF: %w", err)
 	}
 	d, err := f.drawing()
 	if err != nil {
-		return export.Drawing{}, fmt.Errorf("DXF: %w", err)
+		return Outlines{}, fmt.Errorf("DXF: %w", err)
 	}
-	return d, nil
+	return Outlines{d, f.left, f.doubts}, nil
 }
 
 // file is what is read of a file.
@@ -44,8 +57,14 @@ type file struct {
 	hasLimit bool
 	entities []entity
 	blocks   map[string]block
+	layers   map[string]layer // by name in small letters, as DXF compares them
+	left     export.Left
+	doubts   []string
 	budget   int // points that may still be made
 }
+
+// layer is whether what lies on a layer can be seen.
+type layer struct{ off, frozen bool }
 
 // block is a group of entities that is drawn where it is inserted.
 type block struct {
@@ -79,6 +98,8 @@ func (f *file) read(s *scanner) error {
 			section = ""
 		case section == "HEADER" && p.code == 9:
 			err = f.variable(s, p.value)
+		case section == "TABLES" && p.code == 0 && p.value == "LAYER":
+			err = f.readLayer(s)
 		case section == "ENTITIES" && p.code == 0:
 			s.back(p)
 			f.entities, err = f.readEntities(s, f.entities)
@@ -119,7 +140,39 @@ func (f *file) variable(s *scanner, name string) error {
 	}
 }
 
-// readBlock reads the entities of one block under its name.
+// readLayer reads one record of the table of layers: bit 1 of its flags freezes it, a
+// colour below zero switches it off.
+func (f *file) readLayer(s *scanner) error {
+	var l layer
+	name := ""
+	for {
+		p, err := s.next()
+		if err != nil {
+			return err
+		}
+		n := 0
+		switch p.code {
+		case 0:
+			s.back(p)
+			f.layers[strings.ToLower(name)] = l
+			return nil
+		case 2:
+			name = p.value
+		case 62, 70:
+			if n, err = p.integer(); err != nil {
+				return fmt.Errorf("layer %.60q: %w", name, err)
+			}
+			if p.code == 62 {
+				l.off = n < 0
+			} else {
+				l.frozen = n&1 != 0
+			}
+		}
+	}
+}
+
+// readBlock reads the entities of one block under its name. What lies on a layout is
+// kept in one of its own.
 func (f *file) readBlock(s *scanner) error {
 	head, err := readRaw(s, "BLOCK")
 	if err != nil {
@@ -128,6 +181,9 @@ func (f *file) readBlock(s *scanner) error {
 	entities, err := f.readEntities(s, nil)
 	if err != nil {
 		return fmt.Errorf("block %.60q: %w", head.block, err)
+	}
+	if strings.HasPrefix(strings.ToLower(head.block), "*paper_space") {
+		f.left[export.PaperSpace] += len(entities)
 	}
 	f.blocks[head.block] = block{geom.Pt(head.value[10], head.value[20]), entities}
 	return nil
@@ -160,7 +216,7 @@ func (f *file) drawing() (export.Drawing, error) {
 		return export.Drawing{}, fmt.Errorf("unit of %g mm", f.given)
 	}
 	var d export.Drawing
-	err := f.place(&d, f.entities, geom.Scaling(unit, unit), 0)
+	err := f.place(&d, f.entities, within{m: geom.Scaling(unit, unit)})
 	if err != nil {
 		return d, err
 	}
@@ -178,36 +234,86 @@ func (f *file) drawing() (export.Drawing, error) {
 // maxDepth bounds blocks within blocks.
 const maxDepth = 8
 
-// place adds entities to the drawing by way of the map m.
-func (f *file) place(d *export.Drawing, entities []entity, m geom.Affine, depth int) error {
-	if depth > maxDepth {
+// within is where entities are placed.
+type within struct {
+	m     geom.Affine
+	layer string // of the insertion around them, which those on layer 0 belong to
+	depth int
+}
+
+// place adds entities to the drawing.
+func (f *file) place(d *export.Drawing, entities []entity, in within) error {
+	if in.depth > maxDepth {
 		return fmt.Errorf("blocks nested deeper than %d", maxDepth)
 	}
 	for _, e := range entities {
 		if f.budget--; f.budget < 0 || len(d.Lines) >= export.MaxLines {
 			return errors.New("too many lines and points")
 		}
-		if e.block != "" {
-			b, ok := f.blocks[e.block]
-			if !ok {
-				return fmt.Errorf("block %.60q is inserted but not there", e.block)
-			}
-			inner := m.After(e.placement).After(geom.Translation(b.base.Times(-1)))
-			if err := f.place(d, b.entities, inner, depth+1); err != nil {
-				return err
-			}
+		if e.layer == "0" && in.layer != "" {
+			e.layer = in.layer
+		}
+		if f.leaves(e) {
 			continue
 		}
-		l := piece.Line{Name: e.name, Work: workOf(e.layer), Closed: e.closed}
-		f.budget -= len(e.points)
-		for _, p := range e.points {
-			q := m.Apply(p)
-			if !q.Finite() {
-				return fmt.Errorf("%.60q: a point is not finite", e.name)
-			}
-			l.Points = append(l.Points, q)
+		if e.err != nil {
+			return e.err
 		}
-		d.Lines = append(d.Lines, l)
+		var err error
+		if e.block != "" {
+			err = f.insert(d, e, in)
+		} else {
+			err = f.add(d, e, in.m)
+		}
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// leaves counts an entity that is left out and reports whether it is. A block whose
+// insertion lies on a layer that is off still shows what lies on other layers.
+func (f *file) leaves(e entity) bool {
+	l := f.layers[strings.ToLower(e.layer)]
+	switch {
+	case len(e.left) > 0:
+		f.left[e.left[0]]++
+	case l.frozen:
+		f.left[export.Frozen]++
+	case l.off && e.block == "":
+		f.left[export.Off]++
+	default:
+		return false
+	}
+	return true
+}
+
+// insert places what a block holds.
+func (f *file) insert(d *export.Drawing, e entity, in within) error {
+	b, ok := f.blocks[e.block]
+	if !ok {
+		return fmt.Errorf("block %.60q is inserted but not there", e.block)
+	}
+	m := in.m.After(e.placement).After(geom.Translation(b.base.Times(-1)))
+	return f.place(d, b.entities, within{m, e.layer, in.depth + 1})
+}
+
+// add adds one line.
+func (f *file) add(d *export.Drawing, e entity, m geom.Affine) error {
+	l := piece.Line{Name: e.name, Work: workOf(e.layer), Closed: e.closed}
+	f.budget -= len(e.points)
+	for _, p := range e.points {
+		q := m.Apply(p)
+		if !q.Finite() {
+			return fmt.Errorf("%.60q: a point is not finite", e.name)
+		}
+		l.Points = append(l.Points, q)
+	}
+	d.Lines = append(d.Lines, l)
+	if e.loose {
+		f.doubts = append(f.doubts, fmt.Sprintf("%.60s is a spline of points alone, whose ends other programs may draw otherwise: "+
+			"give it directions there, or turn it into a polyline", e.name))
 	}
 	return nil
 }
@@ -226,7 +332,7 @@ func workOf(layer string) piece.Work {
 		return piece.Stitch
 	}
 	for _, w := range piece.Works() {
-		if w.String() == layer {
+		if strings.EqualFold(w.String(), layer) {
 			return w
 		}
 	}

@@ -57,7 +57,42 @@ func neighbours(e, f edge, rings []ring) bool {
 
 func crossing(a, b ring, at geom.Point) error {
 	if a.number == b.number {
-		return fmt.Errorf("%s crosses or touches itself at %.1f, %.1f", a, at.X, at.Y)
+		if at, ok := eight(a.ring); ok {
+			return crossed(a.path, at)
+		}
+		return fmt.Errorf("%s touches itself at %.1f, %.1f", a, at.X, at.Y)
 	}
 	return fmt.Errorf("%s and %s cross or touch at %.1f, %.1f", a, b, at.X, at.Y)
+}
+
+// crossed is the fault of a path that runs across itself.
+func crossed(p path, at geom.Point) error {
+	return fmt.Errorf("%s crosses itself at %.1f, %.1f, as a figure of eight does: part it there into outlines of their own", p, at.X, at.Y)
+}
+
+// eight returns where two edges of a ring run across each other, if any do.
+func eight(r geom.Ring) (geom.Point, bool) {
+	if len(r) > maxPoints {
+		return geom.Point{}, false
+	}
+	apart := func(a, b, p, q geom.Point) bool { // on either side of the line ab
+		u, v := b.Minus(a).Cross(p.Minus(a)), b.Minus(a).Cross(q.Minus(a))
+		return u < 0 && v > 0 || u > 0 && v < 0
+	}
+	for i, a := range r {
+		b := r[(i+1)%len(r)]
+		box := geom.BoxOf(a, b)
+		for k := i + 2; k < len(r) && (i > 0 || k < len(r)-1); k++ {
+			c, d := r[k], r[(k+1)%len(r)]
+			if max(c.X, d.X) < box.Min.X || min(c.X, d.X) > box.Max.X || max(c.Y, d.Y) < box.Min.Y || min(c.Y, d.Y) > box.Max.Y {
+				continue
+			}
+			if apart(a, b, c, d) && apart(c, d, a, b) {
+				if at, ok := geom.Crossing(a, b, c, d); ok {
+					return at, true
+				}
+			}
+		}
+	}
+	return geom.Point{}, false
 }

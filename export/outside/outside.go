@@ -48,30 +48,62 @@ type Shape struct {
 	Lines   []piece.Line // marks, folds and stitches in it
 }
 
+// Size returns the width and height of the box around the outline, mm.
+func (s Shape) Size() (width, height float64) {
+	box := s.Outline.Bounds()
+	return box.Width(), box.Height()
+}
+
+// Drawn is what a drawing holds.
+type Drawn struct {
+	Shapes []Shape
+	Left   export.Left // objects that were left out
+	Doubts []string    // what may look otherwise in the program that it was drawn with
+}
+
 // Read reads a drawing of outlines; name is the file's, whose ending tells the
-// format. unit is the unit of length of a DXF file that names none, mm, or 0. An
-// error names the path that is at fault by its number, from 1, in the order of the
-// file.
-func Read(name string, r io.Reader, unit float64) ([]Shape, error) {
+// format. unit is the length of a unit, mm, in a DXF file that names none or an SVG
+// file that does not say how wide it is, or 0. An error names the path that is at
+// fault by its number, from 1, in the order of the file.
+func Read(name string, r io.Reader, unit float64) (Drawn, error) {
 	limited := &io.LimitedReader{R: r, N: maxBytes + 1}
 	var d export.Drawing
+	var out Drawn
 	var err error
 	switch strings.ToLower(filepath.Ext(name)) {
 	case ".svg":
-		d, err = svg.Read(limited)
+		d, out.Left, err = svg.ReadOutlines(limited, unit)
 	case ".dxf":
-		d, err = dxf.ReadUnit(limited, unit)
+		var o dxf.Outlines
+		o, err = dxf.ReadOutlines(limited, unit)
+		d, out.Left, out.Doubts = o.Drawing, o.Left, o.Doubts
+	case ".svgz":
+		return out, fmt.Errorf("the file is compressed: save it as plain SVG")
 	default:
-		return nil, fmt.Errorf("the name does not end in .svg or .dxf")
+		return out, fmt.Errorf("the name does not end in .svg or .dxf")
 	}
 	if limited.N <= 0 {
-		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
+		return out, fmt.Errorf("larger than %d MB", maxBytes>>20)
 	}
 	if err != nil {
-		return nil, err
+		return out, err
 	}
-	return shapes(d.Lines)
+	lines := make([]piece.Line, 0, len(d.Lines))
+	for _, l := range d.Lines {
+		if l.Points.Length() < samePlace {
+			out.Left[export.Lengthless]++
+			continue
+		}
+		lines = append(lines, l)
+	}
+	if out.Shapes, err = shapes(lines); err != nil && out.Left.Any() {
+		err = fmt.Errorf("%w (left out: %s)", err, out.Left)
+	}
+	return out, err
 }
+
+// samePlace is how close points lie that are taken for one, mm.
+const samePlace = 1e-6
 
 // path is a line of the file that makes an outline, with its number.
 type path struct {
@@ -130,14 +162,17 @@ type ring struct {
 }
 
 func newRing(p path) (ring, error) {
-	const least = 1e-6 // mm; points closer than this are the same
-	r := geom.Ring(p.points).Deduped(least)
+	r := geom.Ring(p.points).Deduped(samePlace)
 	if len(r) < 3 {
 		return ring{}, fmt.Errorf("%s encloses nothing", p)
 	}
 	r = geom.Ring(simplify.Chords(geom.Polyline(r), true, Thin)).CounterClockwise()
 	const smallest = 1.0 // mm²
 	if len(r) < 3 || r.Area() < smallest {
+		// What the halves of a figure of eight enclose may cancel out.
+		if at, ok := eight(r); ok {
+			return ring{}, crossed(p, at)
+		}
 		return ring{}, fmt.Errorf("%s encloses less than a square millimetre", p)
 	}
 	if len(r) > maxPoints {

@@ -22,7 +22,7 @@ func drawn(attributes, body string) string {
 	return `<svg xmlns="http://www.w3.org/2000/svg" ` + attributes + `>` + body + `</svg>`
 }
 
-const mm = `width="300mm" height="200mm" viewBox="0 0 300 200"`
+const mm = `width="300mm" height="200mm" viewBox="0 0 300 200" stroke="black"`
 
 // Units, view boxes, transforms and shapes: areas in mm² that one can work out.
 func TestSVG(t *testing.T) {
@@ -34,7 +34,6 @@ func TestSVG(t *testing.T) {
 		{"mm", drawn(mm, `<rect x="10" y="20" width="50" height="30"/>`), []float64{1500}, 0},
 		{"inches", drawn(`width="4in" height="4in" viewBox="0 0 4 4"`, `<rect x="1" y="1" width="2" height="1"/>`), []float64{2 * 25.4 * 25.4}, 0},
 		{"pixels, no view box", drawn(`width="960" height="480"`, `<rect width="96" height="192"/>`), []float64{25.4 * 50.8}, 0},
-		{"view box alone", drawn(`viewBox="0 0 960 480"`, `<rect width="96" height="96"/>`), []float64{25.4 * 25.4}, 0},
 		{"view box off zero and scaled", drawn(`width="100mm" height="100mm" viewBox="-50 -50 200 200"`, `<rect x="-40" y="-40" width="100" height="100"/>`), []float64{2500}, 0},
 		{"transforms", drawn(mm, `<g transform="translate(50 50) rotate(30)"><rect transform="scale(2 -0.5)" width="20" height="40"/></g>`), []float64{800}, 0},
 		{"circle", drawn(mm, `<circle cx="100" cy="100" r="40"/>`), []float64{math.Pi * 1600}, 0},
@@ -47,7 +46,8 @@ func TestSVG(t *testing.T) {
 		{"a piece in a hole", drawn(mm, `<rect width="100" height="100"/><rect x="10" y="10" width="80" height="80"/><rect x="30" y="30" width="20" height="20"/>`), []float64{10000, 400}, 1},
 		{"marks", drawn(mm, `<g id="mark"><path d="M30 10v10"/></g><g id="register"><path d="M200 10v10"/></g><rect width="100" height="100"/>`), []float64{10000}, 0},
 	} {
-		got, err := Read("a.SVG", strings.NewReader(row.text), 0)
+		drawn, err := Read("a.SVG", strings.NewReader(row.text), 0)
+		got := drawn.Shapes
 		if err != nil {
 			t.Errorf("%s: %v", row.what, err)
 			continue
@@ -89,7 +89,8 @@ func TestDXF(t *testing.T) {
 		{"ellipse", entities(4, "0 ELLIPSE 8 0 10 0 20 0 11 30 21 40 40 0.5 41 0 42 6.283185307179586"), 0, math.Pi * 50 * 25},
 		{"lines and arcs, not quite in order or touching", entities(4, slot), 0, 50*20 + math.Pi*100},
 	} {
-		got, err := Read("a.dxf", strings.NewReader(row.text), row.unit)
+		drawn, err := Read("a.dxf", strings.NewReader(row.text), row.unit)
+		got := drawn.Shapes
 		if err != nil || len(got) != 1 {
 			t.Errorf("%s: %d outlines, %v", row.what, len(got), err)
 			continue
@@ -104,13 +105,35 @@ func TestFaultsAreNamed(t *testing.T) {
 	for _, row := range []struct{ name, text, want string }{
 		{"a.svg", drawn(mm, `<rect width="9" height="9"/><rect x="20" width="9" height="9"/><path id="flap" d="M100 100h50v40h-50v-37.9"/>`), "path 3 (flap) is open by 2.10 mm at 100.0, 97.9"},
 		{"a.svg", drawn(mm, `<path d="M100 100h50v40"/><path d="M149 140h-49v-40"/>`), "path 1 ends 1.00 mm from path 2, at 150.0, 60.0"},
-		{"a.svg", drawn(mm, `<path d="M0 0L50 50L50 0L0 40Z"/>`), "path 1 crosses or touches itself at 22.2, 177.8"},
+		{"a.svg", drawn(mm, `<path d="M0 0L50 50L50 0L0 40Z"/>`), "path 1 crosses itself at 22.2, 177.8, as a figure of eight does"},
 		{"a.svg", drawn(mm, `<rect width="50" height="50"/><rect x="40" width="50" height="50"/>`), "path 2 and path 1 cross or touch at"},
 		{"a.svg", drawn(mm, `<rect width="50" height="50"/><rect width="50" height="50"/>`), "cross or touch at"},
 		{"a.svg", drawn(mm, `<rect width="0.5" height="0.5"/>`), "less than a square millimetre"},
 		{"a.svg", drawn(mm, `<text>hello</text>`), "no closed path"},
 		{"a.svg", drawn(`width="90000mm" height="90000mm" viewBox="0 0 90000 90000"`, `<rect width="50000" height="50"/>`), "is the unit right"},
-		{"a.svg", drawn(mm, `<use href="#a"/>`), "clones"},
+		{"a.svg", drawn(mm, `<use href="#a"/>`), "there is no"},
+		// As much to the left as to the right.
+		{"a.svg", drawn(mm, `<path d="M0 0L50 50L50 0L0 50Z"/>`), "path 1 crosses itself at 25.0, 175.0, as a figure of eight does"},
+		{"a.svg", drawn(mm, `<path d="M0 0h80v40h-40v-20h-10v-20h-10v60h-20z"/>`), "path 1 touches itself at"},
+		{"a.svg", "\x1f\x8b\x08\x00\x00", "compressed"},
+		{"a.svgz", "", "compressed"},
+		{"a.svg", drawn(`viewBox="0 0 960 480"`, `<rect width="96" height="96"/>`), "does not say how wide it is"},
+		{"a.svg", drawn(`width="100%" height="100%" viewBox="0 0 960 480"`, `<rect width="96" height="96"/>`), "does not say how wide it is"},
+		{"a.svg", drawn(`width="90mm" height="90mm" viewBox="0 0 180 90" preserveAspectRatio="xMidYMid slice"`, `<rect width="96" height="96"/>`), "slice"},
+		{"a.svg", drawn(mm, `<g display="none"><rect width="9" height="9"/></g><rect width="8" height="8" fill="none" stroke="none"/>`), "no closed path (left out: 1 hidden, 1 without stroke or filling)"},
+		{"a.svg", drawn(mm, `<rect width="9" height="9" clip-path="url(#a)"/>`), "clip-path hides a part of it"},
+		{"a.svg", drawn(mm, `<g style="mask:url(#a)"><rect width="9" height="9"/></g>`), "mask hides a part of it"},
+		{"a.svg", drawn(mm, `<rect width="9" height="9" style="transform:rotate(9deg);transform-origin:center"/>`), "transform-origin"},
+		{"a.svg", drawn(mm, `<rect width="9" height="9" style="rotate:9deg"/>`), "rotate in a style"},
+		{"a.svg", drawn(mm, `<style>rect{width:20px}</style><rect width="9" height="9"/>`), "width in a style"},
+		{"a.svg", drawn(mm, `<style>rect:hover{fill:red}</style><rect width="9" height="9"/>`), "selector"},
+		{"a.svg", drawn(mm, `<style>@media print{rect{display:none}}</style><rect width="9" height="9"/>`), "style sheet"},
+		{"a.svg", drawn(mm, `<style>@import url(a.css);</style><rect width="9" height="9"/>`), "style sheet"},
+		{"a.svg", `<?xml-stylesheet href="a.css"?>` + drawn(mm, `<rect width="9" height="9"/>`), "style sheet"},
+		{"a.svg", drawn(mm, `<rect width="9" height="9"><animateTransform/></rect>`), "animateTransform moves it"},
+		{"a.svg", drawn(mm, `<script>1</script><rect width="9" height="9"/>`), "script"},
+		{"a.svg", drawn(mm, `<rect width="9" height="9" style="transform:translate(10%)"/>`), "transform"},
+		{"a.dxf", entities(4, "0 SPLINE 8 0 71 3 70 1 11 0 21 0 11 9 21 0 11 9 21 9"), "closed spline"},
 		{"a.svg", drawn(mm, `<g id="mark"><path d="M200 10v10"/></g><rect width="100" height="100"/>`), "lies in no outline"},
 		{"a.svg", "", "no svg element"},
 		{"a.dxf", entities(0, "0 CIRCLE 8 0 10 5 20 5 40 25"), "names no unit"},
@@ -141,7 +164,8 @@ func TestOwnSheets(t *testing.T) {
 		if err := f.write(&b); err != nil {
 			t.Fatal(err)
 		}
-		got, err := Read(f.name, &b, 0)
+		drawn, err := Read(f.name, &b, 0)
+		got := drawn.Shapes
 		if err != nil || len(got) != 2 {
 			t.Fatalf("%s: %d outlines, %v", f.name, len(got), err)
 		}
@@ -161,7 +185,7 @@ func TestCurvesStayTrue(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		ring, centre := got[0].Outline, geom.Pt(r, r)
+		ring, centre := got.Shapes[0].Outline, geom.Pt(r, r)
 		for i, p := range ring {
 			middle := p.Towards(ring[(i+1)%len(ring)], 0.5)
 			if math.Abs(p.Dist(centre)-r) > 0.05 || math.Abs(middle.Dist(centre)-r) > 0.05 {
@@ -177,7 +201,7 @@ func TestPiece(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p := got[0].Piece("extra-1", "A pocket with a rather long name", piece.Cloth, 3)
+	p := got.Shapes[0].Piece("extra-1", "A pocket with a rather long name", piece.Cloth, 3)
 	if p.Count != 3 || len(p.Labels) != 1 || !p.Cut.Contains(p.Labels[0].At) {
 		t.Errorf("piece %+v", p)
 	}
@@ -224,9 +248,10 @@ func FuzzRead(f *testing.F) {
 	f.Add("a.dxf", []byte(entities(0, "0 ELLIPSE 8 0 10 0 20 0 11 30 21 40 40 0.5 41 0 42 6.28")), 25.4)
 	f.Add("a.dxf", []byte(entities(4, "0 SPLINE 8 0 71 1 70 1 40 0 40 0 40 1 40 2 40 3 40 3 10 0 20 0 10 9 20 0 10 9 20 9 10 0 20 0")), 1.0)
 	f.Fuzz(func(t *testing.T, name string, data []byte, unit float64) {
-		shapes, err := Read(name, bytes.NewReader(data), unit)
+		drawn, err := Read(name, bytes.NewReader(data), unit)
+		shapes := drawn.Shapes
 		if err != nil {
-			if text := err.Error(); strings.ContainsAny(text, "\n\x00") || len(text) > 400 {
+			if text := err.Error(); strings.ContainsAny(text, "\n\x00") || len(text) > 600 {
 				t.Errorf("error of %d bytes: %.500q", len(text), text)
 			}
 			return

@@ -1,11 +1,11 @@
 package svg
 
 import (
+	"bufio"
 	"errors"
 	"fmt"
 	"io"
 	"math"
-	"strconv"
 	"strings"
 
 	"github.com/beevik/etree"
@@ -26,99 +26,76 @@ const (
 const curveTolerance = 0.005
 
 // Read reads a drawing as it stands on paper, in mm with y upwards: every path,
-// line, polygon, rectangle, circle and ellipse, with the transforms over it. The
-// kind of work is that of the nearest group whose id names one, CutOut where
-// there is none; the name is the element's title, or else its id. Strokes of one
-// path are named "NAME/stroke 1" and so on. Text, images, hidden parts and
-// definitions are left out; clones and nested drawings are an error, since
-// outlines could hide in them.
+// line, polygon, rectangle, circle and ellipse that can be seen, and their clones,
+// with the transforms over it. The kind of work is that of the nearest group whose
+// id or layer's name is one, CutOut where there is none; the name is the element's
+// title, or else its id. Strokes of one path are named "NAME/stroke 1" and so on.
+// Style sheets are followed; see [ReadOutlines] for what is left out. What could
+// change an outline and is not understood is an error.
 func Read(r io.Reader) (export.Drawing, error) {
-	limited := io.LimitReader(r, maxBytes+1)
-	doc := etree.NewDocument()
-	n, err := doc.ReadFrom(limited)
+	d, _, err := ReadOutlines(r, 0)
+	return d, err
+}
+
+// ReadOutlines is [Read] for a drawing of another program: it also counts what was
+// left out because it cannot be seen, is text or a picture. unit is the length of a
+// user unit in mm, and is not used where the file says how wide it is; 0 for none.
+func ReadOutlines(r io.Reader, unit float64) (export.Drawing, export.Left, error) {
+	root, err := document(r)
 	if err != nil {
-		return export.Drawing{}, fmt.Errorf("SVG: %w", err)
+		return export.Drawing{}, export.Left{}, fmt.Errorf("SVG: %w", err)
+	}
+	d, toPaper, err := readSheet(root, unit)
+	if err != nil {
+		return export.Drawing{}, export.Left{}, fmt.Errorf("SVG: %w", err)
+	}
+	w := walker{drawing: &d, budget: export.MaxPoints, byID: map[string]*etree.Element{}}
+	for _, e := range root.FindElements("//*[@id]") {
+		if id := attr(e, "id"); w.byID[id] == nil {
+			w.byID[id] = e
+		}
+	}
+	if w.sheet, err = sheetOf(root); err == nil {
+		err = w.root(root, toPaper)
+	}
+	if err != nil {
+		return export.Drawing{}, export.Left{}, fmt.Errorf("SVG: %w", err)
+	}
+	return d, w.left, nil
+}
+
+// document parses a file and returns its svg element.
+func document(r io.Reader) (*etree.Element, error) {
+	limited := io.LimitReader(r, maxBytes+1)
+	start := bufio.NewReader(limited)
+	if magic, err := start.Peek(2); err == nil && string(magic) == "\x1f\x8b" {
+		return nil, errors.New("the file is compressed (gzip, as in .svgz): save it as plain SVG")
+	}
+	doc := etree.NewDocument()
+	n, err := doc.ReadFrom(start)
+	if err != nil {
+		return nil, err
 	}
 	if n > maxBytes {
-		return export.Drawing{}, fmt.Errorf("SVG: larger than %d MB", maxBytes>>20)
+		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
+	}
+	for _, t := range doc.Child {
+		if p, ok := t.(*etree.ProcInst); ok && p.Target == "xml-stylesheet" {
+			return nil, errors.New("a style sheet in a file of its own is not read: save the drawing with its styles inside")
+		}
 	}
 	root := doc.Root()
-	if root == nil || root.Tag != "svg" {
-		return export.Drawing{}, errors.New("SVG: no svg element at the root")
+	if root == nil || root.Tag != "svg" || foreign(root) {
+		return nil, errors.New("no svg element at the root")
 	}
-	d, toPaper, err := readSheet(root)
-	if err != nil {
-		return export.Drawing{}, fmt.Errorf("SVG: %w", err)
-	}
-	w := walker{drawing: &d, budget: export.MaxPoints}
-	if err := w.children(root, toPaper, piece.CutOut, 0); err != nil {
-		return export.Drawing{}, fmt.Errorf("SVG: %w", err)
-	}
-	return d, nil
-}
-
-// readSheet reads the size and returns the map from user units to mm, y upwards.
-func readSheet(root *etree.Element) (export.Drawing, geom.Affine, error) {
-	d := export.Drawing{Title: childText(root, "title")}
-	box, err := numbers(root.SelectAttrValue("viewBox", ""), 4)
-	if err != nil || (len(box) != 0 && len(box) != 4) {
-		return d, geom.Identity(), fmt.Errorf("viewBox %.60q", root.SelectAttrValue("viewBox", ""))
-	}
-	hasBox := len(box) == 4
-	var size [2]float64
-	for i, name := range []string{"width", "height"} {
-		text := root.SelectAttrValue(name, "")
-		switch {
-		case text != "" && !strings.HasSuffix(text, "%"):
-			if size[i], err = length(text); err != nil {
-				return d, geom.Identity(), fmt.Errorf("%s: %w", name, err)
-			}
-		case hasBox:
-			size[i] = box[2+i] * mmPerPixel
-		}
-		if !export.Inside(size[i], 1e-3, export.MaxSize) {
-			return d, geom.Identity(), fmt.Errorf("%s of the sheet is %g mm", name, size[i])
-		}
-	}
-	d.Width, d.Height = size[0], size[1]
-	if !hasBox {
-		box = []float64{0, 0, size[0] / mmPerPixel, size[1] / mmPerPixel}
-	}
-	if !(box[2] > 0 && box[3] > 0) {
-		return d, geom.Identity(), fmt.Errorf("viewBox of %g × %g units", box[2], box[3])
-	}
-	// Where the shapes differ the picture is fitted in and centred (xMidYMid meet).
-	k := math.Min(size[0]/box[2], size[1]/box[3])
-	dx := (size[0] - float64(k*box[2])) / 2
-	dy := (size[1] - float64(k*box[3])) / 2
-	return d, geom.Affine{A: k, D: -k, E: dx - float64(k*box[0]), F: size[1] - dy + float64(k*box[1])}, nil
-}
-
-// mmPerPixel is the CSS pixel, a 96th of an inch.
-const mmPerPixel = 25.4 / 96
-
-// length reads a length with its unit as mm.
-func length(text string) (float64, error) {
-	text = strings.TrimSpace(text)
-	units := []struct {
-		suffix string
-		mm     float64
-	}{{"mm", 1}, {"cm", 10}, {"in", 25.4}, {"pt", 25.4 / 72}, {"pc", 25.4 / 6}, {"px", mmPerPixel}, {"", mmPerPixel}}
-	for _, u := range units {
-		if bare, ok := strings.CutSuffix(text, u.suffix); ok {
-			v, err := strconv.ParseFloat(strings.TrimSpace(bare), 64)
-			if err != nil || math.IsNaN(v) || math.Abs(v) > maxCoordinate {
-				break
-			}
-			return v * u.mm, nil
-		}
-	}
-	return 0, fmt.Errorf("length %.30q", text)
+	return root, nil
 }
 
 func childText(e *etree.Element, tag string) string {
-	if c := e.SelectElement(tag); c != nil {
-		return export.OneLine(c.Text())
+	for _, c := range e.ChildElements() {
+		if c.Tag == tag && !foreign(c) {
+			return export.OneLine(c.Text())
+		}
 	}
 	return ""
 }
@@ -126,55 +103,222 @@ func childText(e *etree.Element, tag string) string {
 // walker collects the shapes of a document.
 type walker struct {
 	drawing *export.Drawing
+	left    export.Left
 	budget  int
+	sheet   sheet
+	byID    map[string]*etree.Element
 }
 
-func (w *walker) children(e *etree.Element, m geom.Affine, work piece.Work, depth int) error {
-	if depth > maxDepth {
+// state is what an element takes from those around it.
+type state struct {
+	look   look
+	toMM   geom.Affine
+	work   piece.Work
+	clear  bool // nothing of it can be seen for want of opacity
+	gone   bool // it is not displayed
+	depth  int
+	clones int // use elements around it
+}
+
+func (w *walker) root(root *etree.Element, toPaper geom.Affine) error {
+	s := state{look: look{}, toMM: toPaper, work: piece.CutOut}
+	in, err := w.enter(root, s)
+	if err != nil {
+		return err
+	}
+	return w.children(root, in)
+}
+
+func (w *walker) children(e *etree.Element, s state) error {
+	if s.depth > maxDepth {
 		return fmt.Errorf("groups nested deeper than %d", maxDepth)
 	}
+	s.depth++
 	for _, c := range e.ChildElements() {
-		if err := w.element(c, m, work, depth); err != nil {
+		if foreign(c) {
+			continue
+		}
+		if err := w.element(c, s); err != nil {
 			return err
+		}
+		if e.Tag == "switch" && kindOf(c.Tag) != nothing && passes(c) {
+			return nil // the first that can be drawn stands for all
 		}
 	}
 	return nil
 }
 
-func (w *walker) element(e *etree.Element, m geom.Affine, work piece.Work, depth int) error {
-	if e.SelectAttrValue("display", "") == "none" || strings.Contains(e.SelectAttrValue("style", ""), "display:none") {
+// kind is what the tag of an element says.
+type kind int
+
+const (
+	unknown kind = iota
+	nothing      // draws nothing by itself
+	group
+	clone
+	shape
+	letters
+	picture
+)
+
+func kindOf(tag string) kind {
+	switch tag {
+	case "g", "a", "switch":
+		return group
+	case "use":
+		return clone
+	case "path", "line", "polyline", "polygon", "rect", "circle", "ellipse":
+		return shape
+	case "text", "flowRoot":
+		return letters
+	case "image", "foreignObject":
+		return picture
+	case "title", "desc", "metadata", "defs", "symbol", "clipPath", "mask", "marker", "pattern", "linearGradient", "radialGradient",
+		"meshgradient", "hatch", "solidcolor", "filter", "style", "font", "font-face", "view", "cursor", "color-profile":
+		return nothing
+	}
+	return unknown
+}
+
+// passes reports whether an element's conditions hold; languages are refused earlier.
+func passes(e *etree.Element) bool { return strings.TrimSpace(attr(e, "requiredExtensions")) == "" }
+
+func (w *walker) element(e *etree.Element, s state) error {
+	k := kindOf(e.Tag)
+	if k == nothing {
 		return nil
 	}
-	own, err := parseTransform(e.SelectAttrValue("transform", ""))
-	if err != nil {
-		return fmt.Errorf("%s %.60q: %w", e.Tag, e.SelectAttrValue("id", ""), err)
+	if w.budget--; w.budget < 0 {
+		return errors.New("too many objects and points")
 	}
-	m = m.After(own)
-	switch e.Tag {
-	case "g", "a", "switch":
-		return w.children(e, m, workOf(e, work), depth+1)
-	case "use", "svg":
-		return fmt.Errorf("%s %.60q: clones and nested drawings are not read, unlink them first", e.Tag, e.SelectAttrValue("id", ""))
+	if k == unknown {
+		return fmt.Errorf("%s %.60q is not read: take it out, or turn it into paths", e.Tag, attr(e, "id"))
+	}
+	in, err := w.enter(e, s)
+	if err != nil {
+		return fmt.Errorf("%s %.60q: %w", e.Tag, attr(e, "id"), err)
+	}
+	switch k {
+	case group:
+		return w.children(e, in)
+	case clone:
+		return w.clone(e, in)
+	case letters:
+		w.left[export.Text]++
+		return nil
+	case picture:
+		w.left[export.Picture]++
+		return nil
 	}
 	data, err := shapeData(e)
 	if err != nil {
-		return fmt.Errorf("%s %.60q: %w", e.Tag, e.SelectAttrValue("id", ""), err)
+		return fmt.Errorf("%s %.60q: %w", e.Tag, attr(e, "id"), err)
 	}
-	if data == "" {
+	if w.leaves(e.Tag, data, in) {
 		return nil
 	}
-	subs, err := parsePath(data, curveTolerance/math.Max(m.Gain(), 1e-9), w.budget)
+	subs, err := parsePath(data, curveTolerance/math.Max(in.toMM.Gain(), 1e-9), w.budget)
 	if err != nil {
-		return fmt.Errorf("%s %.60q: %w", e.Tag, e.SelectAttrValue("id", ""), err)
+		return fmt.Errorf("%s %.60q: %w", e.Tag, attr(e, "id"), err)
 	}
-	return w.add(e, subs, m, work)
+	return w.add(e, subs, in.toMM, in.work)
 }
 
-// workOf returns the work that a group's id names, else that around it.
+// leaves counts a shape that is left out and reports whether it is.
+func (w *walker) leaves(tag, data string, s state) bool {
+	filled, clearFill := s.look.painted("fill")
+	stroked, clearStroke := s.look.painted("stroke")
+	if tag == "line" {
+		filled = false // it encloses nothing
+	}
+	switch {
+	case data == "":
+	case s.gone || s.look.of("visibility") != "visible":
+		w.left[export.Hidden]++
+	case !filled && !stroked:
+		w.left[export.Unpainted]++
+	case s.clear || (!filled || clearFill) && (!stroked || clearStroke):
+		w.left[export.Transparent]++
+	default:
+		return false
+	}
+	return true
+}
+
+// enter returns what holds in an element. What hides a part of an outline is refused.
+func (w *walker) enter(e *etree.Element, s state) (state, error) {
+	var err error
+	if s.look, err = s.look.within(e, w.sheet); err != nil {
+		return s, err
+	}
+	for _, name := range []string{"clip-path", "mask"} {
+		if s.look.of(name) != "none" {
+			return s, fmt.Errorf("%s hides a part of it: cut the outlines themselves", name)
+		}
+	}
+	if strings.TrimSpace(attr(e, "systemLanguage")) != "" {
+		return s, errors.New("it is drawn for one language alone: take the condition out")
+	}
+	for _, c := range e.ChildElements() {
+		if !foreign(c) && (strings.HasPrefix(c.Tag, "animate") || c.Tag == "set") {
+			return s, fmt.Errorf("%s moves it: take it out", c.Tag)
+		}
+	}
+	own, err := parseTransform(s.look.of("transform"))
+	if err != nil {
+		return s, err
+	}
+	s.toMM = s.toMM.After(own)
+	s.gone = s.gone || s.look.of("display") == "none" || !passes(e)
+	s.clear = s.clear || opacityOf(s.look.of("opacity")) <= 0
+	s.work = workOf(e, s.work)
+	return s, nil
+}
+
+// maxClones bounds clones of clones.
+const maxClones = 16
+
+// clone draws what a use element shows, moved to its place.
+func (w *walker) clone(e *etree.Element, s state) error {
+	href := e.SelectAttrValue("href", "") // behind any prefix
+	target := w.byID[strings.TrimPrefix(href, "#")]
+	if target == nil || !strings.HasPrefix(href, "#") {
+		return fmt.Errorf("use %.60q: there is no %.60q in the file", attr(e, "id"), href)
+	}
+	if s.clones++; s.clones > maxClones {
+		return fmt.Errorf("use %.60q: clones within clones, more than %d", attr(e, "id"), maxClones)
+	}
+	var at [2]float64
+	for i, key := range []string{"x", "y"} {
+		if text := attr(e, key); text != "" {
+			mm, err := length(text)
+			if err != nil {
+				return fmt.Errorf("use %.60q: %s: %w", attr(e, "id"), key, err)
+			}
+			at[i] = mm / mmPerPixel
+		}
+	}
+	s.toMM = s.toMM.After(geom.Translation(geom.Pt(at[0], at[1])))
+	if target.Tag != "symbol" {
+		return w.element(target, s)
+	}
+	if attr(target, "viewBox") != "" {
+		return fmt.Errorf("use %.60q: a symbol with a viewBox is not read, unlink it first", attr(e, "id"))
+	}
+	in, err := w.enter(target, s)
+	if err != nil {
+		return fmt.Errorf("symbol %.60q: %w", attr(target, "id"), err)
+	}
+	return w.children(target, in)
+}
+
+// workOf returns the work that a group's id or layer's name is, else that around it.
 func workOf(e *etree.Element, around piece.Work) piece.Work {
-	id := e.SelectAttrValue("id", "")
+	if kindOf(e.Tag) != group {
+		return around
+	}
 	for _, w := range piece.Works() {
-		if w.String() == id {
+		if w.String() == attr(e, "id") || w.String() == e.SelectAttrValue("inkscape:label", "") {
 			return w
 		}
 	}
@@ -185,7 +329,7 @@ func workOf(e *etree.Element, around piece.Work) piece.Work {
 func (w *walker) add(e *etree.Element, subs []subpath, m geom.Affine, work piece.Work) error {
 	name := childText(e, "title")
 	if name == "" {
-		name = export.OneLine(e.SelectAttrValue("id", ""))
+		name = export.OneLine(attr(e, "id"))
 	}
 	for i, s := range subs {
 		w.budget -= len(s.points)
@@ -207,6 +351,8 @@ func (w *walker) add(e *etree.Element, subs []subpath, m geom.Affine, work piece
 		}
 		if len(l.Points) > 1 {
 			w.drawing.Lines = append(w.drawing.Lines, l)
+		} else {
+			w.left[export.Lengthless]++
 		}
 	}
 	return nil

@@ -13,7 +13,7 @@ import (
 func shapeData(e *etree.Element) (string, error) {
 	switch e.Tag {
 	case "path":
-		return e.SelectAttrValue("d", ""), nil
+		return attr(e, "d"), nil
 	case "polyline", "polygon":
 		return polyData(e)
 	}
@@ -25,7 +25,7 @@ func shapeData(e *etree.Element) (string, error) {
 	}
 	var v [6]float64
 	for i, key := range strings.Fields(keys) {
-		text := e.SelectAttrValue(key, "")
+		text := attr(e, key)
 		if text == "" {
 			continue
 		}
@@ -47,7 +47,7 @@ func shapeData(e *etree.Element) (string, error) {
 }
 
 func polyData(e *etree.Element) (string, error) {
-	data := e.SelectAttrValue("points", "")
+	data := attr(e, "points")
 	if strings.Trim(data, " ,\t\r\n0123456789.+-eE") != "" {
 		return "", fmt.Errorf("points %.30q", data)
 	}

@@ -178,7 +178,7 @@ func TestNumbersAreFixed(t *testing.T) {
 }
 
 func TestReadForeign(t *testing.T) {
-	const head = `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="50mm" viewBox="0 0 1000 500">`
+	const head = `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="50mm" viewBox="0 0 1000 500" stroke="black">`
 	circle := 2 * math.Pi * 10
 	rows := []struct {
 		what, body string
@@ -245,7 +245,9 @@ func TestReadRefuses(t *testing.T) {
 		{"cut off", head + `<path d="M0 0C1 1"/></svg>`},
 		{"huge number", head + `<path d="M0 1e300"/></svg>`},
 		{"transform", head + `<path transform="warp(1)" d="M0 0H1"/></svg>`},
-		{"clone", head + `<use href="#a"/></svg>`},
+		{"clone of nothing", head + `<use href="#a"/></svg>`},
+		{"clone of itself", head + `<g id="a"><use href="#a"/></g></svg>`},
+		{"clone from another file", head + `<use href="b.svg#a"/></svg>`},
 		{"deep", head + strings.Repeat("<g>", 100) + strings.Repeat("</g>", 100) + "</svg>"},
 		{"white space path", head + `<path d="  ,"/><path d=" x"/></svg>`},
 	}

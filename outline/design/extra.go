@@ -52,7 +52,7 @@ func extraRows() []row {
 		toggle(KeyExtraFreeGrain, func(d *Design) *bool { return &e(d).FreeGrain }).
 			says("It may be turned by quarters on the roll.", "true", "true"),
 		length("unit", 0.001, 10000, func(e *Extra) *float64 { return &e.Unit }).
-			says("Unit of length of a DXF file that names none.", "1 mm", "1 in"),
+			says("Length of a unit in a DXF file that names none, or in an SVG file without a width.", "1 mm", "1 in"),
 		length("x", 0, 100000, func(e *Extra) *float64 { return &e.X }).when(stay, keepOut).
 			says("Where the zero of a keep-out's drawing lies along the roll or sheet; left out, at its start.", "900 mm", "36 in"),
 		length("y", 0, 10000, func(e *Extra) *float64 { return &e.Y }).when(stay, keepOut).

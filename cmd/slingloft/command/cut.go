@@ -130,6 +130,7 @@ func cutDocument(p *work.Plan, err error) document.Cut {
 	return document.Cut{
 		Head:    headOf(p, document.CutVersion, err),
 		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
+		Outlines: outlinesOf(p),
 	}
 }
 
@@ -157,6 +158,7 @@ func summary(w io.Writer, p *work.Plan, l work.Lays) {
 	if l.Boards.Beds > 0 {
 		sayf(w, "templates: %d parts on %d sheets", len(l.Boards.Placements), l.Boards.Beds)
 	}
+	sayBrought(w, p)
 	for _, line := range p.Warnings() {
 		say(w, "warning: "+line)
 	}

@@ -24,11 +24,24 @@ type Head struct {
 // Cut is what cut wrote. Where a margin is not met it wrote nothing.
 type Cut struct {
 	Head
-	Verdict  []string `json:"verdict" doc:"what is not met, why no file is written"`
-	Warnings []string `json:"warnings" doc:"what a maker should know before cutting"`
-	Scale    float64  `json:"scale" doc:"length in the files over true length"`
-	Files    []Sheet  `json:"files" doc:"in the order in which they were written"`
-	Lays     []Lay    `json:"lays"`
+	Verdict  []string  `json:"verdict" doc:"what is not met, why no file is written"`
+	Warnings []string  `json:"warnings" doc:"what a maker should know before cutting"`
+	Scale    float64   `json:"scale" doc:"length in the files over true length"`
+	Files    []Sheet   `json:"files" doc:"in the order in which they were written"`
+	Lays     []Lay     `json:"lays"`
+	Outlines []Outline `json:"outlines" doc:"of the maker's own, as they were brought in"`
+}
+
+// Outline is one outline of the maker's own.
+type Outline struct {
+	File  string     `json:"file"`
+	Name  string     `json:"name"`
+	Use   string     `json:"use" doc:"piece or keep-out"`
+	Stock string     `json:"stock" doc:"cloth or board"`
+	Size  [2]float64 `json:"size" doc:"of the box around it along x and y, mm"`
+	Holes int        `json:"holes"`
+	Lines int        `json:"lines" doc:"marks, folds, stitch lines and lettering in it"`
+	Notes []string   `json:"notes" doc:"of its file: what was left out, what may look otherwise elsewhere"`
 }
 
 // Sheet is a file that holds one sheet of work.

@@ -13,7 +13,10 @@ import (
 	"slices"
 	"strings"
 
+	"slingloft/export"
+	"slingloft/export/dxf"
 	"slingloft/export/outside"
+	"slingloft/export/svg"
 	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -23,7 +26,7 @@ import (
 // found is an extra outline with the shapes that its file holds.
 type found struct {
 	design.Extra
-	shapes []outside.Shape
+	outside.Drawn
 }
 
 // keepOut is an area of the stock that no piece may touch.
@@ -43,18 +46,18 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 		if i < len(own) && !filepath.IsAbs(path) {
 			path = filepath.Join(filepath.Dir(name), path)
 		}
-		shapes, err := readShapes(path, e.Unit)
+		drawn, err := readShapes(path, e.Unit)
 		switch {
 		case err != nil && i < len(own):
 			key := design.KeyExtra.Item(i + 1).In("file")
-			return nil, design.Faults{p.source.Fault(key, fmt.Sprintf("%q: %v", e.File, err), "mend the drawing, or leave it out")}
+			return nil, design.Faults{p.source.Fault(key, fmt.Sprintf("%q: %v", e.File, err), mending(err))}
 		case err != nil:
 			return nil, fmt.Errorf("%s: %w", path, err)
 		}
 		if e.Name == "" {
 			e.Name = strings.TrimSuffix(filepath.Base(path), filepath.Ext(path))
 		}
-		out = append(out, found{e, shapes})
+		out = append(out, found{e, drawn})
 	}
 	if len(out) > 0 {
 		sum := sha256.New()
@@ -67,12 +70,56 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 	return out, nil
 }
 
+// mending says what would do where a drawing cannot be brought in.
+func mending(err error) string {
+	if errors.Is(err, svg.ErrNoUnit) || errors.Is(err, dxf.ErrNoUnit) {
+		return `give the length of its unit, such as unit = "1 mm", or save it with one`
+	}
+	return "mend the drawing, or leave it out"
+}
+
+// Brought is an outline of the maker's own as it was brought in.
+type Brought struct {
+	File, Title   string
+	Stock         piece.Stock
+	KeepOut       bool
+	Width, Height float64 // of the box around it, mm
+	Holes, Lines  int
+}
+
+// Source is a file that outlines were brought in from.
+type Source struct {
+	File   string
+	Left   export.Left // objects that were left out
+	Doubts []string    // what may look otherwise in the program that it was drawn with
+}
+
+// measured returns what was brought in, and from where.
+func measured(all []found) (out []Brought, from []Source) {
+	for _, f := range all {
+		from = append(from, Source{f.File, f.Left, f.Doubts})
+		for k, s := range f.Shapes {
+			w, h := s.Size()
+			out = append(out, Brought{f.File, f.title(k), f.Stock, f.As == design.AsKeepOut, w, h, len(s.Holes), len(s.Lines)})
+		}
+	}
+	return out, from
+}
+
+// title returns what the outline number k of a file is called.
+func (f found) title(k int) string {
+	if len(f.Shapes) > 1 {
+		return fmt.Sprintf("%s %d", f.Name, k+1)
+	}
+	return f.Name
+}
+
 // digest writes what the digest depends on: all that is asked for but the name of the
 // file, which may be written in many ways, and the coordinates, names and work of what
 // the file holds.
 func (f found) digest(w io.Writer) {
 	fmt.Fprintf(w, "{{ %s %d %d %d %t %v %v %v} [", f.Name, f.Count, f.Stock, f.As, f.FreeGrain, f.Unit, f.X, f.Y)
-	for i, s := range f.shapes {
+	for i, s := range f.Shapes {
 		holes, lines := make([]string, len(s.Holes)), make([]string, len(s.Lines))
 		for k, h := range s.Holes {
 			holes[k] = digits(h)
@@ -95,20 +142,20 @@ func digits[T ~[]geom.Point](pts T) string {
 }
 
 // readShapes reads a drawing of outlines. An error does not name the file.
-func readShapes(path string, unit float64) ([]outside.Shape, error) {
+func readShapes(path string, unit float64) (outside.Drawn, error) {
 	f, err := os.Open(path)
 	var where *fs.PathError
 	if errors.As(err, &where) {
-		return nil, where.Err
+		return outside.Drawn{}, where.Err
 	}
 	if err != nil {
-		return nil, err
+		return outside.Drawn{}, err
 	}
 	defer f.Close()
 	const limit = 64 << 20 // more than is read of it
 	data, err := io.ReadAll(io.LimitReader(f, limit))
 	if err != nil {
-		return nil, errors.New("cannot be read as a drawing")
+		return outside.Drawn{}, errors.New("cannot be read as a drawing")
 	}
 	return outside.Read(path, bytes.NewReader(data), unit)
 }
@@ -118,10 +165,10 @@ func readShapes(path string, unit float64) ([]outside.Shape, error) {
 func (p *Plan) add(all []found) {
 	for i, f := range all {
 		stock := f.Stock
-		for k, s := range f.shapes {
-			id, title := fmt.Sprintf("extra-%d", i+1), f.Name
-			if len(f.shapes) > 1 {
-				id, title = fmt.Sprintf("%s-%d", id, k+1), fmt.Sprintf("%s %d", f.Name, k+1)
+		for k, s := range f.Shapes {
+			id, title := fmt.Sprintf("extra-%d", i+1), f.title(k)
+			if len(f.Shapes) > 1 {
+				id = fmt.Sprintf("%s-%d", id, k+1)
 			}
 			if f.As == design.AsKeepOut {
 				p.keepOuts[stock] = append(p.keepOuts[stock], keepOut{"keep-out " + title, s, geom.Pt(f.X, f.Y)})

@@ -45,6 +45,9 @@ type Plan struct {
 	// already divided.
 	Templates []piece.Piece
 
+	Brought []Brought // outlines of the maker's own, in the order in which they are asked for
+	Sources []Source  // the files that they are from
+
 	keepOuts [2][]keepOut // the maker's own, by stock
 	source   design.Source
 	sheet    [2]float64    // width and height as the design has them, whatever the machine reaches
@@ -106,6 +109,7 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 		return p, p.located(err)
 	}
 	p.add(found)
+	p.Brought, p.Sources = measured(found)
 	for _, all := range [][]piece.Piece{p.Sewn.Pieces, p.Templates} {
 		for i := range all {
 			all[i] = all[i].Settled()
