@@ -1,12 +1,14 @@
 package outline
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 	"slingloft/outline/template"
+	"slingloft/outline/words"
 )
 
 // gauges builds the press, allowance, cord and notch gauges.
@@ -17,22 +19,25 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 		out = append(out, t)
 		return err
 	}
-	folds := []template.GaugeMark{{Name: "TURN-UNDER", At: d.Channel.TurnUnder}}
-	if d.Channel.Kind == design.Strip {
-		folds = append(folds, template.GaugeMark{Name: "CHANNEL FOLD", At: d.Channel.TurnUnder + d.Channel.Foot + d.Channel.Depth})
+	mark := func(m words.GaugeMark, at float64) template.GaugeMark {
+		return template.GaugeMark{ID: m.String(), Name: o.Words.Marks[m], At: at}
 	}
-	folds = append(folds, template.GaugeMark{Name: "HEM", At: d.Cap.Hem})
-	allow := []template.GaugeMark{{Name: "SIDE", At: d.Seam.Side}, {Name: "END", At: d.Seam.End}}
+	folds := []template.GaugeMark{mark(words.TurnUnderStep, d.Channel.TurnUnder)}
+	if d.Channel.Kind == design.Strip {
+		folds = append(folds, mark(words.ChannelStep, d.Channel.TurnUnder+d.Channel.Foot+d.Channel.Depth))
+	}
+	folds = append(folds, mark(words.HemStep, d.Cap.Hem))
+	allow := []template.GaugeMark{mark(words.SideStep, d.Seam.Side), mark(words.EndStep, d.Seam.End)}
 	if d.Cap.Kind != design.Gathered {
-		allow = append(allow, template.GaugeMark{Name: "CAP", At: d.Seam.Cap}, template.GaugeMark{Name: "TOP HEM", At: 2 * d.Cap.Hem})
+		allow = append(allow, mark(words.CapStep, d.Seam.Cap), mark(words.TopHemStep, 2*d.Cap.Hem))
 	}
 	if folds = wide(folds); len(folds) > 0 {
-		if err := add(template.PressGauge("gauge-press", "PRESS GAUGE", folds, o)); err != nil {
+		if err := add(template.PressGauge("gauge-press", o.Words.Press, folds, o)); err != nil {
 			return nil, err
 		}
 	}
 	if allow = wide(allow); len(allow) > 0 {
-		if err := add(template.AllowanceGauge("gauge-allowance", "ALLOWANCE GAUGE", allow, o)); err != nil {
+		if err := add(template.AllowanceGauge("gauge-allowance", o.Words.Allowance, allow, o)); err != nil {
 			return nil, err
 		}
 	}
@@ -42,12 +47,12 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 			return nil, err
 		}
 	}
-	notches := []template.GaugeMark{{Name: "HEAD END"}}
+	notches := []template.GaugeMark{mark(words.HeadEndMark, 0)}
 	for _, n := range c.Sewn.SideNotches {
-		notches = append(notches, template.GaugeMark{Name: "NOTCH " + n.Name[1:], At: n.At})
+		notches = append(notches, template.GaugeMark{ID: fmt.Sprintf("NOTCH %d", n.Number), Name: fmt.Sprintf(o.Words.Notch, n.Number), At: n.At})
 	}
-	notches = append(notches, template.GaugeMark{Name: "FOOT END", At: c.Sewn.SideNet.HungLength()})
-	err := add(template.StripGauge("gauge-notch", "NOTCHES OF THE SIDE SEAM", notches, o))
+	notches = append(notches, mark(words.FootEndMark, c.Sewn.SideNet.HungLength()))
+	err := add(template.StripGauge("gauge-notch", o.Words.Notches, notches, o))
 	return out, err
 }
 

@@ -24,8 +24,8 @@ import (
 
 // Panels builds every cloth piece of a design from its hung shape and flat body and
 // walks its seams; see [panel.Pieces].
-func Panels(d design.Design, s *hung.Shape, b *flat.Body, digest string) (panel.Sewn, error) {
-	return panel.Pieces(d, s, b, digest)
+func Panels(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words.Lettering) (panel.Sewn, error) {
+	return panel.Pieces(d, s, b, digest, w)
 }
 
 // Cutting is what the templates and gauges of a bed are made for: its cloth pieces and

@@ -1,22 +1,25 @@
 package outline
 
 import (
-	"strings"
+	"fmt"
+	"strconv"
 
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 	"slingloft/outline/template"
+	"slingloft/outline/words"
 )
 
 // Templates builds every stiff template and gauge of the bed at its full size.
 func (c Cutting) Templates() ([]piece.Piece, error) {
 	o := template.Options{
 		Tick: c.Design.Template.Tick, Backing: c.Design.Template.Backing, Letter: c.Design.Template.Letter,
-		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Notes: []string{c.Design.Name, "design " + c.Digest},
+		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Design, c.Digest)},
+		Words: c.Words.Boards,
 	}
-	out, err := template.Side("template-side", "SIDE CURVE", c.sideCurve(), o)
+	out, err := template.Side("template-side", o.Words.Side, c.sideCurve(), o)
 	if err != nil {
 		return nil, err
 	}
@@ -25,18 +28,17 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 		return err
 	}
 	for _, e := range []hung.End{hung.Head, hung.Foot} {
-		name := strings.ToUpper(e.String())
-		if err := add(template.Tail("template-tail-"+e.String(), name+" TAIL", c.tailCurves(e), o)); err != nil {
+		if err := add(template.Tail("template-tail-"+e.String(), o.Words.Tails[e], c.tailCurves(e), o)); err != nil {
 			return nil, err
 		}
 		if c.Design.Cap.Kind != design.Gathered {
-			if err := add(template.Shape("template-cap-"+e.String(), name+" CAP", c.capEdges(e), o)); err != nil {
+			if err := add(template.Shape("template-cap-"+e.String(), o.Words.Caps[e], c.capEdges(e, o), o)); err != nil {
 				return nil, err
 			}
 		}
 	}
 	if c.Design.Channel.Kind == design.Facing {
-		t, err := template.Ring("template-facing", "FACING", c.Sewn.FacingBoard, nil, o)
+		t, err := template.Ring("template-facing", o.Words.Facing, c.Sewn.FacingBoard, nil, o)
 		if err != nil {
 			return nil, err
 		}
@@ -54,7 +56,7 @@ func (c Cutting) sideCurve() template.SideCurve {
 	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to)}
 	for _, n := range c.Sewn.SideNotches {
 		if at := side.FlatOf(n.At); !n.Bar && at > from && at < to {
-			curve.Notches = append(curve.Notches, template.Notch{Name: n.Name[1:], At: at - from})
+			curve.Notches = append(curve.Notches, template.Notch{Name: strconv.Itoa(n.Number), Bare: true, At: at - from})
 		}
 	}
 	return curve
@@ -80,9 +82,9 @@ func (c Cutting) tailCurves(e hung.End) template.TailCurves {
 }
 
 // capEdges returns an end cap's seam and top edge.
-func (c Cutting) capEdges(e hung.End) []template.Edge {
+func (c Cutting) capEdges(e hung.End, o template.Options) []template.Edge {
 	seam, top := c.Sewn.CapSeams[e], c.Sewn.CapTops[e]
-	s := template.Edge{Name: "SEAM", Line: seam, Ticks: true}
+	s := o.Edge(words.CapSeamEdge, seam, true)
 	for _, n := range c.Sewn.EndNotches[e] {
 		at := n.At
 		if e == hung.Foot {
@@ -90,5 +92,5 @@ func (c Cutting) capEdges(e hung.End) []template.Edge {
 		}
 		s.Notches = append(s.Notches, template.Notch{Name: n.Name, At: at, Double: n.Double})
 	}
-	return []template.Edge{s, {Name: "TOP, HEM", Line: top, Ticks: true}}
+	return []template.Edge{s, o.Edge(words.CapTopEdge, top, true)}
 }

@@ -12,6 +12,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // Part is one of the parts that a piece is divided into.
@@ -33,18 +34,19 @@ const minStrip = JointHoles/2 + 12
 // sheetW by sheetH mm within its margins, such that each part fits the sheet, by
 // quarter turns if need be. Parts are joined as joint says; each joint has a
 // letter, lettered on both parts. Lines that run across a joint are divided;
-// texts stay whole on one part and are moved off the joint where they must be. A
-// piece that fits comes back as its only part, unchanged.
+// texts stay whole on one part and are moved off the joint where they must be. Each
+// part has the piece's title with its own number. A piece that fits comes back as its
+// only part, unchanged.
 //
 // It fails where no place for a joint is found, which happens on sheets hardly
 // larger than a joint and on pieces narrower than one.
-func Parts(p piece.Piece, sheetW, sheetH float64, joint Joint) ([]Part, error) {
+func Parts(p piece.Piece, sheetW, sheetH float64, joint Joint, w words.Boards) ([]Part, error) {
 	if err := checkDivide(&p, sheetW, sheetH, joint); err != nil {
 		return nil, fmt.Errorf("%s: %w", p.ID, err)
 	}
 	d := divider{w: sheetW, h: sheetH, joint: joint, maxParts: maxParts}
 	for _, l := range p.Labels {
-		if l.Text != p.Title {
+		if l.Role != piece.TitleLabel {
 			d.texts = append(d.texts, label.QuadOf(l))
 		}
 	}
@@ -61,7 +63,7 @@ func Parts(p piece.Piece, sheetW, sheetH float64, joint Joint) ([]Part, error) {
 		return nil, fmt.Errorf("%s of %.0f × %.0f mm cannot be divided for sheets of %.0f × %.0f mm: %w",
 			p.ID, b.Width(), b.Height(), sheetW, sheetH, err)
 	}
-	return d.share(p)
+	return d.share(p, w)
 }
 
 func checkDivide(p *piece.Piece, sheetW, sheetH float64, joint Joint) error {

@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/template"
 	"slingloft/outline/template/templatetest"
+	"slingloft/outline/words"
 
 	sf "github.com/peterstace/simplefeatures/geom"
 
@@ -131,7 +132,7 @@ func TestDivideTrueWhenJoined(t *testing.T) {
 		}
 		w, h := 120+500*r.Float64(), 120+400*r.Float64()
 		joint := divide.NewJoint(3 * r.Float64() * r.Float64())
-		parts, err := divide.Parts(p, w, h, joint)
+		parts, err := divide.Parts(p, w, h, joint, words.EnglishLettering().Boards)
 		if err != nil {
 			refused++
 			if !strings.HasPrefix(err.Error(), p.ID) {
@@ -195,7 +196,7 @@ func TestDivideKeepsMarksAndTexts(t *testing.T) {
 		t.Fatal(err)
 	}
 	p := out[0]
-	parts, err := divide.Parts(p, 580, 380, divide.NewJoint(0.2))
+	parts, err := divide.Parts(p, 580, 380, divide.NewJoint(0.2), words.EnglishLettering().Boards)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -242,7 +243,7 @@ func TestDivideHolesLieAtTheirDistance(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	parts, err := divide.Parts(p, 300, 200, divide.NewJoint(0.2))
+	parts, err := divide.Parts(p, 300, 200, divide.NewJoint(0.2), words.EnglishLettering().Boards)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -274,7 +275,7 @@ func TestJointHoldsWithinTrueness(t *testing.T) {
 	bar := piece.Piece{ID: "bar", Title: "BAR", Stock: piece.Board, Count: 1,
 		Cut: geom.Box{Max: geom.Pt(400, 90)}.Ring()}
 	for _, kerf := range []float64{0, 0.1, 0.2, 0.5, 3, 6} {
-		parts, err := divide.Parts(bar, 260, 120, divide.NewJoint(kerf))
+		parts, err := divide.Parts(bar, 260, 120, divide.NewJoint(kerf), words.EnglishLettering().Boards)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -310,7 +311,7 @@ func TestJointCornersTakeTheCutter(t *testing.T) {
 	bar := piece.Piece{ID: "bar", Title: "BAR", Stock: piece.Board, Count: 1,
 		Cut: geom.Box{Max: geom.Pt(400, 90)}.Ring()}
 	for _, kerf := range []float64{0.2, 1, 3, 6} {
-		parts, err := divide.Parts(bar, 260, 120, divide.NewJoint(kerf))
+		parts, err := divide.Parts(bar, 260, 120, divide.NewJoint(kerf), words.EnglishLettering().Boards)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -338,7 +339,7 @@ func TestDivideLeavesWhatFits(t *testing.T) {
 	}
 	b := p.Cut.Bounds()
 	for _, sheet := range [][2]float64{{b.Width(), b.Height()}, {b.Height(), b.Width()}} {
-		parts, err := divide.Parts(p, sheet[0], sheet[1], divide.NewJoint(0.2))
+		parts, err := divide.Parts(p, sheet[0], sheet[1], divide.NewJoint(0.2), words.EnglishLettering().Boards)
 		if err != nil || len(parts) != 1 || parts[0].Piece.ID != p.ID || parts[0].Motion != (geom.Motion{}) {
 			t.Errorf("Parts on %v: %d parts, %v; want the piece itself", sheet, len(parts), err)
 		}
@@ -372,7 +373,7 @@ func TestDivideFaults(t *testing.T) {
 		{"empty", piece.Piece{ID: "bar", Stock: piece.Board}, 200, 100, divide.NewJoint(0.2), "does not run counter-clockwise"},
 	}
 	for _, row := range rows {
-		_, err := divide.Parts(row.piece, row.w, row.h, row.joint)
+		_, err := divide.Parts(row.piece, row.w, row.h, row.joint, words.EnglishLettering().Boards)
 		if err == nil || !strings.Contains(err.Error(), row.want) {
 			t.Errorf("%s: error %v, want %q", row.name, err, row.want)
 		}

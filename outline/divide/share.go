@@ -4,15 +4,15 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // share gives every part its lines and texts and moves it to its own coordinates.
-func (d *divider) share(p piece.Piece) ([]Part, error) {
+func (d *divider) share(p piece.Piece, w words.Boards) ([]Part, error) {
 	height := 3.5 // a nominal size of ISO 3098, where the piece carries no text
 	if len(p.Labels) > 0 {
 		height = p.Labels[0].Height
@@ -24,7 +24,7 @@ func (d *divider) share(p piece.Piece) ([]Part, error) {
 	for i, r := range d.done {
 		part := p
 		part.ID = fmt.Sprintf("%s-%dof%d", p.ID, i+1, len(d.done))
-		part.Title = fmt.Sprintf("%s %d OF %d", p.Title, i+1, len(d.done))
+		part.Title = w.PartTitle(p.Title, i+1, len(d.done))
 		part.Cut, part.Holes = r.ring, r.holes
 		part.Lines, part.Labels = shareLines(lines, r), nil
 		rooms[i] = label.NewRoom(&part)
@@ -33,7 +33,7 @@ func (d *divider) share(p piece.Piece) ([]Part, error) {
 	astride := keepLabels(p, parts, rooms, joints)
 	d.letterJoints(parts, rooms, height)
 	for i := range parts {
-		if err := letterPart(&parts[i], rooms[i], i+1, height); err != nil {
+		if err := letterPart(&parts[i], rooms[i], fmt.Sprintf(w.PartNumber, i+1, len(parts)), height); err != nil {
 			return nil, err
 		}
 	}
@@ -94,7 +94,7 @@ func keepLabels(p piece.Piece, parts []piece.Piece, rooms []*label.Room, joints 
 	}
 next:
 	for _, l := range p.Labels {
-		if l.Text == p.Title {
+		if l.Role == piece.TitleLabel {
 			continue
 		}
 		q := label.QuadOf(l)
@@ -137,12 +137,10 @@ const (
 	figureNear    = 2.5
 )
 
-// letterPart letters a part's title, or at least which part it is.
-func letterPart(p *piece.Piece, r *label.Room, n int, height float64) error {
-	short := p.ID[strings.LastIndex(p.ID, "-")+1:]
-	short = strings.Replace(short, "of", "/", 1)
+// letterPart letters a part's title, or at least its number.
+func letterPart(p *piece.Piece, r *label.Room, number string, height float64) error {
 	middle := p.Cut.Bounds().Center()
-	for _, text := range []string{p.Title, short} {
+	for _, text := range []string{p.Title, number} {
 		if r.LetterBlock(label.Rows(text), middle, height*1.4, label.Smallest, &p.Labels) {
 			return nil
 		}
@@ -156,7 +154,7 @@ func letterPart(p *piece.Piece, r *label.Room, n int, height float64) error {
 func moveLabel(l piece.Label, parts []piece.Piece, rooms []*label.Room) error {
 	l.At, l.Anchor = labelMiddle(l), piece.Centre
 	far := math.Inf(1)
-	if isFigure(l.Text) {
+	if l.Role == piece.FigureLabel {
 		far = figureNear * l.Height
 	}
 	for _, h := range label.Sizes(l.Height) {
@@ -173,7 +171,7 @@ func moveLabel(l piece.Label, parts []piece.Piece, rooms []*label.Room) error {
 			return nil
 		}
 	}
-	if isFigure(l.Text) {
+	if l.Role == piece.FigureLabel {
 		return nil
 	}
 	return fmt.Errorf("no room on any of its parts to letter %q", l.Text)
@@ -190,9 +188,4 @@ func labelMiddle(l piece.Label) geom.Point {
 		return l.At.Plus(half).Minus(along)
 	}
 	return l.At
-}
-
-// isFigure reports whether a text is a number.
-func isFigure(text string) bool {
-	return strings.Trim(text, "0123456789 ./-") == ""
 }

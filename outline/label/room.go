@@ -156,13 +156,14 @@ func (r *Room) around(p geom.Point, pitch, far float64) iter.Seq[geom.Point] {
 type Row struct {
 	Text string
 	Size float64
+	Role piece.LabelRole
 }
 
 // Rows returns lines of a block that are all of its height.
 func Rows(lines ...string) []Row {
 	out := make([]Row, len(lines))
 	for i, l := range lines {
-		out[i] = Row{l, 1}
+		out[i] = Row{Text: l, Size: 1}
 	}
 	return out
 }
@@ -195,7 +196,7 @@ func (r *Room) letterAt(lines []Row, l piece.Label, labels *[]piece.Label) bool 
 	tall, widest := 0.0, 0
 	for i, line := range lines {
 		block[i] = l
-		block[i].Text, block[i].Height = line.Text, l.Height*line.Size
+		block[i].Text, block[i].Role, block[i].Height = line.Text, line.Role, l.Height*line.Size
 		if i > 0 {
 			tall += lead * max(block[i-1].Height, block[i].Height)
 		}

@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -11,7 +12,7 @@ import (
 
 // body builds the bed's panel, or panels where it is joined.
 func (m *maker) body() error {
-	p := piece.Piece{ID: "body", Kind: piece.WholeBody, Title: "body", Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := piece.Piece{ID: "body", Kind: piece.WholeBody, Title: m.words.Cloth.Body, Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(m.edges)
 	allow := m.bodyAllowances()
 	p.Cut = geom.OffsetEdges(m.edges, allow)
@@ -136,16 +137,21 @@ func (m *maker) bodyLabels() []piece.Label {
 	h := clothLetter
 	x := -m.d.Bed.Span / 4
 	out := piece.Stacked(geom.Pt(x, 8*h), h, 0,
-		m.d.Name+" · body · cut 1",
+		m.named(m.words.Cloth.Body),
 		m.d.Cloth.Name,
-		"design "+m.digest+" · this face inside the bed",
+		fmt.Sprintf(m.words.Cloth.DesignFace, m.digest),
 	)
 	out = append(out, m.lineLabels()...)
 	out = append(out,
-		piece.Label{Text: "grain (warp)", At: geom.Pt(0, -5*h), Height: h / 2, Anchor: piece.Centre},
-		piece.Label{Text: "left side (single notches)", At: geom.Pt(x, m.sideRoom()), Height: h / 2},
-		piece.Label{Text: "right side (double notches)", At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
+		piece.Label{Text: m.words.Cloth.Grain, At: geom.Pt(0, -5*h), Height: h / 2, Anchor: piece.Centre},
+		piece.Label{Text: m.words.Cloth.Sides[piece.Left], At: geom.Pt(x, m.sideRoom()), Height: h / 2},
+		piece.Label{Text: m.words.Cloth.Sides[piece.Right], At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
 	return out
+}
+
+// named returns what tells one piece of the design from the others.
+func (m *maker) named(title string) string {
+	return m.d.Name + " · " + fmt.Sprintf(m.words.Cloth.Cut, title)
 }
 
 // lineLabels names the bar lines and the centre line.
@@ -154,9 +160,9 @@ func (m *maker) lineLabels() []piece.Label {
 	var out []piece.Label
 	for _, e := range []hung.End{hung.Head, hung.Foot} {
 		bar := m.out.BarLines[e][0].X
-		out = append(out, piece.Label{Text: e.String() + " bar", At: geom.Pt(bar-e.Sign()*2*h, 4*h), Height: h, Turn: math.Pi / 2})
+		out = append(out, piece.Label{Text: m.words.Cloth.Bars[e], At: geom.Pt(bar-e.Sign()*2*h, 4*h), Height: h, Turn: math.Pi / 2})
 	}
-	return append(out, piece.Label{Text: "centre line", At: geom.Pt(-m.d.Bed.Span/4, 0.8*h), Height: h / 2})
+	return append(out, piece.Label{Text: m.words.Cloth.Centre, At: geom.Pt(-m.d.Bed.Span/4, 0.8*h), Height: h / 2})
 }
 
 // sideRoom returns a height on the panel well inside the seam over the quarter

@@ -31,7 +31,7 @@ func (m *maker) cap(e hung.End) error {
 		top = top.Reversed()
 	}
 	net := []geom.Polyline{round, top}
-	p := piece.Piece{ID: "cap-" + e.String(), Kind: piece.Cap, Title: "cap " + e.String(),
+	p := piece.Piece{ID: "cap-" + e.String(), Kind: piece.Cap, Title: m.words.CapTitle(e),
 		Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
 	m.out.CapSeams[e], m.out.CapTops[e] = round, top
@@ -141,8 +141,8 @@ func (m *maker) capMarks(p *piece.Piece, e hung.End) {
 	warp := geom.Polyline{{X: -b.Width() * 0.22, Y: topMid * 0.625}, {X: -2 * h, Y: topMid * 0.625}}
 	p.Lines = append(p.Lines, piece.Arrow(warp[0], warp[1])...)
 	p.Labels = append(p.Labels, piece.Stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
-		"cap "+e.String()+" · cut 1", m.d.Cloth.Name, "design "+m.digest, "this face inside the bed")...)
-	p.Labels = append(p.Labels, piece.Label{Text: "grain (warp)",
+		fmt.Sprintf(m.words.Cloth.Cut, p.Title), m.d.Cloth.Name, fmt.Sprintf(m.words.Cloth.Design, m.digest), m.words.Cloth.FaceUp)...)
+	p.Labels = append(p.Labels, piece.Label{Text: m.words.Cloth.Grain,
 		At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: piece.Centre})
 	seam := m.out.EndNets[e].HungLength()
 	p.Checks = []piece.Measure{

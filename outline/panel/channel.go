@@ -30,7 +30,7 @@ func (m *maker) strip(s piece.Side) {
 	wide := 2 * (stitch + c.Depth)
 	end := m.d.Seam.End
 	p := piece.Piece{
-		ID: "channel-" + s.String(), Kind: piece.Strip, Title: "channel " + s.String(), Stock: piece.Cloth, Count: 1,
+		ID: "channel-" + s.String(), Kind: piece.Strip, Title: m.words.StripTitle(s), Stock: piece.Cloth, Count: 1,
 		OneWay: m.d.Cloth.OneWay,
 		Net:    geom.BoxOf(geom.Pt(0, stitch), geom.Pt(long, wide-stitch)).Ring(),
 		Cut:    geom.BoxOf(geom.Pt(-end, 0), geom.Pt(long+end, wide)).Ring(),
@@ -98,7 +98,7 @@ func (m *maker) stripLabel(s piece.Side, c design.Channel, stitch float64) []pie
 	y := stitch + c.Depth/2 - h/2
 	at := m.barRuns()[0]
 	return []piece.Label{{
-		Text: fmt.Sprintf("%s · channel %s · cut 1 · head this end · %s", m.d.Name, s, m.digest),
+		Text: fmt.Sprintf(m.words.Cloth.OnStrip, m.d.Name, m.words.StripTitle(s), m.digest),
 		At:   geom.Pt(at+m.d.Channel.Opening, y), Height: h,
 	}}
 }
@@ -116,7 +116,7 @@ func (m *maker) facing(s piece.Side) error {
 		net = append(net, outer[len(outer)-1-i].Reversed())
 	}
 	net = append(net, geom.Polyline{out[0], in[0]})
-	p := piece.Piece{ID: "facing-" + s.String(), Kind: piece.Facing, Title: "facing " + s.String(),
+	p := piece.Piece{ID: "facing-" + s.String(), Kind: piece.Facing, Title: m.words.FacingTitle(s),
 		Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(net)
 	c, end, side := m.d.Channel, m.d.Seam.End, m.d.Seam.Side
@@ -137,7 +137,7 @@ func (m *maker) facing(s piece.Side) error {
 	// Lettered between two quarters, where no notch has its number.
 	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() * 3 / 8)
 	h := min(clothLetter/2, m.d.Channel.Depth/4)
-	p.Labels = append(p.Labels, piece.Label{Text: m.d.Name + " · facing " + s.String() + " · cut 1 · " + m.digest,
+	p.Labels = append(p.Labels, piece.Label{Text: fmt.Sprintf(m.words.Cloth.OnFacing, m.d.Name, p.Title, m.digest),
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
 	// It is sewn on face to face, so that it is the mirror image of its side.
 	if s == piece.Left {

@@ -12,6 +12,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // Sewn is the whole set of cloth pieces with what is known of their seams.
@@ -49,15 +50,15 @@ type Sewn struct {
 const clothLetter = 10.0
 
 // Pieces builds every cloth piece of a design from its hung shape and flat body.
-// digest is lettered on each piece so that no piece of another design is taken
-// for one of this. A body wider than the roll is divided by the joins that the design
+// digest is lettered on each piece, in the words given, so that no piece of another
+// design is taken for one of this. A body wider than the roll is divided by the joins that the design
 // allows; if they do not do, the error is a [TooWide].
-func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string) (Sewn, error) {
+func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words.Lettering) (Sewn, error) {
 	reach, err := Reach(d.Channel.Depth, d.Side.Diameter)
 	if err != nil {
 		return Sewn{}, fmt.Errorf("channel.depth: %w", err)
 	}
-	m := maker{d: d, s: s, b: b, digest: digest, sideID: [2]string{"body", "body"}}
+	m := maker{d: d, s: s, b: b, digest: digest, words: w, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
 	m.seamLines()
 	if err := m.openingFits(); err != nil {
@@ -86,6 +87,7 @@ type maker struct {
 	s      *hung.Shape
 	b      *flat.Body
 	digest string
+	words  words.Lettering
 	out    Sewn
 
 	edges []geom.Polyline // the body's net edges, see seamLines

@@ -8,6 +8,7 @@ import (
 
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 
 	sf "github.com/peterstace/simplefeatures/geom"
 
@@ -38,7 +39,7 @@ func sew(d design.Design) (panel.Sewn, error) {
 	if err != nil {
 		return panel.Sewn{}, err
 	}
-	return panel.Pieces(d, &s, &b, "00000000")
+	return panel.Pieces(d, &s, &b, "00000000", words.EnglishLettering())
 }
 
 // Every piece of a random design is closed, simple, counter-clockwise and finite,

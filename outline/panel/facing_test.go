@@ -7,6 +7,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
+	"slingloft/outline/words"
 )
 
 // A facing has the numbers of its side's notches on it, inside its net line, as the
@@ -26,7 +27,7 @@ func TestFacingNumbers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	sewn, err := Pieces(d, &s, &body, "00000000")
+	sewn, err := Pieces(d, &s, &body, "00000000", words.EnglishLettering())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -252,7 +252,8 @@ func (m *maker) joinNotches(j Join, s piece.Side) []piece.Notch {
 	}
 	out := sideNotches("J", j.Edge.HungLength(), bars, s == piece.Right)
 	for k := range out {
-		out[k].Name = fmt.Sprintf("J%d", k+1+int(s)*len(out))
+		out[k].Number = k + 1 + int(s)*len(out)
+		out[k].Name = fmt.Sprintf("J%d", out[k].Number)
 	}
 	out[0].Double = !out[0].Double
 	return out

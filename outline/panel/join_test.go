@@ -9,6 +9,7 @@ import (
 
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 
 	sf "github.com/peterstace/simplefeatures/geom"
 
@@ -37,7 +38,9 @@ func sewable(t *testing.T, seed uint64, n int,
 		if err != nil {
 			continue
 		}
-		again := func(d design.Design) (panel.Sewn, error) { return panel.Pieces(d, &s, &b, "00000000") }
+		again := func(d design.Design) (panel.Sewn, error) {
+			return panel.Pieces(d, &s, &b, "00000000", words.EnglishLettering())
+		}
 		whole, err := again(d)
 		if err != nil {
 			continue

@@ -17,8 +17,8 @@ func sideNotches(letter string, long float64, bars [2]float64, double bool) []pi
 		at = insertNotch(at, piece.Notch{At: b, Bar: true})
 	}
 	for i := range at {
-		at[i].Name = fmt.Sprintf("%s%d", letter, i+1)
-		at[i].Double = double
+		at[i].Number, at[i].Double = i+1, double
+		at[i].Name = fmt.Sprintf("%s%d", letter, at[i].Number)
 	}
 	return at
 }
@@ -49,9 +49,9 @@ func insertNotch(at []piece.Notch, n piece.Notch) []piece.Notch {
 // two; the middle has one at the head and two at the foot.
 func endNotches(letter string, long float64, foot bool) []piece.Notch {
 	return []piece.Notch{
-		{Name: letter + "1", At: long / 4, Double: true},
-		{Name: letter + "2", At: long / 2, Double: foot},
-		{Name: letter + "3", At: 3 * long / 4},
+		{Name: letter + "1", Number: 1, At: long / 4, Double: true},
+		{Name: letter + "2", Number: 2, At: long / 2, Double: foot},
+		{Name: letter + "3", Number: 3, At: 3 * long / 4},
 	}
 }
 

@@ -13,7 +13,7 @@ import (
 // panel is one of the pieces that a joined body is cut as: what of it lies between
 // two heights.
 type panel struct {
-	name         string // "left", "centre", "wide" …
+	which        piece.Panel
 	low, high    float64
 	lower, upper *Join // nil where the panel reaches the body's side
 }
@@ -27,14 +27,14 @@ func (m *maker) panels() []panel {
 	far := math.Inf(1)
 	if len(j) == 1 {
 		return []panel{
-			{"wide", -far, j[0].V, nil, &j[0]},
-			{"narrow", j[0].V, far, &j[0], nil},
+			{piece.WidePanel, -far, j[0].V, nil, &j[0]},
+			{piece.NarrowPanel, j[0].V, far, &j[0], nil},
 		}
 	}
 	return []panel{
-		{"centre", j[0].V, j[1].V, &j[0], &j[1]},
-		{"left", j[1].V, far, &j[1], nil},
-		{"right", -far, j[0].V, nil, &j[0]},
+		{piece.CentrePanel, j[0].V, j[1].V, &j[0], &j[1]},
+		{piece.LeftPanel, j[1].V, far, &j[1], nil},
+		{piece.RightPanel, -far, j[0].V, nil, &j[0]},
 	}
 }
 
@@ -69,7 +69,7 @@ func (m *maker) divide(whole piece.Piece) error {
 // marks.
 func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	a := m.d.Seam.Join
-	p := piece.Piece{ID: "body-" + q.name, Kind: piece.BodyPanel, Title: "body " + q.name, Stock: whole.Stock, Count: 1, OneWay: whole.OneWay}
+	p := piece.Piece{ID: "body-" + q.which.String(), Kind: piece.BodyPanel, Title: m.words.Cloth.Panels[q.which], Stock: whole.Stock, Count: 1, OneWay: whole.OneWay}
 	var ok, fine bool
 	if p.Net, ok = band(whole.Net, q.low, q.high); ok {
 		p.Cut, fine = band(whole.Cut, q.low-a, q.high+a)
@@ -220,12 +220,8 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 		across("trim line", piece.FellTrim, piece.Mark, fellEdge-fell)
 		across("edge stitch", piece.FellStitch, piece.Stitch, fell-fellEdge)
 	}
-	strokes := "single notches, the first double"
-	if !j.Notches[0].Double {
-		strokes = "double notches, the first single"
-	}
 	middle := j.Edge.Flat[0].Towards(j.Edge.Flat[1], 0.5)
-	labels = append(labels, piece.Label{Text: j.Place.String() + " (" + strokes + ")", At: middle.Plus(geom.Pt(2*clothLetter, inside*3.6*clothLetter/2)),
+	labels = append(labels, piece.Label{Text: m.words.Join(j.Place, j.Notches[0].Double), At: middle.Plus(geom.Pt(2*clothLetter, inside*3.6*clothLetter/2)),
 		Height: clothLetter / 2})
 	return lines, labels
 }

@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"fmt"
 	"math"
 
 	"slingloft/outline/geom"
@@ -14,9 +15,9 @@ import (
 func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	const clear = 2.4 * clothLetter // off a join: its notches are numbered there
 	texts := []string{
-		m.d.Name + " · body " + q.name + " · cut 1",
+		m.named(m.words.Cloth.Panels[q.which]),
 		m.d.Cloth.Name,
-		"design " + m.digest,
+		fmt.Sprintf(m.words.Cloth.Design, m.digest),
 		m.panelSides(q),
 	}
 	head, foot := m.out.BarLines[hung.Head][0].X, m.out.BarLines[hung.Foot][0].X
@@ -39,7 +40,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	low, high := m.clearBand(q, foot-5*clothLetter-long, foot-5*clothLetter, clear)
 	v := low + (high-low)/3
 	lines := piece.Arrow(geom.Pt(foot-5*clothLetter-long, v), geom.Pt(foot-5*clothLetter, v))
-	labels = append(labels, piece.Label{Text: "grain (warp)",
+	labels = append(labels, piece.Label{Text: m.words.Cloth.Grain,
 		At: geom.Pt(foot-5*clothLetter-long/2, v+0.7*clothLetter), Height: clothLetter / 2, Anchor: piece.Centre})
 	if q.middle() {
 		return lines, append(labels, m.lineLabels()...)
@@ -47,7 +48,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	for _, e := range []hung.End{hung.Head, hung.Foot} {
 		bar := crossesAt(m.out.BarLines[e], math.Abs(m.joinOf(q).V)).X
 		low, high := m.clearBand(q, bar-1, bar+1, clear)
-		if t := e.String() + " bar"; label.Width(t, clothLetter) < high-low {
+		if t := m.words.Cloth.Bars[e]; label.Width(t, clothLetter) < high-low {
 			labels = append(labels, piece.Label{Text: t, At: geom.Pt(bar-e.Sign()*2*clothLetter, low), Height: clothLetter, Turn: math.Pi / 2})
 		}
 	}
@@ -64,14 +65,13 @@ func (m *maker) joinOf(q panel) *Join {
 
 // panelSides says which edges a panel has.
 func (m *maker) panelSides(q panel) string {
-	const left, right = "left side: single notches", "right side: double notches"
 	switch {
 	case q.upper == nil:
-		return left
+		return m.words.Cloth.Edges[piece.Left]
 	case q.lower == nil:
-		return right
+		return m.words.Cloth.Edges[piece.Right]
 	}
-	return "between the joins"
+	return m.words.Cloth.NoEdge
 }
 
 // clearBand returns the heights between which a panel is free for lettering from

@@ -111,9 +111,21 @@ const (
 	End                  // right end of the base line
 )
 
+// LabelRole says what a label is on its piece. Later stages decide by it, never by the
+// label's text.
+type LabelRole int
+
+// The roles. A label that no later stage asks for has none.
+const (
+	NoLabelRole LabelRole = iota
+	TitleLabel            // the title of a template or gauge, on one line
+	FigureLabel           // a number that its neighbours tell as well
+)
+
 // Label is one line of text.
 type Label struct {
 	Text   string
+	Role   LabelRole
 	At     geom.Point
 	Height float64 // of a capital letter, mm
 	Turn   float64 // writing direction, radians from the x axis
@@ -169,6 +181,24 @@ const (
 // Body reports whether the kind is the bed or a panel of it.
 func (k Kind) Body() bool { return k == WholeBody || k == BodyPanel }
 
+// Panel is which panel of a joined bed a piece is.
+type Panel int
+
+// The panels of a bed in two and in three.
+const (
+	WidePanel   Panel = iota // the wider of two
+	NarrowPanel              // the narrower of two
+	CentrePanel              // the middle one of three
+	LeftPanel
+	RightPanel
+	PanelCount // how many there are
+)
+
+// String returns the panel's identifier, as ids of pieces have it.
+func (p Panel) String() string {
+	return [PanelCount]string{"wide", "narrow", "centre", "left", "right"}[p]
+}
+
 // Margin is what a piece has at one of its edges outside or beside the finished line,
 // or where it is folded, stitched or left open: what the sewing table needs.
 type Margin struct {
@@ -204,7 +234,7 @@ const (
 type Piece struct {
 	ID     string // stable lower-case name, unique in a design: "body", "cap-head", "template-side"
 	Kind   Kind
-	Title  string // what is lettered on it
+	Title  string // what is lettered on it, in the language of the words
 	Stock  Stock
 	Count  int  // how many to cut, at least 1
 	Paired bool // every second copy is mirrored

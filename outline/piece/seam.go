@@ -63,7 +63,8 @@ type SeamPart struct {
 // Notch is a matching mark on a seam: the same name stands at the same hung
 // length on both edges that are sewn together.
 type Notch struct {
-	Name   string
+	Name   string  // its identifier, which is lettered: a letter and the number
+	Number int     // on its seam, from 1
 	At     float64 // hung length along the seam, mm
 	Double bool    // two strokes rather than one
 	Bar    bool    // at a bar's tip

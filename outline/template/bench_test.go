@@ -6,6 +6,7 @@ import (
 	"slingloft/outline/divide"
 	"slingloft/outline/template"
 	"slingloft/outline/template/templatetest"
+	"slingloft/outline/words"
 )
 
 func BenchmarkSideTemplateDivided(b *testing.B) {
@@ -15,7 +16,7 @@ func BenchmarkSideTemplateDivided(b *testing.B) {
 		if err != nil {
 			b.Fatal(err)
 		}
-		parts, err := divide.Parts(out[0], 580, 380, divide.NewJoint(0.2))
+		parts, err := divide.Parts(out[0], 580, 380, divide.NewJoint(0.2), words.EnglishLettering().Boards)
 		if err != nil || len(parts) != 3 {
 			b.Fatal(len(parts), err)
 		}

@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
+	"slingloft/outline/words"
 )
 
 // Options says how templates and gauges are drawn.
@@ -21,22 +22,30 @@ type Options struct {
 	Whole   bool           // the whole side curve even where both halves are alike
 	Style   quantity.Style // of the figures
 	Notes   []string       // lettered near the title where there is room: the design, its digest
+	Words   words.Boards
 }
 
 // Notch is a point of an edge that is carried over to the cloth.
 type Notch struct {
-	Name   string  // lettered beside it; may be empty
+	Name   string  // its identifier, lettered beside it; may be empty
+	Bare   bool    // the name is a number alone
 	At     float64 // running length from the first point of the edge, mm
 	Double bool    // two Vs rather than one, with the point midway between them
 }
 
 // Edge is one edge of a template.
 type Edge struct {
+	ID      string        // in the names of its lines
 	Name    string        // lettered along it; may be empty
 	Line    geom.Polyline // from the point that figures count from
 	Ticks   bool          // a tick at every step of the running length
 	Start   float64       // running length at the first point, mm
 	Notches []Notch
+}
+
+// Edge returns an edge of a kind, named and lettered by it.
+func (o Options) Edge(kind words.BoardEdge, line geom.Polyline, ticks bool) Edge {
+	return Edge{ID: kind.String(), Name: o.Words.Edges[kind], Line: line, Ticks: ticks}
 }
 
 // Shape returns the stiff template that is bounded by the edges, given in
@@ -119,10 +128,10 @@ func (t *template) finish(title geom.Point) (piece.Piece, error) {
 	}
 	const size = 1.4 // of the title, in heights of the other lettering
 	notes := label.Rows(t.opts.Notes...)
-	if t.room.LetterBlock(append([]label.Row{{Text: t.piece.Title, Size: size}}, notes...), title, t.letter, t.letter/2, &t.piece.Labels) {
+	if t.room.LetterBlock(append([]label.Row{{Text: t.piece.Title, Size: size, Role: piece.TitleLabel}}, notes...), title, t.letter, t.letter/2, &t.piece.Labels) {
 		return t.piece, nil
 	}
-	if !t.room.LetterBlock(label.Rows(t.piece.Title), title, t.letter*size, label.Smallest, &t.piece.Labels) {
+	if !t.room.LetterBlock([]label.Row{{Text: t.piece.Title, Size: 1, Role: piece.TitleLabel}}, title, t.letter*size, label.Smallest, &t.piece.Labels) {
 		return piece.Piece{}, fmt.Errorf("%s: no room on it to letter %q", t.piece.ID, t.piece.Title)
 	}
 	if len(notes) > 0 {
@@ -140,7 +149,7 @@ func joinEdges(edges []Edge) (geom.Ring, []edgeRun, error) {
 	}
 	for i, e := range edges {
 		if err := checkCurve(e.Line); err != nil {
-			return nil, nil, fmt.Errorf("edge %d %s: %w", i+1, e.Name, err)
+			return nil, nil, fmt.Errorf("edge %d %s: %w", i+1, e.ID, err)
 		}
 	}
 	forward, err := directions(edges)
@@ -194,7 +203,7 @@ func directions(edges []Edge) ([]bool, error) {
 			end = a
 		default:
 			return nil, fmt.Errorf("edge %d %s ends %.3g mm from edge %d %s",
-				i+1, edges[i].Name, min(end.Dist(a), end.Dist(b)), i+2, e.Name)
+				i+1, edges[i].ID, min(end.Dist(a), end.Dist(b)), i+2, e.ID)
 		}
 	}
 	if d := end.Dist(start); d > meetTolerance {

@@ -72,7 +72,7 @@ func stepGauge(id, title string, marks []GaugeMark, least float64, opts Options)
 			p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("step %d", i+1), Work: piece.Mark, Points: tick})
 		}
 	}
-	p.Labels = append(p.Labels, piece.Label{Text: title, At: geom.Pt(h, tall-2.3*h), Height: 1.4 * h})
+	p.Labels = append(p.Labels, piece.Label{Text: title, Role: piece.TitleLabel, At: geom.Pt(h, tall-2.3*h), Height: 1.4 * h})
 	label.NewRoom(&p).LetterBlock(label.Rows(opts.Notes...), geom.Pt(width/2, tall/2), h, label.Smallest, &p.Labels)
 	return p, nil
 }

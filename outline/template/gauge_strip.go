@@ -14,17 +14,9 @@ import (
 // GaugeMark is one mark of a gauge: what it is for and how far it lies from the
 // gauge's zero.
 type GaugeMark struct {
-	ID   string  // of its line, in every language; empty: as Name
+	ID   string  // of its line, in every language
 	Name string  // lettered beside it
 	At   float64 // mm
-}
-
-// line returns the name of the mark's line.
-func (m GaugeMark) line() string {
-	if m.ID != "" {
-		return "mark " + m.ID
-	}
-	return "mark " + m.Name
 }
 
 // Measures of strip gauges in heights of lettering, own choice.
@@ -67,13 +59,17 @@ func StripGauge(id, title string, marks []GaugeMark, opts Options) (piece.Piece,
 		if places[i] != m.At {
 			tick = append(tick, geom.Pt(places[i], -(stripTick+stripLeader)*h))
 		}
-		p.Lines = append(p.Lines, piece.Line{Name: m.line(), Work: piece.Mark, Points: tick})
+		p.Lines = append(p.Lines, piece.Line{Name: "mark " + m.ID, Work: piece.Mark, Points: tick})
 		mid := -(stripTick+stripLeader+label.Gap)*h - label.Width(texts[i], h)/2
 		p.Labels = append(p.Labels, piece.Label{Text: texts[i], At: geom.Pt(places[i], mid), Height: h, Turn: math.Pi / 2, Anchor: piece.Centre})
 	}
+	role := piece.TitleLabel
+	if len(lines) > 1 { // stays whole where it stands if the gauge is divided
+		role = piece.NoLabelRole
+	}
 	for i, l := range lines {
 		up := 0.8 + stripLine*float64(len(lines)-1-i)
-		p.Labels = append(p.Labels, piece.Label{Text: l, At: geom.Pt(left+h, -deep+float64(up*h)), Height: h})
+		p.Labels = append(p.Labels, piece.Label{Text: l, Role: role, At: geom.Pt(left+h, -deep+float64(up*h)), Height: h})
 	}
 	r := label.NewRoom(&p)
 	r.LetterBlock(label.Rows(opts.Notes...), p.Cut.Bounds().Center(), h, label.Smallest, &p.Labels)

@@ -52,11 +52,11 @@ func (t *template) drawEdge(e *edgeRun) error {
 				length = majorLength
 			}
 			st := e.station(s)
-			t.mark(piece.Line{Name: fmt.Sprintf("tick %d %s", n, e.Name), Points: geom.Polyline{st.at, st.point(0, length*t.letter)}})
+			t.mark(piece.Line{Name: fmt.Sprintf("tick %d %s", n, e.ID), Points: geom.Polyline{st.at, st.point(0, length*t.letter)}})
 		})
 	}
 	if err := checkNotches(e.Notches, e.arc.Length()); err != nil {
-		return fmt.Errorf("edge %q: %w", e.Name, err)
+		return fmt.Errorf("edge %q: %w", e.ID, err)
 	}
 	for _, n := range e.Notches {
 		shifts := []float64{0}
@@ -141,7 +141,11 @@ func (t *template) tickFigure(mm float64) string {
 func (t *template) letterNotches(e *edgeRun) {
 	for _, n := range e.Notches {
 		if n.Name != "" {
-			t.letterAtMark(n.Name, e.station(n.At), notchLength)
+			role := piece.NoLabelRole
+			if n.Bare {
+				role = piece.FigureLabel
+			}
+			t.letterAtMark(n.Name, role, e.station(n.At), notchLength)
 		}
 	}
 }
@@ -154,7 +158,7 @@ func (t *template) letterFigures(e *edgeRun) {
 	major := t.majorStep(e)
 	t.eachTick(e, func(n int, s float64) {
 		if n%major == 0 {
-			t.letterAtMark(t.tickFigure(float64(n)*t.opts.Tick), e.station(s), majorLength)
+			t.letterAtMark(t.tickFigure(float64(n)*t.opts.Tick), piece.FigureLabel, e.station(s), majorLength)
 		}
 	})
 }
@@ -162,11 +166,11 @@ func (t *template) letterFigures(e *edgeRun) {
 // letterAtMark letters text before the inner end of a mark, along the edge or, if
 // there is no room, a little deeper or beside it. Where there is none at all the
 // text is left out: its neighbours tell what it is.
-func (t *template) letterAtMark(text string, st station, mark float64) bool {
+func (t *template) letterAtMark(text string, role piece.LabelRole, st station, mark float64) bool {
 	h := t.letter
 	for _, deep := range []float64{0, 0.6, 1.2, 1.8} {
 		for _, side := range []float64{0, 0.8, -0.8, 1.6, -1.6} {
-			l := piece.Label{Text: text, Height: h, Anchor: piece.Centre, Turn: st.turn}
+			l := piece.Label{Text: text, Role: role, Height: h, Anchor: piece.Centre, Turn: st.turn}
 			l.At = st.point(side*h, (mark+figureGap+0.5+deep)*h)
 			if t.room.Try(l, &t.piece.Labels) {
 				return true

@@ -7,6 +7,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // halvesAlike is the departure in mm up to which the halves of a side curve are
@@ -47,19 +48,19 @@ func Side(id, title string, curve SideCurve, opts Options) ([]piece.Piece, error
 		return nil, fmt.Errorf("%s: %w", id, err)
 	}
 	s := sideDraft{c, curve.Notches, opts}
-	whole := sideRange{id: id, title: title, to: c.chord(), ends: [2]string{"HEAD BAR", "FOOT BAR"}}
+	whole := sideRange{id: id, title: title, to: c.chord(), ends: [2]words.BoardEdge{words.HeadBarEdge, words.FootBarEdge}}
 	parts := []sideRange{whole}
 	if !opts.Whole {
 		head, foot := whole, whole
-		head.to, head.ends[1] = c.chord()/2, "MIDDLE"
-		foot.from, foot.ends[0] = c.chord()/2, "MIDDLE"
+		head.to, head.ends[1] = c.chord()/2, words.MiddleEdge
+		foot.from, foot.ends[0] = c.chord()/2, words.MiddleEdge
 		if c.symmetric(halvesAlike) {
-			head.title += " (HALF)"
-			head.ends[0] = "BAR"
+			head.title = fmt.Sprintf(opts.Words.Half, title)
+			head.ends[0] = words.BarEdge
 			parts = []sideRange{head}
 		} else {
-			head.id, head.title = id+"-head", title+" (HEAD HALF)"
-			foot.id, foot.title = id+"-foot", title+" (FOOT HALF)"
+			head.id, head.title = id+"-head", fmt.Sprintf(opts.Words.HeadHalf, title)
+			foot.id, foot.title = id+"-foot", fmt.Sprintf(opts.Words.FootHalf, title)
 			parts = []sideRange{head, foot}
 		}
 	}
@@ -92,7 +93,7 @@ func sideLetter(opts Options) (float64, error) {
 type sideRange struct {
 	id, title string
 	from, to  float64
-	ends      [2]string // names of its end edges
+	ends      [2]words.BoardEdge
 }
 
 type sideDraft struct {
@@ -113,12 +114,12 @@ func (s *sideDraft) draw(r sideRange) (piece.Piece, error) {
 	_, arcFrom := s.curve.at(r.from)
 	_, arcTo := s.curve.at(r.to)
 	opts := s.opts
-	opts.Notes = append([]string{"DEPTHS FROM THE CHORD", "STRAIGHT EDGE AT " + depthFigure(opts.Style, edge)}, opts.Notes...)
+	opts.Notes = append([]string{opts.Words.Depths, fmt.Sprintf(opts.Words.Straight, depthFigure(opts.Style, edge))}, opts.Notes...)
 	t, err := newTemplate(r.id, r.title, []Edge{
-		{Name: "", Line: top, Ticks: true, Start: arcFrom, Notches: notchesBetween(s.notches, arcFrom, arcTo)},
-		{Name: r.ends[1], Line: geom.Polyline{end, right}},
-		{Name: "", Line: geom.Polyline{left, right}, Ticks: true, Start: r.from},
-		{Name: r.ends[0], Line: geom.Polyline{left, start}},
+		{Line: top, Ticks: true, Start: arcFrom, Notches: notchesBetween(s.notches, arcFrom, arcTo)},
+		opts.Edge(r.ends[1], geom.Polyline{end, right}, false),
+		{Line: geom.Polyline{left, right}, Ticks: true, Start: r.from},
+		opts.Edge(r.ends[0], geom.Polyline{left, start}, false),
 	}, opts)
 	if err != nil {
 		return piece.Piece{}, err
@@ -141,7 +142,7 @@ func (s *sideDraft) letterDepths(t *template, e *edgeRun) {
 		st := e.station(at)
 		depth, _ := s.curve.at(st.at.X)
 		text := depthFigure(s.opts.Style, depth)
-		l := piece.Label{Text: text, Height: t.letter, Anchor: piece.Centre, Turn: math.Pi / 2}
+		l := piece.Label{Text: text, Role: piece.FigureLabel, Height: t.letter, Anchor: piece.Centre, Turn: math.Pi / 2}
 		l.At = st.point(0, row*t.letter+label.Width(text, t.letter)/2+label.Gap*t.letter)
 		t.room.Try(l, &t.piece.Labels)
 	})

@@ -206,7 +206,7 @@ func TestTemplateFaults(t *testing.T) {
 		return err
 	}
 	edge := func(name string, pts ...geom.Point) template.Edge {
-		return template.Edge{Name: name, Line: pts}
+		return template.Edge{ID: name, Line: pts}
 	}
 	off := curve
 	off.Notches = []template.Notch{{Name: "L1", At: math.NaN()}}

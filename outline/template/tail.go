@@ -5,6 +5,7 @@ import (
 
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // TailCurves bounds half a tail of the body at its net line: all three curves on
@@ -25,10 +26,9 @@ func Tail(id, title string, tail TailCurves, opts Options) (piece.Piece, error) 
 		return piece.Piece{}, fmt.Errorf("%s: the tail has no bar line or no end seam", id)
 	}
 	centre := geom.Polyline{tail.Bar[0], tail.End[0]}
+	side, end := opts.Edge(words.SideEdge, tail.Side, true), opts.Edge(words.EndSeamEdge, tail.End, true)
+	side.Notches, end.Notches = tail.SideNotches, tail.EndNotches
 	return Shape(id, title, []Edge{
-		{Name: "BAR LINE", Line: tail.Bar},
-		{Name: "SIDE", Line: tail.Side, Ticks: true, Notches: tail.SideNotches},
-		{Name: "END SEAM", Line: tail.End, Ticks: true, Notches: tail.EndNotches},
-		{Name: "CENTRE LINE", Line: centre, Ticks: true},
+		opts.Edge(words.BarLineEdge, tail.Bar, false), side, end, opts.Edge(words.CentreEdge, centre, true),
 	}, opts)
 }

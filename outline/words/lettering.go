@@ -11,6 +11,8 @@ import (
 // verb is filled in by the method that is named beside it.
 type Lettering struct {
 	Names
+	Cloth  Cloth
+	Boards Boards
 
 	CordGauge string             // [Lettering.CordGaugeTitle]
 	CordEnd   string             // the mark at a cord's own end
@@ -41,6 +43,8 @@ func (l Lettering) CordGaugeTitle(n int, ends []string) string {
 func EnglishLettering() Lettering {
 	return Lettering{
 		Names:     English(),
+		Cloth:     englishCloth(),
+		Boards:    englishBoards(),
 		CordGauge: "CORD GAUGE %d: %s",
 		CordEnd:   "END",
 		CordEnds:  map[CordEnd]string{StartEnd: "%s start", LastEnd: "%s end", BothEnds: "%s both ends"},

@@ -145,7 +145,7 @@ func (p *Plan) make() error {
 	if !d.Bed.Plain {
 		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
 	}
-	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest); err != nil {
+	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest, p.Words); err != nil {
 		return &blamed{design.KeyChannelDepth, err}
 	}
 	if err = p.rigged(); err != nil {

@@ -22,7 +22,7 @@ func templates(p *Plan) ([]piece.Piece, error) {
 	var out []piece.Piece
 	w, h := frame.Lay.Width()-2*s.Margin, frame.Lay.Height()-2*s.Margin
 	for _, t := range whole {
-		parts, err := divide.Parts(t, w, h, divide.NewJoint(s.Kerf))
+		parts, err := divide.Parts(t, w, h, divide.NewJoint(s.Kerf), p.Words.Boards)
 		if err != nil {
 			return nil, err
 		}

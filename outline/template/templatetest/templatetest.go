@@ -10,6 +10,7 @@ import (
 
 	"slingloft/outline/piece"
 	"slingloft/outline/template"
+	"slingloft/outline/words"
 
 	sf "github.com/peterstace/simplefeatures/geom"
 
@@ -163,7 +164,7 @@ func Parabola(l, s, skew float64, n int) geom.Polyline {
 func Options() template.Options {
 	return template.Options{
 		Tick: 25, Backing: 70, Letter: 5, Whole: true,
-		Style: quantity.Style{Decimals: 1}, Notes: []string{"DEMO 9f3a"},
+		Style: quantity.Style{Decimals: 1}, Notes: []string{"DEMO 9f3a"}, Words: words.EnglishLettering().Boards,
 	}
 }
 

@@ -1,0 +1,93 @@
+package words
+
+import (
+	"fmt"
+
+	"slingloft/outline/hung"
+)
+
+// Boards is what stands on stiff templates and gauges.
+type Boards struct {
+	Side                     string // title of the side curve's template
+	Half, HeadHalf, FootHalf string // that title
+	Tails, Caps              [2]string
+	Facing                   string
+	Part                     string // title, number of the part, how many there are
+	PartNumber               string // number of the part, how many there are
+	Design                   string // digest
+	Edges                    map[BoardEdge]string
+	Depths                   string // which depths are lettered
+	Straight                 string // how deep the straight edge lies
+
+	Press, Allowance, Notches string // titles of gauges
+	Marks                     map[GaugeMark]string
+	Notch                     string // number of a notch
+}
+
+// BoardEdge is an edge of a template.
+type BoardEdge int
+
+// The edges.
+const (
+	BarLineEdge    BoardEdge = iota // a bar line
+	SideEdge                        // the side of a tail
+	EndSeamEdge                     // the end seam of the body
+	CentreEdge                      // the centre line
+	CapSeamEdge                     // the seam of a cap
+	CapTopEdge                      // its hemmed edge
+	HeadBarEdge                     // the end of a side curve at the head bar
+	FootBarEdge                     // at the foot bar
+	BarEdge                         // at either
+	MiddleEdge                      // in the middle
+	BoardEdgeCount                  // how many there are
+)
+
+// String returns the edge's identifier, as lines of files have it.
+func (e BoardEdge) String() string {
+	return [BoardEdgeCount]string{"BAR LINE", "SIDE", "END SEAM", "CENTRE LINE", "SEAM", "TOP, HEM",
+		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE"}[e]
+}
+
+// GaugeMark is a step or mark of the press, allowance and notch gauges.
+type GaugeMark int
+
+// The marks.
+const (
+	TurnUnderStep  GaugeMark = iota
+	ChannelStep              // the fold of a channel
+	HemStep                  // of a cap
+	SideStep                 // allowance at the body's sides
+	EndStep                  // at its ends
+	CapStep                  // at a cap's seam
+	TopHemStep               // at its top edge
+	HeadEndMark              // where the side seam begins
+	FootEndMark              // and ends
+	GaugeMarkCount           // how many there are
+)
+
+// String returns the mark's identifier, as lines of files have it.
+func (m GaugeMark) String() string {
+	return [GaugeMarkCount]string{"TURN-UNDER", "CHANNEL FOLD", "HEM", "SIDE", "END", "CAP", "TOP HEM", "HEAD END", "FOOT END"}[m]
+}
+
+// PartTitle is the title of one of the parts of a divided template.
+func (b Boards) PartTitle(title string, n, of int) string { return fmt.Sprintf(b.Part, title, n, of) }
+
+func englishBoards() Boards {
+	return Boards{
+		Side: "SIDE CURVE",
+		Half: "%s (HALF)", HeadHalf: "%s (HEAD HALF)", FootHalf: "%s (FOOT HALF)",
+		Tails:    [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
+		Caps:     [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
+		Facing:   "FACING",
+		Part:     "%s %d OF %d",
+		Design:   "design %s",
+		Edges:    identified(BoardEdgeCount),
+		Depths:   "DEPTHS FROM THE CHORD",
+		Straight: "STRAIGHT EDGE AT %s",
+		Press:    "PRESS GAUGE", Allowance: "ALLOWANCE GAUGE", Notches: "NOTCHES OF THE SIDE SEAM",
+		Marks:      identified(GaugeMarkCount),
+		Notch:      "NOTCH %d",
+		PartNumber: "%d/%d",
+	}
+}

@@ -1,0 +1,80 @@
+package words
+
+import (
+	"fmt"
+
+	"slingloft/outline/hung"
+	"slingloft/outline/piece"
+)
+
+// Cloth is what stands on cloth pieces. A piece's title stands in other outputs too.
+type Cloth struct {
+	Body   string // title of the whole body
+	Panels map[piece.Panel]string
+	Strip  string // title of a channel strip: side
+	Facing string // title of a facing: side
+	Cap    string // title of a cap: end
+
+	Cut        string    // title
+	Design     string    // digest
+	FaceUp     string    // which face is lettered
+	DesignFace string    // digest, and which face is lettered
+	OnStrip    string    // name of the design, title, digest
+	OnFacing   string    // likewise
+	Grain      string    // beside the grain arrow
+	Bars       [2]string // beside a bar line, by its end
+	Centre     string    // beside the centre line
+	Sides      [2]string // inside a side of the whole body, by the side
+	Edges      [2]string // of a panel with that side
+	NoEdge     string    // of a panel between two joins
+	Join       string    // join, its notches
+	// FirstDouble and FirstSingle tell the notches of a join by the first of them.
+	FirstDouble, FirstSingle string
+}
+
+// StripTitle is the title of a side's channel strip.
+func (l Lettering) StripTitle(s piece.Side) string {
+	return fmt.Sprintf(l.Cloth.Strip, l.Pieces.Rims[piece.RimOf(s)])
+}
+
+// FacingTitle is the title of a side's facing.
+func (l Lettering) FacingTitle(s piece.Side) string {
+	return fmt.Sprintf(l.Cloth.Facing, l.Pieces.Rims[piece.RimOf(s)])
+}
+
+// CapTitle is the title of an end's cap.
+func (l Lettering) CapTitle(e hung.End) string { return fmt.Sprintf(l.Cloth.Cap, l.Ends[e]) }
+
+// Join letters a join, whose first notch is double or not.
+func (l Lettering) Join(r piece.Rim, double bool) string {
+	notches := l.Cloth.FirstSingle
+	if double {
+		notches = l.Cloth.FirstDouble
+	}
+	return fmt.Sprintf(l.Cloth.Join, l.Pieces.Rims[r], notches)
+}
+
+func englishCloth() Cloth {
+	return Cloth{
+		Body: "body",
+		Panels: map[piece.Panel]string{
+			piece.WidePanel: "body wide", piece.NarrowPanel: "body narrow",
+			piece.CentrePanel: "body centre", piece.LeftPanel: "body left", piece.RightPanel: "body right",
+		},
+		Strip: "channel %s", Facing: "facing %s", Cap: "cap %s",
+
+		Cut:        "%s · cut 1",
+		Design:     "design %s",
+		FaceUp:     "this face inside the bed",
+		DesignFace: "design %s · this face inside the bed",
+		OnStrip:    "%s · %s · cut 1 · head this end · %s",
+		OnFacing:   "%s · %s · cut 1 · %s",
+		Grain:      "grain (warp)",
+		Bars:       [2]string{hung.Head: "head bar", hung.Foot: "foot bar"},
+		Centre:     "centre line",
+		Sides:      [2]string{piece.Left: "left side (single notches)", piece.Right: "right side (double notches)"},
+		Edges:      [2]string{piece.Left: "left side: single notches", piece.Right: "right side: double notches"},
+		NoEdge:     "between the joins",
+		Join:       "%s (%s)", FirstDouble: "single notches, the first double", FirstSingle: "double notches, the first single",
+	}
+}
