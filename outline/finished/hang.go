@@ -58,40 +58,113 @@ func (h *Hammock) walk(from aim, x []float64, to aim) (Pose, error) {
 		smallest = 1.0 / 64
 		aside    = 35.0 // mm
 	)
-	var last Pose
-	stride := min(1, aside/math.Abs(to.weight.Aside-from.weight.Aside))
-	for done := 0.0; done < 1; {
-		next := done + stride
+	t := trail{Hammock: h, from: from, to: to, at: x}
+	longest := min(1, aside/math.Abs(to.weight.Aside-from.weight.Aside))
+	stride := longest
+	for t.done < 1 {
+		next := t.done + stride
 		if next > 1-smallest/2 {
 			next = 1
 		}
-		r := h.run(between(from, to, next))
-		y, p, err := r.solve(x)
+		err := t.reach(next, numeric.Follow)
+		if err != nil && stride <= smallest {
+			err = t.reach(next, thorough)
+		}
 		switch {
 		case err == nil:
-			x, done, last = y, next, p
+			stride = min(longest, 1.5*stride)
 		case stride > smallest:
 			stride /= 2
-		case to.weight.Aside != 0 && last.Turn != 0:
-			return Pose{}, &LostError{last.weight.Aside, last.Turn, err}
+		case to.weight.Aside != 0 && t.last.Turn != 0:
+			return Pose{}, &LostError{t.last.weight.Aside, t.last.Turn, err}
 		default:
 			return Pose{}, err
 		}
 	}
-	return last, nil
+	return t.last, nil
 }
 
-// solve finds the unknowns from ones nearby, and the pose.
-func (r *run) solve(x []float64) ([]float64, Pose, error) {
-	y, err := numeric.Solve(r.misses, x, r.differences(), tolerance)
+// trail is a walk under way.
+type trail struct {
+	*Hammock
+	from, to   aim
+	done       float64 // part of the way
+	at, before []float64
+	step       float64          // part of the way from before to at
+	jac        numeric.Jacobian // at the last pose
+	last       Pose
+}
+
+// errJumped is met where a search lands on another branch of rest, which no bed that
+// is loaded little by little comes to.
+var errJumped = errors.New("no rest is found nearby")
+
+// search finds unknowns near others, as [numeric.Follow] does.
+type search func(f numeric.System, start, step []float64, near numeric.Jacobian, tol float64) ([]float64, numeric.Jacobian, error)
+
+// thorough is a search for where the last strides are as short as may be: it takes
+// its time.
+func thorough(f numeric.System, start, step []float64, _ numeric.Jacobian, tol float64) ([]float64, numeric.Jacobian, error) {
+	x, err := numeric.Solve(f, start, step, tol)
+	return x, nil, err
+}
+
+// reach walks to a part of the way.
+func (t *trail) reach(next float64, find search) error {
+	const rough = 1e-4 // mm, on the way
+	r := t.run(between(t.from, t.to, next))
+	guess := t.at
+	if t.before != nil {
+		// Along the line through the last two.
+		k := (next - t.done) / t.step
+		guess = make([]float64, len(t.at))
+		for i := range guess {
+			guess[i] = t.at[i] + float64(k*(t.at[i]-t.before[i]))
+		}
+	}
+	left := rough
+	if next == 1 {
+		left = tolerance
+	}
+	x, jac, err := find(r.misses, guess, r.differences(), t.jac, left)
+	if err == nil && next == 1 {
+		x, err = numeric.Solve(r.misses, x, r.differences(), tolerance)
+	}
 	if err != nil {
-		return nil, Pose{}, err
+		return err
 	}
-	p, err := r.pose(y)
-	if err == nil && r.weight.Aside != 0 && !(math.Abs(p.Turn) < math.Pi/2 && p.Turn*r.weight.Aside < 0) && r.change == (Change{}) {
-		err = errOver
+	p, err := r.pose(x)
+	if err != nil {
+		return err
 	}
-	return y, p, err
+	if t.jumped(p) {
+		return errJumped
+	}
+	if r.weight.Aside != 0 && !(math.Abs(p.Turn) < math.Pi/2 && p.Turn*r.weight.Aside < 0) && r.change == (Change{}) {
+		return errOver
+	}
+	t.before, t.step, t.done = t.at, next-t.done, next
+	t.at, t.jac, t.last = x, jac, p
+	return nil
+}
+
+// jumped reports whether a pose lies on another branch than the one before: its thrust
+// against its weight is another by much.
+func (t *trail) jumped(p Pose) bool {
+	const much = 1.5
+	of := func(w Weight, x []float64) float64 {
+		all, _ := w.Load.Total()
+		return (x[0] + x[3]) / (all + t.own())
+	}
+	now, then := of(p.weight, p.unknowns), of(between(t.from, t.to, t.done).weight, t.at)
+	return now > much*then || then > much*now
+}
+
+// own returns the weight of cloth and bars, N, roughly.
+func (h *Hammock) own() float64 {
+	s := h.Shape
+	head, foot := s.TailEnds()
+	return s.Problem.BarWeight[0] + s.Problem.BarWeight[1] + float64(s.Problem.ClothWeight*s.At(0).Section.Girth()*(foot-head))
 }
 
 // pose returns the pose of solved unknowns.

@@ -59,9 +59,30 @@ func polished(f System, x, r, step []float64) []float64 {
 	return x
 }
 
-// newtonStep solves J dx = −r with J by one-sided differences, taken to the
-// other side where the first lies outside the region.
+// newtonStep solves J dx = −r.
 func newtonStep(f System, x, r, step []float64) ([]float64, error) {
+	jac, err := jacobian(f, x, r, step)
+	if err != nil {
+		return nil, err
+	}
+	n := len(x)
+	rhs := mat.NewVecDense(n, nil)
+	for i, v := range r {
+		rhs.SetVec(i, -v)
+	}
+	var dx mat.VecDense
+	if err := dx.SolveVec(jac, rhs); err != nil {
+		var bad mat.Condition
+		if !errors.As(err, &bad) || math.IsInf(float64(bad), 1) {
+			return nil, ErrNoConvergence
+		}
+	}
+	return dx.RawVector().Data, nil
+}
+
+// jacobian returns the derivatives at x, where the residual is r, by one-sided
+// differences, taken to the other side where the first lies outside the region.
+func jacobian(f System, x, r, step []float64) (Jacobian, error) {
 	n := len(x)
 	jac := mat.NewDense(n, n, nil)
 	for j := range n {
@@ -77,18 +98,7 @@ func newtonStep(f System, x, r, step []float64) ([]float64, error) {
 			jac.Set(i, j, (q[i]-r[i])/h)
 		}
 	}
-	rhs := mat.NewVecDense(n, nil)
-	for i, v := range r {
-		rhs.SetVec(i, -v)
-	}
-	var dx mat.VecDense
-	if err := dx.SolveVec(jac, rhs); err != nil {
-		var bad mat.Condition
-		if !errors.As(err, &bad) || math.IsInf(float64(bad), 1) {
-			return nil, ErrNoConvergence
-		}
-	}
-	return dx.RawVector().Data, nil
+	return jac, nil
 }
 
 func shifted(x []float64, j int, h float64) []float64 {

@@ -126,10 +126,12 @@ func Of(h finished.Hammock, p Person) []State {
 		out = append(out, of(Sitting, w, pose))
 	}
 	out = append(out, getIn(h, p))
+	var edge finished.Pose
 	for _, aside := range [2]float64{AtEdge, p.Side} {
 		w := finished.Weight{Load: p.Load, Centre: p.Side, Aside: aside}
-		pose, err := h.Hang(finished.Change{}, w)
+		pose, err := h.HangFrom(edge, finished.Change{}, w)
 		s := of(Edge, w, pose)
+		edge = pose
 		if err != nil {
 			s = rolled(h.Shape, p, w, err)
 		}
