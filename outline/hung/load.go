@@ -64,13 +64,13 @@ func EvenLoad(force, from, to float64) Load {
 }
 
 // Masses of body parts as fractions of the whole and the centre of mass of the
-// leg from its upper end, after Dempster as tabulated in D. A. Winter,
+// leg, foot included, from hip to ankle, after Dempster as tabulated in D. A. Winter,
 // Biomechanics and Motor Control of Human Movement, table 4.1.
 const (
 	headMass    = 0.081          // head and neck
 	trunkMass   = 0.497 + 2*0.05 // trunk with both arms, which lie along it
 	legsMass    = 2 * 0.161      // both legs with the feet
-	legCentre   = 0.447          // from trochanter, of trochanter to ankle
+	legCentre   = 0.447          // from trochanter, of trochanter to malleolus
 	statureMean = (1756.2 + 1628.5) / 2
 )
 
@@ -84,6 +84,8 @@ const (
 	crotch = 1 - (845.9+782.3)/2/statureMean
 	// trochanter is the upper end of the leg as its centre of mass is tabulated.
 	trochanter = 1 - (900.9+845.4)/2/statureMean
+	// malleolus is the ankle, to which that table measures the leg.
+	malleolus = 1 - (72.9+62.7)/2/statureMean
 )
 
 // SleeperLoad returns the weight of a sleeper lying on the back with the crown
@@ -97,7 +99,7 @@ func SleeperLoad(s design.Sleeper, crown float64) Load {
 	trunk := EvenLoad(trunkMass*weight, at(headEnd), at(crotch))
 	// A load that runs from m(1+k) to m(1−k) over a length has its centre at
 	// ½ − k/6 of it.
-	centre := (trochanter + legCentre*(1-trochanter) - crotch) / (1 - crotch)
+	centre := (trochanter + legCentre*(malleolus-trochanter) - crotch) / (1 - crotch)
 	k := 6 * (0.5 - centre)
 	mean := legsMass * weight / ((1 - crotch) * s.Stature)
 	legs := LinearLoad{at(crotch), at(1), mean * (1 + k), mean * (1 - k)}

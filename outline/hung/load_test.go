@@ -79,6 +79,11 @@ func TestSleeperParts(t *testing.T) {
 		near(t, "from", l[i].From, want.from, 1e-12)
 		near(t, "to", l[i].To, want.to, 1e-12)
 	}
+	// The legs' centre lies 0.447 of the way from hip to ankle (lateral malleolus): 370.1 mm
+	// below the hip of men 1756.2 mm tall, 349.8 of women 1628.5.
+	_, x := l[2:].Total()
+	hip := 50 + 2000*(1-(900.9+845.4)/2/mean)
+	near(t, "legs' centre below the hip", x-hip, 2000*(370.1+349.8)/2/mean, 0.1)
 	if len(l) != 3 || l[2].End < 0 || l[2].End >= l[2].Start {
 		t.Errorf("legs weigh from %g to %g N/mm", l[2].Start, l[2].End)
 	}

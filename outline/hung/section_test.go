@@ -97,11 +97,11 @@ func TestSleeperLoad(t *testing.T) {
 			t.Errorf("no load at %.0f mm: %.3f N/mm", x, w)
 		}
 	}
-	// The legs' own centre: 0.447 of the length from trochanter to sole below the
-	// trochanter, which stands at 0.5160 of the stature (means of both tables).
+	// The legs' own centre: 0.447 of the way from trochanter to ankle, which stand at 0.5160
+	// and 0.04006 of the stature (means of both tables).
 	legs := hung.SleeperLoad(s, 0)[2:]
 	_, c := legs.Total()
-	near(t, "centre of the legs", c/1750, 1-0.51597+0.447*0.51597, 2e-4)
+	near(t, "centre of the legs", c/1750, 1-0.51597+0.447*(0.51597-0.04006), 2e-4)
 }
 
 // At 30 degrees and with the load in the middle, each hang line carries the weight
