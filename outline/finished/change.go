@@ -1,16 +1,19 @@
 package finished
 
-import "slingloft/outline/hung"
+import (
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
 
 // Change is by how much a made hammock differs from its design; lengths are mm,
 // too long is positive.
 type Change struct {
-	Leg    [2][2]float64 // by [hung.End] and [Side]
-	Side   [2]float64    // side cords from tip to tip, by [Side]
-	Line   [2]float64    // hang lines from apex to anchor, by [hung.End]
-	Bar    [2]float64    // by [hung.End]
-	Girth  float64       // of the cloth, at every station
-	Anchor [2]Vec        // by how far each anchor has moved, by [hung.End]
+	Leg    [2][2]float64  // by [hung.End] and [Side]
+	Side   [2]float64     // side cords from tip to tip, by [Side]
+	Line   [2]float64     // hang lines from apex to anchor, by [hung.End]
+	Bar    [2]float64     // by [hung.End]
+	Girth  float64        // of the cloth, at every station
+	Anchor [2]geom.Point3 // by how far each anchor has moved, by [hung.End]
 }
 
 // Plus returns the change with every part of d, times k, added.
@@ -22,7 +25,7 @@ func (c Change) Plus(d Change, k float64) Change {
 		c.Side[e] += float64(k * d.Side[e])
 		c.Line[e] += float64(k * d.Line[e])
 		c.Bar[e] += float64(k * d.Bar[e])
-		c.Anchor[e] = c.Anchor[e].Plus(d.Anchor[e], k)
+		c.Anchor[e] = c.Anchor[e].PlusTimes(d.Anchor[e], k)
 	}
 	c.Girth += float64(k * d.Girth)
 	return c

@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/gonum/mat"
 
 	"slingloft/outline/finished"
+	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 )
@@ -16,8 +17,8 @@ import (
 // under test it has only the measures of the hammock and the energy that defines a
 // section; no equation of balance is written down.
 type net struct {
-	at      []finished.Vec // three unknowns each
-	fixed   map[int]finished.Vec
+	at      []geom.Point3 // three unknowns each
+	fixed   map[int]geom.Point3
 	springs []spring
 	ribs    []rib
 	weight  []float64 // N, at each point
@@ -103,17 +104,17 @@ func (n *net) assemble(s *system) float64 {
 	return e
 }
 
-func (n *net) place(i int) finished.Vec {
+func (n *net) place(i int) geom.Point3 {
 	if i < 0 {
 		return n.fixed[i]
 	}
 	return n.at[i]
 }
 
-func coords(a finished.Vec) [3]float64 { return [3]float64{a.X, a.Y, a.Z} }
+func coords(a geom.Point3) [3]float64 { return [3]float64{a.X, a.Y, a.Z} }
 
 func (n *net) spring(q spring, s *system) float64 {
-	d := n.place(q.b).Plus(n.place(q.a), -1)
+	d := n.place(q.b).Minus(n.place(q.a))
 	long := d.Len()
 	k := q.ea / q.long
 	pull := k * (long - q.long)
@@ -205,14 +206,14 @@ func (n *net) rest(t testing.TB) {
 			}
 			damping = max(10*damping, 1e-4)
 		}
-		largest, old := 0.0, append([]finished.Vec(nil), n.at...)
+		largest, old := 0.0, append([]geom.Point3(nil), n.at...)
 		for i := range size {
 			largest = max(largest, math.Abs(dx.AtVec(i)))
 		}
 		share := min(1, 40/largest)
 		for {
 			for i := range n.at {
-				n.at[i] = old[i].Plus(finished.Vec{X: dx.AtVec(3 * i), Y: dx.AtVec(3*i + 1), Z: dx.AtVec(3*i + 2)}, -share)
+				n.at[i] = old[i].PlusTimes(geom.Point3{X: dx.AtVec(3 * i), Y: dx.AtVec(3*i + 1), Z: dx.AtVec(3*i + 2)}, -share)
 			}
 			if n.assemble(nil) <= before+1e-9*math.Abs(before) || share < 1e-6 {
 				break
@@ -232,7 +233,7 @@ func (n *net) rest(t testing.TB) {
 // pull returns the pull in a spring, N.
 func (n *net) pull(k int) float64 {
 	q := n.springs[k]
-	return q.ea * (n.place(q.b).Plus(n.place(q.a), -1).Len()/q.long - 1)
+	return q.ea * (n.place(q.b).Minus(n.place(q.a)).Len()/q.long - 1)
 }
 
 // judge is the net of a made hammock with its points by name.
@@ -256,14 +257,14 @@ const (
 func newJudge(h finished.Hammock, c finished.Change, w finished.Weight) *judge {
 	s := h.Shape
 	j := &judge{middle: tailCells + cells}
-	j.fixed = map[int]finished.Vec{}
+	j.fixed = map[int]geom.Point3{}
 	xs := even(s)
-	j.at = append(j.at, finished.Vec{X: s.Ends[0].ApexX, Z: s.Ends[0].ApexZ})
+	j.at = append(j.at, geom.Point3{X: s.Ends[0].ApexX, Z: s.Ends[0].ApexZ})
 	for _, x := range xs {
 		y, z := s.Cord(x)
-		j.at = append(j.at, finished.Vec{X: x, Y: y, Z: z}, finished.Vec{X: x, Y: -y, Z: z})
+		j.at = append(j.at, geom.Point3{X: x, Y: y, Z: z}, geom.Point3{X: x, Y: -y, Z: z})
 	}
-	j.at = append(j.at, finished.Vec{X: s.Ends[1].ApexX, Z: s.Ends[1].ApexZ})
+	j.at = append(j.at, geom.Point3{X: s.Ends[1].ApexX, Z: s.Ends[1].ApexZ})
 	j.weight = make([]float64, len(j.at))
 	for e := range 2 {
 		j.tie(h, c, e, len(xs)-1)
@@ -314,7 +315,7 @@ func station(i, side int) int { return 1 + 2*i + side }
 // tie adds hang line, bar and free legs of an end.
 func (j *judge) tie(h finished.Hammock, c finished.Change, e, last int) {
 	end := h.Shape.Ends[e]
-	j.fixed[-1-e] = h.Anchor(hung.End(e)).Plus(c.Anchor[e], 1)
+	j.fixed[-1-e] = h.Anchor(hung.End(e)).Plus(c.Anchor[e])
 	j.apex[e] = [2]int{0, len(j.at) - 1}[e]
 	line := cut(lines[e], math.Hypot(end.Horizontal, end.Vertical), h.LineEA) + c.Line[e]
 	j.lines[e] = j.join(-1-e, j.apex[e], line, h.LineEA)
@@ -420,7 +421,7 @@ func TestLeastEnergy(t *testing.T) {
 		"small guest":      {springy, finished.Change{}, guest(45, 1500)},
 		"large guest":      {springy, finished.Change{}, guest(120, 1900)},
 		"large, rigid":     {rigid, finished.Change{}, guest(120, 1900)},
-		"hook lowered":     {rigid, finished.Change{Anchor: [2]finished.Vec{{Z: -60}, {}}}, lying},
+		"hook lowered":     {rigid, finished.Change{Anchor: [2]geom.Point3{{Z: -60}, {}}}, lying},
 		"girth":            {springy, finished.Change{Girth: 10}, lying},
 		"aside":            {springy, finished.Change{}, finished.Weight{Load: q.Load, Centre: centre, Aside: 100}},
 		"edge":             {rigid, finished.Change{}, finished.Weight{Load: q.Load, Centre: 240, Aside: 100}},
@@ -443,7 +444,7 @@ func (j *judge) agrees(t *testing.T, p finished.Pose) {
 		near(t, "line", p.Line[e], j.pull(j.lines[e]), part*p.Line[e])
 		near(t, "bar", p.Bar[e], -j.pull(j.bars[e]), part*p.Bar[e])
 		for s := range 2 {
-			near(t, "tip", p.Tips[e][s].Plus(j.at[j.tips[e][s]], -1).Len(), 0, mm)
+			near(t, "tip", p.Tips[e][s].Minus(j.at[j.tips[e][s]]).Len(), 0, mm)
 			near(t, "leg", p.Leg[e][s], j.pull(j.legs[e][s]), part*p.Leg[e][s])
 		}
 	}

@@ -3,6 +3,7 @@ package finished
 import (
 	"math"
 
+	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
 
@@ -19,10 +20,10 @@ type Loads struct {
 // ground.
 type Entry struct {
 	Loads
-	Tips  [2][2]Vec // bar tips, by [hung.End] and [Side]
-	Apex  [2]Vec    // by [hung.End]
-	Seat  Vec       // the cord at the middle of the load
-	Slack bool      // the other side's cord carries nothing
+	Tips  [2][2]geom.Point3 // bar tips, by [hung.End] and [Side]
+	Apex  [2]geom.Point3    // by [hung.End]
+	Seat  geom.Point3       // the cord at the middle of the load
+	Slack bool              // the other side's cord carries nothing
 }
 
 // entryCells is how many stretches a bay is divided into for an entry, each tail
@@ -68,12 +69,12 @@ func (h *Hammock) entryWeb(c Change, side Side, load hung.Load) *entryWeb {
 	b := &entryWeb{}
 	b.stations(s, load)
 	b.sum, _ = load.Total()
-	b.at = []Vec{{s.Ends[hung.Head].ApexX, 0, s.Ends[hung.Head].ApexZ}}
+	b.at = []geom.Point3{geom.Pt3(s.Ends[hung.Head].ApexX, 0, s.Ends[hung.Head].ApexZ)}
 	for _, x := range b.xs {
 		y, z := s.Cord(x)
-		b.at = append(b.at, Vec{x, y, z}, Vec{x, -y, z})
+		b.at = append(b.at, geom.Pt3(x, y, z), geom.Pt3(x, -y, z))
 	}
-	b.at = append(b.at, Vec{s.Ends[hung.Foot].ApexX, 0, s.Ends[hung.Foot].ApexZ})
+	b.at = append(b.at, geom.Pt3(s.Ends[hung.Foot].ApexX, 0, s.Ends[hung.Foot].ApexZ))
 	b.weight = make([]float64, len(b.at))
 	for e := range 2 {
 		b.end(h, c, hung.End(e))
@@ -115,7 +116,7 @@ func (b *entryWeb) stations(s *hung.Shape, load hung.Load) {
 func (b *entryWeb) end(h *Hammock, c Change, e hung.End) {
 	apex := [2]int{0, len(b.at) - 1}[e]
 	last := [2]int{0, len(b.xs) - 1}[e]
-	b.anchors[e] = h.anchors[e].Plus(c.Anchor[e], 1)
+	b.anchors[e] = h.anchors[e].Plus(c.Anchor[e])
 	b.line[e] = b.join(-1-int(e), apex, h.line[e]+c.Line[e], h.LineEA)
 	b.bar[e] = b.join(point(b.tips[e], Left), point(b.tips[e], Right), h.Shape.Ends[e].Bar+c.Bar[e], 0)
 	b.lines[b.bar[e]].pushes = true
@@ -198,7 +199,7 @@ func (b *entryWeb) share(i int, load func(x float64) float64) float64 {
 
 // entry reads the result off the web at rest.
 func (b *entryWeb) entry(side Side) Entry {
-	out := Entry{Apex: [2]Vec{b.at[0], b.at[len(b.at)-1]}, Seat: b.at[point(b.seat, side)]}
+	out := Entry{Apex: [2]geom.Point3{b.at[0], b.at[len(b.at)-1]}, Seat: b.at[point(b.seat, side)]}
 	pull := func(k int) float64 { return b.pull(&b.lines[k]) }
 	for e := range 2 {
 		out.Line[e] = pull(b.line[e])

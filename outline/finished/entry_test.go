@@ -54,8 +54,8 @@ func TestEntryLeastEnergy(t *testing.T) {
 		for end := range 2 {
 			near(t, "line", e.Line[end], j.pull(j.lines[end]), part*e.Line[end])
 			near(t, "bar", e.Bar[end], -j.pull(j.bars[end]), part*e.Line[end])
-			near(t, "tip", e.Tips[end][0].Plus(j.at[j.tips[end][0]], -1).Len(), 0, mm)
-			near(t, "apex", e.Apex[end].Plus(j.at[j.apex[end]], -1).Len(), 0, mm)
+			near(t, "tip", e.Tips[end][0].Minus(j.at[j.tips[end][0]]).Len(), 0, mm)
+			near(t, "apex", e.Apex[end].Minus(j.at[j.apex[end]]).Len(), 0, mm)
 		}
 		greatest := 0.0
 		for _, k := range j.cords[0] {

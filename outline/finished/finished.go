@@ -32,6 +32,7 @@ package finished
 import (
 	"math"
 
+	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
 
@@ -68,7 +69,7 @@ type Made struct {
 // Hammock is a made hammock on its anchors.
 type Hammock struct {
 	Made
-	anchors [2]Vec
+	anchors [2]geom.Point3
 	leg     [2]float64 // unstretched length of cord past the cloth, mm
 	line    [2]float64 // unstretched hang lines, mm
 }
@@ -83,7 +84,7 @@ func Make(m Made) Hammock {
 	h := Hammock{Made: m}
 	for e, end := range m.Shape.Ends {
 		run := m.Lines[e] / math.Sqrt(1+float64(end.Slope*end.Slope))
-		h.anchors[e] = Vec{end.ApexX + float64(hung.End(e).Sign()*run), 0, end.ApexZ + float64(run*end.Slope)}
+		h.anchors[e] = geom.Pt3(end.ApexX+float64(hung.End(e).Sign()*run), 0, end.ApexZ+float64(run*end.Slope))
 		h.leg[e] = m.cut(end.Leg-end.TailArc, m.Shape.At(end.ApexX).Tension, m.LegEA)
 		h.line[e] = m.Lines[e] / longer(math.Hypot(end.Horizontal, end.Vertical), m.LineEA)
 	}
@@ -91,7 +92,7 @@ func Make(m Made) Hammock {
 }
 
 // Anchor returns where an end's hang line is tied.
-func (h Hammock) Anchor(e hung.End) Vec { return h.anchors[e] }
+func (h Hammock) Anchor(e hung.End) geom.Point3 { return h.anchors[e] }
 
 // longer returns how many times its unstretched length a cord of stiffness ea has
 // under a pull.

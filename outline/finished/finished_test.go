@@ -7,6 +7,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
+	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 )
@@ -159,7 +160,7 @@ func mean(p finished.Pose, s finished.Side) float64 {
 	work, long := 0.0, 0.0
 	for i := 1; i < len(p.Bed); i++ {
 		a, b := p.Bed[i-1], p.Bed[i]
-		if ds := b.Cords[s].Plus(a.Cords[s], -1).Len(); a.X >= -720 && b.X <= 720 {
+		if ds := b.Cords[s].Minus(a.Cords[s]).Len(); a.X >= -720 && b.X <= 720 {
 			work += ds * (a.Pull[s] + b.Pull[s]) / 2
 			long += ds
 		}
@@ -214,8 +215,8 @@ func TestAnotherSleeper(t *testing.T) {
 		for e, end := range s.Ends {
 			// The hook stays where it was.
 			run := lines[e] / math.Hypot(1, end.Slope)
-			hook := finished.Vec{X: end.ApexX + hung.End(e).Sign()*run, Z: end.ApexZ + run*end.Slope}
-			line := hook.Plus(p.Apex[e], -1)
+			hook := geom.Point3{X: end.ApexX + hung.End(e).Sign()*run, Z: end.ApexZ + run*end.Slope}
+			line := hook.Minus(p.Apex[e])
 			near(t, "line", line.Len(), lines[e], 1e-6)
 			up += p.Line[e] * line.Z / line.Len()
 		}
@@ -310,12 +311,12 @@ func TestParabola(t *testing.T) {
 }
 
 // middle returns the left cord's place at mid-bay.
-func middle(p finished.Pose) finished.Vec {
+func middle(p finished.Pose) geom.Point3 {
 	for i := 1; ; i++ {
 		a, b := p.Bed[i-1], p.Bed[i]
 		if b.X >= 0 {
 			f := -a.X / (b.X - a.X)
-			return finished.Vec{}.Plus(a.Cords[0], 1-f).Plus(b.Cords[0], f)
+			return a.Cords[0].Times(1-f).PlusTimes(b.Cords[0], f)
 		}
 	}
 }

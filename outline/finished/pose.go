@@ -3,34 +3,35 @@ package finished
 import (
 	"math"
 
+	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
 
 // Station is the bed at one station of the design.
 type Station struct {
-	X      float64    // station of the design, mm
-	Bottom Vec        // the bottom line there; X as it hangs
-	Cords  [2]Vec     // by [Side]
-	Pull   [2]float64 // in them, N
-	Tilt   float64    // across the bed, left side up, rad
-	Wall   float64    // θ, rad
-	Cloth  float64    // pull of the cloth on the cord that it pulls harder, N/mm of the design's x
+	X      float64        // station of the design, mm
+	Bottom geom.Point3    // the bottom line there; X as it hangs
+	Cords  [2]geom.Point3 // by [Side]
+	Pull   [2]float64     // in them, N
+	Tilt   float64        // across the bed, left side up, rad
+	Wall   float64        // θ, rad
+	Cloth  float64        // pull of the cloth on the cord that it pulls harder, N/mm of the design's x
 }
 
 // Pose is how a made hammock hangs.
 type Pose struct {
-	Tips  [2][2]Vec     // bar tips, by [hung.End] and [Side]
-	Apex  [2]Vec        // by [hung.End]
-	Bed   []Station     // from the head tail's end to the foot tail's end
-	Line  [2]float64    // pull in the hang lines and on their anchors, N
-	Pull  [2]Vec        // of the anchors on the hang lines, N
-	Bar   [2]float64    // thrust along the bars, N
-	Leg   [2][2]float64 // pull in the legs at the apex, N
-	Most  [2][2]float64 // largest pull in a leg between tip and apex, N
-	Cord  [2]float64    // largest pull in a side cord, N
-	Cloth float64       // largest pull of the cloth on a cord, N/mm
-	Turn  float64       // of the bed, left side up: mean of the tilt by the load, rad
-	Share float64       // part of the load that the cord with more of it carries
+	Tips  [2][2]geom.Point3 // bar tips, by [hung.End] and [Side]
+	Apex  [2]geom.Point3    // by [hung.End]
+	Bed   []Station         // from the head tail's end to the foot tail's end
+	Line  [2]float64        // pull in the hang lines and on their anchors, N
+	Pull  [2]geom.Point3    // of the anchors on the hang lines, N
+	Bar   [2]float64        // thrust along the bars, N
+	Leg   [2][2]float64     // pull in the legs at the apex, N
+	Most  [2][2]float64     // largest pull in a leg between tip and apex, N
+	Cord  [2]float64        // largest pull in a side cord, N
+	Cloth float64           // largest pull of the cloth on a cord, N/mm
+	Turn  float64           // of the bed, left side up: mean of the tilt by the load, rad
+	Share float64           // part of the load that the cord with more of it carries
 	Level Level
 
 	aim
@@ -57,7 +58,7 @@ func (w *walker) record(st *step, k int) error {
 	if k > 0 {
 		x = st.to
 	}
-	out := Station{X: x, Cords: w.now.at, Bottom: f.mid.Plus(f.upwards, -f.height), Tilt: math.Atan2(f.sin, f.cos), Wall: f.theta}
+	out := Station{X: x, Cords: w.now.at, Bottom: f.mid.PlusTimes(f.upwards, -f.height), Tilt: math.Atan2(f.sin, f.cos), Wall: f.theta}
 	for s, force := range w.pull(st, &f, k) {
 		out.Pull[s] = w.now.pull[s].Len()
 		out.Cloth = max(out.Cloth, force.Len())
@@ -101,7 +102,7 @@ func (p *Pose) rolled(r *run) {
 		}
 		ends := [3]Station{p.Bed[i], {}, p.Bed[i+1]}
 		for s := range 2 {
-			ends[1].Cords[s] = Vec{}.Plus(ends[0].Cords[s].Plus(ends[2].Cords[s], 1), 0.5)
+			ends[1].Cords[s] = ends[0].Cords[s].Plus(ends[2].Cords[s]).Times(0.5)
 		}
 		for n, share := range [3]float64{1.0 / 6, 4.0 / 6, 1.0 / 6} {
 			f, err := r.frame(st, ends[n].Cords, n, 0)

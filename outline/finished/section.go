@@ -3,6 +3,7 @@ package finished
 import (
 	"errors"
 	"math"
+	"slingloft/outline/geom"
 )
 
 // errNarrow is met where the cords stand further apart than the cloth is wide or
@@ -95,20 +96,20 @@ func (c cloth) flat(y float64) shape {
 // frame is a section with its cords at any height: as in the design, but tilted as
 // a whole.
 type frame struct {
-	mid      Vec // between the cords
+	mid      geom.Point3 // between the cords
 	sin, cos float64
-	half     float64 // half the opening, along the tilted line from cord to cord
-	shape            // against that line and square to it
-	outwards Vec     // unit vector to the left cord
-	upwards  Vec     // unit vector from the bottom to mid
+	half     float64     // half the opening, along the tilted line from cord to cord
+	shape                // against that line and square to it
+	outwards geom.Point3 // unit vector to the left cord
+	upwards  geom.Point3 // unit vector from the bottom to mid
 }
 
 // frame returns the section between two cords at node k of a step.
-func (r *run) frame(st *step, at [2]Vec, k int, guess float64) (frame, error) {
+func (r *run) frame(st *step, at [2]geom.Point3, k int, guess float64) (frame, error) {
 	l, r2 := at[Left], at[Right]
 	across := math.Sqrt(float64((l.Y-r2.Y)*(l.Y-r2.Y)) + float64((l.Z-r2.Z)*(l.Z-r2.Z)))
-	f := frame{mid: Vec{}.Plus(l.Plus(r2, 1), 0.5), half: across / 2, sin: (l.Z - r2.Z) / across, cos: (l.Y - r2.Y) / across}
-	f.outwards, f.upwards = Vec{0, f.cos, f.sin}, Vec{0, -f.sin, f.cos}
+	f := frame{mid: l.Plus(r2).Times(0.5), half: across / 2, sin: (l.Z - r2.Z) / across, cos: (l.Y - r2.Y) / across}
+	f.outwards, f.upwards = geom.Pt3(0, f.cos, f.sin), geom.Pt3(0, -f.sin, f.cos)
 	c := cloth{half: st.half[k] + r.change.Girth/2, radius: st.radius[k]}
 	if r.Weft > 0 {
 		c.give = max(0, st.w[k]*f.cos/(2*r.Weft))
@@ -126,17 +127,17 @@ func (r *run) frame(st *step, at [2]Vec, k int, guess float64) (frame, error) {
 //
 // by moments, and along it w/2 cos φ cot θ inwards by the slope of the walls and
 // w/2 sin φ down.
-func (r *run) pull(st *step, f *frame, k int) [2]Vec {
+func (r *run) pull(st *step, f *frame, k int) [2]geom.Point3 {
 	half := st.w[k] / 2
 	apart := float64(half*f.cos*f.cot) + float64(band*f.past)
 	more := half * f.sin * (f.height - r.weight.Centre) / f.half
 	if r.weight.Aside != 0 {
 		more += float64(st.body[k]/2*r.weight.Aside) * f.cos / f.half
 	}
-	var out [2]Vec
+	var out [2]geom.Point3
 	for s := range out {
 		sign := Side(s).sign()
-		out[s] = Vec{}.Plus(f.outwards, -(float64(sign*apart)+float64(half*f.sin))).Plus(f.upwards, -(float64(half*f.cos) + float64(sign*more)))
+		out[s] = f.outwards.Times(-(float64(sign*apart) + float64(half*f.sin))).PlusTimes(f.upwards, -(float64(half*f.cos) + float64(sign*more)))
 	}
 	return out
 }

@@ -1,14 +1,17 @@
 package finished
 
-import "slingloft/outline/hung"
+import (
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
 
 // pair is both cords at one station: places and pulls, by [Side].
-type pair struct{ at, pull [2]Vec }
+type pair struct{ at, pull [2]geom.Point3 }
 
 func (p pair) plus(d pair, k float64) pair {
 	for s := range p.at {
-		p.at[s] = p.at[s].Plus(d.at[s], k)
-		p.pull[s] = p.pull[s].Plus(d.pull[s], k)
+		p.at[s] = p.at[s].PlusTimes(d.at[s], k)
+		p.pull[s] = p.pull[s].PlusTimes(d.pull[s], k)
 	}
 	return p
 }
@@ -41,8 +44,8 @@ func (r *run) rate(st *step, p *pair, k int, theta *float64) (pair, error) {
 		if ea := r.ea(st); ea > 0 {
 			arc *= 1 + tension/ea
 		}
-		d.at[s] = Vec{}.Plus(p.pull[s], arc/tension)
-		d.pull[s] = Vec{}.Plus(forces[s], -1)
+		d.at[s] = p.pull[s].Times(arc / tension)
+		d.pull[s] = forces[s].Times(-1)
 	}
 	return d, nil
 }
@@ -73,21 +76,21 @@ func (r *run) hang(x []float64, p *Pose) ([]float64, error) {
 	if !(x[0] > 0 && x[3] > 0) {
 		return nil, errNarrow
 	}
-	w := walker{run: r, now: pair{pull: [2]Vec{{x[0], x[1], x[2]}, {x[3], x[4], x[5]}}}, bars: [2]float64{x[6], x[7]}, pose: p}
-	from := r.anchors[hung.Head].Plus(r.change.Anchor[hung.Head], 1)
-	apex := from.Plus(w.line(hung.Head), 1)
-	w.now.at = [2]Vec{apex, apex}
+	w := walker{run: r, now: pair{pull: [2]geom.Point3{geom.Pt3(x[0], x[1], x[2]), geom.Pt3(x[3], x[4], x[5])}}, bars: [2]float64{x[6], x[7]}, pose: p}
+	from := r.anchors[hung.Head].Plus(r.change.Anchor[hung.Head])
+	apex := from.Plus(w.line(hung.Head))
+	w.now.at = [2]geom.Point3{apex, apex}
 	w.apex(hung.Head, apex)
 	w.legs(hung.Head)
 	if err := w.bed(); err != nil {
 		return nil, err
 	}
 	w.legs(hung.Foot)
-	gap := w.now.at[Left].Plus(w.now.at[Right], -1)
-	apex = Vec{}.Plus(w.now.at[Left].Plus(w.now.at[Right], 1), 0.5)
+	gap := w.now.at[Left].Minus(w.now.at[Right])
+	apex = w.now.at[Left].Plus(w.now.at[Right]).Times(0.5)
 	w.apex(hung.Foot, apex)
-	to := r.anchors[hung.Foot].Plus(r.change.Anchor[hung.Foot], 1)
-	end := apex.Plus(w.line(hung.Foot), 1).Plus(to, -1)
+	to := r.anchors[hung.Foot].Plus(r.change.Anchor[hung.Foot])
+	end := apex.Plus(w.line(hung.Foot)).Minus(to)
 	return append(w.miss, gap.X, gap.Y, gap.Z, end.X, end.Y, end.Z), nil
 }
 
@@ -101,18 +104,18 @@ type walker struct {
 }
 
 // line returns the hang line of an end in the direction of the walk.
-func (w *walker) line(e hung.End) Vec {
-	sum := w.now.pull[Left].Plus(w.now.pull[Right], 1)
+func (w *walker) line(e hung.End) geom.Point3 {
+	sum := w.now.pull[Left].Plus(w.now.pull[Right])
 	pull := sum.Len()
 	if w.pose != nil {
 		w.pose.Line[e] = pull
-		w.pose.Pull[e] = Vec{}.Plus(sum, hung.End(e).Sign())
+		w.pose.Pull[e] = sum.Times(hung.End(e).Sign())
 	}
 	long := (w.Hammock.line[e] + w.change.Line[e]) * longer(pull, w.LineEA)
-	return Vec{}.Plus(sum, long/pull)
+	return sum.Times(long / pull)
 }
 
-func (w *walker) apex(e hung.End, at Vec) {
+func (w *walker) apex(e hung.End, at geom.Point3) {
 	if w.pose != nil {
 		w.pose.Apex[e] = at
 	}
@@ -123,7 +126,7 @@ func (w *walker) legs(e hung.End) {
 	for s := range w.now.at {
 		pull := w.now.pull[s].Len()
 		long := (w.leg[e] + w.change.Leg[e][s]) * longer(pull, w.LegEA)
-		w.now.at[s] = w.now.at[s].Plus(w.now.pull[s], long/pull)
+		w.now.at[s] = w.now.at[s].PlusTimes(w.now.pull[s], long/pull)
 		if w.pose != nil {
 			w.pose.Leg[e][s] = pull
 		}
@@ -163,14 +166,14 @@ func (w *walker) bed() error {
 // bar passes a bar: its thrust and half its weight at each tip change the pulls.
 // It returns by how much the bar is too short for the tips.
 func (w *walker) bar(e hung.End) float64 {
-	d := w.now.at[Left].Plus(w.now.at[Right], -1)
+	d := w.now.at[Left].Minus(w.now.at[Right])
 	u := d.Unit()
 	if w.pose != nil {
 		w.pose.Tips[e] = w.now.at
 		w.pose.Bar[e] = w.bars[e]
 	}
 	for s := range w.now.pull {
-		w.now.pull[s] = w.now.pull[s].Plus(u, -Side(s).sign()*w.bars[e]).Plus(Vec{Z: 1}, w.Shape.Problem.BarWeight[e]/2)
+		w.now.pull[s] = w.now.pull[s].PlusTimes(u, -Side(s).sign()*w.bars[e]).PlusTimes(geom.Point3{Z: 1}, w.Shape.Problem.BarWeight[e]/2)
 	}
 	return d.Len() - w.Shape.Ends[e].Bar - w.change.Bar[e]
 }

@@ -3,6 +3,7 @@ package finished
 import (
 	"math"
 
+	"slingloft/outline/geom"
 	"slingloft/outline/numeric"
 )
 
@@ -10,9 +11,9 @@ import (
 // the points. Its rest is where its potential energy is least. Points are numbered so
 // that lines join near ones only.
 type web struct {
-	at      []Vec
+	at      []geom.Point3
 	weight  []float64 // N, of each point
-	anchors [2]Vec
+	anchors [2]geom.Point3
 	lines   []line
 }
 
@@ -27,7 +28,7 @@ type line struct {
 // between two neighbouring stations of two points each.
 const webBand = 11
 
-func (w *web) place(i int) Vec {
+func (w *web) place(i int) geom.Point3 {
 	if i < 0 {
 		return w.anchors[-1-i]
 	}
@@ -36,7 +37,7 @@ func (w *web) place(i int) Vec {
 
 // pull returns the pull in a line, N; one that does not push has none below 0.
 func (w *web) pull(l *line) float64 {
-	p := l.ea * (w.place(l.b).Plus(w.place(l.a), -1).Len()/l.long - 1)
+	p := l.ea * (w.place(l.b).Minus(w.place(l.a)).Len()/l.long - 1)
 	if p < 0 && !l.pushes {
 		return 0
 	}
@@ -69,7 +70,7 @@ func (w *web) forces(m *numeric.Band) []float64 {
 		if p == 0 {
 			continue
 		}
-		d := w.place(l.b).Plus(w.place(l.a), -1)
+		d := w.place(l.b).Minus(w.place(l.a))
 		long := d.Len()
 		u := [3]float64{d.X / long, d.Y / long, d.Z / long}
 		for k, sign := range [2]float64{-1, 1} {
@@ -189,7 +190,7 @@ func damped(m *numeric.Band, g []float64, damping, least float64) (dx []float64,
 // fall, and returns by how much; 0 where it does not.
 func (w *web) step(dx, g []float64, share float64) float64 {
 	const few = 1e-6
-	before, old := w.energy(), append([]Vec(nil), w.at...)
+	before, old := w.energy(), append([]geom.Point3(nil), w.at...)
 	fall := 0.0
 	for i, d := range dx {
 		fall += float64(d * g[i])
@@ -197,7 +198,7 @@ func (w *web) step(dx, g []float64, share float64) float64 {
 	noise := float64(1e-13 * math.Abs(before))
 	for ; share > few; share /= 2 {
 		for i := range w.at {
-			w.at[i] = old[i].Plus(Vec{dx[3*i], dx[3*i+1], dx[3*i+2]}, -share)
+			w.at[i] = old[i].PlusTimes(geom.Pt3(dx[3*i], dx[3*i+1], dx[3*i+2]), -share)
 		}
 		if w.energy() <= before-float64(1e-4*share*fall)+noise {
 			return share

@@ -2,6 +2,7 @@ package finished
 
 import (
 	"math"
+	"slingloft/outline/geom"
 	"testing"
 )
 
@@ -19,13 +20,13 @@ func TestTilt(t *testing.T) {
 		const aside = 1.0
 		long := math.Hypot((row.b-row.a)/2, row.h)
 		w := web{
-			at:      []Vec{{0, -row.b / 2, -row.h}, {0, row.b / 2, -row.h}, {0, aside, -row.h - row.c}, {200, 0, -row.h}},
-			anchors: [2]Vec{{0, -row.a / 2, 0}, {0, row.a / 2, 0}},
+			at:      []geom.Point3{geom.Pt3(0, -row.b/2, -row.h), geom.Pt3(0, row.b/2, -row.h), geom.Pt3(0, aside, -row.h-row.c), geom.Pt3(200, 0, -row.h)},
+			anchors: [2]geom.Point3{geom.Pt3(0, -row.a/2, 0), geom.Pt3(0, row.a/2, 0)},
 			weight:  []float64{0, 0, 1000, 0},
 		}
 		const stiff = 1e9
 		join := func(a, b int) {
-			w.lines = append(w.lines, line{a, b, w.place(b).Plus(w.place(a), -1).Len(), stiff, true})
+			w.lines = append(w.lines, line{a, b, w.place(b).Minus(w.place(a)).Len(), stiff, true})
 		}
 		w.lines = []line{{-1, 0, long, stiff, false}, {-2, 1, long, stiff, false}}
 		// The bar and its weight are one stiff body.
@@ -37,7 +38,7 @@ func TestTilt(t *testing.T) {
 		if err := w.rest(); err != nil {
 			t.Fatal(row, err)
 		}
-		d := w.at[1].Plus(w.at[0], -1)
+		d := w.at[1].Minus(w.at[0])
 		got := math.Abs(math.Atan2(d.Z, d.Y))
 		want := aside / row.perWeight
 		if math.Abs(got-want) > 2e-3*want {

@@ -20,6 +20,11 @@ func (p Point3) Times(k float64) Point3 {
 	return Point3{float64(p.X * k), float64(p.Y * k), float64(p.Z * k)}
 }
 
+// PlusTimes returns p + k q.
+func (p Point3) PlusTimes(q Point3, k float64) Point3 {
+	return Point3{p.X + float64(k*q.X), p.Y + float64(k*q.Y), p.Z + float64(k*q.Z)}
+}
+
 // Dot returns the scalar product of p and q.
 func (p Point3) Dot(q Point3) float64 {
 	return float64(p.X*q.X) + float64(p.Y*q.Y) + float64(p.Z*q.Z)

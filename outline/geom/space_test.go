@@ -24,4 +24,7 @@ func TestPoint3(t *testing.T) {
 	if got := p.Plus(q.Times(2)).Minus(p); got != Pt3(10, 14, -2) {
 		t.Errorf("p + 2q − p = %v", got)
 	}
+	if got := p.PlusTimes(q, 2); got != Pt3(12, 11, 4) {
+		t.Errorf("p + 2q = %v", got)
+	}
 }
