@@ -27,7 +27,7 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 		out = append(out, t)
 		return err
 	}
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		if err := add(template.Tail("template-tail-"+e.String(), o.Words.Tails[e], c.tailCurves(e), o)); err != nil {
 			return nil, err
 		}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"slingloft/outline/accuracy"
+	"slingloft/outline/bed"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
@@ -176,9 +177,9 @@ func TestCorrect(t *testing.T) {
 	}
 	for e := range 2 {
 		wrong.Line[e] += c.Line[e]
-		i := finished.Left
+		i := bed.Left
 		if c.Side[e] == "right" {
-			i = finished.Right
+			i = bed.Right
 		}
 		wrong.Leg[e][i] += c.Leg[e]
 	}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
@@ -139,7 +140,7 @@ var ErrUnsteady = errors.New("the bed does not lie steady under this load")
 // it does wherever the bed hangs in a stable balance.
 func (b Bed) Steady() bool {
 	for _, t := range b.Rates.Aside.Tips {
-		if !(t[finished.Left] < t[finished.Right]) {
+		if !(t[bed.Left] < t[bed.Right]) {
 			return false
 		}
 	}
@@ -194,7 +195,7 @@ func (b Bed) read(s Survey) (*posterior, error) {
 	}
 	for e := range 2 {
 		for side := range 2 {
-			update(tip(hung.End(e), finished.Side(side)))
+			update(tip(hung.End(e), bed.Side(side)))
 		}
 		if s.Apexes {
 			update(func(h finished.Heights) float64 { return h.Apex[e] })
@@ -212,7 +213,7 @@ func (b Bed) modes() modes {
 	var tips [2][2]row
 	for e := range tips {
 		for s := range tips[e] {
-			tips[e][s] = rowOf(b.Rates, tip(hung.End(e), finished.Side(s)))
+			tips[e][s] = rowOf(b.Rates, tip(hung.End(e), bed.Side(s)))
 			tips[e][s][asideAt], tips[e][s][levelAt] = 0, 0
 		}
 	}

@@ -11,10 +11,10 @@ import (
 )
 
 // ordinary returns the sample's bed under its sleeper, who stands for a weight too.
-func ordinary(t *testing.T) bed {
+func ordinary(t *testing.T) specimen {
 	t.Helper()
 	d, s, sp, on := sample(t)
-	b := bed{hammock: finished.Of(&s, on.Lines)}
+	b := specimen{hammock: finished.Of(&s, on.Lines)}
 	b.sleeper.weight = on.Weight
 	var err error
 	if b.sleeper.designed, err = b.hammock.Hang(finished.Change{}, on.Weight); err != nil {

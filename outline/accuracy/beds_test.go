@@ -27,8 +27,8 @@ type load struct {
 	designed finished.Pose
 }
 
-// bed is a made bed that can be measured.
-type bed struct {
+// specimen is a made bed that can be measured.
+type specimen struct {
 	hammock         finished.Hammock
 	sleeper, weight load
 	made            accuracy.Bed // what is the same under either
@@ -48,12 +48,12 @@ func knobs() []accuracy.Knob {
 
 // bedOf returns the bed of a random design, or none where that has no shape or cannot
 // be measured under a weight.
-func bedOf(t *testing.T, rng *rand.Rand) (bed, bool) {
+func bedOf(t *testing.T, rng *rand.Rand) (specimen, bool) {
 	t.Helper()
 	d := designtest.Design(rng)
 	s, err := hung.Solve(hung.ProblemOf(d))
 	if err != nil {
-		return bed{}, false // refused by name: the property tests of hung see to that
+		return specimen{}, false // refused by name: the property tests of hung see to that
 	}
 	sp, err := cord.Resolve(d, cord.Options{})
 	if err != nil {
@@ -61,7 +61,7 @@ func bedOf(t *testing.T, rng *rand.Rand) (bed, bool) {
 	}
 	m := finished.Made{Shape: &s, Lines: [2]float64{800 + 600*rng.Float64(), 800 + 600*rng.Float64()},
 		SideEA: 200e3, LegEA: 200e3, LineEA: 200e3}
-	b := bed{hammock: finished.Make(m)}
+	b := specimen{hammock: finished.Make(m)}
 	b.sleeper.weight = finished.Weight{Load: s.Problem.Load, Centre: 110}
 	b.weight.weight = accuracy.DeadWeight(d.Bed, 25, 0.15*d.Bed.Span, 0.85*d.Bed.Span)
 	if b.sleeper.designed, err = b.hammock.Hang(finished.Change{}, b.sleeper.weight); err != nil {
@@ -69,7 +69,7 @@ func bedOf(t *testing.T, rng *rand.Rand) (bed, bool) {
 	}
 	if b.weight.designed, err = b.hammock.Hang(finished.Change{}, b.weight.weight); err != nil {
 		t.Logf("not to be measured under a weight: %v", err)
-		return bed{}, false
+		return specimen{}, false
 	}
 	b.made = accuracy.Bed{Bars: [2]float64{d.Bed.HeadBar, d.Bed.FootBar}, Stack: accuracy.Stack(&s, d, sp, shop), Knobs: knobs()}
 	return b, true
@@ -77,7 +77,7 @@ func bedOf(t *testing.T, rng *rand.Rand) (bed, bool) {
 
 // stable reports whether a sleeper 100 mm aside turns the bed by at most 30°: beyond,
 // the program warns of the bed before anything else.
-func (b bed) stable() bool {
+func (b specimen) stable() bool {
 	w := b.sleeper.weight
 	w.Aside = 100
 	p, err := b.hammock.HangFrom(b.sleeper.designed, finished.Change{}, w)
@@ -85,7 +85,7 @@ func (b bed) stable() bool {
 }
 
 // under returns what the bed is judged by under a load.
-func (b bed) under(t *testing.T, l load) accuracy.Bed {
+func (b specimen) under(t *testing.T, l load) accuracy.Bed {
 	t.Helper()
 	out := b.made
 	out.Designed = l.designed.Heights()
@@ -97,7 +97,7 @@ func (b bed) under(t *testing.T, l load) accuracy.Bed {
 }
 
 // hang returns the heights with parts off and the weight aside.
-func (b bed) hang(t *testing.T, l load, o accuracy.Off, aside float64) finished.Heights {
+func (b specimen) hang(t *testing.T, l load, o accuracy.Off, aside float64) finished.Heights {
 	t.Helper()
 	h, err := b.rests(l, o, aside)
 	if err != nil {
@@ -107,7 +107,7 @@ func (b bed) hang(t *testing.T, l load, o accuracy.Off, aside float64) finished.
 }
 
 // rests does as hang, or says why the bed does not rest there.
-func (b bed) rests(l load, o accuracy.Off, aside float64) (finished.Heights, error) {
+func (b specimen) rests(l load, o accuracy.Off, aside float64) (finished.Heights, error) {
 	w := l.weight
 	w.Aside = aside
 	p, err := b.hammock.HangFrom(l.designed, o.Change(), w)
@@ -116,7 +116,7 @@ func (b bed) rests(l load, o accuracy.Off, aside float64) (finished.Heights, err
 
 // uneven returns the largest difference between the tips under the sleeper, each
 // against its design, mm.
-func (b bed) uneven(t *testing.T, o accuracy.Off) float64 {
+func (b specimen) uneven(t *testing.T, o accuracy.Off) float64 {
 	h, designed := b.hang(t, b.sleeper, o, 0), b.sleeper.designed.Heights()
 	low, high := math.Inf(1), math.Inf(-1)
 	for e := range h.Tips {
@@ -184,7 +184,7 @@ func (f fate) medians(over float64) (before, after float64, n int) {
 }
 
 // tried takes the advice on a survey and keeps what became of a bed that is off by o.
-func (f *fate) tried(t *testing.T, b bed, on accuracy.Bed, o accuracy.Off, s accuracy.Survey) {
+func (f *fate) tried(t *testing.T, b specimen, on accuracy.Bed, o accuracy.Off, s accuracy.Survey) {
 	t.Helper()
 	a, err := on.Advise(s)
 	if err != nil {

@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/mat"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/finished"
 )
 
@@ -21,25 +22,25 @@ var errSingular = errors.New("the bar tips' heights do not follow the lengths")
 
 // Correct returns the changes that bring the four bar tips to their designed
 // heights, from how much higher each stands than designed, mm, by [hung.End] and
-// [finished.Side], measured with the sleeper in the bed. At each end the longer leg
+// [bed.Side], measured with the sleeper in the bed. At each end the longer leg
 // is taken in, since a spliced leg can be shortened and not let out; hang lines do
 // the rest.
 func Correct(h finished.Hammock, w finished.Weight, high [2][2]float64) (Correction, error) {
-	var sides [2]finished.Side
+	var sides [2]bed.Side
 	c, err := solve(h, w, high, sides)
 	if err != nil {
 		return c, err
 	}
 	for e := range sides {
 		if c.Leg[e] > 0 {
-			sides[e] = finished.Right
+			sides[e] = bed.Right
 		}
 	}
 	return solve(h, w, high, sides)
 }
 
 // solve finds the changes of both hang lines and of one given leg at each end.
-func solve(h finished.Hammock, w finished.Weight, high [2][2]float64, sides [2]finished.Side) (Correction, error) {
+func solve(h finished.Hammock, w finished.Weight, high [2][2]float64, sides [2]bed.Side) (Correction, error) {
 	var out Correction
 	var unknowns [4]finished.Change
 	for e, s := range sides {

@@ -3,6 +3,7 @@ package accuracy
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 )
@@ -100,7 +101,7 @@ func rowOf(r finished.Rates, pick func(finished.Heights) float64) row {
 }
 
 // tip returns what picks one bar tip.
-func tip(e hung.End, s finished.Side) func(finished.Heights) float64 {
+func tip(e hung.End, s bed.Side) func(finished.Heights) float64 {
 	return func(h finished.Heights) float64 { return h.Tips[e][s] }
 }
 

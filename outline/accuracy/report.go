@@ -3,6 +3,7 @@ package accuracy
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 )
@@ -20,7 +21,7 @@ func (b Bed) report(a *Advice, belief *posterior, set Off, s Survey) {
 	tips := b.judged(b.modes(), s).tips(b.Bars)
 	for e := range tips {
 		for side := range tips[e] {
-			pick := tip(hung.End(e), finished.Side(side))
+			pick := tip(hung.End(e), bed.Side(side))
 			r := rowOf(b.Rates, pick)
 			a.After[e][side] = pick(b.Designed) + r.dot(&again)
 			a.OffAfter[e][side] = tips[e][side].dot(&left)

@@ -29,7 +29,7 @@ func (r rigger) legAt(e hung.End) (Cord, error) {
 	stretch := legStretch(r.shape, e, r.stiffness(kind))
 	plain := long - stretch + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {
-		return Cord{}, &hung.Impossible{Key: design.LegKey(int(e)),
+		return Cord{}, &hung.Impossible{Key: design.LegKey(e),
 			Reason: "too short for the side cord's bury, the eye's own bury and the eye",
 			Bound:  design.AtLeast, Limit: math.Ceil(long - plain)}
 	}

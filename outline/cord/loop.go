@@ -26,7 +26,7 @@ func (r rigger) loop() (Cord, error) {
 	ea := 2 * r.stiffness(kind)
 	var tip, hook [2]float64
 	stretch, hooks := 0.0, 0.0
-	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		x := e.Sign() * half
 		side := Stretch(s, min(0, x), max(0, x), ea)
 		leg := legStretch(s, e, ea)

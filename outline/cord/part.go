@@ -21,10 +21,10 @@ const (
 )
 
 // LegAt returns the part that the legs of an end are.
-func LegAt(e hung.End) Part { return HeadLeg + Part(e) }
+func LegAt(e hung.End) Part { return [...]Part{hung.Head: HeadLeg, hung.Foot: FootLeg}[e] }
 
 // LineAt returns the part that the hang line of an end is.
-func LineAt(e hung.End) Part { return HeadLine + Part(e) }
+func LineAt(e hung.End) Part { return [...]Part{hung.Head: HeadLine, hung.Foot: FootLine}[e] }
 
 // String returns the part's identifier, as documents for other programs have it.
 func (p Part) String() string {

@@ -1,5 +1,7 @@
 package design
 
+import "slingloft/outline/bed"
+
 // Which keys fix a bed's shape is asked here and nowhere else.
 
 // HeadKey returns the key that sets the section at the head bar.
@@ -18,14 +20,11 @@ func (b Bed) SecondKey() Key {
 	return [...]Key{SameWall: KeyBedFootBar, FootDrop: KeyBedFootDrop, FootGirth: KeyBedFootGirth, LevelHooks: KeyBedLevelHooks}[b.Second]
 }
 
-// BarKey returns the key of the bar at an end: 0 head, 1 foot.
-func BarKey(end int) Key { return [2]Key{KeyBedHeadBar, KeyBedFootBar}[end] }
+// LegKey returns the key of the legs at an end.
+func LegKey(e bed.End) Key { return [...]Key{bed.Head: KeyBedHeadLeg, bed.Foot: KeyBedFootLeg}[e] }
 
-// LegKey returns the key of the legs at an end: 0 head, 1 foot.
-func LegKey(end int) Key { return [2]Key{KeyBedHeadLeg, KeyBedFootLeg}[end] }
-
-// TailKey returns the key of the tail at an end: 0 head, 1 foot.
-func TailKey(end int) Key { return [2]Key{KeyBedHeadTail, KeyBedFootTail}[end] }
+// TailKey returns the key of the tail at an end.
+func TailKey(e bed.End) Key { return [...]Key{bed.Head: KeyBedHeadTail, bed.Foot: KeyBedFootTail}[e] }
 
 // Sense is the way in which a limit bounds a value.
 type Sense int

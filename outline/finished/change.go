@@ -8,8 +8,8 @@ import (
 // Change is by how much a made hammock differs from its design; lengths are mm,
 // too long is positive.
 type Change struct {
-	Leg    [2][2]float64  // by [hung.End] and [Side]
-	Side   [2]float64     // side cords from tip to tip, by [Side]
+	Leg    [2][2]float64  // by [hung.End] and [bed.Side]
+	Side   [2]float64     // side cords from tip to tip, by [bed.Side]
 	Line   [2]float64     // hang lines from apex to anchor, by [hung.End]
 	Bar    [2]float64     // by [hung.End]
 	Girth  float64        // of the cloth, at every station

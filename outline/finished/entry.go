@@ -3,6 +3,7 @@ package finished
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
@@ -10,8 +11,8 @@ import (
 // Loads are the largest pulls and thrusts in a state of a hammock.
 type Loads struct {
 	Line  [2]float64    // in the hang lines and on their anchors, N, by [hung.End]
-	Leg   [2][2]float64 // N, by [hung.End] and [Side]
-	Side  [2]float64    // in the side cords, N, by [Side]
+	Leg   [2][2]float64 // N, by [hung.End] and [bed.Side]
+	Side  [2]float64    // in the side cords, N, by [bed.Side]
 	Bar   [2]float64    // thrust along the bars, N, by [hung.End]
 	Cloth float64       // of the cloth on a side cord and its seam, N/mm
 }
@@ -20,7 +21,7 @@ type Loads struct {
 // ground.
 type Entry struct {
 	Loads
-	Tips  [2][2]geom.Point3 // bar tips, by [hung.End] and [Side]
+	Tips  [2][2]geom.Point3 // bar tips, by [hung.End] and [bed.Side]
 	Apex  [2]geom.Point3    // by [hung.End]
 	Seat  geom.Point3       // the cord at the middle of the load
 	Slack bool              // the other side's cord carries nothing
@@ -37,7 +38,7 @@ const entryCells = 20
 // cord goes slack lines, legs and cord are one string from anchor to anchor, and the
 // bars turn with their tips. The hammock takes the place in which its potential energy
 // is least. It fails with numeric.ErrNoConvergence.
-func (h Hammock) Enter(c Change, side Side, load hung.Load) (Entry, error) {
+func (h Hammock) Enter(c Change, side bed.Side, load hung.Load) (Entry, error) {
 	b := h.entryWeb(c, side, load)
 	if err := b.rest(); err != nil {
 		return Entry{}, err
@@ -61,10 +62,10 @@ type entryWeb struct {
 }
 
 // point returns the number of a station's point.
-func point(station int, s Side) int { return 1 + 2*station + int(s) }
+func point(station int, s bed.Side) int { return 1 + 2*station + int(s) }
 
 // entryWeb lays the web out in the designed shape.
-func (h *Hammock) entryWeb(c Change, side Side, load hung.Load) *entryWeb {
+func (h *Hammock) entryWeb(c Change, side bed.Side, load hung.Load) *entryWeb {
 	s := h.Shape
 	b := &entryWeb{}
 	b.stations(s, load)
@@ -118,12 +119,12 @@ func (b *entryWeb) end(h *Hammock, c Change, e hung.End) {
 	last := [2]int{0, len(b.xs) - 1}[e]
 	b.anchors[e] = h.anchors[e].Plus(c.Anchor[e])
 	b.line[e] = b.join(-1-int(e), apex, h.line[e]+c.Line[e], h.LineEA)
-	b.bar[e] = b.join(point(b.tips[e], Left), point(b.tips[e], Right), h.Shape.Ends[e].Bar+c.Bar[e], 0)
+	b.bar[e] = b.join(point(b.tips[e], bed.Left), point(b.tips[e], bed.Right), h.Shape.Ends[e].Bar+c.Bar[e], 0)
 	b.lines[b.bar[e]].pushes = true
 	for s := range 2 {
-		tip := point(b.tips[e], Side(s))
+		tip := point(b.tips[e], bed.Side(s))
 		b.weight[tip] += h.Shape.Problem.BarWeight[e] / 2
-		b.legs[e][s] = append(b.legs[e][s], b.join(apex, point(last, Side(s)), h.leg[e]+c.Leg[e][s], h.LegEA))
+		b.legs[e][s] = append(b.legs[e][s], b.join(apex, point(last, bed.Side(s)), h.leg[e]+c.Leg[e][s], h.LegEA))
 	}
 }
 
@@ -154,7 +155,7 @@ func (b *entryWeb) stretch(h *Hammock, c Change, i int) {
 		if bay {
 			own *= 1 + c.Side[s]/h.Shape.SideArc
 		}
-		k := b.join(point(i-1, Side(s)), point(i, Side(s)), own, ea)
+		k := b.join(point(i-1, bed.Side(s)), point(i, bed.Side(s)), own, ea)
 		switch {
 		case bay:
 			b.cords[s] = append(b.cords[s], k)
@@ -173,10 +174,10 @@ func (b *entryWeb) across(h *Hammock, c Change, i int) {
 	h.section(&st, 0, x)
 	width := b.share(i, func(float64) float64 { return 1 })
 	ea := float64(h.Weft * width)
-	b.cloth = append(b.cloth, b.join(point(i, Left), point(i, Right), float64(2*st.half[0])+c.Girth, ea))
+	b.cloth = append(b.cloth, b.join(point(i, bed.Left), point(i, bed.Right), float64(2*st.half[0])+c.Girth, ea))
 	b.wide = append(b.wide, width)
 	for s := range 2 {
-		b.weight[point(i, Side(s))] += float64(st.own[0]*width) / 2
+		b.weight[point(i, bed.Side(s))] += float64(st.own[0]*width) / 2
 	}
 }
 
@@ -198,14 +199,14 @@ func (b *entryWeb) share(i int, load func(x float64) float64) float64 {
 }
 
 // entry reads the result off the web at rest.
-func (b *entryWeb) entry(side Side) Entry {
+func (b *entryWeb) entry(side bed.Side) Entry {
 	out := Entry{Apex: [2]geom.Point3{b.at[0], b.at[len(b.at)-1]}, Seat: b.at[point(b.seat, side)]}
 	pull := func(k int) float64 { return b.pull(&b.lines[k]) }
 	for e := range 2 {
 		out.Line[e] = pull(b.line[e])
 		out.Bar[e] = max(0, -pull(b.bar[e]))
 		for s := range 2 {
-			out.Tips[e][s] = b.at[point(b.tips[e], Side(s))]
+			out.Tips[e][s] = b.at[point(b.tips[e], bed.Side(s))]
 			for _, k := range b.legs[e][s] {
 				out.Leg[e][s] = max(out.Leg[e][s], pull(k))
 			}

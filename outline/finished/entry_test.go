@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 	"slingloft/outline/numeric"
@@ -21,7 +22,7 @@ func entered(t testing.TB, scale float64) (finished.Hammock, finished.Entry) {
 	q.Bed.FootLeg *= scale
 	_, s := made(t, q)
 	h := finished.Make(finished.Made{Shape: &s, Lines: lines, SideEA: 200e3, LegEA: 200e3, LineEA: 200e3, Weft: 60})
-	e, err := h.Enter(finished.Change{}, finished.Left, seat)
+	e, err := h.Enter(finished.Change{}, bed.Left, seat)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -78,7 +79,7 @@ func TestEntryIsOneString(t *testing.T) {
 	const line, half = 1000.0, 150.0
 	h := finished.Of(&s, [2]float64{line, line})
 	weight := 700.0
-	e, err := h.Enter(finished.Change{}, finished.Left, hung.EvenLoad(weight, -half, half))
+	e, err := h.Enter(finished.Change{}, bed.Left, hung.EvenLoad(weight, -half, half))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -108,7 +109,7 @@ func TestEntryIsOneString(t *testing.T) {
 // What is sat on at the left is the mirror of what is sat on at the right.
 func TestEntryMirror(t *testing.T) {
 	h, l := entered(t, 1)
-	r, err := h.Enter(finished.Change{}, finished.Right, seat)
+	r, err := h.Enter(finished.Change{}, bed.Right, seat)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -120,7 +121,7 @@ func TestEntryMirror(t *testing.T) {
 func BenchmarkEnter(b *testing.B) {
 	h, _ := entered(b, 1)
 	for b.Loop() {
-		if _, err := h.Enter(finished.Change{}, finished.Left, seat); err != nil {
+		if _, err := h.Enter(finished.Change{}, bed.Left, seat); err != nil {
 			b.Fatal(err)
 		}
 	}

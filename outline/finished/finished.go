@@ -36,18 +36,6 @@ import (
 	"slingloft/outline/hung"
 )
 
-// Side names a side of the hammock.
-type Side int
-
-// The sides.
-const (
-	Left Side = iota
-	Right
-)
-
-// sign returns 1 for the left and −1 for the right.
-func (s Side) sign() float64 { return 1 - 2*float64(s) }
-
 // Made is what a hammock is made of.
 type Made struct {
 	Shape *hung.Shape // as designed and hung

@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/geom"
@@ -68,7 +69,7 @@ func TestAsDesigned(t *testing.T) {
 		near(t, "apex z", p.Apex[e].Z, end.ApexZ, 1e-4)
 		near(t, "bar", p.Bar[e], end.BarCompression, 1e-4)
 		near(t, "line", p.Line[e], math.Hypot(end.Horizontal, end.Vertical), 1e-4)
-		near(t, "tip", p.Tips[e][finished.Left].Y, end.Bar/2, 1e-4)
+		near(t, "tip", p.Tips[e][bed.Left].Y, end.Bar/2, 1e-4)
 	}
 	for _, b := range p.Bed {
 		near(t, "bottom", b.Bottom.Z, 0, 1e-4)
@@ -156,7 +157,7 @@ func TestVirtualWork(t *testing.T) {
 }
 
 // mean returns the pull of a side cord over its length.
-func mean(p finished.Pose, s finished.Side) float64 {
+func mean(p finished.Pose, s bed.Side) float64 {
 	work, long := 0.0, 0.0
 	for i := 1; i < len(p.Bed); i++ {
 		a, b := p.Bed[i-1], p.Bed[i]

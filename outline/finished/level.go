@@ -1,6 +1,9 @@
 package finished
 
-import "math"
+import (
+	"math"
+	"slingloft/outline/bed"
+)
 
 // Level is how the bed lies. In the design all but Sag's own shape are what the
 // lift asks for.
@@ -37,7 +40,7 @@ func (p Pose) BottomAt(x float64) float64 {
 
 // Heights are what a maker measures over one level, mm.
 type Heights struct {
-	Tips   [2][2]float64 // bar tips, by [hung.End] and [Side]
+	Tips   [2][2]float64 // bar tips, by [hung.End] and [bed.Side]
 	Middle float64       // bottom of the bed at mid-bay
 	Apex   [2]float64    // by [hung.End]
 }
@@ -61,7 +64,7 @@ func (p Pose) level(half float64) Level {
 	head, foot, mid := p.BottomAt(-half), p.BottomAt(half), p.BottomAt(0)
 	l := Level{Along: head - foot, Sag: (head+foot)/2 - mid, Height: mid}
 	for e := range l.Across {
-		l.Across[e] = p.Tips[e][Left].Z - p.Tips[e][Right].Z
+		l.Across[e] = p.Tips[e][bed.Left].Z - p.Tips[e][bed.Right].Z
 	}
 	return l
 }

@@ -3,6 +3,7 @@ package finished
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
@@ -11,7 +12,7 @@ import (
 type Station struct {
 	X      float64        // station of the design, mm
 	Bottom geom.Point3    // the bottom line there; X as it hangs
-	Cords  [2]geom.Point3 // by [Side]
+	Cords  [2]geom.Point3 // by [bed.Side]
 	Pull   [2]float64     // in them, N
 	Tilt   float64        // across the bed, left side up, rad
 	Wall   float64        // θ, rad
@@ -20,7 +21,7 @@ type Station struct {
 
 // Pose is how a made hammock hangs.
 type Pose struct {
-	Tips  [2][2]geom.Point3 // bar tips, by [hung.End] and [Side]
+	Tips  [2][2]geom.Point3 // bar tips, by [hung.End] and [bed.Side]
 	Apex  [2]geom.Point3    // by [hung.End]
 	Bed   []Station         // from the head tail's end to the foot tail's end
 	Line  [2]float64        // pull in the hang lines and on their anchors, N
@@ -120,8 +121,8 @@ func (p *Pose) rolled(r *run) {
 	if all > 0 {
 		p.Turn = turn / all
 	}
-	if both := held[Left] + held[Right]; both > 0 {
-		p.Share = max(held[Left], held[Right]) / both
+	if both := held[bed.Left] + held[bed.Right]; both > 0 {
+		p.Share = max(held[bed.Left], held[bed.Right]) / both
 	}
 }
 

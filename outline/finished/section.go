@@ -3,6 +3,7 @@ package finished
 import (
 	"errors"
 	"math"
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 )
 
@@ -106,7 +107,7 @@ type frame struct {
 
 // frame returns the section between two cords at node k of a step.
 func (r *run) frame(st *step, at [2]geom.Point3, k int, guess float64) (frame, error) {
-	l, r2 := at[Left], at[Right]
+	l, r2 := at[bed.Left], at[bed.Right]
 	across := math.Sqrt(float64((l.Y-r2.Y)*(l.Y-r2.Y)) + float64((l.Z-r2.Z)*(l.Z-r2.Z)))
 	f := frame{mid: l.Plus(r2).Times(0.5), half: across / 2, sin: (l.Z - r2.Z) / across, cos: (l.Y - r2.Y) / across}
 	f.outwards, f.upwards = geom.Pt3(0, f.cos, f.sin), geom.Pt3(0, -f.sin, f.cos)
@@ -120,7 +121,7 @@ func (r *run) frame(st *step, at [2]geom.Point3, k int, guess float64) (frame, e
 }
 
 // pull returns the force per mm of the design's x with which the section's cloth
-// and weight at node k of a step pull each cord, by [Side]: the weight w is
+// and weight at node k of a step pull each cord, by [bed.Side]: the weight w is
 // held by both cords, square to the line between them
 //
 //	w/2 cos φ ± (w (h − c) sin φ + w a cos φ) / 2y
@@ -136,7 +137,7 @@ func (r *run) pull(st *step, f *frame, k int) [2]geom.Point3 {
 	}
 	var out [2]geom.Point3
 	for s := range out {
-		sign := Side(s).sign()
+		sign := bed.Side(s).Sign()
 		out[s] = f.outwards.Times(-(float64(sign*apart) + float64(half*f.sin))).PlusTimes(f.upwards, -(float64(half*f.cos) + float64(sign*more)))
 	}
 	return out

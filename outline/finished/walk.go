@@ -1,11 +1,12 @@
 package finished
 
 import (
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
 
-// pair is both cords at one station: places and pulls, by [Side].
+// pair is both cords at one station: places and pulls, by [bed.Side].
 type pair struct{ at, pull [2]geom.Point3 }
 
 func (p pair) plus(d pair, k float64) pair {
@@ -86,8 +87,8 @@ func (r *run) hang(x []float64, p *Pose) ([]float64, error) {
 		return nil, err
 	}
 	w.legs(hung.Foot)
-	gap := w.now.at[Left].Minus(w.now.at[Right])
-	apex = w.now.at[Left].Plus(w.now.at[Right]).Times(0.5)
+	gap := w.now.at[bed.Left].Minus(w.now.at[bed.Right])
+	apex = w.now.at[bed.Left].Plus(w.now.at[bed.Right]).Times(0.5)
 	w.apex(hung.Foot, apex)
 	to := r.anchors[hung.Foot].Plus(r.change.Anchor[hung.Foot])
 	end := apex.Plus(w.line(hung.Foot)).Minus(to)
@@ -105,7 +106,7 @@ type walker struct {
 
 // line returns the hang line of an end in the direction of the walk.
 func (w *walker) line(e hung.End) geom.Point3 {
-	sum := w.now.pull[Left].Plus(w.now.pull[Right])
+	sum := w.now.pull[bed.Left].Plus(w.now.pull[bed.Right])
 	pull := sum.Len()
 	if w.pose != nil {
 		w.pose.Line[e] = pull
@@ -166,14 +167,14 @@ func (w *walker) bed() error {
 // bar passes a bar: its thrust and half its weight at each tip change the pulls.
 // It returns by how much the bar is too short for the tips.
 func (w *walker) bar(e hung.End) float64 {
-	d := w.now.at[Left].Minus(w.now.at[Right])
+	d := w.now.at[bed.Left].Minus(w.now.at[bed.Right])
 	u := d.Unit()
 	if w.pose != nil {
 		w.pose.Tips[e] = w.now.at
 		w.pose.Bar[e] = w.bars[e]
 	}
 	for s := range w.now.pull {
-		w.now.pull[s] = w.now.pull[s].PlusTimes(u, -Side(s).sign()*w.bars[e]).PlusTimes(geom.Point3{Z: 1}, w.Shape.Problem.BarWeight[e]/2)
+		w.now.pull[s] = w.now.pull[s].PlusTimes(u, -bed.Side(s).Sign()*w.bars[e]).PlusTimes(geom.Point3{Z: 1}, w.Shape.Problem.BarWeight[e]/2)
 	}
 	return d.Len() - w.Shape.Ends[e].Bar - w.change.Bar[e]
 }

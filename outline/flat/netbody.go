@@ -20,7 +20,7 @@ const cellAcross = 10.0
 func layNet(s *hung.Shape, cell float64, leaning bool) (Body, error) {
 	b := Body{Cut: design.Net, Step: cell}
 	var half [2]halfBody
-	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		h, err := weaveHalf(s, e, cell, leaning)
 		if err != nil {
 			return Body{}, fmt.Errorf("%s end: %w", e, err)

@@ -22,7 +22,7 @@ func layStraight(s *hung.Shape) (Body, error) {
 	flatBay := half / s.Problem.Bed.Lift.Cos()
 	scale := flatBay / half
 	var slopes [2]float64
-	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		slopes[e] = tailSlope(s, e)
 		x := e.Sign() * half
 		corner := s.At(x).Section.Girth() / 2
@@ -43,7 +43,7 @@ func layStraight(s *hung.Shape) (Body, error) {
 		b.Side.Flat = append(b.Side.Flat, geom.Pt(x*scale, cut))
 	}
 	b.Side.Hung = hungOfStraight(s, b.Side.Flat, scale)
-	for _, e := range [2]hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		c := b.Corner(e)
 		b.Ends[e] = Edge{geom.Polyline{geom.Pt(c.X, 0), c}, []float64{0, c.Y}}
 		tip := slices.Index(b.Side.Flat, b.BarCorner(e))

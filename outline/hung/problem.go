@@ -3,38 +3,22 @@ package hung
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/quantity"
 )
 
-// End names one end of the hammock.
-type End int
+// End is one end of the hammock.
+type End = bed.End
 
 // The two ends.
 const (
-	Head End = iota
-	Foot
+	Head = bed.Head
+	Foot = bed.Foot
 )
 
 // Ends returns both ends, the head first.
 func Ends() [2]End { return [2]End{Head, Foot} }
-
-// String returns "head" or "foot".
-func (e End) String() string {
-	if e == Head {
-		return "head"
-	}
-	return "foot"
-}
-
-// Sign returns −1 for the head end and 1 for the foot end: the direction
-// outwards along x.
-func (e End) Sign() float64 {
-	if e == Head {
-		return -1
-	}
-	return 1
-}
 
 // Problem is what the solver needs of a design.
 type Problem struct {

@@ -77,7 +77,7 @@ func fitTail(try func(float64) (tail, float64, error), e End) (tail, error) {
 // legFault returns the error for a leg that is too short for its tail, with the
 // shortest length that has a shape.
 func legFault(try func(float64) (tail, float64, error), e End) error {
-	key := design.LegKey(int(e))
+	key := design.LegKey(e)
 	lo, hi := 1e-6, 50.0
 	var cause error
 	least := math.NaN()
@@ -94,7 +94,7 @@ func legFault(try func(float64) (tail, float64, error), e End) error {
 		}
 	}
 	if math.IsNaN(least) {
-		return &Impossible{Key: design.TailKey(int(e)), Reason: "no leg of any length meets the other past this tail", Cause: cause}
+		return &Impossible{Key: design.TailKey(e), Reason: "no leg of any length meets the other past this tail", Cause: cause}
 	}
 	const beyond = 1.01 // a little beyond the limit, so that the value named does work
 	return &Impossible{Key: key, Reason: "too short for this tail and bar", Bound: design.AtLeast, Limit: least * beyond, Cause: cause}

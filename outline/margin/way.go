@@ -49,7 +49,7 @@ func (a *assessor) barWays(end hung.End, wanted float64, capacity func(column.Se
 		}
 		out = append(out, atLeast(design.KeyBarOuterDiameter, hi))
 	}
-	return append(out, Way{Key: design.LegKey(int(end))}, a.slacker())
+	return append(out, Way{Key: design.LegKey(end)}, a.slacker())
 }
 
 // clothWays returns what would give the cloth the wanted strength, N/mm; steeper

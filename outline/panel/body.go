@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -86,9 +87,9 @@ func (m *maker) bodyNotches(p *piece.Piece) {
 		p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	}
 	st := notchStyle{allowance: m.d.Seam.Side, inside: -1, letter: clothLetter / 2}
-	add(drawNotches(m.out.SideNet, m.onSide(piece.Left), st))
+	add(drawNotches(m.out.SideNet, m.onSide(bed.Left), st))
 	st.inside = 1
-	add(drawNotches(m.out.SideNet.Mirrored(), m.onSide(piece.Right), st))
+	add(drawNotches(m.out.SideNet.Mirrored(), m.onSide(bed.Right), st))
 	if m.d.Cap.Kind == design.Gathered {
 		return
 	}
@@ -144,8 +145,8 @@ func (m *maker) bodyLabels() []piece.Label {
 	out = append(out, m.lineLabels()...)
 	out = append(out,
 		piece.Label{Text: m.words.Cloth.Grain, At: geom.Pt(0, -5*h), Height: h / 2, Anchor: piece.Centre},
-		piece.Label{Text: m.words.Cloth.Sides[piece.Left], At: geom.Pt(x, m.sideRoom()), Height: h / 2},
-		piece.Label{Text: m.words.Cloth.Sides[piece.Right], At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
+		piece.Label{Text: m.words.Cloth.Sides[bed.Left], At: geom.Pt(x, m.sideRoom()), Height: h / 2},
+		piece.Label{Text: m.words.Cloth.Sides[bed.Right], At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
 	return out
 }
 
@@ -158,7 +159,7 @@ func (m *maker) named(title string) string {
 func (m *maker) lineLabels() []piece.Label {
 	h := clothLetter
 	var out []piece.Label
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		bar := m.out.BarLines[e][0].X
 		out = append(out, piece.Label{Text: m.words.Cloth.Bars[e], At: geom.Pt(bar-e.Sign()*2*h, 4*h), Height: h, Turn: math.Pi / 2})
 	}
@@ -185,11 +186,11 @@ func bodyChecks(edges []geom.Polyline, bars [2]geom.Polyline) []piece.Measure {
 		p := bars[e][len(bars[e])-1]
 		return geom.Pt(p.X, side*p.Y)
 	}
-	corner := func(e piece.BedEnd, s piece.Side) piece.Corner { return piece.Corner{End: e, Rim: piece.RimOf(s)} }
-	onBar := func(e piece.BedEnd, s piece.Side) piece.Corner {
+	corner := func(e bed.End, s bed.Side) piece.Corner { return piece.Corner{End: e, Rim: piece.RimOf(s)} }
+	onBar := func(e bed.End, s bed.Side) piece.Corner {
 		return piece.Corner{End: e, At: piece.AtBarLine, Rim: piece.RimOf(s)}
 	}
-	const h, f, l, r = piece.BedHead, piece.BedFoot, piece.Left, piece.Right
+	const h, f, l, r = bed.Head, bed.Foot, bed.Left, bed.Right
 	at := map[piece.Corner]geom.Point{
 		corner(h, r): edges[rightHeadTail][0], corner(f, r): edges[footEnd][0],
 		corner(f, l): edges[leftFootTail][0], corner(h, l): last(leftHeadTail),

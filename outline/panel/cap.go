@@ -53,7 +53,7 @@ func (m *maker) cap(e hung.End) error {
 	m.capMarks(&p, e)
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		seam:  piece.Seam{Kind: piece.EndToCap, End: piece.BedEnd(e), IDs: [2]string{"body", p.ID}},
+		seam:  piece.Seam{Kind: piece.EndToCap, End: e, IDs: [2]string{"body", p.ID}},
 		edges: [2]flat.Edge{m.out.EndNets[e], edge}, notches: m.out.EndNotches[e],
 	}, 0))
 	return nil

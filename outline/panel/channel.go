@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
@@ -12,7 +13,7 @@ import (
 )
 
 // channel builds the piece that makes a side's channel, and walks its seam.
-func (m *maker) channel(s piece.Side) error {
+func (m *maker) channel(s bed.Side) error {
 	if m.d.Channel.Kind == design.Facing {
 		return m.facing(s)
 	}
@@ -23,7 +24,7 @@ func (m *maker) channel(s piece.Side) error {
 // strip builds a straight strip, folded lengthwise over the body's edge: from
 // each long edge a turn-under, then the foot's distance to the stitch line, then
 // the channel's depth to the fold in the middle.
-func (m *maker) strip(s piece.Side) {
+func (m *maker) strip(s bed.Side) {
 	c := m.d.Channel
 	long := m.out.SideNet.HungLength()
 	stitch := c.TurnUnder + c.Foot
@@ -74,7 +75,7 @@ func (m *maker) openings(p *piece.Piece, y float64) {
 
 // stripNotches draws a strip's matching marks on both long edges and its pin
 // points, and returns its seam as an edge.
-func (m *maker) stripNotches(p *piece.Piece, s piece.Side, stitch, wide float64) flat.Edge {
+func (m *maker) stripNotches(p *piece.Piece, s bed.Side, stitch, wide float64) flat.Edge {
 	long := m.out.SideNet.HungLength()
 	edge := func(y float64) flat.Edge {
 		return flat.Edge{Flat: geom.Polyline{{X: 0, Y: y}, {X: long, Y: y}}, Hung: []float64{0, long}}
@@ -93,7 +94,7 @@ func (m *maker) stripNotches(p *piece.Piece, s piece.Side, stitch, wide float64)
 }
 
 // stripLabel letters a strip between its stitch line and its fold.
-func (m *maker) stripLabel(s piece.Side, c design.Channel, stitch float64) []piece.Label {
+func (m *maker) stripLabel(s bed.Side, c design.Channel, stitch float64) []piece.Label {
 	h := min(clothLetter/2, c.Depth/4)
 	y := stitch + c.Depth/2 - h/2
 	at := m.barRuns()[0]
@@ -105,10 +106,10 @@ func (m *maker) stripLabel(s piece.Side, c design.Channel, stitch float64) []pie
 
 // facing builds a channel piece cut to the curve: the outer edge is sewn to the
 // body's, the inner one turned under and stitched at the reach.
-func (m *maker) facing(s piece.Side) error {
+func (m *maker) facing(s bed.Side) error {
 	outer, inner := leftEdges(m.edges), leftEdges(m.edgesAt(m.out.Reach))
 	in, out := joinedUp(inner), joinedUp(outer)
-	if s == piece.Left {
+	if s == bed.Left {
 		m.facingBoard(in, out)
 	}
 	net := append(inner, geom.Polyline{in[len(in)-1], out[len(out)-1]})
@@ -140,7 +141,7 @@ func (m *maker) facing(s piece.Side) error {
 	p.Labels = append(p.Labels, piece.Label{Text: fmt.Sprintf(m.words.Cloth.OnFacing, m.d.Name, p.Title, m.digest),
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
 	// It is sewn on face to face, so that it is the mirror image of its side.
-	if s == piece.Left {
+	if s == bed.Left {
 		p = mirroredPiece(p)
 	}
 	m.out.Pieces = append(m.out.Pieces, p)

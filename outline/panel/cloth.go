@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"slices"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
@@ -68,12 +69,12 @@ func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words
 	if err := m.body(); err != nil {
 		return Sewn{}, err
 	}
-	for _, side := range []piece.Side{piece.Left, piece.Right} {
+	for _, side := range []bed.Side{bed.Left, bed.Right} {
 		if err := m.channel(side); err != nil {
 			return Sewn{}, err
 		}
 	}
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		if err := m.cap(e); err != nil {
 			return Sewn{}, err
 		}
@@ -119,7 +120,7 @@ func (m *maker) seamLines() {
 	}
 	m.edges = m.edgesAt(in)
 	m.out.SideNet = m.cord.Beside(joinedUp(leftEdges(m.edges)))
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		line := m.edges[footEnd]
 		if e == hung.Head {
 			line = m.edges[headEnd].Reversed()
@@ -189,7 +190,7 @@ func (m *maker) openingFits() error {
 // notches places the matching marks of every seam.
 func (m *maker) notches() {
 	o := &m.out
-	o.SideNotches = sideNotches(piece.Left.Letter(), o.SideNet.HungLength(), m.barRuns(), false)
+	o.SideNotches = sideNotches(bed.Left.Letter(), o.SideNet.HungLength(), m.barRuns(), false)
 	for e, letter := range [2]string{"H", "F"} {
 		o.EndNotches[e] = endNotches(letter, o.EndNets[e].HungLength(), hung.End(e) == hung.Foot)
 	}
@@ -209,11 +210,11 @@ func (m *maker) barRuns() [2]float64 {
 
 // onSide returns the notches of a side: those of the left one renamed and
 // doubled for the right.
-func (m *maker) onSide(s piece.Side) []piece.Notch {
-	if s == piece.Left {
+func (m *maker) onSide(s bed.Side) []piece.Notch {
+	if s == bed.Left {
 		return m.out.SideNotches
 	}
-	return sideNotches(piece.Right.Letter(), m.out.SideNet.HungLength(), m.barRuns(), true)
+	return sideNotches(bed.Right.Letter(), m.out.SideNet.HungLength(), m.barRuns(), true)
 }
 
 // BarRuns returns the flat running lengths along the left side seam at which the

@@ -18,13 +18,13 @@ func (s Sewn) Curves() []piece.Curve {
 		{Kind: piece.HeadTailSide, Line: arc.Between(0, head)},
 		{Kind: piece.FootTailSide, Line: arc.Between(foot, arc.Length())},
 	}
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		line := geom.NewArc(s.EndNets[e].Flat)
 		half := line.Between(line.Length()/2, line.Length())
 		if e == hung.Head {
 			half = half.Reversed()
 		}
-		out = append(out, piece.Curve{Kind: piece.HeadEnd + piece.CurveKind(e), Line: half})
+		out = append(out, piece.Curve{Kind: piece.EndCurve(e), Line: half})
 	}
 	return out
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
@@ -184,9 +185,9 @@ func (m *maker) joins(cut geom.Ring) error {
 	}
 	for i, v := range at {
 		j := Join{Place: piece.OnlyJoin, V: v, Edge: m.joinEdge(v)}
-		s := piece.Left
+		s := bed.Left
 		if len(at) == 2 {
-			s = piece.Side(1 - i)
+			s = bed.Side(1 - i)
 			j.Place = piece.JoinOf(s)
 		}
 		j.Notches = m.joinNotches(j, s)
@@ -245,12 +246,12 @@ func crossesAt(l geom.Polyline, v float64) geom.Point {
 // numbered on from the left join to the right one. The left join has single strokes
 // but for its first notch, the right one double strokes but for its first, so that
 // no panel can be sewn to the other join, or end for end.
-func (m *maker) joinNotches(j Join, s piece.Side) []piece.Notch {
+func (m *maker) joinNotches(j Join, s bed.Side) []piece.Notch {
 	var bars [2]float64
 	for e, half := range m.out.BarLines {
 		bars[e] = crossesAt(half, math.Abs(j.V)).X - j.Edge.Flat[0].X
 	}
-	out := sideNotches("J", j.Edge.HungLength(), bars, s == piece.Right)
+	out := sideNotches("J", j.Edge.HungLength(), bars, s == bed.Right)
 	for k := range out {
 		out[k].Number = k + 1 + int(s)*len(out)
 		out[k].Name = fmt.Sprintf("J%d", out[k].Number)

@@ -3,6 +3,7 @@ package panel
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
@@ -48,16 +49,16 @@ func (m *maker) divide(whole piece.Piece) error {
 		}
 		m.out.Pieces = append(m.out.Pieces, p)
 		if q.upper == nil {
-			m.sideID[piece.Left] = p.ID
+			m.sideID[bed.Left] = p.ID
 		}
 		if q.lower == nil {
-			m.sideID[piece.Right] = p.ID
+			m.sideID[bed.Right] = p.ID
 		}
 	}
 	for i, j := range m.out.Joins {
-		ids := [2]string{m.sideID[piece.Right], m.out.Pieces[0].ID}
+		ids := [2]string{m.sideID[bed.Right], m.out.Pieces[0].ID}
 		if i == len(m.out.Joins)-1 {
-			ids[0] = m.sideID[piece.Left]
+			ids[0] = m.sideID[bed.Left]
 		}
 		s := m.walk(sewnPair{seam: piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids}, edges: [2]flat.Edge{j.Edge, j.Edge}, notches: j.Notches}, 0)
 		m.out.Seams = append(m.out.Seams, s)
@@ -228,20 +229,20 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 
 // panelChecks returns the distances that prove a panel square.
 func (m *maker) panelChecks(q panel) []piece.Measure {
-	lower, upper := m.rim(q.lower, piece.Right), m.rim(q.upper, piece.Left)
-	end := func(from, to rim, a, b piece.BedEnd) piece.Measure {
+	lower, upper := m.rim(q.lower, bed.Right), m.rim(q.upper, bed.Left)
+	end := func(from, to rim, a, b bed.End) piece.Measure {
 		return piece.Measure{From: piece.Corner{End: a, Rim: from.place}, To: piece.Corner{End: b, Rim: to.place}, Length: from.at[a].Dist(to.at[b])}
 	}
 	bar := func(from, to rim) piece.Measure {
 		return piece.Measure{
-			From: piece.Corner{End: piece.BedHead, At: piece.AtBar, Rim: from.place}, To: piece.Corner{End: piece.BedFoot, At: piece.AtBar, Rim: to.place},
-			Length: from.bars[piece.BedHead].Dist(to.bars[piece.BedFoot]),
+			From: piece.Corner{End: bed.Head, At: piece.AtBar, Rim: from.place}, To: piece.Corner{End: bed.Foot, At: piece.AtBar, Rim: to.place},
+			Length: from.bars[bed.Head].Dist(to.bars[bed.Foot]),
 		}
 	}
 	return []piece.Measure{
-		end(upper, lower, piece.BedHead, piece.BedFoot), end(lower, upper, piece.BedHead, piece.BedFoot),
-		end(upper, lower, piece.BedHead, piece.BedHead), end(upper, lower, piece.BedFoot, piece.BedFoot),
-		end(upper, upper, piece.BedHead, piece.BedFoot), end(lower, lower, piece.BedHead, piece.BedFoot),
+		end(upper, lower, bed.Head, bed.Foot), end(lower, upper, bed.Head, bed.Foot),
+		end(upper, lower, bed.Head, bed.Head), end(upper, lower, bed.Foot, bed.Foot),
+		end(upper, upper, bed.Head, bed.Foot), end(lower, lower, bed.Head, bed.Foot),
 		bar(upper, lower), bar(lower, upper),
 	}
 }
@@ -253,7 +254,7 @@ type rim struct {
 }
 
 // rim returns the edge at a join, or at a side where there is none.
-func (m *maker) rim(j *Join, s piece.Side) rim {
+func (m *maker) rim(j *Join, s bed.Side) rim {
 	r := rim{place: piece.RimOf(s)}
 	up := 1 - 2*float64(s)
 	side := m.out.SideNet.Flat

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/label"
@@ -45,7 +46,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	if q.middle() {
 		return lines, append(labels, m.lineLabels()...)
 	}
-	for _, e := range []hung.End{hung.Head, hung.Foot} {
+	for _, e := range hung.Ends() {
 		bar := crossesAt(m.out.BarLines[e], math.Abs(m.joinOf(q).V)).X
 		low, high := m.clearBand(q, bar-1, bar+1, clear)
 		if t := m.words.Cloth.Bars[e]; label.Width(t, clothLetter) < high-low {
@@ -67,9 +68,9 @@ func (m *maker) joinOf(q panel) *Join {
 func (m *maker) panelSides(q panel) string {
 	switch {
 	case q.upper == nil:
-		return m.words.Cloth.Edges[piece.Left]
+		return m.words.Cloth.Edges[bed.Left]
 	case q.lower == nil:
-		return m.words.Cloth.Edges[piece.Right]
+		return m.words.Cloth.Edges[bed.Right]
 	}
 	return m.words.Cloth.NoEdge
 }

@@ -1,6 +1,9 @@
 package piece
 
-import "slingloft/outline/geom"
+import (
+	"slingloft/outline/bed"
+	"slingloft/outline/geom"
+)
 
 // Curve is a seam line by which the body can be marked by hand.
 type Curve struct {
@@ -20,6 +23,11 @@ const (
 	FootEnd                         // the foot end likewise
 	CurveKindCount                  // how many kinds there are
 )
+
+// EndCurve returns the kind of the seam line at an end of the bed.
+func EndCurve(e bed.End) CurveKind {
+	return [...]CurveKind{bed.Head: HeadEnd, bed.Foot: FootEnd}[e]
+}
 
 // String returns the kind's identifier, as documents for other programs have it.
 func (k CurveKind) String() string {

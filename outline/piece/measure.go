@@ -1,5 +1,7 @@
 package piece
 
+import "slingloft/outline/bed"
+
 // Measure is a distance that proves a piece true on its stock, for checking what was
 // marked.
 type Measure struct {
@@ -22,22 +24,10 @@ const (
 
 // Corner is where a long edge of the bed or of a panel meets an end or a bar.
 type Corner struct {
-	End BedEnd
+	End bed.End
 	At  CornerKind
 	Rim Rim
 }
-
-// BedEnd is an end of the bed, in the order of hung.End.
-type BedEnd int
-
-// The ends.
-const (
-	BedHead BedEnd = iota
-	BedFoot
-)
-
-// String returns "head" or "foot".
-func (e BedEnd) String() string { return [...]string{"head", "foot"}[e] }
 
 // CornerKind says what a long edge meets.
 type CornerKind int
@@ -63,10 +53,10 @@ const (
 )
 
 // RimOf returns the rim that is a side of the bed.
-func RimOf(s Side) Rim { return LeftSide + Rim(s) }
+func RimOf(s bed.Side) Rim { return [...]Rim{bed.Left: LeftSide, bed.Right: RightSide}[s] }
 
 // JoinOf returns the join on a side, where there are two.
-func JoinOf(s Side) Rim { return LeftJoin + Rim(s) }
+func JoinOf(s bed.Side) Rim { return [...]Rim{bed.Left: LeftJoin, bed.Right: RightJoin}[s] }
 
 // String returns the rim's identifier.
 func (r Rim) String() string {

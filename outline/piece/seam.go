@@ -1,12 +1,15 @@
 package piece
 
-import "math"
+import (
+	"math"
+	"slingloft/outline/bed"
+)
 
 // Seam is a pair of edges that are sewn together, walked along their net lines.
 type Seam struct {
 	Kind SeamKind
-	Rim  Rim    // the side or join that it runs along, or
-	End  BedEnd // the end
+	Rim  Rim     // the side or join that it runs along, or
+	End  bed.End // the end
 	// IDs are the two pieces; "body" stands for the joined panels together.
 	IDs   [2]string
 	Flat  [2]float64 // lengths in the flat cloth, mm

@@ -1,6 +1,7 @@
 package state
 
 import (
+	"slingloft/outline/bed"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 )
@@ -31,9 +32,9 @@ func (m Member) Load(l finished.Loads) float64 {
 		return l.Line[m-HeadLine]
 	case HeadLeg, FootLeg:
 		leg := l.Leg[m-HeadLeg]
-		return max(leg[finished.Left], leg[finished.Right])
+		return max(leg[bed.Left], leg[bed.Right])
 	case SideCord:
-		return max(l.Side[finished.Left], l.Side[finished.Right])
+		return max(l.Side[bed.Left], l.Side[bed.Right])
 	case HeadBar, FootBar:
 		return l.Bar[m-HeadBar]
 	}

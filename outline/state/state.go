@@ -6,6 +6,7 @@
 package state
 
 import (
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
@@ -143,7 +144,7 @@ func Of(h finished.Hammock, p Person) []State {
 
 // getIn returns the state in which the person sits on the left side cord at mid-bay.
 func getIn(h finished.Hammock, p Person) State {
-	entry, err := h.Enter(finished.Change{}, finished.Left, p.seat(0))
+	entry, err := h.Enter(finished.Change{}, bed.Left, p.seat(0))
 	if err != nil {
 		return onOneCord(h, p, GettingIn, 0, err)
 	}

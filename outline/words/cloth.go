@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 )
@@ -33,12 +34,12 @@ type Cloth struct {
 }
 
 // StripTitle is the title of a side's channel strip.
-func (l Lettering) StripTitle(s piece.Side) string {
+func (l Lettering) StripTitle(s bed.Side) string {
 	return fmt.Sprintf(l.Cloth.Strip, l.Pieces.Rims[piece.RimOf(s)])
 }
 
 // FacingTitle is the title of a side's facing.
-func (l Lettering) FacingTitle(s piece.Side) string {
+func (l Lettering) FacingTitle(s bed.Side) string {
 	return fmt.Sprintf(l.Cloth.Facing, l.Pieces.Rims[piece.RimOf(s)])
 }
 
@@ -72,8 +73,8 @@ func englishCloth() Cloth {
 		Grain:      "grain (warp)",
 		Bars:       [2]string{hung.Head: "head bar", hung.Foot: "foot bar"},
 		Centre:     "centre line",
-		Sides:      [2]string{piece.Left: "left side (single notches)", piece.Right: "right side (double notches)"},
-		Edges:      [2]string{piece.Left: "left side: single notches", piece.Right: "right side: double notches"},
+		Sides:      [2]string{bed.Left: "left side (single notches)", bed.Right: "right side (double notches)"},
+		Edges:      [2]string{bed.Left: "left side: single notches", bed.Right: "right side: double notches"},
 		NoEdge:     "between the joins",
 		Join:       "%s (%s)", FirstDouble: "single notches, the first double", FirstSingle: "double notches, the first single",
 	}
