@@ -16,8 +16,8 @@ import (
 func (c Cutting) Templates() ([]piece.Piece, error) {
 	o := template.Options{
 		Tick: c.Design.Template.Tick, Backing: c.Design.Template.Backing, Letter: c.Design.Template.Letter,
-		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Design, c.Digest)},
-		Words: c.Words.Boards,
+		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Words: c.Words.Boards,
+		Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Design, c.Digest)},
 	}
 	out, err := template.Side("template-side", o.Words.Side, c.sideCurve(), o)
 	if err != nil {

@@ -13,12 +13,12 @@ import (
 	"testing"
 
 	"slingloft/cmd/slingloft/figures"
-	table "slingloft/outline/words"
+	"slingloft/cmd/slingloft/work"
 )
 
 // tables are the words of every output in English.
 func tables() []any {
-	return []any{table.EnglishLettering(), figures.English()}
+	return []any{work.English(), figures.English()}
 }
 
 // No table has an empty word, and each has a word for every kind of thing that it names.
@@ -134,6 +134,16 @@ var worded = map[string][]string{
 		"net", "straight", "end", "mass", "total", " bar", "mass_", // identifiers of the document and the list
 		"kind", "name", "quantity", "unit", "price", "cost", "note",
 	},
+	"outline": {
+		"END", "gauge-press", "gauge-allowance", "gauge-cord-", "gauge-notch",
+		"template-side", "template-tail-", "template-cap-", "template-facing",
+	},
+	"outline/panel": {
+		"body", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
+	},
+	"outline/template": {"-head", "-foot", "bar corner head", "bar corner foot"},
+	"outline/divide":   {"%s-%dof%d"},
+	"outline/label":    {},
 }
 
 // What a person reads stands in the tables: no other text of these packages has a word.
@@ -149,9 +159,12 @@ func TestNoWordElsewhere(t *testing.T) {
 	}
 }
 
-// A table, a schema and the tags of fields are no place for a word that is said.
+// Tables, identifiers, tags of fields, schemas and errors are no places for words that
+// stand on what is made.
 var (
-	wordless = regexp.MustCompile(`^(english\w*|English\w*|Schema)$`)
+	unspoken = regexp.MustCompile(`^(english\w*|English\w*|Schema|String|Error)$`)
+	named    = regexp.MustCompile(`^(ID|IDs|Name|Reason)$`)
+	faults   = regexp.MustCompile(`^(Errorf|New|fail|panic)$`)
 	aWord    = regexp.MustCompile(`\pL{2}`)
 	aVerb    = regexp.MustCompile(`%[-+# 0]*(\[\d+\])?[\d.]*[a-zA-Z%]`)
 )
@@ -164,7 +177,17 @@ func textsOf(f *ast.File) []string {
 		case *ast.ImportSpec, *ast.StructType:
 			return false
 		case *ast.FuncDecl:
-			return !wordless.MatchString(n.Name.Name)
+			return !unspoken.MatchString(n.Name.Name)
+		case *ast.KeyValueExpr:
+			key, ok := n.Key.(*ast.Ident)
+			return !ok || !named.MatchString(key.Name)
+		case *ast.CallExpr:
+			switch f := n.Fun.(type) {
+			case *ast.Ident:
+				return !faults.MatchString(f.Name)
+			case *ast.SelectorExpr:
+				return !faults.MatchString(f.Sel.Name)
+			}
 		case *ast.BasicLit:
 			text, err := strconv.Unquote(n.Value)
 			if err == nil && n.Kind == token.STRING && aWord.MatchString(aVerb.ReplaceAllString(text, "")) {

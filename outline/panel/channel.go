@@ -69,7 +69,8 @@ func (m *maker) openings(p *piece.Piece, y float64) {
 	half := m.d.Channel.Opening / 2
 	for e, x := range m.barRuns() {
 		name := hung.End(e).String() + " tip opening"
-		p.Lines = append(p.Lines, piece.Line{Name: name, Role: piece.TipOpening, Index: e, Work: piece.CutInside, Points: geom.Polyline{{X: x - half, Y: y}, {X: x + half, Y: y}}})
+		p.Lines = append(p.Lines, piece.Line{Name: name, Role: piece.TipOpening, Index: e, Work: piece.CutInside,
+			Points: geom.Polyline{{X: x - half, Y: y}, {X: x + half, Y: y}}})
 	}
 }
 

@@ -65,18 +65,15 @@ type TooWide struct {
 
 // Error names the widths that would do and how much smaller the body would have to be.
 func (e *TooWide) Error() string {
-	s := fmt.Sprintf("cloth.width: the body is %.0f mm wide as cut, the roll holds %.0f mm and the design allows %s",
-		e.Across, e.Holds, Joins(e.Allowed))
+	s := fmt.Sprintf("cloth.width: the body is %.0f mm wide as cut, the roll holds %.0f mm and the design allows %d joins",
+		e.Across, e.Holds, e.Allowed)
 	for n, w := range e.Rolls {
 		if w > 0 {
-			s += fmt.Sprintf("; a roll of %.0f mm would do with %s", w, Joins(n))
+			s += fmt.Sprintf("; a roll of %.0f mm would do with %d joins", w, n)
 		}
 	}
 	return s + fmt.Sprintf("; or a girth at the %s bar smaller by %.0f mm", e.End, e.Over)
 }
-
-// Joins returns a number of joins in words.
-func Joins(n int) string { return [...]string{"no join", "one join", "two joins"}[min(max(n, 0), 2)] }
 
 // joinPlan is what the places of joins depend on, mm.
 type joinPlan struct {

@@ -60,7 +60,10 @@ func (m *maker) divide(whole piece.Piece) error {
 		if i == len(m.out.Joins)-1 {
 			ids[0] = m.sideID[bed.Left]
 		}
-		s := m.walk(sewnPair{seam: piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids}, edges: [2]flat.Edge{j.Edge, j.Edge}, notches: j.Notches}, 0)
+		s := m.walk(sewnPair{
+			seam:  piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids},
+			edges: [2]flat.Edge{j.Edge, j.Edge}, notches: j.Notches,
+		}, 0)
 		m.out.Seams = append(m.out.Seams, s)
 	}
 	return nil
@@ -70,7 +73,10 @@ func (m *maker) divide(whole piece.Piece) error {
 // marks.
 func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	a := m.d.Seam.Join
-	p := piece.Piece{ID: "body-" + q.which.String(), Kind: piece.BodyPanel, Title: m.words.Cloth.Panels[q.which], Stock: whole.Stock, Count: 1, OneWay: whole.OneWay}
+	p := piece.Piece{
+		ID: "body-" + q.which.String(), Kind: piece.BodyPanel, Title: m.words.Cloth.Panels[q.which],
+		Stock: whole.Stock, Count: 1, OneWay: whole.OneWay,
+	}
 	var ok, fine bool
 	if p.Net, ok = band(whole.Net, q.low, q.high); ok {
 		p.Cut, fine = band(whole.Cut, q.low-a, q.high+a)

@@ -128,10 +128,12 @@ func (t *template) finish(title geom.Point) (piece.Piece, error) {
 	}
 	const size = 1.4 // of the title, in heights of the other lettering
 	notes := label.Rows(t.opts.Notes...)
-	if t.room.LetterBlock(append([]label.Row{{Text: t.piece.Title, Size: size, Role: piece.TitleLabel}}, notes...), title, t.letter, t.letter/2, &t.piece.Labels) {
+	over := label.Row{Text: t.piece.Title, Size: size, Role: piece.TitleLabel}
+	if t.room.LetterBlock(append([]label.Row{over}, notes...), title, t.letter, t.letter/2, &t.piece.Labels) {
 		return t.piece, nil
 	}
-	if !t.room.LetterBlock([]label.Row{{Text: t.piece.Title, Size: 1, Role: piece.TitleLabel}}, title, t.letter*size, label.Smallest, &t.piece.Labels) {
+	over.Size = 1
+	if !t.room.LetterBlock([]label.Row{over}, title, t.letter*size, label.Smallest, &t.piece.Labels) {
 		return piece.Piece{}, fmt.Errorf("%s: no room on it to letter %q", t.piece.ID, t.piece.Title)
 	}
 	if len(notes) > 0 {

@@ -5,11 +5,11 @@ package wordstest
 import (
 	"reflect"
 	"regexp"
-	"unicode"
+	"slices"
 )
 
 // Reversed returns a table of words with the letters of every word in reverse, so that
-// each is another and takes as much room. Verbs that are filled in stay.
+// each is another and takes as much room and as many strokes. Verbs that are filled in stay.
 func Reversed[T any](table T) T { return reversed(reflect.ValueOf(table)).Interface().(T) }
 
 // reversed returns a value with all texts in it reversed.
@@ -43,24 +43,26 @@ func reversed(v reflect.Value) reflect.Value {
 }
 
 // word matches a verb with its verb's letter, or a word.
-var word = regexp.MustCompile(`%[-+# 0]*(?:\[\d+\])?[\d.]*[a-zA-Z%]|\pL+`)
+var word = regexp.MustCompile(`%[-+#0]*(?:\[\d+\])?[\d.]*[a-zA-Z%]|\pL+`)
 
-// Text returns a text with the letters of every word in reverse, capitals kept in
-// their places.
+// Text returns a text with the letters of every word in reverse.
 func Text(s string) string {
 	return word.ReplaceAllStringFunc(s, func(w string) string {
 		if w[0] == '%' {
 			return w
 		}
-		in := []rune(w)
-		out := make([]rune, len(in))
-		for i, r := range in {
-			r = unicode.ToLower(r)
-			if unicode.IsUpper(in[len(in)-1-i]) {
-				r = unicode.ToUpper(r)
-			}
-			out[len(in)-1-i] = r
-		}
-		return string(out)
+		letters := []rune(w)
+		slices.Reverse(letters)
+		return string(letters)
 	})
+}
+
+// run matches a word, or what stands between two.
+var run = regexp.MustCompile(`\pL+|\PL+`)
+
+// Same reports whether two texts are the same but for words that are in reverse in one
+// of them.
+func Same(a, b string) bool {
+	left, right := run.FindAllString(a, -1), run.FindAllString(b, -1)
+	return slices.EqualFunc(left, right, func(a, b string) bool { return a == b || Text(a) == b })
 }

@@ -15,7 +15,6 @@ import (
 	"slingloft/export/whole"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
-	"slingloft/outline/panel"
 	"slingloft/outline/quantity"
 )
 
@@ -204,7 +203,7 @@ func reasoning(w io.Writer, p work.Proposal) {
 			quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Plan.Mend(c))
 	}
 	if p.Joins > 0 {
-		sayf(w, "the cloth is narrow: the body is cut with %s", panel.Joins(p.Joins))
+		sayf(w, "the cloth is narrow: the body is cut with %s", p.Plan.Words.Joins[p.Joins])
 	}
 	say(w, "reasons and sources stand beside each value in the file; proportions are own choice")
 }

@@ -8,6 +8,7 @@ import (
 	"encoding/hex"
 	"errors"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,7 +23,6 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
-	"slingloft/outline/words"
 )
 
 // Plan is all that follows from a design before anything is laid on its stock.
@@ -33,7 +33,7 @@ type Plan struct {
 	Body   flat.Body
 	Sewn   panel.Sewn
 	Cords  cord.Set
-	Words  words.Lettering // of what is lettered on pieces
+	Words  Words
 
 	Margins margin.Report
 	Place   rig.Place // as it hangs between its supports; see Hangs
@@ -60,10 +60,18 @@ func Read(name string, data []byte) (Plan, error) { return ReadFor(name, data, S
 
 // Setting is what a run brings along beside the design.
 type Setting struct {
-	Machine       *design.Machine  // in place of the design's own, if set
-	MachineSource design.Source    // where they were read
-	Extras        []design.Extra   // beside the design's own, their files named as they are
-	Words         *words.Lettering // of what is lettered on pieces; nil: English
+	Machine       *design.Machine // in place of the design's own, if set
+	MachineSource design.Source   // where they were read
+	Extras        []design.Extra  // beside the design's own, their files named as they are
+	Words         *Words          // nil: English
+}
+
+// words returns the words of a run.
+func (s Setting) words() Words {
+	if s.Words != nil {
+		return *s.Words
+	}
+	return English()
 }
 
 // ReadFor is [Read] for a machine and with outlines that the design does not know.
@@ -80,10 +88,7 @@ func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 // design and its digest alone. Errors are as for [Read].
 func Begin(name string, data []byte, with Setting) (Plan, error) {
 	d, src, err := design.Read(name, data)
-	p := Plan{source: src, Words: words.EnglishLettering()}
-	if with.Words != nil {
-		p.Words = *with.Words
-	}
+	p := Plan{source: src, Words: with.words()}
 	if err != nil {
 		return p, err
 	}
@@ -145,7 +150,7 @@ func (p *Plan) make() error {
 	if !d.Bed.Plain {
 		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
 	}
-	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest, p.Words); err != nil {
+	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest, p.Words.Lettering); err != nil {
 		return &blamed{design.KeyChannelDepth, err}
 	}
 	if err = p.rigged(); err != nil {
@@ -188,12 +193,11 @@ func (p *Plan) rigged() error {
 func (p *Plan) stranger(name string) error {
 	all := p.Margins.Names()
 	hint := `the checks are "` + strings.Join(all, `", "`) + `"`
-	if near := design.Nearest(name, all); near != "" {
-		part, _, _ := strings.Cut(near, ",")
-		hint = "write " + strconv.Quote(near)
-		for _, other := range all {
-			if other != near && strings.HasPrefix(other, part+",") {
-				hint += ", or " + strconv.Quote(other)
+	if near := slices.Index(all, design.Nearest(name, all)); near >= 0 {
+		hint = "write " + strconv.Quote(all[near])
+		for i, other := range p.Margins.Checks {
+			if i != near && other.Part == p.Margins.Checks[near].Part {
+				hint += ", or " + strconv.Quote(all[i])
 			}
 		}
 	}

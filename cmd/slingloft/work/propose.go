@@ -8,7 +8,6 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/fit"
 	"slingloft/outline/hung"
-	"slingloft/outline/panel"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
@@ -56,7 +55,7 @@ func Propose(name string, w Wish) (Proposal, error) {
 		values := out.Values
 		if joins > 0 {
 			values = append(values[:len(values):len(values)], Value{Key: design.KeyClothJoins, Value: fmt.Sprint(joins),
-				Why: "the body is wider than the roll; it can be cut with " + panel.Joins(joins)})
+				Why: "the body is wider than the roll; it can be cut with " + English().Joins[joins]})
 		}
 		if out.Text, err = design.StarterFor(w.Inches, about, inFiles(values)); err != nil {
 			return out, err

@@ -15,7 +15,7 @@ func templates(p *Plan) ([]piece.Piece, error) {
 	if err != nil {
 		return nil, err
 	}
-	whole, err := outline.Cutting{Design: p.Design, Digest: p.Digest, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words}.Templates()
+	whole, err := outline.Cutting{Design: p.Design, Digest: p.Digest, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering}.Templates()
 	if err != nil {
 		return nil, err
 	}

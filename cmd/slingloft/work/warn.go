@@ -17,62 +17,74 @@ const usualLocking = 30 * math.Pi / 180
 // 1440 mm span.
 const longTail = 240.0
 
-// Warnings returns what a maker should know before cutting, one line each: no
-// fault, but not what one might expect.
+// Warning is what a maker should know before cutting: no fault, but not what one might
+// expect.
+type Warning int
+
+// The warnings.
+const (
+	Wrinkles      Warning = iota // how far the cloth shears, where
+	MayWrinkle                   // likewise, by the usual locking angle
+	LongTails                    // how long, how long would be well
+	StraightTails                // most that they depart from the level girth
+	DrawnSide                    // how high and how low of level
+	RollsOver
+	HookTooLow   // by how much
+	ShortShelter // by how much
+	Waived       // check, margin, required
+	NotChecked   // how many checks
+	WarningCount // how many kinds there are
+)
+
+// Warnings returns the plan's warnings, one line each.
 func (p *Plan) Warnings() []string {
 	var out []string
-	warn := func(format string, a ...any) { out = append(out, fmt.Sprintf(format, a...)) }
+	warn := func(w Warning, a ...any) { out = append(out, fmt.Sprintf(p.Words.Warnings[w], a...)) }
 	st, d := p.Style(), p.Design
 	deg := func(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }
 
-	limit, whose := float64(d.Cloth.LockingAngle), "the cloth's locking angle"
+	limit, shears := float64(d.Cloth.LockingAngle), Wrinkles
 	if limit == 0 {
-		limit, whose = usualLocking, "30°, from memory, where cloth.locking_angle is not given"
+		limit, shears = usualLocking, MayWrinkle
 	}
 	if s := p.Body.Shear; s.Angle > limit {
-		warn("the cloth shears by %s at %s from mid-bay, more than %s: it will wrinkle there; longer legs or shorter tails shear it less",
-			deg(s.Angle), st.Length(s.At.X), whose)
+		warn(shears, deg(s.Angle), st.Length(s.At.X))
 	}
 	for _, r := range []float64{d.Bed.HeadTail, d.Bed.FootTail} {
 		if d.Bed.Cut == design.Net && r > longTail {
-			warn("a tail of %s is long: without friction its cloth slides inwards and its end hangs some 5 mm low or "+
-				"more; up to %s it stays within that",
-				st.Length(r), st.Length(longTail))
+			warn(LongTails, st.Length(r), st.Length(longTail))
 			break
 		}
 	}
 	if d.Bed.Cut == design.Straight {
-		greatest := 0.0
+		most := 0.0
 		for _, q := range p.Body.Departures {
-			greatest = max(greatest, math.Abs(q.Cut-q.True))
+			most = max(most, math.Abs(q.Cut-q.True))
 		}
-		warn("the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level", st.Length(greatest))
+		warn(StraightTails, st.Length(most))
 	}
 	if l := p.Body.Level; l.Curve != design.Balanced {
-		warn("the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" "+
-			"hangs level", st.Length(l.High), st.Length(-l.Low))
+		warn(DrawnSide, st.Length(l.High), st.Length(-l.Low))
 	}
 	if !p.Roll.Stable {
-		warn("the line through the hooks lies below the sleeper's centre of mass: the bed can roll over; a larger " +
-			"bed.head_drop or longer legs would help")
+		warn(RollsOver)
 	}
 	if p.Place.Beyond > 0 {
-		warn("the higher hook has to stand %s higher than hang.height; bring the supports closer or hang the bed lower",
-			st.Length(p.Place.Beyond))
+		warn(HookTooLow, st.Length(p.Place.Beyond))
 	}
 	if s := p.Shelter; s.Ridge > 0 && s.Spare < 0 {
-		warn("the shelter's ridge is %s too short to cover the hammock", st.Length(-s.Spare))
+		warn(ShortShelter, st.Length(-s.Spare))
 	}
 	for _, c := range p.Margins.Waived() {
-		warn("waived in the design: %s has margin %s, required %s", c.Name(), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+		warn(Waived, p.Words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}
 	if p.machine.File() != "" { // a shop's file may have jobs for other designs
-		for _, s := range d.Misspelt(d.Machine, p.machine) {
-			warn("%s", s)
+		for _, f := range d.Misspelt(d.Machine, p.machine) {
+			out = append(out, f.Error())
 		}
 	}
 	if n := len(p.Margins.Unknown()); n > 0 {
-		warn("%d strength checks cannot be made, since data-sheet values are missing; slingloft figure names them", n)
+		warn(NotChecked, n)
 	}
 	return out
 }

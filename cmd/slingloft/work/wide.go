@@ -29,7 +29,7 @@ func (p *Plan) tooWide(e *panel.TooWide) error {
 		out.less = e.Over
 	}
 	out.found = fmt.Sprintf("the body is %s wide as cut, the roll holds %s and cloth.joins allows %s",
-		s.Length(rollWidth, e.Across, quantity.Up), s.Length(rollWidth, e.Holds, quantity.Down), panel.Joins(e.Allowed))
+		s.Length(rollWidth, e.Across, quantity.Up), s.Length(rollWidth, e.Holds, quantity.Down), p.Words.Joins[e.Allowed])
 	return out
 }
 
@@ -47,7 +47,7 @@ func (r remedy) widened(e *tooWide) design.Fault {
 			continue
 		}
 		if b, ok := r.settled(r.source.Least(rollWidth, e.Rolls[n]), joins); ok {
-			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Written, panel.Joins(n)))
+			ways = append(ways, fmt.Sprintf("a roll %s wide would do with %s", b.Written, r.with.words().Joins[n]))
 		}
 	}
 	if b, ok := r.settled(r.source.Most(e.key, e.value-e.less)); ok {

@@ -1,0 +1,36 @@
+package work
+
+import "slingloft/outline/words"
+
+// Words is all that a plan says in one language: the lettering on what is cut, and
+// warnings.
+type Words struct {
+	words.Lettering
+	Warnings map[Warning]string // texts with verbs, see [Plan.Warnings]
+	Joins    [3]string          // so many joins in the body
+}
+
+// English returns the words in English.
+func English() Words {
+	return Words{
+		Lettering: words.EnglishLettering(),
+		Warnings: map[Warning]string{
+			Wrinkles: "the cloth shears by %s at %s from mid-bay, more than the cloth's locking angle: " +
+				"it will wrinkle there; longer legs or shorter tails shear it less",
+			MayWrinkle: "the cloth shears by %s at %s from mid-bay, more than 30°, from memory, where cloth.locking_angle is not given: " +
+				"it will wrinkle there; longer legs or shorter tails shear it less",
+			LongTails: "a tail of %s is long: without friction its cloth slides inwards and its end hangs some 5 mm low or " +
+				"more; up to %s it stays within that",
+			StraightTails: "the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level",
+			DrawnSide: "the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" " +
+				"hangs level",
+			RollsOver: "the line through the hooks lies below the sleeper's centre of mass: the bed can roll over; a larger " +
+				"bed.head_drop or longer legs would help",
+			HookTooLow:   "the higher hook has to stand %s higher than hang.height; bring the supports closer or hang the bed lower",
+			ShortShelter: "the shelter's ridge is %s too short to cover the hammock",
+			Waived:       "waived in the design: %s has margin %s, required %s",
+			NotChecked:   "%d strength checks cannot be made, since data-sheet values are missing; slingloft figure names them",
+		},
+		Joins: [3]string{"no join", "one join", "two joins"},
+	}
+}
