@@ -76,6 +76,12 @@ func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
 	return out
 }
 
+// Play returns by how much an opening in a channel is to be longer than the tip gap
+// that is drawn out there, for the side cord of lengths as [Lengths] returns them, mm:
+// twice by what a gap may lie off its place. The cord is centred in its channel, so
+// that at each bar it is off by half of what it may be off as a whole.
+func Play(side Length) float64 { return side.Worst }
+
 // Effect is what one cord does to the bed for every mm that it is too long.
 type Effect struct {
 	Part cord.Part `json:"name"` // of one side where there are two

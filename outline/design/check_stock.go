@@ -1,9 +1,5 @@
 package design
 
-import (
-	"math"
-)
-
 // fids is the default length of a bury in cord diameters: three fids of 21
 // (common practice, no source).
 const fids = 63
@@ -53,22 +49,6 @@ func (r *reader) checkEye() {
 	}
 	if r.good(KeySpliceEye, KeySpliceEyeLoss) && d.Splice.EyeLoss >= d.Splice.Eye {
 		r.bounded(KeySpliceEyeLoss, "is not less than the eye, "+r.show(KeySpliceEyeLoss, d.Splice.Eye), r.below(KeySpliceEyeLoss, d.Splice.Eye), "")
-	}
-}
-
-// checkChannel wants a channel that the cord fits in: two layers of its depth go
-// around half the cord each.
-func (r *reader) checkChannel() {
-	d := r.design
-	if least := math.Pi / 2 * d.Side.Diameter; r.good(KeyChannelDepth, KeyCordSideDiameter) && d.Channel.Depth < least {
-		r.bounded(KeyChannelDepth, "is too narrow for a cord of "+r.show(KeyChannelDepth, d.Side.Diameter), r.atLeast(KeyChannelDepth, least), "")
-	}
-	if r.good(KeyChannelOpening, KeySpliceTipGap) && d.Channel.Opening < d.Splice.TipGap {
-		r.bounded(KeyChannelOpening, "is shorter than the tip gap, "+r.show(KeyChannelOpening, d.Splice.TipGap), r.atLeast(KeyChannelOpening, d.Splice.TipGap), "")
-	}
-	if r.good(KeyChannelDepth, KeyChannelPresserFoot) && d.Channel.Foot >= d.Channel.Depth {
-		r.bounded(KeyChannelPresserFoot, "lies past the channel's depth, "+r.show(KeyChannelPresserFoot, d.Channel.Depth),
-			r.below(KeyChannelPresserFoot, d.Channel.Depth), "")
 	}
 }
 

@@ -15,9 +15,7 @@ func (r *reader) derive() {
 	if r.source.Given(KeyLoadFrom) && !r.seen(KeyLoadTo) {
 		d.Load.To = d.Bed.Span
 	}
-	if !r.seen(KeyChannelOpening) {
-		d.Channel.Opening = d.Splice.TipGap
-	}
+	r.fitted()
 	if !r.seen(KeyTemplateTick) {
 		d.Template.Tick = 25
 		if d.Output.Inches {

@@ -269,7 +269,7 @@ type Channel struct {
 	Kind      ChannelKind
 	Depth     float64 // finished depth, seam to fold, mm
 	TurnUnder float64 // turned under at each long edge, mm
-	Opening   float64 // length of the worked opening at a tip gap, mm
+	Opening   float64 // length of the worked opening at a tip gap, mm; longer than the gap
 	Foot      float64 // distance of the stitch line from the folded edge, mm
 }
 
@@ -297,6 +297,7 @@ type Seam struct {
 	ToleranceRatio       float64 // or as part of the seam's length; the larger holds
 	StitchLength         float64 // mm
 	Rows                 int     // rows of stitches in the side seam
+	RowSpacing           float64 // from a row to the next, towards the fold of a channel, mm
 	ThreadName           string
 	ThreadStrength       quantity.Newtons // 0: not given
 	SeamFactor           float64          // part of stitch count × thread strength that a seam holds; 0: not given

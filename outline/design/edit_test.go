@@ -19,7 +19,7 @@ func TestWith(t *testing.T) {
 		set   func(*Design)
 	}{
 		{"bed.span", `"1500 mm"`, func(d *Design) { d.Bed.Span = 1500 }},                         // given
-		{"seam.rows", "3", func(d *Design) { d.Seam.Rows = 3 }},                                  // a number
+		{"seam.rows", "1", func(d *Design) { d.Seam.Rows = 1 }},                                  // a number
 		{"template.letter", `"4 mm"`, func(d *Design) { d.Template.Letter = 4 }},                 // left out
 		{"accuracy.level", `"1/2 in"`, func(d *Design) { d.Accuracy.Level = quantity.Inch / 2 }}, // its table too, perhaps
 		{"name", `"Other"`, func(d *Design) { d.Name = "Other" }},

@@ -44,13 +44,17 @@ func expectations(t *testing.T, text string) (rule string, want []wanted) {
 }
 
 // Every faulty design is answered with just the faults that it says it has, at
-// their places, with what would do.
+// their places, with what would do. Those named later_… are sound as they are read;
+// package work tests them.
 func TestFaultyDesigns(t *testing.T) {
 	files, err := filepath.Glob("../../testdata/design/faulty/*.toml")
 	if err != nil || len(files) < 150 {
 		t.Fatalf("%d faulty designs, %v; want at least 150", len(files), err)
 	}
 	for _, file := range files {
+		if strings.HasPrefix(filepath.Base(file), "later_") {
+			continue
+		}
 		t.Run(strings.TrimSuffix(filepath.Base(file), ".toml"), func(t *testing.T) {
 			data, err := os.ReadFile(file)
 			if err != nil {

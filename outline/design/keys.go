@@ -192,6 +192,7 @@ const (
 	KeySeamEndAllowance    Key = "seam.end_allowance"
 	KeySeamFactor          Key = "seam.factor"
 	KeySeamJoinAllowance   Key = "seam.join_allowance"
+	KeySeamRowSpacing      Key = "seam.row_spacing"
 	KeySeamRows            Key = "seam.rows"
 	KeySeamSideAllowance   Key = "seam.side_allowance"
 	KeySeamStitchLength    Key = "seam.stitch_length"

@@ -60,7 +60,7 @@ func TestReadInches(t *testing.T) {
 		{"mass", float64(d.Sleeper.Mass), 138 * 0.45359237},
 		{"span", d.Bed.Span, 56.5 * 25.4},
 		{"tick left out", d.Template.Tick, 25.4},
-		{"opening left out", d.Channel.Opening, 1.125 * 25.4},
+		{"opening left out", d.Channel.Opening, 1.625 * 25.4}, // the gap and half an inch, the least that is 12 mm
 		{"strength", float64(d.Side.Strength), 2600 * 0.45359237 * 9.80665},
 		{"areal density", float64(d.Cloth.ArealDensity), 3.4 * 33.90575}, // NIST SP 811
 	}

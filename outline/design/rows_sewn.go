@@ -51,11 +51,11 @@ func channelRows() []row {
 		option(KeyChannelKind, func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
 			says("A straight strip eased on, or a facing cut to the curve.", "strip", "strip").or("strip").known("type"),
 		length(KeyChannelDepth, 4, 300, func(d *Design) *float64 { return &d.Channel.Depth }).
-			says("Finished depth, from seam to fold.", "20 mm", "3/4 in").or("20 mm").orIn("3/4 in").known("width"),
+			says("Finished depth, from seam to fold; left out, more than below where cord, side allowance, rows and what is spliced ask for it.", "20 mm", "3/4 in").or("20 mm").orIn("3/4 in").known("width"),
 		length(KeyChannelTurnUnder, 0, 100, func(d *Design) *float64 { return &d.Channel.TurnUnder }).
 			says("Turned under at each long edge.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in").known("turn"),
 		length(KeyChannelOpening, 2, 600, func(d *Design) *float64 { return &d.Channel.Opening }).
-			says("Length of the worked opening at a tip gap; left out, as the tip gap.", "34 mm", "1 3/8 in"),
+			says("Length of the worked opening at a tip gap, through which the gap is drawn out; left out, the tip gap and 12 mm, or twice what the gap may lie off its place where that is more.", "60 mm", "2 3/8 in"),
 		length(KeyChannelPresserFoot, 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
 			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").orIn("1/8 in").known("foot", "stitch_line"),
 		option(KeyCapKind, func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
@@ -85,6 +85,8 @@ func seamRows() []row {
 			says("Stitch length.", "3 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("stitch"),
 		count(KeySeamRows, 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
+		length(KeySeamRowSpacing, 1, 50, func(d *Design) *float64 { return &d.Seam.RowSpacing }).
+			says("From one row of stitches of a side seam to the next; further rows lie towards the fold of the channel.", "6 mm", "1/4 in").or("6 mm").orIn("1/4 in").known("spacing"),
 		text(KeySeamThread, 60, func(d *Design) *string { return &d.Seam.ThreadName }).
 			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),
 		measure(KeySeamThreadStrength, 0.5, 2000, func(d *Design) *quantity.Newtons { return &d.Seam.ThreadStrength }).

@@ -65,7 +65,7 @@ func spliceRows() []row {
 		length(KeySpliceTaper, 5, 3000, func(d *Design) *float64 { return &d.Splice.Taper }).
 			says("Length of the taper at the end of a bury; left out, a third of the bury (common practice, no source).", "63 mm", "2 1/2 in"),
 		length(KeySpliceTipGap, 2, 300, func(d *Design) *float64 { return &d.Splice.TipGap }).
-			says("Opening at a corner, between two splices, that takes a bar's tip.", "26 mm", "1 in").or("25 mm").orIn("1 in").known("gap"),
+			says("Opening at a corner, between two splices, that takes a bar's tip; left out, more than below where bar.tip_diameter asks for it: 3.9 times tip and cord together.", "44 mm", "1 3/4 in").or("25 mm").orIn("1 in").known("gap"),
 		number(KeySpliceContraction, ratio, 0, 0.6, func(d *Design) *float64 { return &d.Splice.Contraction }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(true) }).
 			says("Length that the host loses per length buried in it. Make a test splice and give its lengths in [[splice.trial]] instead.", "0.16", "0.16").or("0.15").known("shrink", "kappa"),

@@ -33,17 +33,32 @@ func Design(r *rand.Rand) design.Design {
 	d.Splice.TipGap = 20
 	d.Bar = design.Bar{Name: "tube", Outer: between(14, 30), Wall: 1.2, Density: 2700, Modulus: 69000, Yield: 240}
 	d.Cloth.Name, d.Cloth.Width, d.Cloth.ArealDensity = "cloth", 2500, quantity.GramsPerSquareMetre(between(30, 200))
-	d.Channel.Depth = d.Side.Diameter*1.6 + between(6, 25)
-	d.Channel.TurnUnder, d.Channel.Opening, d.Channel.Foot = 8, 30, 2
-	d.Seam.Side, d.Seam.End, d.Seam.Cap, d.Seam.Join = between(6, 20), between(6, 20), between(6, 20), 15
-	d.Cap.Hem = between(8, 25)
-	if r.IntN(2) == 0 {
-		d.Cap.Hollow = between(5, 60)
-	}
+	sewn(r, between, &d)
 	d.Sheet.Name, d.Sheet.Width, d.Sheet.Height = "board", 900, 600
 	d.Sheet.Kerf, d.Sheet.Gap, d.Sheet.Thickness = 0.2, 3, 3
 	d.Template.Tick, d.Template.Backing, d.Template.Letter = 25, 50, 5
 	return d
+}
+
+// sewn picks channels, seams and hems that can be sewn: what a channel holds fits in
+// beside its rows, and a hem lies flat on the curve of a hollow edge.
+func sewn(r *rand.Rand, between func(a, b float64) float64, d *design.Design) {
+	d.Channel.TurnUnder, d.Channel.Foot = 8, 2
+	d.Seam.Rows, d.Seam.RowSpacing = 1+r.IntN(2), 6
+	d.Seam.Side, d.Seam.End, d.Seam.Cap, d.Seam.Join = between(6, 20), between(6, 20), between(6, 20), 15
+	rows := float64(d.Seam.Rows-1) * d.Seam.RowSpacing
+	d.Channel.Depth = max(d.Seam.Side+d.Side.Diameter+d.Channel.Foot, rows+d.Passage().Bury) + between(0, 20)
+	// The usual working errors of the longest side cord here: two marks, the scatter in
+	// two buries, what a first load adds.
+	a := d.Accuracy
+	d.Channel.Opening = d.OpeningFor(2*a.Marking + 2*a.Scatter*63*d.Side.Diameter + a.Set*1.2*d.Bed.Span)
+	d.Cap.Hem = between(8, 25)
+	if r.IntN(2) == 0 {
+		// A parabola of chord c and dip f is sharpest in its middle, 8 f/c²; a cap's top
+		// is hardly narrower than six tenths of the bar.
+		c := 0.6 * min(d.Bed.HeadBar, d.Bed.FootBar)
+		d.Cap.Hollow = between(5, max(6, min(60, 0.04*c*c/(16*d.Cap.Hem))))
+	}
 }
 
 // bed returns a random bed.

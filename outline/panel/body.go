@@ -26,6 +26,11 @@ func (m *maker) body() error {
 	}
 	if m.d.Cap.Kind == design.Gathered {
 		m.drawstring(&p)
+		for _, i := range []int{headEnd, footEnd} {
+			if err := m.hemLies(m.edges[i], "a gathered end"); err != nil {
+				return err
+			}
+		}
 	}
 	m.out.BodyNet = p.Net
 	if err := m.joins(p.Cut); err != nil {

@@ -25,6 +25,9 @@ func (m *maker) cap(e hung.End) error {
 		return err
 	}
 	top := m.capTop(seam)
+	if err := m.hemLies(top, "the top edge of a cap"); err != nil {
+		return err
+	}
 	round, inside := seam, 1.0 // counter-clockwise, and the side of the seam the cap lies on
 	if e == hung.Foot {
 		round, inside = seam.Reversed(), -1

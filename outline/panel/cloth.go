@@ -61,6 +61,9 @@ func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words
 	}
 	m := maker{d: d, s: s, b: b, digest: digest, words: w, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
+	if err := m.sidesRun(); err != nil {
+		return Sewn{}, err
+	}
 	m.seamLines()
 	if err := m.openingFits(); err != nil {
 		return Sewn{}, err

@@ -164,3 +164,21 @@ func TestReach(t *testing.T) {
 		t.Error("a channel narrower than its cord was accepted")
 	}
 }
+
+// A tail whose cord runs a few mm from tip to corner has no side seam inside a deep
+// channel: the design is refused with a depth that does.
+func TestSideConsumed(t *testing.T) {
+	d := designtest.Design(rand.New(rand.NewPCG(8, 1)))
+	d.Load, d.Cap.Kind = design.Load{Model: design.Even}, design.Leaning
+	d.Bed = design.Bed{Span: 1589.7, HeadBar: 739.5, FootBar: 786.7, HeadValue: 273.3, Control: design.Thrust, ControlValue: 706.4,
+		HeadTail: 213.5, FootTail: 89.5, HeadLeg: 987.7, FootLeg: 1017, HeadRadius: 108.4, SeatRadius: 108.4, FootRadius: 108.4}
+	d.Sleeper.Mass, d.Side.Diameter, d.Leg.Diameter, d.Channel.Depth, d.Cap.Hollow = 76, 3.2, 3.2, 60, 0
+	var no *hung.Impossible
+	if _, err := sew(d); !errors.As(err, &no) || no.Key != design.KeyChannelDepth || no.Bound != design.AtMost {
+		t.Fatalf("a channel 60 mm deep: %v", err)
+	}
+	d.Channel.Depth = no.Limit
+	if _, err := sew(d); errors.As(err, &no) && no.Key == design.KeyChannelDepth {
+		t.Errorf("%g mm, which would do: %v", d.Channel.Depth, err)
+	}
+}

@@ -66,7 +66,7 @@ func panelsOf(s panel.Sewn) []piece.Piece {
 // seams fit; or the error names widths that would do, and they do.
 func TestJoinedBodies(t *testing.T) {
 	joined, refused := [3]int{}, 0
-	sewable(t, 11, 30, func(i int, d design.Design, whole panel.Sewn, again func(design.Design) (panel.Sewn, error)) {
+	sewable(t, 11, 36, func(i int, d design.Design, whole panel.Sewn, again func(design.Design) (panel.Sewn, error)) {
 		across := whole.Pieces[0].Cut.Bounds().Height()
 		for joins := range 3 {
 			d := d

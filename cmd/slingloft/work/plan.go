@@ -14,6 +14,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/outline"
+	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
@@ -150,6 +151,10 @@ func (p *Plan) make() error {
 	if !d.Bed.Plain {
 		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
 	}
+	if err = p.opened(); err != nil {
+		return err
+	}
+	d = p.Design
 	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest, p.Words.Lettering); err != nil {
 		return &blamed{design.KeyChannelDepth, err}
 	}
@@ -159,6 +164,25 @@ func (p *Plan) make() error {
 	p.setPaths()
 	if p.Templates, err = templates(p); err != nil {
 		return &blamed{"sheet", err}
+	}
+	return nil
+}
+
+// opened makes the openings at the bars' tips as long as the working errors ask for,
+// where the design leaves them out, and refuses those that are too short.
+func (p *Plan) opened() error {
+	sp, err := cord.Resolve(p.Design, cord.Options{})
+	if err != nil {
+		return nil // the cords' own stage says so
+	}
+	play := accuracy.Play(accuracy.Lengths(&p.Shape, p.Design, sp)[0])
+	least := p.Design.Splice.TipGap + play
+	switch {
+	case !p.source.Given(design.KeyChannelOpening):
+		p.Design.Channel.Opening = p.Design.OpeningFor(play)
+	case p.Design.Channel.Opening < least:
+		return &hung.Impossible{Key: design.KeyChannelOpening, Bound: design.AtLeast, Limit: least,
+			Reason: "the tip gap may come to lie outside it, by the working errors of the side cord"}
 	}
 	return nil
 }

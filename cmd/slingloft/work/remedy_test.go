@@ -133,7 +133,7 @@ func TestAdviceOfTheCorpus(t *testing.T) {
 				t.Fatal(err)
 			}
 			read := plain
-			if base := filepath.Base(file); strings.HasPrefix(base, "build_") || strings.HasPrefix(base, "several_") {
+			if base := filepath.Base(file); strings.HasPrefix(base, "build_") || strings.HasPrefix(base, "later_") || strings.HasPrefix(base, "several_") {
 				read = whole
 			}
 			n += obeyed(t, data, read)
@@ -192,5 +192,37 @@ func TestAdviceOfLaterStages(t *testing.T) {
 				t.Error("no value is named that would do")
 			}
 		})
+	}
+}
+
+// Designs whose fault only a later stage finds are answered at the place, by the key
+// and with the value that they say.
+func TestFaultyAtLaterStages(t *testing.T) {
+	files, err := filepath.Glob("../../../testdata/design/faulty/later_*.toml")
+	if err != nil || len(files) < 3 {
+		t.Fatalf("%d designs, %v", len(files), err)
+	}
+	head := regexp.MustCompile(`^# rule: .+\n# want: (\d+:\d+) (\S+)\n# hint: (.+)\n`)
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := head.FindStringSubmatch(string(data))
+		if m == nil {
+			t.Fatalf("%s does not say which rule it breaks, or where", file)
+		}
+		if err := plain(data); err != nil {
+			t.Errorf("%s: found as it is read: %v", file, err)
+		}
+		var faults design.Faults
+		if err := whole(data); !errors.As(err, &faults) || len(faults) != 1 {
+			t.Errorf("%s: %v, want one fault", file, err)
+			continue
+		}
+		f := faults[0]
+		if got := fmt.Sprintf("%d:%d", f.Line, f.Column); got != m[1] || string(f.Key) != m[2] || f.Hint.String() != m[3] {
+			t.Errorf("%s: %v, want %s %s with the hint %q", file, f, m[1], m[2], m[3])
+		}
 	}
 }
