@@ -1,11 +1,11 @@
 package gcode
 
 import (
+	"math"
 	"strconv"
 
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
-	"slingloft/outline/quantity"
 )
 
 // deep reports whether a kind of work is cut as deep as its sheet is thick and what is
@@ -31,7 +31,7 @@ func (s Settings) wrongDepth(w piece.Work) UnsetError {
 	if s.Of.Stock != piece.Board || s.Tool == design.Laser || s.Tool == design.Pen {
 		return nil
 	}
-	thick, depth, mm := s.Of.Thickness, s.depth(w), func(v float64) string { return quantity.Decimal(v, 2) + " mm" }
+	thick, depth, mm := s.Of.Thickness, s.depth(w), func(v float64) string { return strconv.FormatFloat(math.Round(v*1000)/1000, 'f', -1, 64) + " mm" }
 	in := w.String() + " in " + strconv.Quote(s.Of.Name)
 	switch {
 	case !through(w):
