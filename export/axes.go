@@ -21,16 +21,7 @@ type Axes struct {
 // Apply returns the machine's numbers for the point p of a sheet of the given
 // size, in mm.
 func (a Axes) Apply(p geom.Point, width, height float64) geom.Point {
-	switch a.Origin {
-	case design.LowerRight:
-		p.X -= width
-	case design.UpperRight:
-		p = p.Minus(geom.Pt(width, height))
-	case design.UpperLeft:
-		p.Y -= height
-	case design.Middle:
-		p = p.Minus(geom.Pt(width/2, height/2))
-	}
+	p = p.Minus(a.Zero(width, height))
 	if a.XLeft {
 		p.X = -p.X
 	}
@@ -41,6 +32,21 @@ func (a Axes) Apply(p geom.Point, width, height float64) geom.Point {
 		p.X, p.Y = p.Y, p.X
 	}
 	return p
+}
+
+// Zero returns where on a sheet of the given size, in mm, the machine counts from.
+func (a Axes) Zero(width, height float64) geom.Point {
+	switch a.Origin {
+	case design.LowerRight:
+		return geom.Pt(width, 0)
+	case design.UpperRight:
+		return geom.Pt(width, height)
+	case design.UpperLeft:
+		return geom.Pt(0, height)
+	case design.Middle:
+		return geom.Pt(width/2, height/2)
+	}
+	return geom.Point{}
 }
 
 // Below reports whether any place on a sheet has a number below zero.

@@ -37,23 +37,45 @@ func registerLine(name string, pts ...geom.Point) piece.Line {
 // crosses returns the registration crosses: 6 mm on paper, 5 mm in from each
 // corner.
 func crosses(f Frame) []piece.Line {
-	in, arm := float64(5*f.unit()), float64(3*f.unit())
-	corners := []struct {
-		name string
-		at   geom.Point
-	}{
+	var out []piece.Line
+	for _, c := range crossPlaces(f) {
+		out = append(out, c.lines(f)...)
+	}
+	return out
+}
+
+// crossPlace is where a registration cross stands.
+type crossPlace struct {
+	name string
+	at   geom.Point
+}
+
+// box returns the room that the cross takes.
+func (c crossPlace) box(f Frame) geom.Box {
+	return geom.Box{Min: c.at, Max: c.at}.Expanded(crossArm * f.unit())
+}
+
+// lines returns the cross.
+func (c crossPlace) lines(f Frame) []piece.Line {
+	arm := float64(crossArm * f.unit())
+	return []piece.Line{
+		registerLine("cross "+c.name+"/x", c.at.Minus(geom.Pt(arm, 0)), c.at.Plus(geom.Pt(arm, 0))),
+		registerLine("cross "+c.name+"/y", c.at.Minus(geom.Pt(0, arm)), c.at.Plus(geom.Pt(0, arm))),
+	}
+}
+
+// crossArm is the length of a cross's arms, mm on paper.
+const crossArm = 3.0
+
+// crossPlaces returns the places of the crosses.
+func crossPlaces(f Frame) []crossPlace {
+	in := float64(5 * f.unit())
+	return []crossPlace{
 		{"lower left", geom.Pt(in, in)},
 		{"lower right", geom.Pt(f.Width-in, in)},
 		{"upper right", geom.Pt(f.Width-in, f.Height-in)},
 		{"upper left", geom.Pt(in, f.Height-in)},
 	}
-	var out []piece.Line
-	for _, c := range corners {
-		out = append(out,
-			registerLine("cross "+c.name+"/x", c.at.Minus(geom.Pt(arm, 0)), c.at.Plus(geom.Pt(arm, 0))),
-			registerLine("cross "+c.name+"/y", c.at.Minus(geom.Pt(0, arm)), c.at.Plus(geom.Pt(0, arm))))
-	}
-	return out
 }
 
 // barPlace is where a check bar starts and where it runs to.
@@ -75,38 +97,58 @@ func barPlaces(f Frame) []barPlace {
 	}
 }
 
+// Sizes of a check bar's ticks and lettering, mm on paper.
+const (
+	barTick  = 1.5 // to either side
+	barText  = 2.5 // height
+	barAside = 3.5 // of the lettering's middle from the bar
+)
+
 // checkBars returns the check bars with a tick across each end and their
 // lettering beside them. The bar itself is a line of exactly its length.
 func checkBars(f Frame) ([]piece.Line, []piece.Label) {
-	const tick, textHeight, textAside = 1.5, 2.5, 3.5 // mm on paper
-	u := f.unit()
 	var lines []piece.Line
 	var labels []piece.Label
 	places := barPlaces(f)
 	for i, bar := range Bars() {
-		p := places[i]
-		end := p.start.Plus(p.along.Times(bar.Length))
-		across := p.along.Left().Times(tick * u)
-		lines = append(lines, registerLine(bar.Name, p.start, end),
-			registerLine(bar.Name+"/start", p.start.Minus(across), p.start.Plus(across)),
-			registerLine(bar.Name+"/end", end.Minus(across), end.Plus(across)))
-		middle := p.start.Towards(end, 0.5).Plus(p.along.Left().Times(textAside * u))
-		labels = append(labels, piece.Label{
-			Text: p.text, At: middle, Height: textHeight * u, Turn: p.along.Angle(), Anchor: piece.Centre,
-		})
+		own, label := bar.at(places[i], f.unit())
+		lines, labels = append(lines, own...), append(labels, label)
 	}
 	return lines, labels
 }
 
-// titleBlock returns the frame of the title block and its lettering: four rows
-// that are shortened where the sheet is too narrow for them.
+// at returns the bar and its lettering at a place; u is a millimetre on paper.
+func (b Bar) at(p barPlace, u float64) ([]piece.Line, piece.Label) {
+	end := p.start.Plus(p.along.Times(b.Length))
+	across := p.along.Left().Times(barTick * u)
+	middle := p.start.Towards(end, 0.5).Plus(p.along.Left().Times(barAside * u))
+	return []piece.Line{
+			registerLine(b.Name, p.start, end),
+			registerLine(b.Name+"/start", p.start.Minus(across), p.start.Plus(across)),
+			registerLine(b.Name+"/end", end.Minus(across), end.Plus(across)),
+		}, piece.Label{
+			Text: p.text, At: middle, Height: barText * u, Turn: p.along.Angle(), Anchor: piece.Centre,
+		}
+}
+
+// titleBlock returns the frame of the title block and its lettering.
 func titleBlock(f Frame, title string, b Block) (piece.Line, []piece.Label) {
-	const height, rowStep, textHeight, inset = 26.0, 6.0, 2.5, 2.0 // mm on paper
 	u := f.unit()
 	left := longestBar() + float64((beforeBarX+afterBarX)*u)
 	width := math.Min(f.Width-float64(bandRight*u)-left, maxBlock*u)
-	low := 2 * u
-	edge := geom.Box{Min: geom.Pt(left, low), Max: geom.Pt(left+width, low+float64(height*u))}
+	return titleAt(geom.Pt(left, 2*u), width, f, title, b)
+}
+
+// titleHeight is the height of the title block, mm on paper.
+const titleHeight = 26.0
+
+// titleAt returns a title block with its lower left corner at a place: four rows that
+// are shortened where it is too narrow for them.
+func titleAt(at geom.Point, width float64, f Frame, title string, b Block) (piece.Line, []piece.Label) {
+	const rowStep, textHeight, inset = 6.0, 2.5, 2.0 // mm on paper
+	u := f.unit()
+	top := at.Y + float64(titleHeight*u)
+	edge := geom.Box{Min: at, Max: geom.Pt(at.X+width, top)}
 	rows := []string{
 		b.Design,
 		fmt.Sprintf("%s — sheet %d of %d", title, b.Sheet, b.Sheets),
@@ -119,8 +161,8 @@ func titleBlock(f Frame, title string, b Block) (piece.Line, []piece.Label) {
 		if text == "" {
 			continue
 		}
-		at := geom.Pt(left+float64(inset*u), low+float64(height*u)-float64((float64(float64(i+1)*rowStep)-0.5)*u))
-		labels = append(labels, piece.Label{Text: text, At: at, Height: textHeight * u})
+		start := geom.Pt(at.X+float64(inset*u), top-float64((float64(float64(i+1)*rowStep)-0.5)*u))
+		labels = append(labels, piece.Label{Text: text, At: start, Height: textHeight * u})
 	}
 	line := registerLine("title block", edge.Ring()...)
 	line.Closed = true

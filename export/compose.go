@@ -14,6 +14,7 @@ type Item struct {
 	Piece  piece.Piece
 	Copy   int         // number of the copy, from 1
 	Motion geom.Motion // from the piece's coordinates to those of the lay area
+	Idle   bool        // it lies there but is not drawn
 }
 
 // Sheet is all that is needed to compose one drawing. Items, Lines and Labels are
@@ -41,8 +42,12 @@ func Compose(s Sheet) (Drawing, error) {
 	if !Inside(f.Scale, minScale, maxScale) {
 		return Drawing{}, fmt.Errorf("sheet %.60q: scale %g: want %g to %g", s.Name, f.Scale, minScale, maxScale)
 	}
-	d := Drawing{Name: s.Name, Title: s.longTitle(), Width: f.Width, Height: f.Height}
-	d.addBand(s)
+	d := Drawing{Name: s.Name, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
+	if f.bare {
+		d.addToWaste(s)
+	} else {
+		d.addBand(s)
+	}
 	lay := geom.Motion{Shift: f.Lay.Min}
 	if s.Edge {
 		edge := registerLine("lay edge", f.Lay.Ring()...)
@@ -56,7 +61,9 @@ func Compose(s Sheet) (Drawing, error) {
 		d.Labels = append(d.Labels, l.Moved(lay))
 	}
 	for _, it := range s.Items {
-		d.addItem(it, f.Lay.Min)
+		if !it.Idle {
+			d.addItem(it, f.Lay.Min)
+		}
 	}
 	d.Lines = renamed(d.Lines)
 	for i, l := range d.Labels {

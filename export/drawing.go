@@ -6,7 +6,12 @@
 // io.Writer, and read such a file back.
 package export
 
-import "slingloft/outline/piece"
+import (
+	"slices"
+
+	"slingloft/outline/geom"
+	"slingloft/outline/piece"
+)
 
 // Drawing is one sheet of work, ready for any format.
 type Drawing struct {
@@ -17,6 +22,68 @@ type Drawing struct {
 
 	Lines  []piece.Line
 	Labels []piece.Label
+
+	// NoRoom names what stands on every sheet and had no room in the waste of this one.
+	NoRoom []string
+
+	from *Sheet // what it was composed from, nil if it was not
+}
+
+// OnStock returns the drawing as machines work it: as large as the stock, from corner
+// to corner, with crosses, check bars and title in the waste. What has no room there is
+// left out, see [Drawing.NoRoom]. A sheet whose band lies on its stock stays as it is,
+// and so does a drawing that was not composed from a sheet.
+func (d Drawing) OnStock() (Drawing, error) {
+	if d.from == nil || d.from.Frame.Inside {
+		return d, nil
+	}
+	s := *d.from
+	u := s.Frame.unit()
+	size := geom.Pt(s.Frame.Lay.Width(), s.Frame.Lay.Height())
+	s.Frame = Frame{Width: size.X, Height: size.Y, Lay: geom.Box{Max: size}, Scale: 1 / u, Inside: true, bare: true}
+	s.Edge = false // it is the stock's own
+	return Compose(s)
+}
+
+// Holds reports whether a piece of the name lies on the drawing's sheet.
+func (d Drawing) Holds(id string) bool {
+	return d.from != nil && slices.ContainsFunc(d.from.Items, func(it Item) bool { return it.Piece.ID == id })
+}
+
+// Pieces returns the names of the pieces that lie on the drawing's sheet, each once.
+func (d Drawing) Pieces() []string {
+	var out []string
+	if d.from != nil {
+		for _, it := range d.from.Items {
+			if !slices.Contains(out, it.Piece.ID) {
+				out = append(out, it.Piece.ID)
+			}
+		}
+	}
+	return out
+}
+
+// Only returns the drawing with those of its pieces drawn whose names are given. The
+// others keep their places.
+func (d Drawing) Only(ids []string) (Drawing, error) {
+	if d.from == nil {
+		return d, nil
+	}
+	s := *d.from
+	s.Items = slices.Clone(s.Items)
+	for i, it := range s.Items {
+		s.Items[i].Idle = !slices.Contains(ids, it.Piece.ID)
+	}
+	return Compose(s)
+}
+
+// Without returns the drawing without some kinds of work.
+func (d Drawing) Without(left func(piece.Work) bool) Drawing {
+	d.Lines = slices.DeleteFunc(slices.Clone(d.Lines), func(l piece.Line) bool { return left(l.Work) })
+	if left(piece.Lettering) {
+		d.Labels = nil
+	}
+	return d
 }
 
 // Bar is a check bar: a line of known length by which a plot is proved.

@@ -17,6 +17,8 @@ type Format struct {
 	// Drives says that the files move a machine: they follow [Options.Axes] and are
 	// bound by the machine's bed.
 	Drives bool
+	// Pens says that kinds of work go to pens, which not every machine can change.
+	Pens bool
 	// PiecesOnly says that the files hold the pieces and nothing of the sheet around
 	// them.
 	PiecesOnly bool

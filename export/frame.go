@@ -26,6 +26,11 @@ type Frame struct {
 	Width, Height float64  // whole sheet, mm true
 	Lay           geom.Box // lay area in the sheet, mm true
 	Scale         float64  // length on paper over true length
+
+	// Inside says that the sheet is the stock, band and all, as a machine's bed is.
+	// Otherwise the lay area alone is the stock.
+	Inside bool
+	bare   bool // no band: what belongs there lies in the waste
 }
 
 // Widths of the band in mm on paper.
@@ -91,7 +96,7 @@ func (e *BedError) Error() string {
 // Within returns the frame for true size that fits into a machine's bed of the
 // given size in mm, the band taken off the bed. One that is too small is a [BedError].
 func Within(width, height float64) (Frame, error) {
-	f := Frame{Width: width, Height: height, Scale: 1}
+	f := Frame{Width: width, Height: height, Scale: 1, Inside: true}
 	minWidth, minHeight := f.minSize()
 	if !Inside(width, minWidth, MaxSize) || !Inside(height, minHeight, MaxSize) {
 		return Frame{}, &BedError{width, height, minWidth, minHeight}

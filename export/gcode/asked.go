@@ -60,20 +60,13 @@ func (s Settings) answer(l piece.Line) answer {
 	switch {
 	case j.Skip:
 		return skipped
-	case !j.Named && s.Tool != design.Pen &&
-		(slit(l) && s.Of.Stock == piece.Cloth || !through(l.Work) && (s.Of.Stock == piece.Cloth || s.Tool == design.Knife)):
+	case !j.Named && export.ByNameOnly(s.Tool, s.Of.Stock, l):
 		return unasked
 	case len(s.lacks(l.Work)) > 0:
 		return unset
 	}
 	return done
 }
-
-// through reports whether a line is cut through the material.
-func through(w piece.Work) bool { return w == piece.CutInside || w == piece.CutOut }
-
-// slit reports whether a line is a cut inside of a piece that takes nothing out.
-func slit(l piece.Line) bool { return l.Work == piece.CutInside && !l.Closed }
 
 // lacks returns the keys of a job that the tool needs and that are not given.
 func (s Settings) lacks(w piece.Work) []string {
@@ -103,15 +96,15 @@ func (s Settings) sort(d export.Drawing) sorted {
 	var out sorted
 	note := func(l piece.Line) {
 		a := s.answer(l)
-		if slit(l) && s.Of.Stock == piece.Cloth {
+		if export.Slit(l) && s.Of.Stock == piece.Cloth {
 			out.slits[a] = true
 		} else {
 			out.works[a] = append(out.works[a], l.Work)
 		}
-		if a == unset && through(l.Work) {
+		if a == unset && export.Through(l.Work) {
 			out.uncut = append(out.uncut, l.Work)
 		}
-		out.caught = out.caught || a == done && s.Of.Stock == piece.Cloth && (slit(l) || !through(l.Work)) && s.Tool != design.Pen
+		out.caught = out.caught || a == done && s.Of.Stock == piece.Cloth && (export.Slit(l) || !export.Through(l.Work)) && s.Tool != design.Pen
 	}
 	for _, l := range d.Lines {
 		note(l)
@@ -175,18 +168,16 @@ func (s Settings) remarks(d export.Drawing) []string {
 	if s.Example {
 		out = append(out, "example values, try yours on scrap first")
 	}
-	if s.Kerf == 0 && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], through)) {
+	if s.Kerf == 0 && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], export.Through)) {
 		out = append(out, "cut on the lines, since nothing says how wide the cut is: kerf under [machine], as a kerf comb shows it, cuts beside them")
 	}
 	name, tool := strconv.Quote(s.Of.Name), s.Tool.String()
 	if works := all.works[unset]; len(works) > 0 {
-		out = append(out, "left out: "+listed(works)+": no job says how the "+tool+" does it in "+name)
+		out = append(out, "left out: "+export.Listed(works)+": no job says how the "+tool+" does it in "+name)
 	}
-	if works := all.works[unasked]; len(works) > 0 {
-		out = append(out, "left out: "+listed(works)+": a "+tool+" only cuts "+name+", but for what a job asks by this work and material")
-	}
-	if all.slits[unasked] {
-		out = append(out, "left out: slits: they are cut when their edges are bound, or by a job for cut-inside in "+name)
+	out = append(out, export.LeftOut(s.Tool, s.Of.Name, all.works[unasked], all.slits[unasked])...)
+	if slices.Contains(all.works[done], piece.Register) {
+		out = append(out, d.Room()...)
 	}
 	if all.caught {
 		out = append(out, s.caution(all))
@@ -196,7 +187,7 @@ func (s Settings) remarks(d export.Drawing) []string {
 
 // caution warns of what is done to cloth beside its cutting.
 func (s Settings) caution(all sorted) string {
-	works := listed(slices.DeleteFunc(slices.Clone(all.works[done]), func(w piece.Work) bool { return through(w) }))
+	works := export.Listed(slices.DeleteFunc(slices.Clone(all.works[done]), export.Through))
 	if all.slits[done] {
 		works = strings.TrimPrefix(works+", slits", ", ")
 	}
@@ -205,12 +196,4 @@ func (s Settings) caution(all sorted) string {
 		how = "burnt into"
 	}
 	return "caution: " + works + ": " + how + " cloth that carries a person, as a job asks"
-}
-
-func listed(works []piece.Work) string {
-	var names []string
-	for _, w := range works {
-		names = append(names, w.String())
-	}
-	return strings.Join(names, ", ")
 }

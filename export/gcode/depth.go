@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"slingloft/export"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
@@ -11,7 +12,7 @@ import (
 // deep reports whether a kind of work is cut as deep as its sheet is thick and what is
 // set to go below it, where its job gives no depth of its own.
 func (s Settings) deep(w piece.Work) bool {
-	return through(w) && s.Of.Stock == piece.Board && s.Tool == design.Router
+	return export.Through(w) && s.Of.Stock == piece.Board && s.Tool == design.Router
 }
 
 // depth returns how deep a kind of work goes, mm; 0: not given.
@@ -19,7 +20,7 @@ func (s Settings) depth(w piece.Work) float64 {
 	if d := s.job(w).Depth; d > 0 {
 		return d
 	}
-	if through(w) && s.Of.Stock == piece.Board && s.Tool != design.Pen && s.Of.Thickness > 0 && s.Through > 0 {
+	if export.Through(w) && s.Of.Stock == piece.Board && s.Tool != design.Pen && s.Of.Thickness > 0 && s.Through > 0 {
 		return s.Of.Thickness + s.Through
 	}
 	return 0
@@ -34,7 +35,7 @@ func (s Settings) wrongDepth(w piece.Work) UnsetError {
 	thick, depth, mm := s.Of.Thickness, s.depth(w), func(v float64) string { return strconv.FormatFloat(math.Round(v*1000)/1000, 'f', -1, 64) + " mm" }
 	in := w.String() + " in " + strconv.Quote(s.Of.Name)
 	switch {
-	case !through(w):
+	case !export.Through(w):
 		if thick > 0 && depth >= thick {
 			return UnsetError{{design.KeyMachineJob, in + " is " + mm(depth) + " deep, through the sheet's " + mm(thick),
 				"a depth below " + mm(thick) + " marks it"}}

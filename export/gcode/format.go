@@ -35,6 +35,7 @@ func setUp(m design.Machine, of export.Material) (export.Codec, error) {
 func SettingsFor(m design.Machine, of export.Material) Settings {
 	s := Defaults(cmp.Or(m.Tool, design.Laser))
 	s.Of, s.Example = of, m.Example
+	s.Bed = export.Bed{Width: m.Width, Height: m.Height}
 	s.Kerf, s.Cutter, s.Lead, s.Frame = m.Cut(), m.Cutter, m.Lead, !m.NoFrame
 	s.Tabs, s.TabWidth, s.TabHeight = m.Tabs, m.TabWidth, m.TabHeight
 	s.Trail, s.Swivel = m.Trail, float64(m.Swivel)

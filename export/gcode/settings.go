@@ -39,6 +39,7 @@ type Settings struct {
 	Jobs    []Job           // by kind of work, in the order of [piece.Works]
 	Example bool            // an invented machine: its values are to be tried first
 
+	Bed  export.Bed
 	Kerf float64 // width of the cut, mm; 0: not given, cuts on the line
 	Lead float64 // length of the lead-in to closed cuts, mm; 0 for none
 

@@ -34,6 +34,9 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	if err != nil {
 		return fmt.Errorf("drawing %.60q: %w", d.Name, err)
 	}
+	if err := s.Bed.Reach(plain, o.Axes, way(cuts)); err != nil {
+		return err
+	}
 	for i := range cuts {
 		cuts[i].count(o.Axes, plain)
 	}
@@ -140,6 +143,7 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	s := w.settings
 	w.comment("slingloft " + d.Title)
 	w.comment(fmt.Sprintf("sheet %s x %s mm scale %s", num(d.Width), num(d.Height), export.ScaleText(o.ScaleFactor())))
+	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
 	w.comment(fmt.Sprintf("tool %s kerf %s mm lead %s mm trail %s mm", s.Tool, num(s.Kerf), num(s.Lead), num(s.Trail)))
 	for _, text := range s.remarks(d) {
 		w.remark(text)
@@ -157,9 +161,8 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	}
 }
 
-// frame goes round all work with the tool off, so that one sees where it will be,
-// and pauses.
-func (w *program) frame(cuts []cut) {
+// way returns the box around all moves.
+func way(cuts []cut) geom.Box {
 	box := geom.EmptyBox()
 	for _, c := range cuts {
 		box = box.With(c.start)
@@ -167,6 +170,13 @@ func (w *program) frame(cuts []cut) {
 			box = box.With(m.to)
 		}
 	}
+	return box
+}
+
+// frame goes round all work with the tool off, so that one sees where it will be,
+// and pauses.
+func (w *program) frame(cuts []cut) {
+	box := way(cuts)
 	if box.Empty() {
 		return
 	}

@@ -1,8 +1,10 @@
 package hpgl
 
 import (
+	"cmp"
 	"io"
 	"regexp"
+	"slices"
 
 	"slingloft/export"
 	"slingloft/outline/design"
@@ -11,16 +13,49 @@ import (
 
 // Format returns HP-GL/2 as a format of files.
 func Format() export.Format {
-	return export.Format{Name: "hpgl", Ending: ".plt", About: "pen and roll plotters, knife plotters", Drives: true, SetUp: setUp}
+	return export.Format{Name: "hpgl", Ending: ".plt", About: "pen and roll plotters, knife plotters", Drives: true, Pens: true, SetUp: setUp}
 }
 
 // setUp takes the machine's own pens.
 func setUp(m design.Machine, of export.Material) (export.Codec, error) {
-	pens := pensOf(m, of.Name)
+	p := plotFor(m, of)
 	return export.Codec{
-		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, pens) },
-		Read:  Read, Keeps: export.Lines, Tolerance: 0.018, Layers: layers, Notes: notes,
+		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, p) },
+		Read:  Read, Keeps: export.Lines, Tolerance: 0.018, Layers: layers, Notes: p.notes,
 	}, nil
+}
+
+// plotFor returns how a machine plots on a material.
+func plotFor(m design.Machine, of export.Material) Plot {
+	p := Plot{Pens: pensOf(m, of.Name), Bed: export.Bed{Width: m.Width, Height: m.Height}}
+	p.Asked = func(l piece.Line) bool {
+		named := func(j design.Job) bool { return j.Work == l.Work && j.Material == of.Name && !j.Skip }
+		return !export.ByNameOnly(cmp.Or(m.Tool, design.Pen), of.Stock, l) || slices.ContainsFunc(m.Jobs, named)
+	}
+	p.left = func(d export.Drawing) []string {
+		var works []piece.Work
+		slits := false
+		for _, l := range append(slices.Clone(d.Lines), lettered(d)...) {
+			switch {
+			case p.Asked(l):
+			case export.Slit(l):
+				slits = true
+			default:
+				works = append(works, l.Work)
+			}
+		}
+		slices.Sort(works)
+		return export.LeftOut(m.Tool, of.Name, slices.Compact(works), slits)
+	}
+	return p
+}
+
+// lettered returns a line that stands for a drawing's labels.
+func lettered(d export.Drawing) []piece.Line {
+	if len(d.Labels) == 0 {
+		return nil
+	}
+	return []piece.Line{{Work: piece.Lettering}}
 }
 
 // pensOf returns the pens that a machine's jobs name for a material.
@@ -38,9 +73,9 @@ var penNumber = regexp.MustCompile(`\bSP(\d+)`)
 // layers returns the numbers of the pens in a file.
 func layers(data []byte) []string { return export.LayerNames(penNumber, data) }
 
-// notes says where plotters of some kinds stop.
-func notes(d export.Drawing, o export.Options) []string {
-	var out []string
+// notes says what is left out and where plotters of some kinds stop.
+func (p Plot) notes(d export.Drawing, o export.Options) []string {
+	out := append(p.left(d), d.Room()...)
 	if Beyond16Bits(d, o) {
 		out = append(out, "beyond 819 mm, where plotters that count in 16 bits stop")
 	}

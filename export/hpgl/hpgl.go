@@ -17,6 +17,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 
 	"slingloft/export"
 	"slingloft/export/travel"
@@ -31,7 +32,19 @@ const unitsPerMM = 40
 const pairsPerLine = 30
 
 // Write writes the drawing as HP-GL/2 with the usual pens, see [Pen].
-func Write(out io.Writer, d export.Drawing, o export.Options) error { return WriteFor(out, d, o, nil) }
+func Write(out io.Writer, d export.Drawing, o export.Options) error {
+	return WriteFor(out, d, o, Plot{})
+}
+
+// Plot is how a machine plots on one material. The zero value draws all with the usual
+// pens.
+type Plot struct {
+	Pens  Pens
+	Bed   export.Bed
+	Asked func(piece.Line) bool // reports whether a line is drawn; nil: all are
+
+	left func(export.Drawing) []string // says what is not
+}
 
 // Pens are the pens that draw each kind of work, in the order of [piece.Works],
 // from 1. Where it is shorter or holds 0 the usual pen draws.
@@ -45,10 +58,20 @@ func (p Pens) of(w piece.Work) int {
 	return Pen(w)
 }
 
-// WriteFor is [Write] with a plotter's own pens. [Read] knows the usual ones only.
-func WriteFor(out io.Writer, d export.Drawing, o export.Options, pens Pens) error {
+// WriteFor is [Write] as a plotter has it. [Read] knows the usual ones only.
+func WriteFor(out io.Writer, d export.Drawing, o export.Options, p Plot) error {
 	plain, err := d.Plain(o)
 	if err != nil {
+		return err
+	}
+	if p.Asked != nil {
+		plain.Lines = slices.DeleteFunc(plain.Lines, func(l piece.Line) bool { return !p.Asked(l) })
+	}
+	way := geom.EmptyBox()
+	for _, l := range plain.Lines {
+		way = way.Union(l.Points.Bounds())
+	}
+	if err := p.Bed.Reach(plain, o.Axes, way); err != nil {
 		return err
 	}
 	w := bufio.NewWriter(out)
@@ -64,7 +87,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, pens Pens) erro
 		if len(paths) == 0 {
 			continue
 		}
-		fmt.Fprintf(w, "SP%d;\n", pens.of(work))
+		fmt.Fprintf(w, "SP%d;\n", p.Pens.of(work))
 		for _, s := range travel.Order(paths, at) {
 			pts := s.Follow(paths[s.Path])
 			draw(w, pts)

@@ -18,7 +18,7 @@ import (
 func instructions(t *testing.T, d export.Drawing, pens Pens) []string {
 	t.Helper()
 	var b bytes.Buffer
-	if err := WriteFor(&b, d, export.Options{}, pens); err != nil {
+	if err := WriteFor(&b, d, export.Options{}, Plot{Pens: pens}); err != nil {
 		t.Fatal(err)
 	}
 	return strings.Split(strings.TrimSpace(b.String()), "\n")
@@ -144,7 +144,7 @@ func TestNotes(t *testing.T) {
 		{"counted from above", small, below, []string{"below zero"}},
 		{"both", large, below, []string{"819 mm", "below zero"}},
 	} {
-		got := notes(r.d, r.o)
+		got := plotFor(design.Machine{}, export.Material{}).notes(r.d, r.o)
 		ok := len(got) == len(r.want)
 		for i := range min(len(got), len(r.want)) {
 			ok = ok && strings.Contains(got[i], r.want[i])

@@ -13,6 +13,7 @@ import (
 // is the tool's usual value, or the sheet's.
 type Machine struct {
 	Tool          Tool
+	For           For     // what it cuts
 	Width, Height float64 // reach of its bed, mm; 0: not given, the sheet fits
 	Origin        Origin
 	XLeft, YDown  bool    // its axes count to the left, downwards
@@ -35,6 +36,8 @@ type Machine struct {
 	SpinUp    float64                       // what a router's spindle takes to its speed, s; 0: not given
 	Through   float64                       // depth of cuts below the sheet, mm; 0: not given
 	NoFrame   bool                          // do not go round all work first
+	NoPens    bool                          // it cannot change pens by itself
+	InWaste   bool                          // files that move no machine have band and title in the waste too
 	Example   bool                          // invented: its values are to be tried before they are used
 
 	Pause      Pause    // after the frame
@@ -94,6 +97,21 @@ func ParseTool(name string) (Tool, error) {
 		}
 	}
 	return 0, fmt.Errorf("tool %.20q: want laser, router, knife or pen", name)
+}
+
+// For says what a machine cuts.
+type For int
+
+// What a machine may be for.
+const (
+	ForBoth For = iota
+	ForCloth
+	ForBoard
+)
+
+// Takes reports whether the machine cuts from a stock.
+func (f For) Takes(s piece.Stock) bool {
+	return f == ForBoth || (f == ForCloth) == (s == piece.Cloth)
 }
 
 // Corner is a place on a sheet, as one sees it, at which a machine may have its zero.
@@ -227,6 +245,9 @@ func (m Machine) Cut() float64 {
 // machine's bed, its cuts as wide as the machine's, its origin named.
 func (d Design) OnMachine() Design {
 	m := d.Machine
+	if !m.For.Takes(piece.Board) {
+		m.Width, m.Height, m.Kerf, m.Cutter = 0, 0, 0, 0 // the sheets are another machine's
+	}
 	if m.Width > 0 {
 		d.Sheet.Width = min(d.Sheet.Width, m.Width)
 	}

@@ -27,12 +27,14 @@ func machineRows() []row {
 	rows := []row{
 		named(KeyMachineTool, func(d *Design) *Tool { return &d.Machine.Tool }, Tools()).
 			says("Kind of machine that programs and plots are for; left out, a laser for programs and a pen for plots.", "laser", "laser").known("type", "kind"),
+		option(KeyMachineFor, func(d *Design) *For { return &d.Machine.For }, "both", "cloth", "board").
+			says("What the machine cuts; of the other stock there are no programs and plots.", "both", "both").or("both").known("cuts", "stock"),
 		length("width", 100, 20000, func(m *Machine) *float64 { return &m.Width }).
-			says("Reach of the bed along the sheet's width; templates are divided to fit.", "600 mm", "24 in").known("bed", "bed_width", "x"),
+			says("Reach of the bed along the sheet's width; templates are divided to fit, and what does not fit is not written.", "600 mm", "24 in").known("bed", "bed_width", "x"),
 		length("height", 100, 20000, func(m *Machine) *float64 { return &m.Height }).
 			says("Reach of the bed along the sheet's height.", "400 mm", "16 in").known("depth", "bed_height", "y"),
 		named(KeyMachineOrigin, func(d *Design) *Origin { return &d.Machine.Origin }, origins()).
-			says("Where on the sheet the machine's zero lies; sheet: the corner in sheet.origin. This and the axes hold for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
+			says("Where on the stock the machine's zero lies, the cloth or the sheet; sheet: the corner in sheet.origin. This and the axes hold for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
 		toggle(KeyMachineXLeft, func(d *Design) *bool { return &d.Machine.XLeft }).
 			says("The machine's x counts to the left.", "true", "true").or("false").known("mirror_x", "mirror"),
 		toggle(KeyMachineYDown, func(d *Design) *bool { return &d.Machine.YDown }).
@@ -77,6 +79,10 @@ func machineRows() []row {
 			says("Lines of your own at the beginning of programs, before those that set units and absolute places.", "[]", "[]").known("prologue", "preamble"),
 		list(KeyMachineFooter, 20, func(d *Design) *[]string { return &d.Machine.Footer }).
 			says("Lines of your own at the end of programs, when the tool is off and back at zero.", "[]", "[]").known("epilogue"),
+		toggle(KeyMachinePenChange, func(d *Design) *bool { return &d.Machine.NoPens }).negated().
+			says("The plotter changes its pens by itself; else there is a plot for each kind of work.", "true", "true").or("true").known("pen_changer"),
+		toggle(KeyMachineInWaste, func(d *Design) *bool { return &d.Machine.InWaste }).
+			says("SVG, DXF and PDF of the cloth are as large as the cloth, with crosses, check bars and title in its waste, as programs and plots are; else these stand around it.", "true", "true").or("false").known("band"),
 		toggle(KeyMachineExample, func(d *Design) *bool { return &d.Machine.Example }).
 			says("The machine is invented: programs say that its values are to be tried on scrap first.", "true", "true").or("false"),
 		{key: KeyMachinePaper, form: choice, choices: Papers(),

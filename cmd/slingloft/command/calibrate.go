@@ -75,6 +75,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	}
 	d, digest := p.Design, p.Digest
 	d.Machine.Kerf, d.Machine.Measured, d.Machine.Thin, d.Sheet.Kerf, d.Output.Scale = 0, [2]float64{}, 0, 0, 1
+	d.Machine.For = design.ForBoth // a cloth machine too is measured on a sheet
 	out, err := outputOf(d, o.shop, "", "calibrate")
 	if err != nil {
 		return err

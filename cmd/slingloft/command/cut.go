@@ -103,6 +103,9 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return atMachine(&p, err)
 	}
 	tell.tell()
+	for _, text := range out.untold() {
+		sayf(s.Err, "note: %s", text)
+	}
 	summary(s.Err, &p, l)
 	return nil
 }
@@ -116,6 +119,7 @@ func (o output) tell(s Streams, p *work.Plan, l work.Lays, drawings []export.Dra
 		return err
 	}
 	doc := cutDocument(p, err)
+	doc.Warnings = append(doc.Warnings, o.untold()...)
 	doc.Scale, doc.Lays, doc.Files = o.options.ScaleFactor(), laysOf(p, l), append(doc.Files, files...)
 	return errors.Join(err, document.Write(s.Out, doc))
 }

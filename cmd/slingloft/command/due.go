@@ -1,6 +1,9 @@
 package command
 
 import (
+	"fmt"
+	"strings"
+
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/outline/design"
@@ -10,8 +13,12 @@ import (
 // clothSheet is the name of the drawing that is cut from cloth.
 const clothSheet = "cloth-lay"
 
+// isCloth reports whether a drawing of the name is cut from cloth.
+func isCloth(name string) bool { return strings.HasPrefix(name, clothSheet) }
+
 // dueFile is a file that is to be written, or proved.
 type dueFile struct {
+	sheet   string // name of the drawing that it is of
 	drawing export.Drawing
 	format  export.Format
 	codec   export.Codec // of the format, for this drawing's material
@@ -23,16 +30,67 @@ func (f dueFile) name() string { return f.drawing.Name + f.format.Ending }
 // due returns the files of drawings: every format of the first, then of the next.
 func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 	var out []dueFile
+	drawings, err := o.selected(drawings)
+	if err != nil {
+		return nil, err
+	}
 	for _, d := range drawings {
 		for _, name := range o.formats {
 			f, codec, err := o.format(name, d.Name)
 			if err != nil {
 				return nil, err
 			}
-			out = append(out, dueFile{d, f, codec})
+			if f.Drives && !o.machine.For.Takes(stockOf(d)) {
+				continue
+			}
+			shown, err := o.shown(f, d)
+			if err != nil {
+				return nil, err
+			}
+			for _, part := range o.parts(f, shown) {
+				out = append(out, dueFile{d.Name, part, f, codec})
+			}
 		}
 	}
 	return out, nil
+}
+
+// shown returns a drawing as it goes into a format: on the stock alone where the file
+// moves a machine, without the work that the machine's jobs skip.
+func (o output) shown(f export.Format, d export.Drawing) (export.Drawing, error) {
+	if f.Drives || o.machine.InWaste && !f.PiecesOnly {
+		var err error
+		if d, err = d.OnStock(); err != nil {
+			return d, err
+		}
+	}
+	material := o.material(d.Name).Name
+	return d.Without(func(w piece.Work) bool { return o.machine.JobFor(w, material).Skip }), nil
+}
+
+// parts returns a drawing for each kind of work where a plotter cannot change its pens,
+// named so that they sort in the order of work, and else the drawing alone.
+func (o output) parts(f export.Format, d export.Drawing) []export.Drawing {
+	if !f.Pens || !o.machine.NoPens {
+		return []export.Drawing{d}
+	}
+	var out []export.Drawing
+	for i, w := range piece.Works() {
+		part := d.Without(func(other piece.Work) bool { return other != w })
+		if len(part.Lines) > 0 || len(part.Labels) > 0 {
+			part.Name = fmt.Sprintf("%s-%d-%s", d.Name, i+1, w)
+			out = append(out, part)
+		}
+	}
+	return out
+}
+
+// material returns what a drawing of the name is cut from.
+func (o output) material(drawing string) export.Material {
+	if isCloth(drawing) {
+		return export.Material{Name: o.cloth, Stock: piece.Cloth}
+	}
+	return export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness}
 }
 
 // format returns the format of the given name, set up for a drawing. The sheets'
@@ -42,10 +100,8 @@ func (o output) format(name, drawing string) (export.Format, export.Codec, error
 	if err != nil {
 		return f, export.Codec{}, err
 	}
-	m, of := o.machine, export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness}
-	if drawing == clothSheet {
-		of = export.Material{Name: o.cloth, Stock: piece.Cloth}
-	} else if m.Kerf == 0 && (m.Tool == 0 || m.Tool == design.Laser) {
+	m, of := o.machine, o.material(drawing)
+	if of.Stock == piece.Board && m.Kerf == 0 && (m.Tool == 0 || m.Tool == design.Laser) {
 		m.Kerf = o.sheet.Kerf
 	}
 	codec, err := f.SetUp(m, of)

@@ -19,6 +19,7 @@ type kept struct {
 	Machine  string    `json:"machine,omitempty"`
 	Paper    string    `json:"paper,omitempty"`
 	Measured string    `json:"measured,omitempty"`
+	Only     string    `json:"only,omitempty"`
 	Add      []string  `json:"add,omitempty"`
 	AddBoard []string  `json:"add_board,omitempty"`
 	Lay      work.Kept `json:"lay"`
@@ -26,7 +27,7 @@ type kept struct {
 
 // keptOf returns what is kept of a run that writes into a folder.
 func keptOf(folder string, args []string, o cutOptions, lay work.Kept) kept {
-	k := kept{Scale: o.scale, Paper: o.paper, Measured: o.measured, Lay: lay}
+	k := kept{Scale: o.scale, Paper: o.paper, Measured: o.measured, Only: o.only, Lay: lay}
 	if len(args) > 0 {
 		k.Design = from(folder, args[0])
 	}
@@ -88,6 +89,7 @@ func (k kept) fill(o *proveOptions, folder string, args []string) ([]string, str
 	take("--scale", &o.scale, k.Scale)
 	take("--paper", &o.paper, k.Paper)
 	take("--measured", &o.measured, k.Measured)
+	take("--only", &o.only, k.Only)
 	if k.Machine != "" {
 		take("--machine", &o.machine, to(folder, k.Machine))
 	}

@@ -16,6 +16,7 @@ type shop struct {
 	machine  string
 	measured string
 	paper    string
+	only     string   // what to write of the lays, names with commas between
 	add      []string // outlines for the cloth
 	addBoard []string // outlines for the sheets
 }
@@ -27,6 +28,7 @@ func (o *shop) flags(f *pflag.FlagSet, lays bool) {
 	f.StringVar(&o.paper, "paper", "", "paper that PDF is divided onto: "+strings.Join(design.Papers(), ", "))
 	if lays {
 		f.StringVar(&o.measured, "measured", "", "what the 100 mm bars measured on a plot, such as 99.6x100.2: every file is corrected")
+		f.StringVar(&o.only, "only", "", "cloth, templates, or sheets and pieces by their names, with commas between")
 		f.StringArrayVar(&o.add, "add", nil, "SVG or DXF file with an outline of your own to lay on the cloth; may be given again")
 		f.StringArrayVar(&o.addBoard, "add-board", nil, "the same for the sheets of the templates")
 	}

@@ -23,6 +23,7 @@ type output struct {
 	sheet   design.Sheet
 	cloth   string         // name of the cloth
 	style   quantity.Style // of lengths in notes
+	only    string         // what of the sheets is written
 
 	folder  string
 	formats []string   // names
@@ -33,7 +34,7 @@ type output struct {
 // outputOf returns how a design's sheets are written at a scale, as it is written
 // on drawings, or at the design's own.
 func outputOf(d design.Design, o shop, scale, name string) (output, error) {
-	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name, style: d.Output.Style(1)}
+	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name, style: d.Output.Style(1), only: o.only}
 	if err := o.apply(&out.machine, name); err != nil {
 		return out, err
 	}
@@ -137,8 +138,7 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 	for _, f := range due {
 		var b bytes.Buffer
 		err := f.codec.Write(&b, f.drawing, o.options)
-		var lacks gcode.UnsetError
-		if errors.As(err, &lacks) {
+		if lacks := o.lacks(err, stockOf(f.drawing)); len(lacks) > 0 {
 			lacking = lacking.With(lacks)
 			continue
 		} else if err != nil {
@@ -148,11 +148,14 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		w, h := o.options.Size(d)
 		out = append(out, file{content: b.Bytes(), notes: o.notes(f), about: document.Sheet{
 			File:  document.FileOf(f.name(), f.format.Name, b.Bytes()),
-			Sheet: d.Name, Title: d.Title, Stock: stock.String(), Number: number[d.Name], Of: total[stock], Size: [2]float64{w, h},
+			Sheet: f.sheet, Title: d.Title, Stock: stock.String(), Number: number[f.sheet], Of: total[stock], Size: [2]float64{w, h},
 		}})
 	}
 	if len(lacking) > 0 {
 		return nil, lacking
+	}
+	if len(out) == 0 {
+		return nil, usagef("nothing to write: %s", strings.Join(append(o.untold(), "--only and for leave nothing"), "; "))
 	}
 	return out, nil
 }
@@ -174,30 +177,52 @@ func (o output) notes(f dueFile) []string {
 	if f.codec.Notes != nil {
 		out = f.codec.Notes(f.drawing, o.options)
 	}
-	if note := o.beyond(f.drawing); note != "" && f.format.Drives {
-		out = append(out, note)
+	if f.format.Drives {
+		out = append(out, o.zero(f.drawing))
 	}
 	return out
 }
 
-// beyond says how far a sheet reaches beyond the machine's bed, if it does. Templates
-// are laid on what the machine reaches; cloth and large scales may ask for more.
-func (o output) beyond(d export.Drawing) string {
-	const slack = 0.5 // mm
-	var out []string
-	side := func(name string, length, bed float64) {
-		if length *= o.options.ScaleFactor(); bed > 0 && length > bed+slack {
-			out = append(out, fmt.Sprintf("%s %s, the machine's bed %s", o.style.Length(length), name, o.style.Length(bed)))
+// zero says where the operator puts a machine's zero.
+func (o output) zero(d export.Drawing) string {
+	at := o.options.Axes.Origin.String()
+	w, h := o.options.Size(d)
+	return fmt.Sprintf("zero: the %s of the stock, which is %s wide and %s high", at, o.style.Length(w), o.style.Length(h))
+}
+
+// lacks returns what an error of a writer says that the machine lacks, nothing where it
+// says something else.
+func (o output) lacks(err error, s piece.Stock) gcode.UnsetError {
+	var lacks gcode.UnsetError
+	var far *export.ReachError
+	if errors.As(err, &far) {
+		return o.tooFar(far, s)
+	}
+	errors.As(err, &lacks)
+	return lacks
+}
+
+// tooFar says what would do where a machine does not reach over a sheet.
+func (o output) tooFar(e *export.ReachError, s piece.Stock) gcode.UnsetError {
+	other := `for = "board" under [machine], or --only templates, leaves the cloth out`
+	if s == piece.Board {
+		other = `for = "cloth" under [machine], or --only cloth, leaves the templates out`
+	}
+	var out gcode.UnsetError
+	side := func(too bool, key design.Key, name string, need, has float64) {
+		if too {
+			out = append(out, gcode.Lack{Key: key, Found: fmt.Sprintf("%s takes %s %s from the zero, the machine reaches %s",
+				e.Name, o.style.Length(need), name, o.style.Length(has)), Hint: o.style.Length(need) + " or more would do; " + other})
 		}
 	}
-	side("wide", d.Width, o.machine.Width)
-	side("high", d.Height, o.machine.Height)
-	return strings.Join(out, "; ")
+	side(e.Wide(), design.KeyMachineWidth, "wide", e.Need.X, e.Bed.Width)
+	side(e.High(), design.KeyMachineHeight, "high", e.Need.Y, e.Bed.Height)
+	return out
 }
 
 // stockOf returns what a sheet is cut from.
 func stockOf(d export.Drawing) piece.Stock {
-	if d.Name == clothSheet {
+	if isCloth(d.Name) {
 		return piece.Cloth
 	}
 	return piece.Board

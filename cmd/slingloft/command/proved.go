@@ -8,7 +8,6 @@ import (
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
-	"slingloft/export/gcode"
 	"slingloft/export/prove"
 )
 
@@ -59,7 +58,7 @@ func judgedFiles(files []proved) error {
 
 // proveOne compares one file.
 func (o output) proveOne(f dueFile) proved {
-	about := document.Proved{Name: f.name(), Format: f.format.Name, Sheet: f.drawing.Name}
+	about := document.Proved{Name: f.name(), Format: f.format.Name, Sheet: f.sheet}
 	fails := func(code int, verdict, text string) proved {
 		about.Verdict, about.Faults = verdict, []string{text}
 		return proved{code, text, about}
@@ -72,8 +71,7 @@ func (o output) proveOne(f dueFile) proved {
 		return fails(Failed, "unreadable", err.Error())
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
-	var lacks gcode.UnsetError
-	if errors.As(err, &lacks) {
+	if lacks := o.lacks(err, stockOf(f.drawing)); len(lacks) > 0 {
 		return fails(Disagree, "not due", "is not due: "+lacks[0].Found)
 	}
 	if err != nil {

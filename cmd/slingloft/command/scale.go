@@ -46,7 +46,7 @@ func usualScales() []float64 {
 func (o output) offBy(files []sheetFile, drawings []export.Drawing, at export.Options) float64 {
 	for _, file := range files {
 		i := slices.IndexFunc(drawings, func(d export.Drawing) bool { return d.Name == file.stem })
-		_, codec, err := o.format(file.format, file.stem)
+		f, codec, err := o.format(file.format, file.stem)
 		if i < 0 || err != nil || !slices.Contains(o.formats, file.format) || codec.Divided {
 			continue
 		}
@@ -58,10 +58,14 @@ func (o output) offBy(files []sheetFile, drawings []export.Drawing, at export.Op
 		if err != nil {
 			continue
 		}
-		w, h := extent(drawings[i])
+		d, err := o.shown(f, drawings[i])
+		if err != nil {
+			continue
+		}
+		w, h := extent(d)
 		gotW, gotH := extent(got)
 		if len(got.Lines) == 0 { // a picture
-			w, h, gotW, gotH = drawings[i].Width, drawings[i].Height, got.Width, got.Height
+			w, h, gotW, gotH = d.Width, d.Height, got.Width, got.Height
 		}
 		size := at.Point(geom.Pt(w, h))
 		// A machine's x may be y here, which is no matter.

@@ -63,10 +63,14 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	return out, nil
 }
 
-// strip is the roll that the cloth is laid on.
+// strip is the roll that the cloth is laid on. A machine that cuts beside the lines stays
+// on it, and off its neighbours.
 func (p *Plan) strip() nest.Strip {
-	c := p.Design.Cloth
-	return nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
+	c, cut := p.Design.Cloth, 0.0
+	if m := p.Design.Machine; m.For.Takes(piece.Cloth) {
+		cut = m.Cut()
+	}
+	return nest.Strip{Width: c.Width, Gap: max(c.Gap, cut), Margin: max(c.Margin, cut/2), KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
 }
 
 // bed is a sheet within its frame.
