@@ -27,7 +27,7 @@ func (m *maker) body() error {
 	if m.d.Cap.Kind == design.Gathered {
 		m.drawstring(&p)
 		for _, i := range []int{headEnd, footEnd} {
-			if err := m.hemLies(m.edges[i], "a gathered end"); err != nil {
+			if err := m.hemLies(m.edges[i]); err != nil {
 				return err
 			}
 		}

@@ -25,7 +25,7 @@ func (m *maker) cap(e hung.End) error {
 		return err
 	}
 	top := m.capTop(seam)
-	if err := m.hemLies(top, "the top edge of a cap"); err != nil {
+	if err := m.hemLies(top); err != nil {
 		return err
 	}
 	round, inside := seam, 1.0 // counter-clockwise, and the side of the seam the cap lies on

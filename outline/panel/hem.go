@@ -22,13 +22,13 @@ const hemGives = 0.04
 const hemReach = 100.0
 
 // hemLies refuses a hem, folded two times, that is too wide for the curve of its edge.
-func (m *maker) hemLies(edge geom.Polyline, where string) error {
+func (m *maker) hemLies(edge geom.Polyline) error {
 	sharp := sharpest(edge, hemReach)
 	if 2*m.d.Cap.Hem*sharp <= hemGives {
 		return nil
 	}
 	return &hung.Impossible{Key: design.KeyCapHem,
-		Reason: fmt.Sprintf("folded over on the curve of %s it would have to give %.0f %% of its length", where, 200*m.d.Cap.Hem*sharp),
+		Reason: fmt.Sprintf("on the curve of its edge it would have to give %.0f %% of its length, folded over", 200*m.d.Cap.Hem*sharp),
 		Bound:  design.AtMost, Limit: hemGives / (2 * sharp)}
 }
 

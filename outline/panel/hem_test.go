@@ -56,14 +56,14 @@ func TestHemLies(t *testing.T) {
 	m := maker{}
 	m.d.Cap.Hem = 40
 	var no *hung.Impossible
-	if err := m.hemLies(edge, "it"); !errors.As(err, &no) || no.Key != design.KeyCapHem || no.Bound != design.AtMost {
+	if err := m.hemLies(edge); !errors.As(err, &no) || no.Key != design.KeyCapHem || no.Bound != design.AtMost {
 		t.Fatalf("a hem of 40 mm: %v", err)
 	}
 	if cut, lies := radius-no.Limit, radius+no.Limit; math.Abs((lies-cut)/radius-hemGives) > 0.01*hemGives {
 		t.Errorf("%g mm would do, which give %g of the length, want %g", no.Limit, (lies-cut)/radius, hemGives)
 	}
 	m.d.Cap.Hem = no.Limit
-	if err := m.hemLies(edge, "it"); err != nil {
+	if err := m.hemLies(edge); err != nil {
 		t.Errorf("%g mm, which would do: %v", no.Limit, err)
 	}
 }
