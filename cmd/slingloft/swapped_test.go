@@ -22,6 +22,7 @@ import (
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/wording"
 	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -148,7 +149,7 @@ func (s *spoken) figured(t *testing.T, p *work.Plan, l work.Lays, say figures.Wo
 // ordered gathers the order of work of the build sheet.
 func (s *spoken) ordered(t *testing.T, p *work.Plan, l work.Lays) {
 	t.Helper()
-	built, err := show.Of(p, l)
+	built, err := show.Of(p, l, wording.English())
 	if err != nil {
 		t.Fatal(err)
 	}

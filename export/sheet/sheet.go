@@ -6,25 +6,48 @@
 // turn a sheet into a web page and a PDF file, so that both say the same.
 package sheet
 
-import "slingloft/export/sheet/picture"
+import (
+	"fmt"
 
-// Fact is a named figure, ready to print.
-type Fact struct {
-	Name, Value string
-}
+	"slingloft/export/sheet/picture"
+)
 
 // Sheet is a finished build sheet.
 type Sheet struct {
 	Title    string
 	Subtitle string
 	Digest   string
+	Frame    Frame
 	Verdict  Verdict
 	Sections []Section
 }
 
+// Frame is what the writers of a sheet say of their own. What its texts are filled in
+// with stands behind them.
+type Frame struct {
+	Language  string // as files name it: "en"
+	File      string // title of the file: title of the sheet
+	Design    string // digest
+	Contents  string
+	Skip      string // leads past the contents
+	Picture   string // its title
+	Rows      string // part of a table: caption, from, to
+	Continued string // a table that goes on: caption
+}
+
+// File returns the title of a file with the sheet.
+func (s Sheet) File() string { return fmt.Sprintf(s.Frame.File, s.Title) }
+
+// Design names the design by its digest.
+func (s Sheet) Design() string { return fmt.Sprintf(s.Frame.Design, s.Digest) }
+
+// Foot returns what stands at the foot of the sheet.
+func (s Sheet) Foot() string { return s.Title + " · " + s.Design() }
+
 // Verdict is the outcome of the checks in one word and one line.
 type Verdict struct {
 	Grade Grade
+	Title string
 	Text  string
 }
 
@@ -45,6 +68,9 @@ type Section struct {
 	Blocks []Block
 }
 
+// Add adds blocks to a section.
+func (s *Section) Add(blocks ...Block) { s.Blocks = append(s.Blocks, blocks...) }
+
 // Block is a part of a section: [Para], [List], [Steps], [Table], [Figures] or
 // [Notice].
 type Block interface{ block() }
@@ -63,6 +89,11 @@ type Step struct {
 	Title string
 	Text  string
 	Facts []Fact
+}
+
+// Fact is a named figure, ready to print.
+type Fact struct {
+	Name, Value string
 }
 
 // Add adds a figure to a step.

@@ -17,6 +17,7 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/page"
 	"slingloft/export/sheet/paper"
+	"slingloft/export/sheet/wording"
 	"slingloft/export/whole"
 )
 
@@ -96,7 +97,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
-	doc, err := show.Of(&p, l)
+	doc, err := show.Of(&p, l, wording.English())
 	if err != nil {
 		return err
 	}

@@ -11,6 +11,7 @@ import (
 	"slingloft/cmd/slingloft/show"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/wording"
 )
 
 // readSheet is a sheet as somebody reads it: by tables, rows and steps.
@@ -150,12 +151,12 @@ func planOf(t *testing.T, name string) work.Plan {
 // fraction that it is told in, and forces in pounds: 1 lbf is 4.4482216152605 N.
 func TestInchesSayTheSame(t *testing.T) {
 	p := planOf(t, "demo")
-	metric, err := show.Unlaid(&p)
+	metric, err := show.Unlaid(&p, wording.English())
 	if err != nil {
 		t.Fatal(err)
 	}
 	p.Design.Output.Inches = true
-	imperial, err := show.Unlaid(&p)
+	imperial, err := show.Unlaid(&p, wording.English())
 	if err != nil {
 		t.Fatal(err)
 	}

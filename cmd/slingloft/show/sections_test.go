@@ -9,6 +9,7 @@ import (
 
 	"slingloft/cmd/slingloft/show"
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 )
 
@@ -25,9 +26,9 @@ func TestSections(t *testing.T) {
 				if e != nil {
 					t.Fatal(e)
 				}
-				s.Sheet, err = show.Of(&p, l)
+				s.Sheet, err = show.Of(&p, l, wording.English())
 			} else {
-				s.Sheet, err = show.Unlaid(&p)
+				s.Sheet, err = show.Unlaid(&p, wording.English())
 			}
 			if err != nil {
 				t.Fatal(err)

@@ -3,19 +3,18 @@
 package show
 
 import (
-	"fmt"
-
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/chapter"
 	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/piece"
 )
 
-// Of sets out the build sheet of a laid plan.
-func Of(p *work.Plan, l work.Lays) (sheet.Sheet, error) {
-	d := dataOf(p)
+// Of sets out the build sheet of a laid plan in one language.
+func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
+	d := dataOf(p, say)
 	d.Lays = laysOf(p, l)
 	bill, err := p.Bill(l)
 	if err != nil {
@@ -31,19 +30,19 @@ func Of(p *work.Plan, l work.Lays) (sheet.Sheet, error) {
 
 // Unlaid sets out the build sheet of a plan that is not laid yet: all of it but what
 // takes longest, the lay, what to buy and what working errors do.
-func Unlaid(p *work.Plan) (sheet.Sheet, error) {
-	d := dataOf(p)
+func Unlaid(p *work.Plan, say wording.Words) (sheet.Sheet, error) {
+	d := dataOf(p, say)
 	d.Unlaid = true
 	return chapter.Sheet(d)
 }
 
 // dataOf gathers what is known at once.
-func dataOf(p *work.Plan) given.Data {
+func dataOf(p *work.Plan, say wording.Words) given.Data {
 	d := given.Data{
 		Design: p.Design, Digest: p.Digest, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
 		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
-		Names: p.Words.Names, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
+		Say: say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
 	if p.Hangs {
 		d.Place = &p.Place
@@ -55,7 +54,7 @@ func dataOf(p *work.Plan) given.Data {
 func laysOf(p *work.Plan, l work.Lays) []given.Lay {
 	c, s := p.Design.Cloth, p.Design.Sheet
 	out := []given.Lay{{
-		Name: "Cloth lay", Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
+		Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
 		Items: work.Placed(p.Sewn.Pieces, l.Cloth, 0), Kept: keptClear(p, piece.Cloth), Roll: true,
 	}}
 	if len(l.Boards.Placements) == 0 {
@@ -74,8 +73,8 @@ func laysOf(p *work.Plan, l work.Lays) []given.Lay {
 			area += items[i].Piece.Cut.Area()
 		}
 		out = append(out, given.Lay{
-			Name: fmt.Sprintf("Template sheet %d of %d", n+1, l.Boards.Beds), Material: s.Name,
-			Width: s.Width, Height: s.Height, Use: area / (s.Width * s.Height), Items: items, Kept: kept,
+			Material: s.Name,
+			Width:    s.Width, Height: s.Height, Use: area / (s.Width * s.Height), Items: items, Kept: kept,
 		})
 	}
 	return out

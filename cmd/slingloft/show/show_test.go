@@ -19,6 +19,7 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/page"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/words"
 )
@@ -55,7 +56,7 @@ func sheetOf(t testing.TB, name string, data []byte) sheet.Sheet {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s, err := show.Of(&p, l)
+	s, err := show.Of(&p, l, wording.English())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -69,7 +70,7 @@ func unlaid(t testing.TB, name string, data []byte) sheet.Sheet {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s, err := show.Unlaid(&p)
+	s, err := show.Unlaid(&p, wording.English())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -98,7 +99,7 @@ func TestPages(t *testing.T) {
 				t.Skip(err)
 			}
 			made++
-			s, err := show.Unlaid(&p)
+			s, err := show.Unlaid(&p, wording.English())
 			if err != nil {
 				t.Fatal(err)
 			}

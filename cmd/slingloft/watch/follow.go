@@ -14,6 +14,7 @@ import (
 	"slingloft/cmd/slingloft/show"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet/page"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 )
 
@@ -111,7 +112,7 @@ func (d *drawer) draw(ctx context.Context, name string, data []byte) {
 	p, err := work.Read(name, data)
 	var html string
 	if err == nil {
-		s, e := show.Unlaid(&p)
+		s, e := show.Unlaid(&p, wording.English())
 		html, err = page.Body(s), e
 	}
 	if err != nil {
@@ -135,7 +136,7 @@ func (d *drawer) lay(ctx context.Context, p work.Plan, version int) {
 	l, err := p.Lay(ctx, work.Budget{})
 	var html string
 	if err == nil {
-		s, e := show.Of(&p, l)
+		s, e := show.Of(&p, l, wording.English())
 		html, err = page.Body(s), e
 	}
 	if ctx.Err() != nil {

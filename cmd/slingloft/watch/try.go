@@ -8,6 +8,7 @@ import (
 	"slingloft/cmd/slingloft/show"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet/page"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/quantity"
 )
@@ -105,7 +106,7 @@ func try(name string, d design.Design, other map[string]string) tried {
 		}
 		return out
 	}
-	s, err := show.Unlaid(&p)
+	s, err := show.Unlaid(&p, wording.English())
 	if err != nil {
 		out.Faults = faultsOf(err, nil)
 		return out

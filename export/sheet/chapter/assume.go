@@ -10,31 +10,26 @@ import (
 
 // assumptions says what the figures take for granted.
 func (b build) assumptions() (sheet.Section, error) {
-	d := b.Design
-	l := sheet.List{
-		"The sleeper is a load along the bed's middle, straight down, at rest; the cloth's own mass and the bars' are added.",
-		"The cloth carries across the bed only, by its weft, and lies on the sleeper without friction. Along the bed it carries nothing.",
-		"Each side's cord, from hook to hook, is one curve in balance. Bars push outwards only, so that the level pull of " +
-			"a side is the same all along.",
-		"The cord keeps its place in its channel. Its tension is therefore some per cent larger at the bars than in the middle.",
-		"Tail ends are tacked to the legs, and how far the weft leans in the tails is left out.",
-		"Woven cloth does not stretch along its threads but shears; the body is laid flat on a net of such threads.",
-		"Seam and cord lie apart by the channel's reach: " + b.Long(b.Sewn.Reach) + " from cord centre to stitch line.",
-	}
-	if s := b.Body.Shear; b.Body.Cut == design.Net {
-		limit := ""
-		if d.Cloth.LockingAngle > 0 {
-			limit = fmt.Sprintf(", against %s at which this cloth locks and wrinkles", given.Degrees(float64(d.Cloth.LockingAngle)))
-		}
-		l = append(l, fmt.Sprintf("The largest shear in the hung body is %s%s; it lies %s from mid-bay and %s off the centre line.",
-			given.Degrees(s.Angle), limit, b.Round(max(s.At.X, -s.At.X)), b.Round(max(s.At.Y, -s.At.Y))))
+	say := b.Say.Assumed
+	l := append(sheet.List{}, say.Mechanics...)
+	l = append(l, fmt.Sprintf(say.Reach, b.Long(b.Sewn.Reach)))
+	if b.Body.Cut == design.Net {
+		l = append(l, b.shearWords())
 	} else {
-		l = append(l, "Tails are cut straight and do not hang quite level; the chart of straight against true cut says by how much.")
+		l = append(l, say.Straight)
 	}
-	l = append(l, b.stretchWords(), "All strengths are those of the design file, from the maker's data sheets; where "+
-		"one is missing, the margin is not given.",
-		"No figure here replaces a test of your own splices, seams and hooks.")
-	return sheet.Section{ID: "assumptions", Title: "Assumptions", Blocks: []sheet.Block{l}}, nil
+	l = append(append(l, b.stretchWords()), say.Strengths...)
+	return sheet.Section{ID: "assumptions", Title: say.Title, Blocks: []sheet.Block{l}}, nil
+}
+
+// shearWords says how much the cloth shears when it hangs.
+func (b build) shearWords() string {
+	s := b.Body.Shear
+	angle, along, aside := given.Degrees(s.Angle), b.Round(max(s.At.X, -s.At.X)), b.Round(max(s.At.Y, -s.At.Y))
+	if limit := b.Design.Cloth.LockingAngle; limit > 0 {
+		return fmt.Sprintf(b.Say.Assumed.ShearOf, angle, given.Degrees(float64(limit)), along, aside)
+	}
+	return fmt.Sprintf(b.Say.Assumed.Shear, angle, along, aside)
 }
 
 // stretchWords says whether stretch was taken off.
@@ -42,24 +37,15 @@ func (b build) stretchWords() string {
 	d := b.Design
 	switch {
 	case d.Side.Stiffness > 0 && d.Leg.Stiffness > 0:
-		return "Cords are cut shorter by what they stretch under the sleeper, from the stiffness in the design; the cut " +
-			"lengths show it as a term of its own."
+		return b.Say.Assumed.Stretch
 	case d.Side.Stiffness > 0 || d.Leg.Stiffness > 0:
-		return "Stretch is taken off only for the cord whose stiffness the design gives."
+		return b.Say.Assumed.OneStretch
 	}
-	return "The design gives no stiffness of the cords: their stretch under the sleeper is not taken off."
+	return b.Say.Assumed.NoStretch
 }
 
 // sources names what published figures and methods stand behind the sheet.
 func (b build) sources() (sheet.Section, error) {
-	return sheet.Section{ID: "sources", Title: "Sources", Blocks: []sheet.Block{sheet.List{
-		"P. L. Chebyshev, On the cutting of garments, 1878: nets of threads that keep their lengths.",
-		"D. A. Winter, Biomechanics and Motor Control of Human Movement, table 4.1: masses of body parts, after Dempster.",
-		"C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007: places along the body.",
-		"Cordage Institute CI 1401: breaking strength over working load for fibre rope, 5 to 12.",
-		"Cables under a load along the level: handbook formula of the parabola, 2H = wS²/8f.",
-		"Bars: Euler and Johnson columns and the secant formula, as in handbooks of machine design.",
-		"M. Okabe and K. Ito, Color Universal Design: colours of the drawings. ISO 128: line types and widths, from memory.",
-		"Buries of 63 cord diameters, press lines, tacking of the tails: common practice, no source.",
-	}}}, nil
+	say := b.Say.Sources
+	return sheet.Section{ID: "sources", Title: say.Title, Blocks: []sheet.Block{sheet.List(say.List)}}, nil
 }

@@ -15,7 +15,7 @@ type build struct{ *given.Data }
 // Sheet sets out the sheet.
 func Sheet(d given.Data) (sheet.Sheet, error) {
 	b := build{&d}
-	s := sheet.Sheet{Title: d.Design.Name, Subtitle: b.subtitle(), Digest: d.Digest, Verdict: b.verdict()}
+	s := sheet.Sheet{Title: d.Design.Name, Subtitle: b.subtitle(), Digest: d.Digest, Frame: d.Say.Frame, Verdict: b.verdict()}
 	chapters := []func() (sheet.Section, error){
 		b.result, b.hungShape, b.pieces, b.lay, b.cords, b.offsets, b.loads,
 		b.materials, b.order, b.seams, b.charts, b.assumptions, b.sources,

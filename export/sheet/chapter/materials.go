@@ -12,86 +12,93 @@ import (
 
 // materials lists what to buy, what it costs and what of it one carries.
 func (b build) materials() (sheet.Section, error) {
-	s := sheet.Section{ID: "materials", Title: "Materials and cost"}
+	say := b.Say.Materials
+	s := sheet.Section{ID: "materials", Title: say.Title}
 	if b.Unlaid {
-		s.Blocks = append(s.Blocks, sheet.Para(unlaid))
+		s.Add(sheet.Para(b.Say.Unlaid))
 	}
 	if b.Bill == nil {
 		return s, nil
 	}
-	t := sheet.Table{ID: "materials-list", Caption: "To buy; prices are those of the design, in its own currency",
-		Head: []string{"item", "amount", "note", "price", "cost"}, Words: []bool{true, false, true, false, false}}
-	for _, r := range b.Bill.Rows {
-		t.AddStrong(false, given.Capital(b.Names.Materials.Kinds[r.Kind])+": "+b.Names.Materials.Thing(r), b.amount(r),
-			b.Names.Note(r.Note, b.Style), b.each(r), price(r.Cost))
-	}
-	t.AddStrong(true, "together, of what has a price", "", "", "", price(b.Bill.Cost))
-	mass := sheet.Table{ID: "materials-mass", Caption: "What the finished hammock weighs", Head: []string{"part", "mass"},
-		Words: []bool{true, false}}
-	for _, m := range b.Bill.Masses {
-		value := b.weight(m.Grams)
-		if m.Missing != "" {
-			value = notGiven
-		}
-		mass.AddStrong(false, b.Names.MassPart(m.Part), value)
-	}
-	total := b.weight(b.Bill.Total)
-	if b.Bill.Total == 0 {
-		total = notGiven
-	}
-	mass.AddStrong(true, "together, of what is known", total)
-	s.Blocks = append(s.Blocks, t, mass)
+	s.Add(b.billTable(), b.massTable())
 	if len(b.Bill.Bars) > 0 {
-		s.Blocks = append(s.Blocks, b.barsList())
+		s.Add(b.barsList())
 	}
 	if len(b.Bill.Open) > 0 {
-		s.Blocks = append(s.Blocks, sheet.Para("Not given: "+strings.Join(b.Names.OpenOf(*b.Bill), "; ")+"."))
+		s.Add(sheet.Para(fmt.Sprintf(say.Open, strings.Join(b.Say.Names.OpenOf(*b.Bill), "; "))))
 	}
 	return s, nil
+}
+
+// billTable tables what to buy.
+func (b build) billTable() sheet.Table {
+	say, names := b.Say.Materials, b.Say.Names
+	t := sheet.Table{ID: "materials-list", Caption: say.Caption, Head: say.Columns[:], Words: []bool{true, false, true, false, false}}
+	for _, r := range b.Bill.Rows {
+		t.AddStrong(false, fmt.Sprintf(say.Row, given.Capital(names.Materials.Kinds[r.Kind]), names.Materials.Thing(r)), b.amount(r),
+			names.Note(r.Note, b.Style), b.each(r), b.price(r.Cost))
+	}
+	t.AddStrong(true, say.Cost, "", "", "", b.price(b.Bill.Cost))
+	return t
+}
+
+// massTable tables what the parts weigh.
+func (b build) massTable() sheet.Table {
+	say := b.Say.Materials
+	t := sheet.Table{ID: "materials-mass", Caption: say.Masses, Head: []string{say.Part, say.Mass}, Words: []bool{true, false}}
+	for _, m := range b.Bill.Masses {
+		t.AddStrong(false, b.Say.Names.MassPart(m.Part), b.weight(m.Grams, m.Missing == ""))
+	}
+	t.AddStrong(true, say.Total, b.weight(b.Bill.Total, b.Bill.Total != 0))
+	return t
 }
 
 // amount writes how much of a row to buy.
 func (b build) amount(r stock.Row) string {
 	if r.Unit != stock.Metre {
-		return fmt.Sprintf("%s × ", quantity.Decimal(r.Quantity, 0)) + b.Names.Materials.Units[r.Unit]
+		return fmt.Sprintf(b.Say.Materials.Pieces, quantity.Decimal(r.Quantity, 0), b.Say.Names.Materials.Units[r.Unit])
 	}
 	return b.Style.Metres(r.Quantity) + " " + b.Style.RunUnit()
 }
 
 // each writes the price of one unit of a row.
 func (b build) each(r stock.Row) string {
-	switch {
-	case r.Price <= 0:
-		return ""
-	case r.Unit != stock.Metre:
-		return price(r.Price) + " per " + b.Names.Materials.Units[r.Unit]
+	price, unit := r.Price, b.Say.Names.Materials.Units[r.Unit]
+	if r.Unit == stock.Metre {
+		price, unit = b.Style.PerRun(r.Price), b.Style.RunUnit()
 	}
-	return price(b.Style.PerRun(r.Price)) + " per " + b.Style.RunUnit()
+	if r.Price <= 0 {
+		return ""
+	}
+	return fmt.Sprintf(b.Say.Materials.Each, b.price(price), unit)
 }
 
 // barsList says how the bars come out of their stock lengths.
 func (b build) barsList() sheet.List {
+	say := b.Say.Materials
 	var l sheet.List
 	for i, c := range b.Bill.Bars {
 		var parts []string
 		for _, p := range c.Parts {
-			parts = append(parts, b.Names.Materials.Bar[p.Bar]+" "+b.Long(p.Length))
+			parts = append(parts, fmt.Sprintf(say.Bar, b.Say.Names.Materials.Bar[p.Bar], b.Long(p.Length)))
 		}
-		l = append(l, fmt.Sprintf("Bar stock %d: %s; %s over.", i+1, strings.Join(parts, ", "), b.Round(c.Offcut)))
+		l = append(l, fmt.Sprintf(say.Stock, i+1, strings.Join(parts, ", "), b.Round(c.Offcut)))
 	}
 	return l
 }
 
-// weight writes a mass given in grams.
-func (b build) weight(g float64) string { return b.Style.Weight(g) + " " + b.Style.WeightUnit() }
-
-// notGiven stands where a figure would need a value that the design does not have.
-const notGiven = "not given"
+// weight writes a mass given in grams, if it is known.
+func (b build) weight(g float64, known bool) string {
+	if !known {
+		return b.Say.NotGiven
+	}
+	return b.Style.Weight(g) + " " + b.Style.WeightUnit()
+}
 
 // price writes a cost, if it is known.
-func price(v float64) string {
+func (b build) price(v float64) string {
 	if v <= 0 {
-		return notGiven
+		return b.Say.NotGiven
 	}
 	return quantity.Decimal(v, 2)
 }

@@ -24,8 +24,8 @@ func TestNotGiven(t *testing.T) {
 		table, ok := block.(sheet.Table)
 		for _, row := range table.Rows {
 			given++
-			if last := row[len(row)-1]; ok && last != notGiven {
-				t.Errorf("%q: %q, want %q", row[0], last, notGiven)
+			if last := row[len(row)-1]; ok && last != d.Say.NotGiven {
+				t.Errorf("%q: %q, want %q", row[0], last, d.Say.NotGiven)
 			}
 		}
 	}

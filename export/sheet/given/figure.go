@@ -43,9 +43,9 @@ func (d *Data) Unit() string {
 // UnitWord returns that unit for running text, where "in in" would not do.
 func (d *Data) UnitWord() string {
 	if d.Style.Inches {
-		return "inches"
+		return d.Say.Inches
 	}
-	return "mm"
+	return d.Unit()
 }
 
 // Force writes a force in N with its unit.
@@ -84,6 +84,9 @@ func Signed(figure string, negative bool) string {
 	return figure
 }
 
+// Both writes two things, one and the other.
+func (d *Data) Both(one, other string) string { return fmt.Sprintf(d.Say.Both, one, other) }
+
 // Capital returns text with its first letter as a capital.
 func Capital(s string) string {
 	first, n := utf8.DecodeRuneInString(s)
@@ -91,12 +94,4 @@ func Capital(s string) string {
 		return s
 	}
 	return strings.ToUpper(s[:n]) + s[n:]
-}
-
-// Counted returns a number with the form that goes with it.
-func Counted(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, many)
 }

@@ -5,7 +5,9 @@
 package given
 
 import (
+	"fmt"
 	"slingloft/export"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -18,7 +20,6 @@ import (
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
-	"slingloft/outline/words"
 )
 
 // Data is all that a build sheet is made from. What is left at its zero value is
@@ -27,7 +28,7 @@ type Data struct {
 	Design design.Design
 	Digest string
 	Style  quantity.Style
-	Names  words.Names // what things are called
+	Say    wording.Words // in the language of the sheet
 
 	Shape     *hung.Shape
 	Body      *flat.Body
@@ -49,7 +50,6 @@ type Data struct {
 
 // Lay is one roll or sheet with the pieces on it.
 type Lay struct {
-	Name          string // "Cloth lay", "Template sheet 2 of 3"
 	Material      string
 	Width, Height float64 // of the stock shown, mm: along x and y
 	Use           float64 // part of the stock that is used
@@ -65,4 +65,21 @@ type Kept struct {
 }
 
 // CordName names a cord.
-func (d *Data) CordName(c cord.Cord) string { return d.Names.Cords.Parts[c.Part] }
+func (d *Data) CordName(c cord.Cord) string { return d.Say.Names.Cords.Parts[c.Part] }
+
+// LayName names the lay number i.
+func (d *Data) LayName(i int) string {
+	if d.Lays[i].Roll {
+		return d.Say.Lay.Roll
+	}
+	no, of := 0, 0
+	for k, l := range d.Lays {
+		if !l.Roll {
+			of++
+		}
+		if k == i {
+			no = of
+		}
+	}
+	return fmt.Sprintf(d.Say.Lay.Sheet, no, of)
+}

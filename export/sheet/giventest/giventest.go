@@ -4,10 +4,10 @@ package giventest
 import (
 	"bytes"
 	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
-	"slingloft/outline/words"
 	"testing"
 )
 
@@ -35,5 +35,5 @@ func Hung(t testing.TB, lines ...string) given.Data {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return given.Data{Design: d, Shape: &s, Body: &body, Names: words.English()}
+	return given.Data{Design: d, Shape: &s, Body: &body, Say: wording.English()}
 }

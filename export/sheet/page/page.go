@@ -30,27 +30,33 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src 'none'; b
 // Write writes the whole page.
 func Write(w io.Writer, s sheet.Sheet) error {
 	var b strings.Builder
-	b.WriteString("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+	fmt.Fprintf(&b, "<!DOCTYPE html>\n<html lang=\"%s\">\n<head>\n<meta charset=\"utf-8\">\n", esc(s.Frame.Language))
 	fmt.Fprintf(&b, "<meta http-equiv=\"Content-Security-Policy\" content=\"%s\">\n", policy)
 	b.WriteString("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-	fmt.Fprintf(&b, "<title>%s – build sheet</title>\n<style>\n%s</style>\n</head>\n<body>\n", esc(s.Title), Style())
-	b.WriteString("<a class=\"skip\" href=\"#main\">To the sheet</a>\n")
+	fmt.Fprintf(&b, "<title>%s</title>\n<style>\n%s</style>\n</head>\n<body>\n", esc(s.File()), Style())
+	fmt.Fprintf(&b, "<a class=\"skip\" href=\"#main\">%s</a>\n", esc(s.Frame.Skip))
 	b.WriteString(Body(s))
 	b.WriteString("</body>\n</html>\n")
 	_, err := io.WriteString(w, b.String())
 	return err
 }
 
+// writer collects a page.
+type writer struct {
+	strings.Builder
+	frame sheet.Frame
+}
+
 // Body returns what stands in the page: title, contents and sections.
 func Body(s sheet.Sheet) string {
-	var b strings.Builder
+	b := writer{frame: s.Frame}
 	fmt.Fprintf(&b, "<header class=\"title\">\n<h1>%s</h1>\n<p>%s</p>\n</header>\n", esc(s.Title), esc(s.Subtitle))
-	b.WriteString("<nav aria-label=\"Contents\">\n<ol>\n")
+	fmt.Fprintf(&b, "<nav aria-label=\"%s\">\n<ol>\n", esc(s.Frame.Contents))
 	for _, sec := range s.Sections {
 		fmt.Fprintf(&b, "<li><a href=\"#%s\">%s</a></li>\n", sec.ID, esc(sec.Title))
 	}
 	b.WriteString("</ol>\n</nav>\n<main id=\"main\">\n")
-	fmt.Fprintf(&b, "<p class=\"verdict %s\"><strong>%s</strong> %s</p>\n", grade(s.Verdict.Grade), word(s.Verdict.Grade), esc(s.Verdict.Text))
+	fmt.Fprintf(&b, "<p class=\"verdict %s\"><strong>%s.</strong> %s</p>\n", grade(s.Verdict.Grade), esc(s.Verdict.Title), esc(s.Verdict.Text))
 	for i, sec := range s.Sections {
 		fmt.Fprintf(&b, "<section id=\"%s\" aria-labelledby=\"%s-h\">\n<h2 id=\"%s-h\"><span class=\"no\">%d</span> %s</h2>\n",
 			sec.ID, sec.ID, sec.ID, i+1, esc(sec.Title))
@@ -58,18 +64,14 @@ func Body(s sheet.Sheet) string {
 		b.WriteString("</section>\n")
 	}
 	b.WriteString("</main>\n")
-	fmt.Fprintf(&b, "<footer><p>%s · design %s</p></footer>\n", esc(s.Title), esc(s.Digest))
+	fmt.Fprintf(&b, "<footer><p>%s</p></footer>\n", esc(s.Foot()))
 	return b.String()
 }
 
 func esc(s string) string { return picture.Escaped(s) }
 
-// grade returns the class of a grade, word what it is called.
+// grade returns the class of a grade.
 func grade(g sheet.Grade) string { return [...]string{"good", "careful", "bad"}[g] }
-
-func word(g sheet.Grade) string {
-	return [...]string{"Checks met.", "Take care.", "Not fit to use."}[g]
-}
 
 // pictures reports whether a block holds pictures: the tables after it belong to
 // it, so that it begins a row.
@@ -79,7 +81,7 @@ func pictures(block sheet.Block) bool {
 }
 
 // writeBlocks writes a section's blocks, small ones beside each other.
-func writeBlocks(b *strings.Builder, blocks []sheet.Block) {
+func writeBlocks(b *writer, blocks []sheet.Block) {
 	for i := 0; i < len(blocks); {
 		n := i
 		for n < len(blocks) && beside(blocks[n]) && (n == i || !pictures(blocks[n])) {
@@ -99,7 +101,7 @@ func writeBlocks(b *strings.Builder, blocks []sheet.Block) {
 	}
 }
 
-func writeBlock(b *strings.Builder, block sheet.Block) {
+func writeBlock(b *writer, block sheet.Block) {
 	switch t := block.(type) {
 	case sheet.Para:
 		fmt.Fprintf(b, "<p>%s</p>\n", esc(string(t)))
@@ -118,7 +120,7 @@ func writeBlock(b *strings.Builder, block sheet.Block) {
 	}
 }
 
-func writeList(b *strings.Builder, lines []string) {
+func writeList(b *writer, lines []string) {
 	b.WriteString("<ul>\n")
 	for _, l := range lines {
 		fmt.Fprintf(b, "<li>%s</li>\n", esc(l))
@@ -126,7 +128,7 @@ func writeList(b *strings.Builder, lines []string) {
 	b.WriteString("</ul>\n")
 }
 
-func writeSteps(b *strings.Builder, steps sheet.Steps) {
+func writeSteps(b *writer, steps sheet.Steps) {
 	b.WriteString("<ol class=\"steps\">\n")
 	for _, s := range steps {
 		fmt.Fprintf(b, "<li><h3>%s</h3>\n<p>%s</p>\n", esc(s.Title), esc(s.Text))
@@ -142,7 +144,7 @@ func writeSteps(b *strings.Builder, steps sheet.Steps) {
 	b.WriteString("</ol>\n")
 }
 
-func writeFigures(b *strings.Builder, figs sheet.Figures) {
+func writeFigures(b *writer, figs sheet.Figures) {
 	b.WriteString("<div class=\"figures\">\n")
 	for i := range figs {
 		f := &figs[i]
@@ -156,8 +158,8 @@ func writeFigures(b *strings.Builder, figs sheet.Figures) {
 		fmt.Fprintf(b, "<figure class=\"%s\">\n", class)
 		if f.Wide() {
 			// A scrolling region has to be within reach of the keyboard.
-			fmt.Fprintf(b, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"%s, picture\">%s</div>\n",
-				esc(f.Picture.Title), f.Picture.SVG())
+			fmt.Fprintf(b, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"%s\">%s</div>\n",
+				esc(fmt.Sprintf(b.frame.Picture, f.Picture.Title)), f.Picture.SVG())
 		} else {
 			b.WriteString(f.Picture.SVG() + "\n")
 		}

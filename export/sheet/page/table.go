@@ -2,7 +2,6 @@ package page
 
 import (
 	"fmt"
-	"strings"
 
 	"slingloft/export/sheet"
 )
@@ -13,7 +12,7 @@ const part = 21
 // broad is from how many columns on a table may be wider than a phone.
 const broad = 4
 
-func writeTable(b *strings.Builder, t sheet.Table) {
+func writeTable(b *writer, t sheet.Table) {
 	if !t.Dense {
 		open, end := "<div class=\"scroll"+short(t)+"\">", "</div>\n"
 		if len(t.Head) >= broad {
@@ -30,7 +29,7 @@ func writeTable(b *strings.Builder, t sheet.Table) {
 	parts := (len(t.Rows) + part - 1) / part
 	for i := range parts {
 		from, to := i*len(t.Rows)/parts, (i+1)*len(t.Rows)/parts
-		fmt.Fprintf(b, "<table aria-label=\"%s, rows %d to %d\">\n", esc(t.Caption), from+1, to)
+		fmt.Fprintf(b, "<table aria-label=\"%s\">\n", esc(fmt.Sprintf(b.frame.Rows, t.Caption, from+1, to)))
 		writeRows(b, t, from, to)
 		b.WriteString("</table>\n")
 	}
@@ -62,7 +61,7 @@ func beside(block sheet.Block) bool {
 }
 
 // writeRows writes the head and the rows from one up to another.
-func writeRows(b *strings.Builder, t sheet.Table, from, to int) {
+func writeRows(b *writer, t sheet.Table, from, to int) {
 	words := func(i int) string {
 		if i < len(t.Words) && t.Words[i] {
 			return " class=\"w\""

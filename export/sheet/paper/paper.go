@@ -67,9 +67,9 @@ func newWriter(s sheet.Sheet, size Size) *writer {
 	pdf.SetModificationDate(day)
 	pdf.SetCatalogSort(true)
 	pdf.SetProducer("Slingloft", true)
-	pdf.SetTitle(safe(s.Title)+" – build sheet", true)
-	pdf.SetSubject("design "+s.Digest, true)
-	pdf.SetLang("en")
+	pdf.SetTitle(safe(s.File()), true)
+	pdf.SetSubject(s.Design(), true)
+	pdf.SetLang(s.Frame.Language)
 	pdf.SetAutoPageBreak(false, 0)
 	pdf.SetMargins(p.left, top, p.left)
 	pdf.AddUTF8FontFromBytes("sans", "", liberationsansregular.TTF)
@@ -91,7 +91,7 @@ func (p *writer) page() {
 // foot writes a page's foot.
 func (p *writer) foot() {
 	y := p.end + 7
-	p.write(font{size: 7.5, ink: picture.Quiet}, p.left, y, p.sheet.Title+" · design "+p.sheet.Digest)
+	p.write(font{size: 7.5, ink: picture.Quiet}, p.left, y, p.sheet.Foot())
 	number := fmt.Sprintf("%d / %s", p.pdf.PageNo(), pages)
 	p.write(font{size: 7.5, ink: picture.Quiet}, p.left+content-width(font{size: 7.5}, "00 / 00"), y, number)
 }
@@ -113,11 +113,7 @@ func (p *writer) title() {
 	p.text(font{size: 9, ink: picture.Quiet}, p.sheet.Subtitle, content)
 	p.y += 2
 	v := p.sheet.Verdict
-	p.place([]item{p.notice(sheet.Notice{Grade: v.Grade, Title: word(v.Grade), Lines: []string{v.Text}})})
-}
-
-func word(g sheet.Grade) string {
-	return [...]string{"Checks met", "Take care", "Not fit to use"}[g]
+	p.place([]item{p.notice(sheet.Notice{Grade: v.Grade, Title: v.Title, Lines: []string{v.Text}})})
 }
 
 // section writes a section's heading and blocks. The heading stays with what

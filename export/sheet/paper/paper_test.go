@@ -10,6 +10,7 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/paper"
 	"slingloft/export/sheet/picture"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/geom"
 )
 
@@ -26,7 +27,7 @@ func sample() sheet.Sheet {
 		Rows: [][]string{{strings.Repeat("many words ", 30), strings.Repeat("more words ", 30)}, {strings.Repeat("x", 300), ""}}}
 	return sheet.Sheet{
 		Title: "Größe (1\\2) \x00\x1b 你好 😀", Subtitle: strings.Repeat("under the title ", 30), Digest: "01234567",
-		Verdict: sheet.Verdict{Grade: sheet.Bad, Text: "Nothing is met."},
+		Verdict: sheet.Verdict{Grade: sheet.Bad, Title: "Not fit to use", Text: "Nothing is met."}, Frame: wording.English().Frame,
 		Sections: []sheet.Section{
 			{ID: "a", Title: "All kinds", Blocks: []sheet.Block{
 				sheet.Para(strings.Repeat("A paragraph of many words. ", 40)), sheet.List{"one", strings.Repeat("two words ", 60)},

@@ -1,6 +1,7 @@
 package paper
 
 import (
+	"fmt"
 	"math"
 
 	"slingloft/export/sheet"
@@ -43,7 +44,7 @@ func (p *writer) table(t sheet.Table) []item {
 		wide := float64(n)*g.width() + float64(n-1)*gap
 		caption := t.Caption
 		if i > 0 {
-			caption += ", continued"
+			caption = fmt.Sprintf(p.sheet.Frame.Continued, caption)
 		}
 		g.caption = wrap(head, caption, min(max(wide, 60), content))
 		row := item{w: wide}

@@ -32,7 +32,7 @@ func Solid(d *given.Data) picture.Picture {
 		}
 	}
 	k := (picture.Wide - 16) / box.Width()
-	p := picture.Picture{ID: "view-solid", Title: "The hung hammock in space", Width: picture.Wide, Height: k*box.Height() + 8}
+	p := picture.Picture{ID: "view-solid", Title: b.Say.Hung.Solid.Title, Width: picture.Wide, Height: k*box.Height() + 8}
 	v := picture.Fit(box, geom.BoxOf(geom.Pt(8, 4), geom.Pt(picture.Wide-8, p.Height-4)))
 	for _, f := range scene {
 		line := make(geom.Polyline, len(f.points))
@@ -42,9 +42,7 @@ func Solid(d *given.Data) picture.Picture {
 		p.Items = appendFacet(p.Items, f, line)
 	}
 	sh := b.Shape
-	p.Desc = fmt.Sprintf("A trough of cloth between two cords, held open by two bars %s apart, narrowest near the "+
-		"middle, its walls at %s; past each bar the tail's walls rise and close in towards the hook.",
-		b.Round(b.Design.Bed.Span), given.Degrees(sh.At(0).Section.Wall))
+	p.Desc = fmt.Sprintf(b.Say.Hung.Solid.Desc, b.Round(b.Design.Bed.Span), given.Degrees(sh.At(0).Section.Wall))
 	return p
 }
 

@@ -29,7 +29,7 @@ func Side(d *given.Data) picture.Picture {
 	low := min(sh.Problem.Bottom(h.TailX), sh.Problem.Bottom(f.TailX))
 	const below, above, margin = 21.0, 3.0, 13.0
 	k := (picture.Wide - 2*margin) / (right - left)
-	p := picture.Picture{ID: "view-side", Title: "The hung hammock from the side", Width: picture.Wide, Height: below + above + k*(top-low)}
+	p := picture.Picture{ID: "view-side", Title: b.Say.Hung.Side.Title, Width: picture.Wide, Height: below + above + k*(top-low)}
 	v := picture.View{Scale: k, Shift: geom.Pt(margin-left*k, below-low*k)}
 	at := func(x, z float64) geom.Point { return v.At(geom.Pt(x, z)) }
 	var cords, floor geom.Polyline // over the cloth, from corner to corner
@@ -56,9 +56,7 @@ func Side(d *given.Data) picture.Picture {
 		p.Dot(picture.Bar, tip, 1.1)
 	}
 	b.sideDimensions(&p, at)
-	p.Desc = fmt.Sprintf("Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the "+
-		"head hook, %s above it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot "+
-		"hook at %s. Hang angles %s at the head, %s at the foot.",
+	p.Desc = fmt.Sprintf(b.Say.Hung.Side.Desc,
 		b.Round(f.TailX-h.TailX), b.Round(h.ApexZ), b.Round(h.Section.Height), b.Round(sh.At(0).Z-sh.Problem.Bottom(0)),
 		b.Round(f.Section.Height), b.Round(f.ApexZ),
 		given.Degrees(math.Atan(h.Slope)), given.Degrees(math.Atan(f.Slope)))
@@ -86,7 +84,7 @@ func (b bed) sideDimensions(p *picture.Picture, at func(x, z float64) geom.Point
 		p.Upright(floor, apex, apex.X+e.Sign()*7, b.Round(end.ApexZ-sh.Problem.Bottom(end.TailX)))
 		angle := picture.Text{Text: given.Degrees(math.Atan(end.Slope)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}
 		p.WriteFree(angle, apex.Plus(geom.Pt(-e.Sign()*6, 4)), apex.Plus(geom.Pt(-e.Sign()*9, 2.5)), apex.Plus(geom.Pt(0, -4)))
-		name := picture.Text{Text: e.String() + " bar", Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Bar}
+		name := picture.Text{Text: b.Say.Names.Materials.Bar[e], Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Bar}
 		p.WriteFree(name, tip.Plus(geom.Pt(0, 4)), tip.Plus(geom.Pt(-e.Sign()*8, 4)), tip.Plus(geom.Pt(-e.Sign()*10, 0)))
 	}
 	mid := at(0, sh.At(0).Z)
@@ -127,7 +125,7 @@ func Above(d *given.Data) picture.Picture {
 	widest := max(h.Bar, f.Bar)
 	const margin, room = 13.0, 9.0
 	k := (picture.Wide - 2*margin) / (right - left)
-	p := picture.Picture{ID: "view-above", Title: "The hung hammock from above", Width: picture.Wide, Height: 2*room + k*widest}
+	p := picture.Picture{ID: "view-above", Title: b.Say.Hung.Above.Title, Width: picture.Wide, Height: 2*room + k*widest}
 	v := picture.View{Scale: k, Shift: geom.Pt(margin-left*k, room+k*widest/2)}
 	at := func(x, y float64) geom.Point { return v.At(geom.Pt(x, y)) }
 	var up, down geom.Polyline
@@ -168,14 +166,13 @@ func Above(d *given.Data) picture.Picture {
 	}
 	narrow := sh.At(sh.DepthX).Y
 	p.Upright(at(sh.DepthX, -narrow), at(sh.DepthX, narrow), at(sh.DepthX, 0).X, b.Round(2*narrow))
-	p.Desc = fmt.Sprintf("Plan. The cords stand %s apart at the head bar, close in to %s near the middle, open to %s "+
-		"at the foot bar and meet at the hooks. Legs from bar tip to hook: %s at the head, %s at the foot.",
+	p.Desc = fmt.Sprintf(b.Say.Hung.Above.Desc,
 		b.Round(h.Bar), b.Round(2*narrow), b.Round(f.Bar), b.Round(h.Leg), b.Round(f.Leg))
 	return p
 }
 
-// End draws the sections at the bars and at mid-bay.
-func End(d *given.Data) picture.Picture {
+// Across draws the sections at the bars and at mid-bay.
+func Across(d *given.Data) picture.Picture {
 	b := bed{d}
 	sh := b.Shape
 	h, f := sh.Ends[hung.Head], sh.Ends[hung.Foot]
@@ -183,13 +180,14 @@ func End(d *given.Data) picture.Picture {
 	top := max(h.Section.Height, f.Section.Height)
 	widest := max(h.Bar, f.Bar)
 	k := min((picture.Half-30)/widest, 70/top)
-	p := picture.Picture{ID: "view-end", Title: "Sections at the bars and at mid-bay", Width: picture.Half, Height: 27 + k*top}
+	p := picture.Picture{ID: "view-end", Title: b.Say.Hung.Across.Title, Width: picture.Half, Height: 27 + k*top}
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2+4, 17)}
+	bars := b.Say.Names.Materials.Bar
 	sections := []struct {
 		name string
 		s    hung.Section
 		ink  picture.Ink
-	}{{"head bar", h.Section, picture.First}, {"foot bar", f.Section, picture.Second}, {"mid-bay", mid, picture.Third}}
+	}{{bars[hung.Head], h.Section, picture.First}, {bars[hung.Foot], f.Section, picture.Second}, {b.Say.Hung.MidBay, mid, picture.Third}}
 	x := 2.0
 	for _, q := range sections {
 		line := v.Line(sectionLine(q.s))
@@ -212,10 +210,10 @@ func End(d *given.Data) picture.Picture {
 	m := v.At(geom.Pt(mid.Half, mid.Height))
 	p.Upright(geom.Pt(m.X, v.At(geom.Pt(0, 0)).Y), m, min(m.X+9, picture.Half-7), b.Round(mid.Height))
 	low := v.At(geom.Pt(0, 0))
-	p.WriteFree(picture.Text{Text: "R " + b.Round(mid.Radius), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main},
-		low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
-	p.Desc = fmt.Sprintf("Three sections across the bed over one bottom line: tangent walls on a round underbody. Head "+
-		"bar %s wide and %s deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
+	radius := picture.Text{Text: fmt.Sprintf(b.Say.Hung.Radius, b.Round(mid.Radius)), Size: picture.Letter, Anchor: piece.Centre,
+		Ink: picture.Main}
+	p.WriteFree(radius, low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
+	p.Desc = fmt.Sprintf(b.Say.Hung.Across.Desc,
 		b.Round(h.Bar), b.Round(h.Section.Height), b.Round(2*mid.Half), b.Round(mid.Height), b.Round(f.Bar),
 		b.Round(f.Section.Height), given.Degrees(h.Section.Wall))
 	return p

@@ -35,15 +35,15 @@ func (b bed) sideChart() (Captioned, bool) {
 		arc = append(arc, b.axis(math.Sqrt(r*r-(x[i]-long/2)*(x[i]-long/2))-(r-deep)-parabola))
 	}
 	worst := extreme(own)
+	say := b.Say.Charts.Side
 	return Captioned{chart.Chart{
-		ID: "chart-side", Title: "Side curve less the parabola of its depth",
-		Desc: fmt.Sprintf("Along the chord from the head bar to the foot bar, by how much the flat side edge and a "+
-			"circular arc lie deeper than a parabola of the same greatest depth, %s. The side departs by at most %s.", b.Long(deep),
+		ID: "chart-side", Title: say.Title,
+		Desc: fmt.Sprintf(say.Desc, b.Long(deep),
 			b.Long(b.back(worst))),
-		X: "along the chord from the head bar, " + b.Unit(), Y: "deeper, " + b.Unit(),
-		Lines: []chart.Line{{Name: "this side", X: xs, Y: own, Ink: picture.First},
-			{Name: "circular arc", X: xs, Y: arc, Ink: picture.Second, Dashed: true}},
-	}, "The side curve of the bay against the parabola of the same depth, which lies at zero, and against an arc."}, true
+		X: fmt.Sprintf(b.Say.Charts.SideChord, b.Unit()), Y: fmt.Sprintf(say.Y, b.Unit()),
+		Lines: []chart.Line{{Name: say.Name, X: xs, Y: own, Ink: picture.First},
+			{Name: b.Say.Charts.SideArc, X: xs, Y: arc, Ink: picture.Second, Dashed: true}},
+	}, say.Caption}, true
 }
 
 // extreme returns the value of largest magnitude, as a magnitude.
@@ -67,13 +67,13 @@ func (b bed) straightChart() (Captioned, bool) {
 	for _, d := range cut.Departures {
 		x, y = append(x, b.axis(d.X)), append(y, b.axis(d.Cut-d.True))
 	}
+	say := b.Say.Charts.StraightTails
 	return Captioned{chart.Chart{
-		ID: "chart-straight", Title: "Girth of straight tails less the true girth",
-		Desc: fmt.Sprintf("By how much the cloth across the bed would be too long, or where negative too short, if the "+
-			"tails were cut straight: nothing in the bay, up to %s in the tails.", b.Long(b.back(extreme(y)))),
-		X: b.stationAxis(), Y: "too long, " + b.Unit(), At: b.bars(),
-		Lines: []chart.Line{{Name: "straight cut less true cut", X: x, Y: y, Ink: picture.Second}},
-	}, "Straight tails against the true cut: girth too long, or too short, at each station."}, true
+		ID: "chart-straight", Title: say.Title,
+		Desc: fmt.Sprintf(say.Desc, b.Long(b.back(extreme(y)))),
+		X:    b.stationAxis(), Y: fmt.Sprintf(say.Y, b.Unit()), At: b.bars(),
+		Lines: []chart.Line{{Name: say.Name, X: x, Y: y, Ink: picture.Second}},
+	}, say.Caption}, true
 }
 
 // levelChart shows how a drawn side curve hangs.
@@ -86,11 +86,12 @@ func (b bed) levelChart() (Captioned, bool) {
 	for _, q := range l.Stations {
 		x, y = append(x, b.axis(q.X)), append(y, b.axis(q.Off))
 	}
+	say := b.Say.Charts.Level
 	return Captioned{chart.Chart{
-		ID: "chart-level", Title: "Bottom line above level, with the side curve as drawn",
-		Desc: fmt.Sprintf("The side curve is drawn and not in balance: the bed's bottom stands up to %s high and %s low of level.",
+		ID: "chart-level", Title: say.Title,
+		Desc: fmt.Sprintf(say.Desc,
 			b.Long(l.High), b.Long(-l.Low)),
-		X: b.stationAxis(), Y: "above level, " + b.Unit(), At: b.bars(),
-		Lines: []chart.Line{{Name: "bottom line", X: x, Y: y, Ink: picture.Second}},
-	}, "How far the bed hangs off level with the side curve that was asked for."}, true
+		X: b.stationAxis(), Y: fmt.Sprintf(say.Y, b.Unit()), At: b.bars(),
+		Lines: []chart.Line{{Name: say.Name, X: x, Y: y, Ink: picture.Second}},
+	}, say.Caption}, true
 }

@@ -62,7 +62,7 @@ func (b bed) along(of func(hung.Station) float64) (x, y []float64) {
 	return x, y
 }
 
-func (b bed) stationAxis() string { return "station, " + b.Unit() }
+func (b bed) stationAxis() string { return fmt.Sprintf(b.Say.Charts.Station, b.Unit()) }
 
 // back returns mm for a number on an axis.
 func (b bed) back(v float64) float64 {
@@ -76,35 +76,38 @@ func (b bed) girthChart() (Captioned, bool) {
 	x, y := b.along(func(q hung.Station) float64 { return b.axis(q.Section.Girth()) })
 	_, open := b.along(func(q hung.Station) float64 { return b.axis(2 * q.Y) })
 	h, f := b.Shape.Ends[hung.Head], b.Shape.Ends[hung.Foot]
+	say := b.Say.Charts
 	return Captioned{chart.Chart{
-		ID: "chart-girth", Title: "Girth and opening along the bed",
-		Desc: fmt.Sprintf("Length of cloth across the bed from cord to cord, and the opening between the cords. Girth %s "+
-			"at the head bar, %s at mid-bay, %s at the foot bar.", b.Long(h.Section.Girth()), b.Long(b.Shape.At(0).Section.Girth()),
+		ID: "chart-girth", Title: say.Girth.Title,
+		Desc: fmt.Sprintf(say.Girth.Desc, b.Long(h.Section.Girth()), b.Long(b.Shape.At(0).Section.Girth()),
 			b.Long(f.Section.Girth())),
 		X: b.stationAxis(), Y: b.Unit(), At: b.bars(), FromZero: true,
-		Lines: []chart.Line{{Name: "girth", X: x, Y: y, Ink: picture.First}, {Name: "opening", X: x, Y: open, Ink: picture.Third, Dashed: true}},
-	}, "Girth: cloth across the bed, cord to cord; opening: between the cords."}, true
+		Lines: []chart.Line{{Name: say.GirthName, X: x, Y: y, Ink: picture.First},
+			{Name: say.Opening, X: x, Y: open, Ink: picture.Third, Dashed: true}},
+	}, say.Girth.Caption}, true
 }
 
 func (b bed) cordChart() (Captioned, bool) {
 	x, y := b.along(func(q hung.Station) float64 { return b.Style.Pull(q.Tension) })
 	peak, at := b.Shape.MaxTension()
+	say := b.Say.Charts
 	return Captioned{chart.Chart{
-		ID: "chart-cord", Title: "Tension along the cord",
-		Desc: fmt.Sprintf("Tension of one side's cord over the bed. Largest %s, at %s from mid-bay; least near the middle, %s.",
+		ID: "chart-cord", Title: say.Cord.Title,
+		Desc: fmt.Sprintf(say.Cord.Desc,
 			b.Force(peak), b.Round(at), b.Force(b.Shape.At(b.Shape.DepthX).Tension)),
-		X: b.stationAxis(), Y: "tension, " + b.Style.ForceUnit(), At: b.bars(), FromZero: true,
-		Lines: []chart.Line{{Name: "one side's cord", X: x, Y: y, Ink: picture.First}},
-	}, "Tension along one side's cord, over tails and bay."}, true
+		X: b.stationAxis(), Y: fmt.Sprintf(say.Cord.Y, b.Style.ForceUnit()), At: b.bars(), FromZero: true,
+		Lines: []chart.Line{{Name: say.Cord.Name, X: x, Y: y, Ink: picture.First}},
+	}, say.Cord.Caption}, true
 }
 
 func (b bed) clothChart() (Captioned, bool) {
 	unit := b.Style.PerLengthUnit()
 	x, y := b.along(func(q hung.Station) float64 { return b.Style.PerLength(q.Cloth) })
+	say := b.Say.Charts
 	return Captioned{chart.Chart{
-		ID: "chart-cloth", Title: "Tension of the cloth across the bed",
-		Desc: fmt.Sprintf("Tension of the cloth across the bed per length along it; largest %s %s.", quantity.Decimal(extreme(y), 1), unit),
-		X:    b.stationAxis(), Y: "tension, " + unit, At: b.bars(), FromZero: true,
-		Lines: []chart.Line{{Name: "across, per length of bed", X: x, Y: y, Ink: picture.First}},
-	}, "Tension of the cloth across the bed, from the sleeper's load and the walls' angle."}, true
+		ID: "chart-cloth", Title: say.Cloth.Title,
+		Desc: fmt.Sprintf(say.Cloth.Desc, quantity.Decimal(extreme(y), 1), unit),
+		X:    b.stationAxis(), Y: fmt.Sprintf(say.Cloth.Y, unit), At: b.bars(), FromZero: true,
+		Lines: []chart.Line{{Name: say.Cloth.Name, X: x, Y: y, Ink: picture.First}},
+	}, say.Cloth.Caption}, true
 }

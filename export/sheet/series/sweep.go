@@ -19,11 +19,10 @@ type swept struct {
 
 // sweep solves the shape again with the control a part more or less.
 func (b bed) sweep() swept {
-	names := [4]string{"side depth, " + b.Unit(), "head hang angle, °", "foot hang angle, °",
-		"thrust of one side, " + b.Style.ForceUnit()}
+	units := [4]string{b.Unit(), "°", "°", b.Style.ForceUnit()}
 	scale := [4]func(float64) float64{b.axis, toDegrees, toDegrees, b.Style.Pull}
 	c := b.Shape.Problem.Bed.Control
-	out := swept{name: names[c], own: scale[c](b.Shape.Problem.Bed.ControlValue)}
+	out := swept{name: fmt.Sprintf(b.Say.Charts.Control, b.Say.Charts.Controls[c], units[c]), own: scale[c](b.Shape.Problem.Bed.ControlValue)}
 	for _, part := range []float64{0.8, 0.85, 0.9, 0.95, 1, 1.05, 1.1, 1.15, 1.2} {
 		p := b.Shape.Problem
 		p.Bed.ControlValue *= part
@@ -49,13 +48,21 @@ func (b bed) angleChart(w swept) (Captioned, bool) {
 		head = append(head, toDegrees(math.Atan(shapes[i].Ends[hung.Head].Slope)))
 		foot = append(foot, toDegrees(math.Atan(shapes[i].Ends[hung.Foot].Slope)))
 	}
+	headLow, headHigh := fromTo(head, 1)
+	footLow, footHigh := fromTo(foot, 1)
+	say, ends := b.Say.Charts, b.Say.Names.Ends
 	return Captioned{chart.Chart{
-		ID: "chart-angles", Title: "Hang angles against the " + name,
-		Desc: fmt.Sprintf("Hang angles if the %s were up to a fifth less or more: head from %s° to %s°, foot from %s° to %s°.",
-			name, quantity.Decimal(head[0], 1), quantity.Decimal(head[len(head)-1], 1), quantity.Decimal(foot[0], 1), quantity.Decimal(foot[len(foot)-1], 1)),
-		X: name, Y: "hang angle, °", At: []float64{w.own},
-		Lines: []chart.Line{{Name: "head", X: x, Y: head, Ink: picture.First}, {Name: "foot", X: x, Y: foot, Ink: picture.Second, Dashed: true}},
-	}, "Sensitivity: the hang angles if the control of the shape were a fifth less or more. The upright line is this design."}, true
+		ID: "chart-angles", Title: fmt.Sprintf(say.Angles.Title, name),
+		Desc: fmt.Sprintf(say.Angles.Desc, name, headLow, headHigh, footLow, footHigh),
+		X:    name, Y: say.Angle, At: []float64{w.own},
+		Lines: []chart.Line{{Name: ends[hung.Head], X: x, Y: head, Ink: picture.First},
+			{Name: ends[hung.Foot], X: x, Y: foot, Ink: picture.Second, Dashed: true}},
+	}, say.Angles.Caption}, true
+}
+
+// fromTo writes the first and the last of some figures.
+func fromTo(y []float64, decimals int) (from, to string) {
+	return quantity.Decimal(y[0], decimals), quantity.Decimal(y[len(y)-1], decimals)
 }
 
 // forceChart shows how forces follow the control.
@@ -70,13 +77,14 @@ func (b bed) forceChart(w swept) (Captioned, bool) {
 		cord = append(cord, b.Style.Pull(pull))
 		bar = append(bar, b.Style.Pull(max(shapes[i].Ends[hung.Head].BarCompression, shapes[i].Ends[hung.Foot].BarCompression)))
 	}
+	cordLow, cordHigh := fromTo(cord, 0)
+	barLow, barHigh := fromTo(bar, 0)
+	say := b.Say.Charts
 	return Captioned{chart.Chart{
-		ID: "chart-forces", Title: "Forces against the " + name,
-		Desc: fmt.Sprintf("Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord "+
-			"from %s to %s %s, bar from %s to %s.", name, quantity.Decimal(cord[0], 0), quantity.Decimal(cord[len(cord)-1], 0), b.Style.ForceUnit(),
-			quantity.Decimal(bar[0], 0), quantity.Decimal(bar[len(bar)-1], 0)),
-		X: name, Y: "force, " + b.Style.ForceUnit(), At: []float64{w.own}, FromZero: true,
-		Lines: []chart.Line{{Name: "largest cord tension", X: x, Y: cord, Ink: picture.First},
-			{Name: "bar thrust", X: x, Y: bar, Ink: picture.Second, Dashed: true}},
-	}, "Sensitivity: forces if the control of the shape were a fifth less or more. The upright line is this design."}, true
+		ID: "chart-forces", Title: fmt.Sprintf(say.Forces.Title, name),
+		Desc: fmt.Sprintf(say.Forces.Desc, name, cordLow, cordHigh, b.Style.ForceUnit(), barLow, barHigh),
+		X:    name, Y: fmt.Sprintf(say.Forces.Y, b.Style.ForceUnit()), At: []float64{w.own}, FromZero: true,
+		Lines: []chart.Line{{Name: say.Forces.Name, X: x, Y: cord, Ink: picture.First},
+			{Name: say.Thrust, X: x, Y: bar, Ink: picture.Second, Dashed: true}},
+	}, say.Forces.Caption}, true
 }

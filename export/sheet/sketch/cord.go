@@ -12,13 +12,14 @@ import (
 
 // Cord draws a cord as cut, straight, with its marks.
 func Cord(d *given.Data, c cord.Cord) picture.Picture {
+	say := d.Say.Cords.Straight
 	const left, right, below, stem = 8.0, 8.0, 11.0, 7.0
 	tall := 0.0
-	label := func(m cord.Mark) string { return d.Names.Cords.Spot(m.Spot) + " " + d.Figure(m.FromStart) }
+	label := func(m cord.Mark) string { return d.Say.Names.Cords.Spot(m.Spot) + " " + d.Figure(m.FromStart) }
 	for _, m := range c.Marks {
 		tall = math.Max(tall, picture.Width(label(m), picture.Small, false))
 	}
-	p := picture.Picture{ID: "cord-" + picture.SafeID(c.Part.String()), Title: given.Capital(d.CordName(c)) + " as cut, with its marks",
+	p := picture.Picture{ID: "cord-" + picture.SafeID(c.Part.String()), Title: fmt.Sprintf(say.Title, given.Capital(d.CordName(c))),
 		Width: picture.Wide, Height: below + 3 + stem + tall + 3}
 	k := (picture.Wide - left - right) / c.Cut
 	y := below + 1.5
@@ -41,8 +42,7 @@ func Cord(d *given.Data, c cord.Cord) picture.Picture {
 			At: geom.Pt(at+0.36*picture.Small, y+stem+1), Anchor: piece.Start})
 	}
 	p.Level(geom.Pt(x(0), y), geom.Pt(x(c.Cut), y), 4, d.Long(c.Cut))
-	p.Desc = fmt.Sprintf("The cord lies straight from its start at the left; marks at the distances that the table gives. Cut length %s.",
-		d.Long(c.Cut))
+	p.Desc = fmt.Sprintf(say.Desc, d.Long(c.Cut))
 	return p
 }
 

@@ -2,7 +2,6 @@ package sketch
 
 import (
 	"math"
-	"strings"
 
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
@@ -69,29 +68,25 @@ func drawKept(p *picture.Picture, area geom.Polyline) {
 }
 
 // keptWords names what is kept clear.
-func keptWords(kept []given.Kept) string {
+func keptWords(d *given.Data, kept []given.Kept) string {
 	flaws := 0
 	for _, a := range kept {
 		if a.Flaw {
 			flaws++
 		}
 	}
-	var words []string
-	if flaws > 0 {
-		words = append(words, given.Counted(flaws, "flaw of the cloth", "flaws of the cloth"))
+	say, others := d.Say.Lay, len(kept)-flaws
+	switch {
+	case others == 0:
+		return say.Flaws.Of(flaws)
+	case flaws == 0:
+		return say.KeepOuts.Of(others)
 	}
-	if n := len(kept) - flaws; n > 0 {
-		words = append(words, given.Counted(n, "keep-out", "keep-outs"))
-	}
-	return strings.Join(words, " and ")
+	return d.Both(say.Flaws.Of(flaws), say.KeepOuts.Of(others))
 }
 
 // legend says at the lower right what the hatching means.
-func legend(p *picture.Picture, kept []given.Kept) {
-	words := keptWords(kept)
-	if words == "" {
-		return
-	}
+func legend(p *picture.Picture, words string) {
 	x := p.Width - 6 - picture.Width(words, picture.Small, false)
 	drawKept(p, geom.Polyline{{X: x - 7, Y: 0.6}, {X: x - 1.5, Y: 0.6}, {X: x - 1.5, Y: 3.4}, {X: x - 7, Y: 3.4}})
 	p.Write(picture.Text{Text: words, At: geom.Pt(x, 1.1), Size: picture.Small, Ink: picture.Main})

@@ -35,7 +35,7 @@ func TestWithin(t *testing.T) {
 // What is kept clear and lies on the drawn stock is hatched, and the legend counts it.
 func TestKeptIsDrawn(t *testing.T) {
 	d := giventest.Hung(t)
-	l := given.Lay{Name: "Cloth lay", Width: 2000, Height: 1500, Roll: true, Kept: []given.Kept{
+	l := given.Lay{Width: 2000, Height: 1500, Roll: true, Kept: []given.Kept{
 		{Flaw: true, Outline: geom.BoxOf(geom.Pt(100, 100), geom.Pt(200, 150)).Ring()},
 		{Flaw: true, Outline: geom.BoxOf(geom.Pt(2500, 100), geom.Pt(2600, 150)).Ring()},
 		{Outline: geom.BoxOf(geom.Pt(1900, 900), geom.Pt(2100, 1000)).Ring()},

@@ -12,7 +12,7 @@ import (
 
 // Lay draws the roll or sheet number i of the lays.
 func Lay(d *given.Data, i int) picture.Picture {
-	l := d.Lays[i]
+	l, say := d.Lays[i], d.Say.Lay
 	const left, right, above = 15.0, 6.0, 3.0
 	kept, below := keptIn(l), 11.0
 	if len(kept) > 0 {
@@ -23,7 +23,7 @@ func Lay(d *given.Data, i int) picture.Picture {
 		tallest = 130
 	}
 	k := math.Min((picture.Wide-left-right)/l.Width, tallest/l.Height)
-	p := picture.Picture{ID: fmt.Sprintf("lay-%d", i+1), Title: l.Name, Width: picture.Wide, Height: below + above + k*l.Height}
+	p := picture.Picture{ID: fmt.Sprintf("lay-%d", i+1), Title: d.LayName(i), Width: picture.Wide, Height: below + above + k*l.Height}
 	v := picture.View{Scale: k, Shift: geom.Pt(left+(picture.Wide-left-right-k*l.Width)/2, below)}
 	edge := geom.BoxOf(geom.Pt(0, 0), geom.Pt(l.Width, l.Height))
 	for _, it := range l.Items {
@@ -46,13 +46,14 @@ func Lay(d *given.Data, i int) picture.Picture {
 	}
 	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, d.Round(l.Width))
 	p.Upright(v.At(geom.Pt(0, 0)), v.At(geom.Pt(0, l.Height)), v.Shift.X-6, d.Round(l.Height))
-	legend(&p, kept)
-	p.Desc = fmt.Sprintf("%d parts on %s by %s, %s of it used.", len(l.Items), d.Round(l.Width), d.Round(l.Height), given.Percent(l.Use))
-	if words := keptWords(kept); words != "" {
-		p.Desc += " Hatched, and kept clear: " + words + "."
+	p.Desc = fmt.Sprintf(say.Desc, len(l.Items), d.Round(l.Width), d.Round(l.Height), given.Percent(l.Use))
+	if len(kept) > 0 {
+		words := keptWords(d, kept)
+		legend(&p, words)
+		p.Desc += " " + fmt.Sprintf(say.Hatched, words)
 	}
 	if l.Roll {
-		p.Desc += " The roll runs from left to right; the table below says where each lies."
+		p.Desc += " " + say.Runs
 	}
 	return p
 }

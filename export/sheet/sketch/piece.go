@@ -30,8 +30,8 @@ func Piece(d *given.Data, q piece.Piece) picture.Picture {
 	}
 	const left, right, below, above = 15.0, 9.0, 12.0, 9.0
 	k := math.Min((width-left-right)/box.Width(), room/(box.Height()*factor))
-	p := picture.Picture{ID: "piece-" + picture.SafeID(q.ID), Title: given.Capital(q.Title) + ", flat", Width: width,
-		Height: below + above + k*factor*box.Height()}
+	p := picture.Picture{ID: "piece-" + picture.SafeID(q.ID), Title: fmt.Sprintf(d.Say.Pieces.Flat.Title, given.Capital(q.Title)),
+		Width: width, Height: below + above + k*factor*box.Height()}
 	shift := geom.Pt(left+(width-left-right-k*box.Width())/2, below)
 	at := func(p geom.Point) geom.Point {
 		d := p.Minus(box.Min)
@@ -136,7 +136,7 @@ func lineNames(d *given.Data, p *picture.Picture, q piece.Piece, at func(geom.Po
 // pieceWords tells a piece in words.
 func pieceWords(d *given.Data, q piece.Piece) string {
 	box := q.Cut.Bounds()
-	return fmt.Sprintf("Outline of the %s as cut: %s along and %s across. Its figures stand in the table below.", q.Title,
+	return fmt.Sprintf(d.Say.Pieces.Flat.Desc, q.Title,
 		d.Long(box.Width()), d.Long(box.Height()))
 }
 
@@ -144,9 +144,9 @@ func pieceWords(d *given.Data, q piece.Piece) string {
 func lineWords(d *given.Data, l piece.Line) (string, bool) {
 	switch l.Role {
 	case piece.BarLine:
-		return d.Names.OfEnd(d.Names.Pieces.BarLine, l.Index), true
+		return d.Say.Names.OfEnd(d.Say.Names.Pieces.BarLine, l.Index), true
 	case piece.GrainArrow:
-		return "grain", true
+		return d.Say.Pieces.Grain, true
 	}
 	return "", false
 }

@@ -1,0 +1,129 @@
+package chapter
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/picture"
+	"slingloft/export/sheet/sketch"
+	"slingloft/outline/geom"
+	"slingloft/outline/piece"
+)
+
+// pieces shows every cloth piece and, smaller, every template.
+func (b build) pieces() (sheet.Section, error) {
+	say := b.Say.Pieces
+	s := sheet.Section{ID: "pieces", Title: say.Title}
+	s.Add(sheet.Para(say.Key))
+	for _, p := range b.Sewn.Pieces {
+		caption := fmt.Sprintf(say.Flat.Caption, given.Capital(p.Title), p.Count)
+		if f := sketch.Across(p.Cut.Bounds()); f > 1 {
+			caption += " " + fmt.Sprintf(say.Across, f)
+		}
+		s.Add(sheet.Figures{{Picture: sketch.Piece(b.Data, p), Caption: caption}}, b.pieceTable(p))
+		if len(p.Checks) > 0 {
+			s.Add(b.squareTable(p))
+		}
+	}
+	if len(b.Templates) > 0 {
+		s.Add(b.templateTable())
+	}
+	return s, nil
+}
+
+// pieceTable tables what is needed to mark and cut a piece.
+func (b build) pieceTable(q piece.Piece) sheet.Table {
+	say := b.Say.Pieces
+	t := sheet.Table{ID: "piece-" + picture.SafeID(q.ID) + "-figures", Caption: given.Capital(q.Title),
+		Head: []string{"", say.Figure}, Words: []bool{true, true}}
+	sides := func(r geom.Ring) string {
+		box := r.Bounds()
+		return b.Long(box.Width()) + " × " + b.Long(box.Height())
+	}
+	count := fmt.Sprint(q.Count)
+	if q.Paired {
+		count = fmt.Sprintf(say.Mirrored, q.Count)
+	}
+	t.Add(say.HowMany, count)
+	t.Add(say.AsCut, sides(q.Cut))
+	if len(q.Net) > 0 {
+		t.Add(say.Finished, sides(q.Net))
+	}
+	for _, m := range q.Margins {
+		t.Add(b.marginWords(m), b.Long(m.Wide))
+	}
+	if n := notchList(q); n != "" {
+		t.Add(say.Notches, n)
+	}
+	t.Add(say.Lies, b.lies(q))
+	return t
+}
+
+// marginWords says what a piece has at one of its edges.
+func (b build) marginWords(m piece.Margin) string {
+	text := b.Say.Pieces.Margins[m.At]
+	if m.At == piece.AtJoin {
+		return fmt.Sprintf(text, b.rim(m.Join))
+	}
+	return text
+}
+
+// rim names a long edge of a panel.
+func (b build) rim(r piece.Rim) string { return b.Say.Names.Pieces.Rims[r] }
+
+// lies says how a piece lies on the roll.
+func (b build) lies(q piece.Piece) string {
+	switch {
+	case q.FreeGrain:
+		return b.Say.Pieces.AnyWay
+	case q.OneWay:
+		return b.Say.Pieces.SameWay
+	}
+	return b.Say.Pieces.EitherWay
+}
+
+// notchList lists the names of a piece's notches, each once.
+func notchList(q piece.Piece) string {
+	var names []string
+	for _, l := range q.Lines {
+		if l.Role == piece.NotchStroke && !slices.Contains(names, l.Of) {
+			names = append(names, l.Of)
+		}
+	}
+	return strings.Join(names, ", ")
+}
+
+// squareTable tables the distances that prove a piece true on the cloth.
+func (b build) squareTable(q piece.Piece) sheet.Table {
+	say := b.Say.Pieces
+	t := sheet.Table{ID: "piece-" + picture.SafeID(q.ID) + "-checks", Caption: fmt.Sprintf(say.Checks, given.Capital(q.Title)),
+		Head: []string{say.FromTo, b.Unit()}, Words: []bool{true, false}}
+	for _, c := range q.Checks {
+		t.Add(b.Say.Names.Measure(c), b.Figure(c.Length))
+	}
+	return t
+}
+
+// templateTable lists the stiff templates.
+func (b build) templateTable() sheet.Table {
+	say := b.Say.Pieces
+	t := sheet.Table{ID: "templates", Caption: fmt.Sprintf(say.Templates, b.Design.Sheet.Name),
+		Head:  []string{say.Template, say.Number, fmt.Sprintf(say.Along, b.Unit()), fmt.Sprintf(say.Wide, b.Unit())},
+		Words: []bool{true, false, false, false}}
+	for _, q := range b.Templates {
+		box := q.Cut.Bounds()
+		t.Add(titled(q.Title), fmt.Sprint(q.Count), b.Figure(box.Width()), b.Figure(box.Height()))
+	}
+	return t
+}
+
+// titled returns a title that is lettered in capitals as it is read.
+func titled(title string) string {
+	if title == strings.ToUpper(title) {
+		return given.Capital(strings.ToLower(title))
+	}
+	return title
+}

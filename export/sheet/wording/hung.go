@@ -1,0 +1,111 @@
+package wording
+
+// Hung says what belongs to the hung shape and its pictures.
+type Hung struct {
+	Title string
+	Solid Picture // span, angle of the walls
+	// Side tells the length from tail to tail, the heights of head hook, head bar, middle,
+	// foot bar and foot hook, and the hang angles of head and foot.
+	Side Picture
+	// Above tells the widths at head bar, middle and foot bar and the legs of head and foot.
+	Above Picture
+	// Across tells width and depth at the head bar, at mid-bay and at the foot bar, and the
+	// angle of the walls.
+	Across Picture
+	MidBay string
+	Radius string
+}
+
+func englishHung() Hung {
+	return Hung{
+		Title: "The hung shape",
+		Solid: Picture{
+			Caption: "Seen from above, from the right of the foot end.",
+			Title:   "The hung hammock in space",
+			Desc: "A trough of cloth between two cords, held open by two bars %s apart, narrowest near the middle, its walls at %s; " +
+				"past each bar the tail's walls rise and close in towards the hook.",
+		},
+		Side: Picture{
+			Caption: "From the side, head to the left. Heights are above the bed's bottom line.",
+			Title:   "The hung hammock from the side",
+			Desc: "Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the head hook, %s above " +
+				"it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot hook at %s. " +
+				"Hang angles %s at the head, %s at the foot.",
+		},
+		Above: Picture{
+			Caption: "From above.",
+			Title:   "The hung hammock from above",
+			Desc: "Plan. The cords stand %s apart at the head bar, close in to %s near the middle, open to %s at the foot bar and " +
+				"meet at the hooks. Legs from bar tip to hook: %s at the head, %s at the foot.",
+		},
+		Across: Picture{
+			Caption: "From the foot end, looking to the head: the sections at both bars and at mid-bay.",
+			Title:   "Sections at the bars and at mid-bay",
+			Desc: "Three sections across the bed over one bottom line: tangent walls on a round underbody. Head bar %s wide and %s " +
+				"deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
+		},
+		MidBay: "mid-bay",
+		Radius: "R %s",
+	}
+}
+
+// Ends says what belongs to the table of both ends.
+type Ends struct {
+	Caption string
+
+	Bar, Drop, Girth, TailGirth, Wall, Leg, TailArc, HookOut, HookUp, Angle string
+}
+
+func englishEnds() Ends {
+	return Ends{
+		Caption:   "Both ends as they hang under the sleeper",
+		Bar:       "bar, between cord centres",
+		Drop:      "drop at the bar",
+		Girth:     "girth at the bar, cord to cord",
+		TailGirth: "girth at the tail's end",
+		Wall:      "wall above the level at the bar",
+		Leg:       "leg, bar tip to hook",
+		TailArc:   "of it, along the tail's cloth",
+		HookOut:   "hook from mid-bay, level",
+		HookUp:    "hook above the bottom line",
+		Angle:     "hang angle above the level",
+	}
+}
+
+// Place says what belongs to hanging it between its supports.
+type Place struct {
+	Caption string // distance
+
+	Line, Support, Apex, Pull, Weight, Lowest, Edge, Beyond, Ridge, Covers string
+}
+
+func englishPlace() Place {
+	return Place{
+		Caption: "Between supports %s apart, the sleeper in it",
+		Line:    "hang line, apex to support",
+		Support: "support above ground",
+		Apex:    "apex above ground",
+		Pull:    "pull along the line",
+		Weight:  "the same as a weight",
+		Lowest:  "bed's lowest point above ground",
+		Edge:    "side cord at mid-bay above ground",
+		Beyond:  "the higher support stands above the height given by",
+		Ridge:   "shelter's ridge",
+		Covers:  "least that covers it",
+	}
+}
+
+// Roll says whether the bed is steady.
+type Roll struct {
+	Steady, TurnsOver string // titles
+	Heights           string // of the line through the hooks, over a sleeper on the back and on the side
+	Mend              string
+}
+
+func englishRoll() Roll {
+	return Roll{
+		Steady: "Steady against rolling", TurnsOver: "It can turn over",
+		Heights: "The line through the hooks runs %s above the centre of mass of a sleeper on the back, %s on the side.",
+		Mend:    "Above zero both ways is needed: more drop at the bars or shorter legs raise the hooks' line over the bed.",
+	}
+}

@@ -1,0 +1,97 @@
+package wording
+
+// Loads says what belongs to forces and margins.
+type Loads struct {
+	Title                             string
+	Forces                            string
+	Level, Upright, Leg, Side, Thrust string
+
+	Case                string // case, how its loads are found
+	NoLoads             string // why
+	Columns             [8]string
+	Met, NotMet, Waived string
+	Source              string // number, what it is
+}
+
+func englishLoads() Loads {
+	return Loads{
+		Title:   "Loads and margins",
+		Forces:  "Forces under the sleeper lying still",
+		Level:   "pull on the hook, level",
+		Upright: "pull on the hook, upright",
+		Leg:     "leg tension at the bar tip, each",
+		Side:    "side cord tension at the bar tip, each",
+		Thrust:  "thrust along the bar",
+		Case:    "%s: %s",
+		NoLoads: "No loads: %s.",
+		Columns: [8]string{"part", "load", "dynamic factor", "holds", "margin", "required", "verdict", "source"},
+		Met:     "met", NotMet: "not met", Waived: "waived",
+		Source: "Source %d: %s.",
+	}
+}
+
+// Accuracy says what belongs to the maker's working errors.
+type Accuracy struct {
+	Lengths       string // unit
+	LengthColumns [5]string
+	Level         string // unit
+	LevelColumns  [4]string
+}
+
+func englishAccuracy() Accuracy {
+	return Accuracy{
+		Lengths:       "How far each spliced cord may be off, from node to node, in %s",
+		LengthColumns: [5]string{"cord", "length", "set under first load", "worst case", "root of squares"},
+		Level:         "What that does to the bed's level, in %s",
+		LevelColumns:  [4]string{"departure", "worst case", "root of squares", "accepted"},
+	}
+}
+
+// Effects says what one cord too long does.
+type Effects struct {
+	Caption string // how much too long, unit
+	Columns [6]string
+}
+
+func englishEffects() Effects {
+	return Effects{
+		Caption: "What %s too long does, in %s; a cord of the left side stands for both",
+		Columns: [6]string{"cord", "its corner drops", "bed along, head against foot", "across at the head bar", "across at the foot bar",
+			"sag at mid-bay"},
+	}
+}
+
+// Materials says what belongs to what is bought and what it weighs.
+type Materials struct {
+	Title      string
+	Caption    string
+	Columns    [5]string
+	Row        string // kind, thing
+	Pieces     string // number, unit
+	Each       string // price, unit
+	Cost       string // of what has a price
+	Masses     string
+	Part, Mass string // columns
+	Total      string // of what is known
+	Stock      string // number of a stock length, parts, what is over
+	Bar        string // bar, length
+	Open       string // what is not given
+}
+
+func englishMaterials() Materials {
+	return Materials{
+		Title:   "Materials and cost",
+		Caption: "To buy; prices are those of the design, in its own currency",
+		Columns: [5]string{"item", "amount", "note", "price", "cost"},
+		Row:     "%s: %s",
+		Pieces:  "%s × %s",
+		Each:    "%s per %s",
+		Cost:    "together, of what has a price",
+		Masses:  "What the finished hammock weighs",
+		Part:    "part", Mass: "mass",
+		Total: "together, of what is known",
+		Stock: "Bar stock %d: %s; %s over.",
+		Bar:   "%s %s",
+		Open:  "Not given: %s.",
+	}
+}
