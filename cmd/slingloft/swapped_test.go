@@ -21,7 +21,6 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/format"
-	"slingloft/export/sheet"
 	"slingloft/export/sheet/wording"
 	"slingloft/nest"
 	"slingloft/outline/design"
@@ -37,30 +36,37 @@ type spoken struct {
 	files   map[string][]byte // by name
 	figures string
 	json    []byte
-	sheet   []string // texts of the order of work
+	plan    *work.Plan
+	sheet   []string // texts of the build sheet
 	letters []string // labels
 }
 
 // decided is what a run decides, without a word of it.
 type decided struct {
-	Pieces   []piece.Piece // their texts left out
-	Seams    []piece.Seam
-	Cords    map[string]float64
-	Bill     []stock.Row
-	Checks   []string
-	Digest   string
-	Sections []string
-	Facts    [][]string // of each step of the order of work, their values
+	Pieces []piece.Piece // their texts left out
+	Seams  []piece.Seam
+	Cords  map[string]float64
+	Bill   []stock.Row
+	Checks []string
+	Digest string
+	Sheet  []string // what there is on the build sheet, with its figures
+}
+
+// language is a table of words for each output.
+type language struct {
+	work    work.Words
+	figures figures.Words
+	sheet   wording.Words
 }
 
 // run runs a design with a table of words for each output.
-func run(t *testing.T, path string, w work.Words, say figures.Words) spoken {
+func run(t *testing.T, path string, in language) spoken {
 	t.Helper()
 	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
-	p, err := work.ReadFor(path, data, work.Setting{Words: &w})
+	p, err := work.ReadFor(path, data, work.Setting{Words: &in.work})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -69,7 +75,7 @@ func run(t *testing.T, path string, w work.Words, say figures.Words) spoken {
 	if err != nil {
 		t.Fatal(err)
 	}
-	out := spoken{files: map[string][]byte{}}
+	out := spoken{plan: &p, files: map[string][]byte{}}
 	out.decided = decided{Seams: p.Sewn.Seams, Cords: map[string]float64{}, Bill: b.Rows, Checks: p.Margins.Names(), Digest: p.Digest}
 	for _, q := range p.Pieces() {
 		for _, l := range q.Labels {
@@ -80,8 +86,8 @@ func run(t *testing.T, path string, w work.Words, say figures.Words) spoken {
 	for _, c := range p.Cords.Cords {
 		out.decided.Cords[c.Part.String()] = c.Cut
 	}
-	out.figured(t, &p, l, say)
-	out.ordered(t, &p, l)
+	out.figured(t, &p, l, in.figures)
+	out.built(t, &p, l, in.sheet)
 	drawings, err := p.Drawings(l, 1)
 	if err != nil {
 		t.Fatal(err)
@@ -146,26 +152,16 @@ func (s *spoken) figured(t *testing.T, p *work.Plan, l work.Lays, say figures.Wo
 	s.figures, s.json = text.String(), out.Bytes()
 }
 
-// ordered gathers the order of work of the build sheet.
-func (s *spoken) ordered(t *testing.T, p *work.Plan, l work.Lays) {
+// built gathers what stands on the build sheet.
+func (s *spoken) built(t *testing.T, p *work.Plan, l work.Lays, tell wording.Words) {
 	t.Helper()
-	built, err := show.Of(p, l, wording.English())
+	built, err := show.Of(p, l, tell)
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, sec := range built.Sections {
-		s.decided.Sections = append(s.decided.Sections, sec.ID)
-		for _, block := range sec.Blocks {
-			steps, _ := block.(sheet.Steps)
-			for _, step := range steps {
-				var facts []string
-				for _, f := range step.Facts {
-					facts, s.sheet = append(facts, f.Value), append(s.sheet, f.Name)
-				}
-				s.decided.Facts = append(s.decided.Facts, facts)
-			}
-		}
-	}
+	var r reading
+	r.sheet(built)
+	s.decided.Sheet, s.sheet = r.there, r.said
 }
 
 // written writes the drawings in a format.
@@ -219,21 +215,21 @@ func swappedDesigns(t *testing.T) []string {
 	}
 }
 
-// No id, layer, line, allowance, cord, thing to buy, check or step hangs on a word of
-// the tables: with every word swapped for another all of them are the same, in the
-// files too, and only what people read has changed.
+// No id, layer, line, allowance, cord, thing to buy, check, section, row, step or picture
+// hangs on a word of the tables: with every word swapped for another all of them are the
+// same, in the files too, and only what people read has changed.
 func TestWordsSwapped(t *testing.T) {
-	english, say := work.English(), figures.English()
-	other, otherwise := wordstest.Reversed(english), wordstest.Reversed(say)
+	english := language{work.English(), figures.English(), wording.English()}
+	other := language{wordstest.Reversed(english.work), wordstest.Reversed(english.figures), wordstest.Reversed(english.sheet)}
 	for _, path := range swappedDesigns(t) {
 		t.Run(filepath.Base(path), func(t *testing.T) {
 			t.Parallel()
-			want, got := run(t, path, english, say), run(t, path, other, otherwise)
+			want, got := run(t, path, english), run(t, path, other)
 			if diff := cmp.Diff(want.decided, got.decided); diff != "" {
 				t.Errorf("with other words (-english +swapped):\n%s", diff)
 			}
 			swapped(t, "lettering", strings.Join(want.letters, "\n"), strings.Join(got.letters, "\n"))
-			swapped(t, "order of work", strings.Join(want.sheet, "\n"), strings.Join(got.sheet, "\n"))
+			swappedSheet(t, want.plan, want.sheet, got.sheet)
 			swapped(t, "figures", want.figures, got.figures)
 			sameJSON(t, want.json, got.json)
 			for name, file := range want.files {

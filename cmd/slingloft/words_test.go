@@ -14,11 +14,12 @@ import (
 
 	"slingloft/cmd/slingloft/figures"
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet/wording"
 )
 
 // tables are the words of every output in English.
 func tables() []any {
-	return []any{work.English(), figures.English()}
+	return []any{work.English(), figures.English(), wording.English()}
 }
 
 // No table has an empty word, and each has a word for every kind of thing that it names.
@@ -141,9 +142,32 @@ var worded = map[string][]string{
 	"outline/panel": {
 		"body", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
 	},
-	"outline/template": {"-head", "-foot", "bar corner head", "bar corner foot"},
-	"outline/divide":   {"%s-%dof%d"},
-	"outline/label":    {},
+	"outline/template":   {"-head", "-foot", "bar corner head", "bar corner foot"},
+	"outline/divide":     {"%s-%dof%d"},
+	"outline/label":      {},
+	"cmd/slingloft/show": {},
+	"export/sheet":       {},
+	"export/sheet/given": {"mm", "in", " kg", " lb"},
+	"export/sheet/chapter": {
+		"%.0f kgf",
+		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "order", "seams", "charts", "assumptions",
+		"sources", // ids of sections, and of tables:
+		"summary", "ends", "place", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
+		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
+		"seam-walk", "seam-%d-parts", "departures",
+	},
+	"export/sheet/scene":  {"view-solid", "view-side", "view-above", "view-end"},
+	"export/sheet/sketch": {"piece-", "lay-%d", "cord-"},
+	"export/sheet/series": {
+		"chart-side", "chart-girth", "chart-cord", "chart-cloth", "chart-straight", "chart-level", "chart-angles", "chart-forces",
+	},
+	"export/sheet/chart": {"chart %s, %s: a curve needs two points", "chart %s, %s: point %d is not finite"},
+	"export/sheet/paper": {"{nb}", "mm", "Slingloft", "sans", "round"},
+	"export/sheet/page": {
+		":root{color-scheme:light dark;%s}\n@media screen and (prefers-color-scheme:dark){:root{%s}}\n%s\n%s",
+		"default-src 'none'; style-src 'unsafe-inline'; img-src 'none'; base-uri 'none'; form-action 'none'",
+		"good", "careful", "bad", "narrow", "wide", " lettered", " short", ` class="w"`, ` class="strong"`, // classes
+	},
 }
 
 // What a person reads stands in the tables: no other text of these packages has a word.
@@ -159,13 +183,14 @@ func TestNoWordElsewhere(t *testing.T) {
 	}
 }
 
-// Tables, identifiers, tags of fields, schemas and errors are no places for words that
-// stand on what is made.
+// Tables, identifiers, tags of fields and of markup, schemas and errors are no places for
+// words that stand on what is made.
 var (
 	unspoken = regexp.MustCompile(`^(english\w*|English\w*|Schema|String|Error)$`)
 	named    = regexp.MustCompile(`^(ID|IDs|Name|Reason)$`)
 	faults   = regexp.MustCompile(`^(Errorf|New|fail|panic)$`)
 	aWord    = regexp.MustCompile(`\pL{2}`)
+	aTag     = regexp.MustCompile(`<[^<>]*(>|$)`)
 	aVerb    = regexp.MustCompile(`%[-+# 0]*(\[\d+\])?[\d.]*[a-zA-Z%]`)
 )
 
@@ -190,7 +215,7 @@ func textsOf(f *ast.File) []string {
 			}
 		case *ast.BasicLit:
 			text, err := strconv.Unquote(n.Value)
-			if err == nil && n.Kind == token.STRING && aWord.MatchString(aVerb.ReplaceAllString(text, "")) {
+			if err == nil && n.Kind == token.STRING && aWord.MatchString(aVerb.ReplaceAllString(aTag.ReplaceAllString(text, ""), "")) {
 				out = append(out, text)
 			}
 		}

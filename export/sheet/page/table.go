@@ -24,8 +24,8 @@ func writeTable(b *writer, t sheet.Table) {
 		b.WriteString("</table>" + end)
 		return
 	}
-	fmt.Fprintf(b, "<div class=\"dense\" role=\"group\" "+
-		"aria-labelledby=\"%s-c\">\n<p class=\"caption\" id=\"%s-c\">%s</p>\n<div class=\"parts\">\n", t.ID, t.ID, esc(t.Caption))
+	fmt.Fprintf(b, "<div class=\"dense\" role=\"group\" aria-labelledby=\"%s-c\">\n", t.ID)
+	fmt.Fprintf(b, "<p class=\"caption\" id=\"%s-c\">%s</p>\n<div class=\"parts\">\n", t.ID, esc(t.Caption))
 	parts := (len(t.Rows) + part - 1) / part
 	for i := range parts {
 		from, to := i*len(t.Rows)/parts, (i+1)*len(t.Rows)/parts
