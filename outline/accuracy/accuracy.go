@@ -10,6 +10,7 @@ package accuracy
 import (
 	"math"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
@@ -48,29 +49,14 @@ func (l Length) sum() Length {
 
 // Lengths returns the stack of errors of every cord between its nodes: side cord,
 // head leg, foot leg. A tip's place on a cord is good to one mark, since the gap's
-// two edges share it; an eye's throat to one; its reach to half its loop's.
-func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
-	scatter := sp.Shown.Scatter
-	mark := d.Accuracy.Marking
-	set := func(long float64) float64 { return d.Accuracy.Set * long }
-	side := Length{Part: cord.SideCord, Nominal: s.SideArc, Set: set(s.SideArc)}
-	if d.Splice.Whole {
-		side.Sources = []Source{{TipsSeized, mark, 2},
-			{OverJoin, scatter * sp.Bury(d.Side.Diameter) / 2, 2}}
-	} else {
-		side.Sources = []Source{{TipGaps, mark, 2},
-			{OverLegBury, scatter * sp.Bury(d.Leg.Diameter), 2}}
-	}
+// two edges share it; an eye's throat to one; its reach to half its loop's. A node that
+// is read off a tape under load is as good as the reading.
+func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing, w Working) []Length {
+	set := func(long float64) float64 { return w.Set * w.Taken.remains() * long }
+	side := Length{Part: cord.SideCord, Nominal: s.SideArc, Set: set(s.SideArc), Sources: w.sideSources(d, sp)}
 	out := []Length{side.sum()}
 	for e, end := range s.Ends {
-		leg := Length{Part: cord.LegAt(hung.End(e)), Nominal: end.Leg, Set: set(end.Leg)}
-		if d.Splice.Whole {
-			leg.Sources = []Source{{TipsSeized, mark, 1}}
-		} else {
-			leg.Sources = []Source{{TipGap, mark, 1}, {EyeThroat, mark, 1}, {EyeLoop, mark / 2, 1},
-				{OverSideBury, scatter * sp.Bury(d.Side.Diameter), 1},
-				{OverEyeBury, scatter * sp.EyeBury(d.Leg.Diameter), 1}}
-		}
+		leg := Length{Part: cord.LegAt(hung.End(e)), Nominal: end.Leg, Set: set(end.Leg), Sources: w.legSources(d, sp)}
 		out = append(out, leg.sum())
 	}
 	return out
@@ -81,6 +67,30 @@ func Lengths(s *hung.Shape, d design.Design, sp cord.Splicing) []Length {
 // twice by what a gap may lie off its place. The cord is centred in its channel, so
 // that at each bar it is off by half of what it may be off as a whole.
 func Play(side Length) float64 { return side.Worst }
+
+// sideSources returns the errors of a side cord that are its own.
+func (w Working) sideSources(d design.Design, sp cord.Splicing) []Source {
+	switch {
+	case w.Tape > 0:
+		return []Source{{NodesRead, w.Tape, 2}}
+	case d.Splice.Whole:
+		return []Source{{TipsSeized, w.Marking, 2}, {OverJoin, w.Scatter * sp.Bury(d.Side.Diameter) / 2, 2}}
+	}
+	return []Source{{TipGaps, w.Marking, 2}, {OverLegBury, w.Scatter * sp.Bury(d.Leg.Diameter), 2}}
+}
+
+// legSources returns those of a leg.
+func (w Working) legSources(d design.Design, sp cord.Splicing) []Source {
+	switch {
+	case w.Tape > 0:
+		return []Source{{NodesRead, w.Tape, 2}}
+	case d.Splice.Whole:
+		return []Source{{TipsSeized, w.Marking, 1}}
+	}
+	return []Source{{TipGap, w.Marking, 1}, {EyeThroat, w.Marking, 1}, {EyeLoop, w.Marking / 2, 1},
+		{OverSideBury, w.Scatter * sp.Bury(d.Side.Diameter), 1},
+		{OverEyeBury, w.Scatter * sp.EyeBury(d.Leg.Diameter), 1}}
+}
 
 // Effect is what one cord does to the bed for every mm that it is too long.
 type Effect struct {
@@ -97,32 +107,22 @@ type Effect struct {
 // leaves over, far below what bends their line.
 const step = 1.0
 
-// Effects returns what each cord's length does, by central differences of the made
-// hammock's pose: head leg, foot leg, side cord, head and foot hang line.
-func Effects(h finished.Hammock, w finished.Weight) ([]Effect, error) {
+// Effects returns what each cord's length does: head leg, foot leg, side cord, head
+// and foot hang line; level is what [LevelRates] returns.
+func Effects(heights finished.Rates, level [finished.Parts]finished.Level) []Effect {
 	var out []Effect
 	for _, row := range []struct {
-		part   cord.Part
-		change finished.Change
-		end    hung.End
+		part cord.Part
+		made finished.Part
+		end  hung.End
 	}{
-		{cord.HeadLeg, finished.Change{Leg: [2][2]float64{{step, 0}, {}}}, hung.Head},
-		{cord.FootLeg, finished.Change{Leg: [2][2]float64{{}, {step, 0}}}, hung.Foot},
-		{cord.SideCord, finished.Change{Side: [2]float64{step, 0}}, hung.Head},
-		{cord.HeadLine, finished.Change{Line: [2]float64{step, 0}}, hung.Head},
-		{cord.FootLine, finished.Change{Line: [2]float64{0, step}}, hung.Foot},
+		{cord.HeadLeg, finished.HeadLeftLeg, hung.Head},
+		{cord.FootLeg, finished.FootLeftLeg, hung.Foot},
+		{cord.SideCord, finished.LeftSide, hung.Head},
+		{cord.HeadLine, finished.HeadLine, hung.Head},
+		{cord.FootLine, finished.FootLine, hung.Foot},
 	} {
-		more, err := h.Hang(row.change, w)
-		if err != nil {
-			return nil, err
-		}
-		less, err := h.Hang(row.change.Times(-1), w)
-		if err != nil {
-			return nil, err
-		}
-		const both = 2 * step
-		out = append(out, Effect{row.part, (less.Tips[row.end][0].Z - more.Tips[row.end][0].Z) / both,
-			more.Level.Minus(less.Level).Times(1 / both)})
+		out = append(out, Effect{row.part, -heights.Part[row.made].Tips[row.end][bed.Left], level[row.made]})
 	}
-	return out, nil
+	return out
 }

@@ -6,14 +6,19 @@ import (
 	"testing"
 
 	"slingloft/outline/accuracy"
-	"slingloft/outline/bed"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 )
 
-func sample(t testing.TB) (design.Design, hung.Shape, cord.Splicing, accuracy.Hanging) {
+// hanging is the place and the sleeper of the sample.
+type hanging struct {
+	Lines  [2]float64
+	Weight finished.Weight
+}
+
+func sample(t testing.TB) (design.Design, hung.Shape, cord.Splicing, hanging) {
 	t.Helper()
 	var d design.Design
 	d.Sleeper = design.Sleeper{Stature: 1680, Mass: 74, Crown: -80}
@@ -35,7 +40,7 @@ func sample(t testing.TB) (design.Design, hung.Shape, cord.Splicing, accuracy.Ha
 		t.Fatal(err)
 	}
 	w := finished.Weight{Load: s.Problem.Load, Centre: 120}
-	return d, s, sp, accuracy.Hanging{Lines: [2]float64{1100, 900}, Weight: w}
+	return d, s, sp, hanging{Lines: [2]float64{1100, 900}, Weight: w}
 }
 
 func near(t *testing.T, what string, got, want, tol float64) {
@@ -49,7 +54,8 @@ func near(t *testing.T, what string, got, want, tol float64) {
 // 0.4 %.
 func TestLengths(t *testing.T) {
 	d, s, sp, _ := sample(t)
-	l := accuracy.Lengths(&s, d, sp)
+	w := accuracy.WorkingOf(d.Accuracy, sp.Shown.Estimate)
+	l := accuracy.Lengths(&s, d, sp, w)
 	set := 0.004 * s.SideArc
 	near(t, "side, worst", l[0].Worst, 2*1+2*2.7+set, 1e-9)
 	near(t, "side, rss", l[0].RSS, math.Sqrt(2*1+2*2.7*2.7+set*set), 1e-9)
@@ -57,33 +63,8 @@ func TestLengths(t *testing.T) {
 	near(t, "leg, rss", l[1].RSS, math.Sqrt(1+1+0.25+2*2.7*2.7+3.28*3.28), 1e-9)
 	// The scatter that test splices show rules.
 	sp.Shown.Scatter = 0.03
-	near(t, "wide scatter", accuracy.Lengths(&s, d, sp)[1].Worst, 1+1+0.5+2*5.4+3.28, 1e-9)
-}
-
-// Errors drawn at random, through the linear effects, spread as the root of the sum
-// of squares says, to within 5 %.
-func TestMonteCarlo(t *testing.T) {
-	d, s, sp, on := sample(t)
-	r, err := accuracy.Of(&s, d, sp, on)
-	if err != nil {
-		t.Fatal(err)
-	}
-	rng := rand.New(rand.NewPCG(7, 11))
-	const draws = 8000
-	var squares [4]float64
-	for range draws {
-		got := total(r, draw(r, rng))
-		for i, v := range []float64{got.Along, got.Across[0], got.Across[1], got.Sag} {
-			squares[i] += v * v / draws
-		}
-	}
-	for i, m := range r.Measures {
-		near(t, m.Kind.String(), math.Sqrt(squares[i]), m.RSS, 0.05*m.RSS)
-		if m.Worst < m.RSS || m.RSS == 0 {
-			t.Errorf("%s: worst %g, root of squares %g", m.Kind, m.Worst, m.RSS)
-		}
-		t.Logf("%s: worst %.1f, rss %.1f mm", m.Kind, m.Worst, m.RSS)
-	}
+	w = accuracy.WorkingOf(d.Accuracy, sp.Shown.Estimate)
+	near(t, "wide scatter", accuracy.Lengths(&s, d, sp, w)[1].Worst, 1+1+0.5+2*5.4+3.28, 1e-9)
 }
 
 // draw returns one hammock's errors: every source normal with its error as standard
@@ -126,7 +107,7 @@ func total(r accuracy.Report, c finished.Change) finished.Level {
 // The linear effects foretell the pose of hammocks drawn at random.
 func TestEffectsForetell(t *testing.T) {
 	d, s, sp, on := sample(t)
-	r, err := accuracy.Of(&s, d, sp, on)
+	r, err := accuracy.Of(finished.Of(&s, on.Lines), d, sp, on.Weight)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -152,55 +133,10 @@ func TestEffectsForetell(t *testing.T) {
 	}
 }
 
-// A hammock with wrong lengths is measured, corrected and hangs as designed.
-func TestCorrect(t *testing.T) {
-	_, s, _, on := sample(t)
-	h := finished.Of(&s, on.Lines)
-	designed, err := h.Hang(finished.Change{}, on.Weight)
-	if err != nil {
-		t.Fatal(err)
-	}
-	wrong := finished.Change{Leg: [2][2]float64{{4, 0}, {-2, 3}}, Line: [2]float64{15, -10}}
-	p, err := h.Hang(wrong, on.Weight)
-	if err != nil {
-		t.Fatal(err)
-	}
-	var high [2][2]float64
-	for e := range 2 {
-		for i := range 2 {
-			high[e][i] = p.Tips[e][i].Z - designed.Tips[e][i].Z
-		}
-	}
-	c, err := accuracy.Correct(h, on.Weight, high)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for e := range 2 {
-		wrong.Line[e] += c.Line[e]
-		i := bed.Left
-		if c.Side[e] == "right" {
-			i = bed.Right
-		}
-		wrong.Leg[e][i] += c.Leg[e]
-	}
-	if p, err = h.Hang(wrong, on.Weight); err != nil {
-		t.Fatal(err)
-	}
-	for e := range 2 {
-		for i := range 2 {
-			near(t, "tip", p.Tips[e][i].Z, designed.Tips[e][i].Z, 0.4)
-		}
-		if c.Leg[e] > 0.5 {
-			t.Errorf("end %d: leg made longer by %g", e, c.Leg[e])
-		}
-	}
-	t.Logf("%+v", c)
-}
-
 func BenchmarkOf(b *testing.B) {
 	d, s, sp, on := sample(b)
 	for b.Loop() {
-		if _, err := accuracy.Of(&s, d, sp, on); err != nil {
+		if _, err := accuracy.Of(finished.Of(&s, on.Lines), d, sp, on.Weight); err != nil {
 			b.Fatal(err)
 		}
 	}

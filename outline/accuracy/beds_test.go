@@ -40,8 +40,9 @@ func knobs() []accuracy.Knob {
 	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
 		out = append(out, accuracy.Knob{Part: p, Shorter: 40, Step: 1})
 	}
-	for p := finished.HeadLine; p <= finished.FootLine; p++ {
-		out = append(out, accuracy.Knob{Part: p, Shorter: 80, Longer: 80, Step: 1, ByHand: true})
+	for p := range finished.Part(2) {
+		out = append(out, accuracy.Knob{Part: finished.HeadLine + p, Shorter: 80, Longer: 80, Step: 1, ByHand: true},
+			accuracy.Knob{Part: finished.HeadAnchor + p, Shorter: 150, Longer: 150, Step: 1, ByHand: true})
 	}
 	return out
 }

@@ -1,8 +1,6 @@
 package accuracy
 
 import (
-	"math"
-
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
@@ -36,61 +34,32 @@ func (m Measure) Verdict() Verdict {
 type Report struct {
 	Lengths  []Length
 	Effects  []Effect
-	Measures []Measure
+	Outcomes []Outcome // by [MeasureKind]
+	Working  Working   // how truly the maker works
 	Notes    []Note
 }
 
-// Of returns how truly the hammock comes out on hang lines of the given lengths,
-// mm. The lines themselves are adjusted on the spot and count as true. The error is
+// Of returns how truly a made hammock comes out under a weight that it was designed
+// for. What is set on the spot, hang lines and anchors, counts as true. The error is
 // that of [finished.Hammock.Hang].
-func Of(s *hung.Shape, d design.Design, sp cord.Splicing, on Hanging) (Report, error) {
-	effects, err := Effects(finished.Of(s, on.Lines), on.Weight)
+func Of(h finished.Hammock, d design.Design, sp cord.Splicing, w finished.Weight) (Report, error) {
+	pose, err := h.Hang(finished.Change{}, w)
 	if err != nil {
 		return Report{}, err
 	}
-	r := Report{Lengths: Lengths(s, d, sp), Effects: effects, Notes: []Note{SetIsOne, LinesTrue, SleeperCentred}}
-	for k := range MeasureKindCount {
-		m := Measure{Kind: k, Allowed: d.Accuracy.Level}
-		together, squares := 0.0, 0.0
-		for _, l := range r.Lengths {
-			// A left and a right cord of each kind, with the other sign across.
-			left := r.effect(l.Part)
-			for _, per := range [2]float64{measure(left, k), measure(mirrored(left), k)} {
-				together += per * l.Set
-				for _, c := range l.Sources {
-					e := math.Abs(per * c.Error)
-					m.Worst += float64(c.Count) * e
-					squares += float64(c.Count) * e * e
-				}
-			}
-		}
-		m.Worst += math.Abs(together)
-		m.RSS = math.Sqrt(squares + together*together)
-		m.Sure, m.Likely = m.Worst <= m.Allowed, m.RSS <= m.Allowed
-		r.Measures = append(r.Measures, m)
+	level, err := LevelRates(h, pose, w)
+	if err != nil {
+		return Report{}, err
 	}
+	heights, err := h.Rates(pose)
+	if err != nil {
+		return Report{}, err
+	}
+	r := Report{Effects: Effects(heights, level), Working: WorkingOf(d.Accuracy, sp.Shown.Estimate)}
+	r.Lengths = Lengths(h.Shape, d, sp, r.Working)
+	r.Outcomes = Outcomes(Stack(h.Shape, d, sp, r.Working), level, d.Accuracy.Level)
+	r.Notes = []Note{[...]Note{Left: SetIsOne, CutOff: SetCutOff, Preload: SetPulled}[r.Working.Taken], LinesTrue, SleeperCentred}
 	return r, nil
-}
-
-// Hanging is the place and the sleeper that effects are found for.
-type Hanging struct {
-	Lines  [2]float64 // hang lines from apex to hook, mm, by [hung.End]
-	Weight finished.Weight
-}
-
-// effect returns what one mm of a cord does to the level.
-func (r Report) effect(p cord.Part) finished.Level {
-	for _, e := range r.Effects {
-		if e.Part == p {
-			return e.Level
-		}
-	}
-	return finished.Level{}
-}
-
-func mirrored(l finished.Level) finished.Level {
-	l.Across[0], l.Across[1] = -l.Across[0], -l.Across[1]
-	return l
 }
 
 // measure returns the part of a level that is of a kind.

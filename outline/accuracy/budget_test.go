@@ -6,6 +6,7 @@ import (
 
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
+	"slingloft/outline/finished"
 )
 
 // A whole loop has no splice but the one at its join: by hand, with marks of 1 mm
@@ -13,7 +14,7 @@ import (
 func TestLengthsOfALoop(t *testing.T) {
 	d, s, sp, _ := sample(t)
 	d.Splice.Whole = true
-	l := accuracy.Lengths(&s, d, sp)
+	l := accuracy.Lengths(&s, d, sp, working)
 	set := 0.004 * s.SideArc
 	near(t, "side, worst", l[0].Worst, 2*1+2*1.35+set, 1e-9)
 	near(t, "side, rss", l[0].RSS, math.Sqrt(2*1+2*1.35*1.35+set*set), 1e-9)
@@ -23,7 +24,7 @@ func TestLengthsOfALoop(t *testing.T) {
 		part    cord.Part
 		nominal float64
 	}{{cord.SideCord, s.SideArc}, {cord.HeadLeg, 820}, {cord.FootLeg, 760}} {
-		if l[i].Part != want.part || l[i].Nominal != want.nominal {
+		if l[i].Part != want.part || math.Abs(l[i].Nominal-want.nominal) > 1e-9 {
 			t.Errorf("length %d: %s of %g, want %s of %g", i, l[i].Part, l[i].Nominal, want.part, want.nominal)
 		}
 	}
@@ -39,7 +40,7 @@ func TestLengthsOfUnlikeCords(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	l := accuracy.Lengths(&s, d, sp)
+	l := accuracy.Lengths(&s, d, sp, working)
 	side, leg, eye := 0.015*sp.Bury(3), 0.015*sp.Bury(5), 0.015*sp.EyeBury(5)
 	if !(leg > side) {
 		t.Fatalf("buries of %g and %g mm: the sample is meant to tell them apart", sp.Bury(3), sp.Bury(5))
@@ -49,10 +50,19 @@ func TestLengthsOfUnlikeCords(t *testing.T) {
 }
 
 // Each measure of level, cord by cord and source by source: six cords, of which the
-// right ones work the other way across, their set all at once.
+// right ones work the other way across, their set all at once; and the cloth.
 func TestMeasures(t *testing.T) {
 	d, s, sp, on := sample(t)
-	r, err := accuracy.Of(&s, d, sp, on)
+	h := finished.Of(&s, on.Lines)
+	r, err := accuracy.Of(h, d, sp, on.Weight)
+	if err != nil {
+		t.Fatal(err)
+	}
+	designed, err := h.Hang(finished.Change{}, on.Weight)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rates, err := accuracy.LevelRates(h, designed, on.Weight)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -66,7 +76,8 @@ func TestMeasures(t *testing.T) {
 		func(e accuracy.Effect, right bool) float64 { return turned(e.Level.Across[1], right) },
 		func(e accuracy.Effect, _ bool) float64 { return e.Level.Sag },
 	} {
-		var worst, squares, set float64
+		cloth := read(accuracy.Effect{Level: rates[finished.Cloth]}, false) // both edges are cut to a mark
+		worst, squares, set := 2*math.Abs(cloth), 2*cloth*cloth, 0.0
 		for _, l := range r.Lengths {
 			for _, right := range []bool{false, true} {
 				per := read(byPart[l.Part], right)
@@ -79,16 +90,16 @@ func TestMeasures(t *testing.T) {
 				}
 			}
 		}
-		near(t, r.Measures[m].Kind.String()+", worst", r.Measures[m].Worst, worst+math.Abs(set), 1e-9)
-		near(t, r.Measures[m].Kind.String()+", rss", r.Measures[m].RSS, math.Sqrt(squares+set*set), 1e-9)
-		near(t, r.Measures[m].Kind.String()+", allowed", r.Measures[m].Allowed, 12, 0)
+		near(t, r.Outcomes[m].Kind.String()+", worst", r.Outcomes[m].Worst, worst+math.Abs(set), 1e-9)
+		near(t, r.Outcomes[m].Kind.String()+", rss", r.Outcomes[m].RSS, math.Sqrt(squares+set*set), 1e-9)
+		near(t, r.Outcomes[m].Kind.String()+", allowed", r.Outcomes[m].Allowed, 12, 0)
 	}
-	if len(r.Measures) != 4 || len(r.Lengths) != 3 || len(r.Effects) != 5 || len(r.Notes) == 0 {
-		t.Errorf("%d measures, %d lengths, %d effects, %d notes", len(r.Measures), len(r.Lengths), len(r.Effects), len(r.Notes))
+	if len(r.Outcomes) != 4 || len(r.Lengths) != 3 || len(r.Effects) != 5 || len(r.Notes) == 0 {
+		t.Errorf("%d measures, %d lengths, %d effects, %d notes", len(r.Outcomes), len(r.Lengths), len(r.Effects), len(r.Notes))
 	}
 	// A set that is the same in both sides' cords tilts no end across.
-	for _, m := range r.Measures[1:3] {
-		if m.Worst > r.Measures[0].Worst*10 || m.RSS > m.Worst {
+	for _, m := range r.Outcomes[1:3] {
+		if m.Worst > r.Outcomes[0].Worst*10 || m.RSS > m.Worst {
 			t.Errorf("%+v", m)
 		}
 	}
@@ -107,11 +118,11 @@ func TestVerdict(t *testing.T) {
 	said := map[accuracy.Verdict]int{}
 	for _, allowed := range []float64{12, 5, 1, 1000} {
 		d.Accuracy.Level = allowed
-		got, err := accuracy.Of(&s, d, sp, on)
+		got, err := accuracy.Of(finished.Of(&s, on.Lines), d, sp, on.Weight)
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, m := range got.Measures {
+		for _, m := range got.Outcomes {
 			want := accuracy.LikelyMore
 			switch {
 			case m.Worst <= allowed:

@@ -14,6 +14,7 @@ const (
 	EyeLoop                        // loop of its eye
 	OverSideBury                   // contraction over the side cord's bury
 	OverEyeBury                    // contraction over its eye's own bury
+	NodesRead                      // reading of its nodes under load
 	sourceKinds
 )
 
@@ -23,6 +24,7 @@ func (k SourceKind) String() string {
 		"place of a tip between its seizings", "contraction over a bury at the join", "place of a tip gap",
 		"contraction over a leg's bury", "place of the tip gap", "place of the eye's throat", "loop of the eye",
 		"contraction over the side cord's bury", "contraction over the eye's own bury",
+		"reading of a node under load",
 	}[k]
 }
 
@@ -66,6 +68,13 @@ type Note int
 // The remarks.
 const (
 	SetIsOne       Note = iota // first-load set is the same part of every cord
+	SetCutOff                  // it is cut off, and half of it may come or not
+	SetPulled                  // it is pulled out first, and a fifth is still to come
 	LinesTrue                  // hang lines are adjusted on the spot
 	SleeperCentred             // the sleeper keeps to the middle of the cloth
+	Likeliest                  // adjustments are the likeliest, and find no fault of a part
+	LevelAlready               // the tips are level within what can be read
+	BySleeper                  // the roll of both bars was not judged
+	AnyLines                   // hang lines are not known
+	ReadAgain                  // after the third night
 )

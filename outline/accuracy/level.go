@@ -48,7 +48,7 @@ func (b Bed) level(belief *posterior, made modes, s Survey) Off {
 		}
 		t.effect = append(t.effect, effect)
 	}
-	a := t.fewest(func(left [3]float64) bool { return b.lost(left, made, belief, s) })
+	a := t.fewest(b.judge(made, belief, s))
 	var out Off
 	for i, k := range b.Knobs {
 		out[k.Part] = a[i]
@@ -56,21 +56,24 @@ func (b Bed) level(belief *posterior, made modes, s Survey) Off {
 	return out
 }
 
-// lost reports whether what is left of the goal is, at every tip, at most a quarter of
-// what is not known of it: a thirtieth more in all.
-func (b Bed) lost(left [3]float64, made modes, belief *posterior, s Survey) bool {
+// judge returns what says whether less than all adjustments do: whether what they leave
+// of the goal is, at every tip, more than all would leave by at most a quarter of what
+// is not known of it, a thirtieth more in all.
+func (b Bed) judge(made modes, belief *posterior, s Survey) func(all, left [3]float64) bool {
 	var alone modes // one mm of each mode, each an unknown of its own
 	alone.pitch[0], alone.roll[1], alone.twist[2] = 1, 1, 1
-	of := row{-left[0], -left[1], -left[2]}
 	off, doubt := alone.tips(b.Bars), b.judged(made, s).tips(b.Bars)
-	for e := range off {
-		for side := range off[e] {
-			if math.Abs(off[e][side].dot(&of)) > belief.spread(doubt[e][side])/4 {
-				return false
+	return func(all, left [3]float64) bool {
+		best, rest := row{all[0], all[1], all[2]}, row{left[0], left[1], left[2]}
+		for e := range off {
+			for side := range off[e] {
+				if math.Abs(off[e][side].dot(&rest)) > math.Abs(off[e][side].dot(&best))+belief.spread(doubt[e][side])/4 {
+					return false
+				}
 			}
 		}
+		return true
 	}
-	return true
 }
 
 // own returns the standard deviation of a part's own error, mm, without what it shares
@@ -93,16 +96,25 @@ func (b Bed) own(p finished.Part) float64 {
 	return single(p)
 }
 
-// fewest returns the adjustments, and leaves out one knob after the other that is not
-// set by hand, that with the least change for its σ first, for as long as what is left
-// is as good as nothing.
-func (t *task) fewest(lost func(left [3]float64) bool) []float64 {
+// sooner reports whether knob i is left out before knob j: an eye before what is set by
+// hand, of two alike that with the less change for its σ.
+func (t *task) sooner(i, j int, a []float64) bool {
+	if t.knobs[i].ByHand != t.knobs[j].ByHand {
+		return t.knobs[j].ByHand
+	}
+	return math.Abs(a[i]/t.sigma[i]) < math.Abs(a[j]/t.sigma[j])
+}
+
+// fewest returns the adjustments, and leaves out one knob after the other for as long
+// as what is left is as good as nothing, as [task.sooner] has it.
+func (t *task) fewest(does func(all, left [3]float64) bool) []float64 {
 	best := t.stepped(t.smooth())
+	all := t.left(best)
 	tried := make([]bool, len(t.knobs))
 	for {
 		least := -1
 		for i, v := range best {
-			if v != 0 && !tried[i] && !t.knobs[i].ByHand && (least < 0 || math.Abs(v/t.sigma[i]) < math.Abs(best[least]/t.sigma[least])) {
+			if v != 0 && !tried[i] && (least < 0 || t.sooner(i, least, best)) {
 				least = i
 			}
 		}
@@ -112,7 +124,7 @@ func (t *task) fewest(lost func(left [3]float64) bool) []float64 {
 		tried[least] = true
 		kept := t.knobs[least]
 		t.knobs[least].Shorter, t.knobs[least].Longer = 0, 0
-		if a := t.stepped(t.smooth()); lost(t.left(a)) {
+		if a := t.stepped(t.smooth()); does(all, t.left(a)) {
 			best = a
 		} else {
 			t.knobs[least] = kept

@@ -91,10 +91,13 @@ type Working struct {
 }
 
 // WorkingOf returns what a design says of its maker, with the splices as test pieces
-// show them. Neither nodes read nor hang lines are in it: the design has no word for
-// them.
+// show them.
 func WorkingOf(a design.Accuracy, e cord.Estimate) Working {
-	w := Working{Marking: a.Marking, Scatter: e.Scatter, Set: a.Set}
+	w := Working{Marking: a.Marking, Scatter: e.Scatter, Set: a.Set, Taken: Taken(a.FirstLoad),
+		Bar: a.Bar, Sewing: a.Sewing, Line: a.Rigging, Anchor: a.Rigging}
+	if a.NodesRead {
+		w.Tape = max(a.Reading, leastTape)
+	}
 	if e.Pieces > 0 {
 		w.Kappa = e.Kappa.Error
 		if !e.Together {
@@ -103,6 +106,9 @@ func WorkingOf(a design.Accuracy, e cord.Estimate) Working {
 	}
 	return w
 }
+
+// leastTape is the least error of a reading that counts as one, mm: nobody reads better.
+const leastTape = 0.05
 
 // stack gathers components.
 type stack struct {

@@ -29,7 +29,7 @@ func TestStackLengths(t *testing.T) {
 	for _, whole := range []bool{false, true} {
 		d.Splice.Whole = whole
 		stack := accuracy.Stack(&s, d, sp, working)
-		l := accuracy.Lengths(&s, d, sp)
+		l := accuracy.Lengths(&s, d, sp, working)
 		for i, p := range []finished.Part{finished.RightSide, finished.HeadLeftLeg, finished.FootRightLeg} {
 			rss, worst := squares(stack, p)
 			near(t, p.String()+", rss", rss, l[i].RSS, 1e-9)

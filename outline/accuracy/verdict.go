@@ -41,10 +41,15 @@ func (w Working) Half(c Cause) float64 {
 }
 
 // LevelRates returns how the bed's level changes, mm per mm, with every part, by
-// central differences about a pose.
+// central differences about a pose. Of a weight in the middle a right part does what the
+// left one does, mirrored.
 func LevelRates(h finished.Hammock, p finished.Pose, w finished.Weight) ([finished.Parts]finished.Level, error) {
 	var out [finished.Parts]finished.Level
 	for k := range out {
+		if left, ok := opposite(finished.Part(k)); ok && w.Aside == 0 {
+			out[k] = mirrored(out[left])
+			continue
+		}
 		var level [2]finished.Level
 		for i, mm := range [2]float64{step, -step} {
 			q, err := h.HangFrom(p, finished.Part(k).Change(mm), w)
@@ -56,6 +61,20 @@ func LevelRates(h finished.Hammock, p finished.Pose, w finished.Weight) ([finish
 		out[k] = level[0].Minus(level[1]).Times(1 / (2 * step))
 	}
 	return out, nil
+}
+
+// opposite returns the left part that a right one mirrors.
+func opposite(p finished.Part) (left finished.Part, ok bool) {
+	switch p {
+	case finished.HeadRightLeg, finished.FootRightLeg, finished.RightSide:
+		return p - 1, true
+	}
+	return p, false
+}
+
+func mirrored(l finished.Level) finished.Level {
+	l.Across[0], l.Across[1] = -l.Across[0], -l.Across[1]
+	return l
 }
 
 // Outcomes returns how level the bed comes out with a stack of errors and what makes

@@ -71,7 +71,6 @@ type Options struct {
 	// none. Ridge is the shelter's ridge line, mm.
 	Lines [2]float64
 	Ridge float64
-	Spare float64 // added to each hang line for adjusting, mm
 }
 
 // DefaultHook is the diameter taken for a hook or ring, mm: own choice, for want
@@ -83,6 +82,7 @@ type Set struct {
 	// Variant says which way of rigging the numbers are for.
 	Variant  Rigging
 	Cords    []Cord
+	Lines    []HangLine // the hang lines among them, with what they can be set to
 	Splicing Splicing
 	Notes    []Note
 }
@@ -119,16 +119,6 @@ func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
 		set.Variant = Loops
 		build = []func() (Cord, error){r.loop}
 	}
-	for e, long := range o.Lines {
-		if long > 0 {
-			end := s.Ends[e]
-			l := lineSize{long, math.Hypot(end.Horizontal, end.Vertical), o.Spare}
-			build = append(build, func() (Cord, error) { return r.line(LineAt(hung.End(e)), d.Hang.Line, l) })
-		}
-	}
-	if o.Ridge > 0 {
-		build = append(build, func() (Cord, error) { return r.line(RidgeLine, d.Hang.Line, lineSize{long: o.Ridge}) })
-	}
 	for _, f := range build {
 		c, err := f()
 		if err != nil {
@@ -136,7 +126,32 @@ func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
 		}
 		set.Cords = append(set.Cords, c)
 	}
-	return set, nil
+	return set, r.outside(&set, o)
+}
+
+// outside adds the lines that lie outside the bed.
+func (r rigger) outside(set *Set, o Options) error {
+	for e, long := range o.Lines {
+		if long == 0 {
+			continue
+		}
+		end, hang := r.shape.Ends[e], r.design.Hang
+		l, err := HangLineOf(r.design, r.splice, Hanging{Part: LineAt(hung.End(e)), Long: long, Tension: math.Hypot(end.Horizontal, end.Vertical),
+			Fastening: Fastening(hang.Fastening), Travel: hang.Travel, Strap: hang.Strap})
+		if err != nil {
+			return err
+		}
+		set.Cords, set.Lines = append(set.Cords, l.Cord), append(set.Lines, l)
+		set.Notes = append(set.Notes, Note{Kind: l.note(), Line: l})
+	}
+	if o.Ridge > 0 {
+		c, err := r.line(RidgeLine, r.design.Hang.Line, o.Ridge, 0)
+		if err != nil {
+			return err
+		}
+		set.Cords = append(set.Cords, c)
+	}
+	return nil
 }
 
 // Find returns the cord that is the given part and reports whether there is one.

@@ -82,6 +82,14 @@ func HangLineOf(d design.Design, sp Splicing, h Hanging) (HangLine, error) {
 	return l, err
 }
 
+// note returns the remark that says what the line can be set to.
+func (l HangLine) note() NoteKind {
+	if l.Fastening.Adjustable() {
+		return LineSet
+	}
+	return LineFixed
+}
+
 // lineEye returns the measures of a hang line's eye.
 func (r rigger) lineEye() (eyeSize, error) {
 	kind, sp := r.design.Hang.Line, r.splice
@@ -105,9 +113,10 @@ func (r rigger) fixedLine(h Hanging) (Cord, error) {
 	if h.Fastening == Strapped {
 		strap = h.Strap
 	}
-	c, err := r.line(h.Part, r.design.Hang.Line, lineSize{long: h.Long - strap, tension: h.Tension})
+	c, err := r.line(h.Part, r.design.Hang.Line, h.Long-strap, h.Tension)
 	if err == nil && strap > 0 {
 		c.Steps = append(c.Steps, Step{HangInStrap, nil})
+		c.Terms = append([]Term{{HookToHook, h.Long}, {LessStrap, -strap}}, c.Terms[1:]...)
 	}
 	return c, err
 }
@@ -121,13 +130,14 @@ func (r rigger) slidingLine(h Hanging) (Cord, error) {
 	}
 	stretch := r.stretched(h, h.Long)
 	pin := (sp.Hook + kind.Diameter) / 2
+	set := r.set(h.Long)
 	// At its shortest the far eye is as small as the near one.
 	far := near.reach + h.Travel
 	loop := 2 * roundPin(far, pin)
 	out := tailLeft + 2*(roundPin(far+h.Travel, pin)-roundPin(far, pin))
-	plain := h.Long - stretch - near.reach - far - 2*near.bury
+	plain := h.Long - stretch - set - near.reach - far - 2*near.bury
 	if plain < 0 {
-		return Cord{}, r.overlap(h.Part, -plain, math.Floor((h.Long-stretch-near.reach-far)/2))
+		return Cord{}, r.overlap(h.Part, -plain, math.Floor((h.Long-stretch-set-near.reach-far)/2))
 	}
 	c := Cord{Part: h.Part, Count: 1, Kind: kind, Runs: 1, Datum: Spot{Kind: Throat, On: NearEye}}
 	c.Terms = compact([]Term{
@@ -140,6 +150,7 @@ func (r rigger) slidingLine(h Hanging) (Cord, error) {
 		{SlidingTail, out},
 		{LessEyesReach, -near.reach - far},
 		{LessStretch, -stretch},
+		{LessSet, -set},
 	})
 	c.Cut = sum(c.Terms)
 	var ch chain
@@ -172,9 +183,10 @@ func (r rigger) hitchedLine(h Hanging) (Cord, error) {
 		return Cord{}, err
 	}
 	stretch := r.stretched(h, h.Long)
-	plain := h.Long - stretch - near.reach - near.bury
+	set := r.set(h.Long)
+	plain := h.Long - stretch - set - near.reach - near.bury
 	if plain < 0 {
-		return Cord{}, r.overlap(h.Part, -plain, math.Floor(h.Long-stretch-near.reach))
+		return Cord{}, r.overlap(h.Part, -plain, math.Floor(h.Long-stretch-set-near.reach))
 	}
 	turns := roundTurns * math.Pi * (sp.Hook + kind.Diameter)
 	end := hitchDiameters * kind.Diameter
@@ -190,6 +202,7 @@ func (r rigger) hitchedLine(h Hanging) (Cord, error) {
 		{HalfHitches, end},
 		{LessReach, -near.reach},
 		{LessStretch, -stretch},
+		{LessSet, -set},
 	})
 	c.Cut = sum(c.Terms)
 	var ch chain

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"slingloft/outline/cord"
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -92,5 +93,70 @@ func TestHangLineShort(t *testing.T) {
 		if no := new(hung.Impossible); !errors.As(err, &no) {
 			t.Errorf("%s of 250 mm: %v", f, err)
 		}
+	}
+}
+
+// What the first load stretches for good comes off every cord that carries, and every
+// node comes nearer by it; nothing of it where it is not cut off.
+func TestSetCutOff(t *testing.T) {
+	d, s := sample(t)
+	d.Accuracy.Set = 0.005
+	o := cord.Options{Hook: 12, Tip: 6, Lines: [2]float64{1500, 1400}, Ridge: 3400}
+	for _, whole := range []bool{false, true} {
+		d.Splice.Whole = whole
+		d.Accuracy.FirstLoad = design.PullSet
+		full, err := cord.Of(&s, d, o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		d.Accuracy.FirstLoad = design.CutSet
+		short, err := cord.Of(&s, d, o)
+		if err != nil {
+			t.Fatal(err)
+		}
+		legs := s.Ends[0].Leg + s.Ends[1].Leg
+		long := map[cord.Part]float64{cord.SideCord: s.SideArc, cord.HeadLeg: s.Ends[0].Leg, cord.FootLeg: s.Ends[1].Leg,
+			cord.SideLoop: 2 * (s.SideArc + legs), cord.HeadLine: 1500, cord.FootLine: 1400, cord.RidgeLine: 0}
+		for i, c := range full.Cords {
+			near(t, c.Part.String(), c.Cut-short.Cords[i].Cut, 0.005*long[c.Part], 1e-9)
+		}
+		if whole {
+			f, h := marks(full.Cords[0]), marks(short.Cords[0])
+			tip := cord.Spot{Kind: cord.Tip, On: cord.AtFoot}
+			near(t, "tip of a loop", f[tip].Spliced-h[tip].Spliced, 0.005*s.Arc(0, s.Problem.Bed.Span/2), 1e-9)
+		} else {
+			f, h := marks(full.Cords[0]), marks(short.Cords[0])
+			middle := cord.Spot{Kind: cord.Middle}
+			near(t, "middle of a side cord", f[middle].Spliced-h[middle].Spliced, 0.005*s.Arc(-s.Problem.Bed.Span/2, 0), 1e-9)
+		}
+	}
+}
+
+// The design's fastening is that of both lines, and a note says what they can be set to.
+func TestLinesOfTheDesign(t *testing.T) {
+	d, s := sample(t)
+	d.Hang.Travel, d.Hang.Strap = 120, 400
+	for f := design.FixedEye; f <= design.Hitched; f++ {
+		d.Hang.Fastening = f
+		set, err := cord.Of(&s, d, cord.Options{Lines: [2]float64{1500, 1400}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(set.Lines) != 2 || set.Lines[1].Fastening != cord.Fastening(f) || set.Lines[1].Part != cord.FootLine {
+			t.Fatalf("%v: lines %+v", f, set.Lines)
+		}
+		want, n := cord.LineSet, 0
+		if f == design.FixedEye {
+			want = cord.LineFixed
+		}
+		for _, note := range set.Notes {
+			if note.Kind == want {
+				n++
+			}
+		}
+		if n != 2 {
+			t.Errorf("%v: %d notes on the lines, want 2", f, n)
+		}
+		near(t, "travel", set.Lines[0].Longest-set.Lines[0].Shortest, map[bool]float64{true: 0, false: 240}[f == design.FixedEye], 1e-9)
 	}
 }

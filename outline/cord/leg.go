@@ -27,7 +27,8 @@ func (r rigger) legAt(e hung.End) (Cord, error) {
 	}
 	long := r.shape.Ends[e].Leg
 	stretch := legStretch(r.shape, e, r.stiffness(kind))
-	plain := long - stretch + spread/2 - reach - sp.Gap/2 - taken - eyeBury
+	set := r.set(long)
+	plain := long - stretch - set + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {
 		return Cord{}, &hung.Impossible{Key: design.LegKey(e),
 			Reason: "too short for the side cord's bury, the eye's own bury and the eye",
@@ -46,6 +47,7 @@ func (r rigger) legAt(e hung.End) (Cord, error) {
 		{LessEyeReach, -reach},
 		{GapSpread, spread / 2},
 		{LessStretch, -stretch},
+		{LessSet, -set},
 	})
 	c.Cut = sum(c.Terms)
 

@@ -41,7 +41,7 @@ func TestLongestBury(t *testing.T) {
 		{"side cord", "splice.bury", func(d *design.Design, _ *cord.Options) { d.Splice.EyeBury = 10 }, func(d *design.Design, v float64) { d.Splice.Bury = v }},
 		{"loop", "splice.bury", func(d *design.Design, _ *cord.Options) { d.Splice.Whole = true }, func(d *design.Design, v float64) { d.Splice.Bury = v }},
 		{"line", "splice.eye_bury", func(d *design.Design, o *cord.Options) {
-			o.Lines[1], o.Spare, d.Splice.Whole, d.Splice.Bury = 700, 90, true, 100
+			o.Lines[1], d.Splice.Whole, d.Splice.Bury = 700, true, 100
 		},
 			func(d *design.Design, v float64) { d.Splice.EyeBury = v }},
 	} {

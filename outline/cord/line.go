@@ -7,38 +7,36 @@ import (
 	"slingloft/outline/hung"
 )
 
-// lineSize says how long a line is from hook to hook and what is added for
-// adjusting, mm, and how hard it is pulled, N.
-type lineSize struct{ long, tension, spare float64 }
-
-// line returns a straight line with an eye at each end: a hang line or a ridge
-// line.
-func (r rigger) line(part Part, kind design.Cord, size lineSize) (Cord, error) {
+// line returns a straight line with an eye at each end, of so many mm from hook to
+// hook and pulled with a tension, N: a hang line, or a ridge line that nothing pulls.
+func (r rigger) line(part Part, kind design.Cord, long, tension float64) (Cord, error) {
 	sp := r.splice
-	long, spare := size.long, size.spare
 	bury := sp.EyeBury(kind.Diameter)
 	loop, reach, err := sp.Eye(kind.Diameter)
 	if err != nil {
 		return Cord{}, err
 	}
-	stretch := 0.0
+	stretch, set := 0.0, 0.0
 	if ea := r.stiffness(kind); ea > 0 {
-		stretch = size.tension * long / float64(ea)
+		stretch = tension * long / float64(ea)
 	}
-	plain := long + spare - stretch - 2*(reach+bury)
+	if tension > 0 {
+		set = r.set(long)
+	}
+	plain := long - stretch - set - 2*(reach+bury)
 	if plain < 0 {
-		return Cord{}, r.overlap(part, -plain, math.Floor((long+spare-stretch)/2-reach))
+		return Cord{}, r.overlap(part, -plain, math.Floor((long-stretch-set)/2-reach))
 	}
 	c := Cord{Part: part, Count: 1, Kind: kind, Runs: 1, Datum: Spot{Kind: Throat, On: NearEye}}
 	c.Terms = compact([]Term{
 		{HookToHook, long},
-		{SpareLength, spare},
 		{OverEyesBuries, 2 * sp.Kappa * bury},
 		{EyesLoops, 2 * loop},
 		{EyesCrossings, 2 * sp.Loss},
 		{EyesBuries, 2 * bury},
 		{LessEyesReach, -2 * reach},
 		{LessStretch, -stretch},
+		{LessSet, -set},
 	})
 	c.Cut = sum(c.Terms)
 

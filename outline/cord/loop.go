@@ -26,13 +26,15 @@ func (r rigger) loop() (Cord, error) {
 	ea := 2 * r.stiffness(kind)
 	var tip, hook [2]float64
 	stretch, hooks := 0.0, 0.0
+	set := 2 * r.set(s.SideArc+s.Ends[hung.Head].Leg+s.Ends[hung.Foot].Leg)
 	for _, e := range hung.Ends() {
 		x := e.Sign() * half
 		side := Stretch(s, min(0, x), max(0, x), ea)
 		leg := legStretch(s, e, ea)
 		round := roundPin(s.Ends[e].Leg, pin) - s.Ends[e].Leg
-		tip[e] = math.Abs(s.Arc(0, x)) - side + spread/2
-		hook[e] = tip[e] + s.Ends[e].Leg - leg + round + spread/2
+		arc := math.Abs(s.Arc(0, x))
+		tip[e] = arc - r.set(arc) - side + spread/2
+		hook[e] = tip[e] + s.Ends[e].Leg - r.set(s.Ends[e].Leg) - leg + round + spread/2
 		stretch += 2 * (side + leg)
 		hooks += 2 * round
 	}
@@ -50,6 +52,7 @@ func (r rigger) loop() (Cord, error) {
 		{OverBuries, 2 * sp.Kappa * bury},
 		{RunsSpread, 4 * spread},
 		{LessStretch, -stretch},
+		{LessSet, -set},
 	})
 	c.Cut = sum(c.Terms)
 	ch := loopChain(tip, hook, bury, sp)

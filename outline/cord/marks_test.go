@@ -21,7 +21,7 @@ func drawnSet(t *rapid.T, d design.Design, s *hung.Shape) cord.Set {
 	d.Side.Stiffness, d.Leg.Stiffness, d.Hang.Line.Stiffness = ea("ea"), ea("ea leg"), ea("ea line")
 	d.Splice = design.Splice{TipGap: f(35, 80, "gap"), Contraction: f(0, 0.35, "kappa"), Eye: f(60, 200, "eye"), EyeLoss: f(0, 20, "loss"),
 		Whole: rapid.Bool().Draw(t, "whole")}
-	set, err := cord.Of(s, d, cord.Options{Hook: f(4, 12, "hook"), Tip: f(0, 6, "tip"), Lines: [2]float64{2000, 1800}, Ridge: 3400, Spare: f(0, 300, "spare")})
+	set, err := cord.Of(s, d, cord.Options{Hook: f(4, 12, "hook"), Tip: f(0, 6, "tip"), Lines: [2]float64{2000, 1800}, Ridge: 3400})
 	if err != nil {
 		t.Fatal(err)
 	}

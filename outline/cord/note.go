@@ -5,8 +5,9 @@ import "slingloft/outline/design"
 // Note is a remark on what the numbers of a set rest on.
 type Note struct {
 	Kind    NoteKind
-	Shown   Shown   // what test splices show, for the remarks on these
-	Measure float64 // of the hook, mm, for [HookTaken]
+	Shown   Shown    // what test splices show, for the remarks on these
+	Line    HangLine // for [LineFixed] and [LineSet]
+	Measure float64  // of the hook, mm, for [HookTaken]
 }
 
 // NoteKind is the kind of a remark.
@@ -28,6 +29,8 @@ const (
 	NotShortened                     // compensation is off
 	SideNotShortened                 // for want of the side cord's stiffness
 	LegsNotShortened                 // for want of the legs' stiffness
+	LineFixed                        // a hang line has one length alone
+	LineSet                          // or can be set
 )
 
 // shownNotes says what contraction and loss rest on.

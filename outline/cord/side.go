@@ -20,7 +20,8 @@ func (r rigger) side() (Cord, error) {
 	ea := r.stiffness(kind)
 	stretch := Stretch(s, -half, half, ea)
 	// Between the gaps' centres, measured on the spliced cord without load.
-	between := s.SideArc - stretch + spread
+	set := r.set(s.SideArc)
+	between := s.SideArc - stretch - set + spread
 	plain := between - sp.Gap - 2*taken
 	if plain < 0 {
 		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Reason: "the buries of both legs overlap in the side cord",
@@ -34,6 +35,7 @@ func (r rigger) side() (Cord, error) {
 		{OverLegsBuries, 2 * sp.Kappa * taken},
 		{GapsSpread, spread},
 		{LessStretch, -stretch},
+		{LessSet, -set},
 	})
 	c.Cut = sum(c.Terms)
 
@@ -51,7 +53,7 @@ func (r rigger) side() (Cord, error) {
 	ch.mark(Spot{Kind: Tip, On: AtFoot}, sp.Gap/2)
 	ch.add(zone{raw: sp.Gap})
 	ch.tail(AtFoot, own, sp.Taper(own), 3, true)
-	ch.middle(Spot{Kind: Tip, On: AtHead}, s.Arc(-half, 0)-Stretch(s, -half, 0, ea)+spread/2)
+	ch.middle(Spot{Kind: Tip, On: AtHead}, s.Arc(-half, 0)-r.set(s.Arc(-half, 0))-Stretch(s, -half, 0, ea)+spread/2)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
 		{DrawHeadTails,

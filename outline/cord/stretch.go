@@ -3,6 +3,7 @@ package cord
 import (
 	"gonum.org/v1/gonum/integrate/quad"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 )
@@ -35,6 +36,15 @@ func Stretch(s *hung.Shape, a, b float64, stiffness quantity.Newtons) float64 {
 		sum += quad.Fixed(f, marks[i-1], marks[i], points, quad.Legendre{}, 0)
 	}
 	return sum / float64(stiffness)
+}
+
+// set returns by how much a cord of the given length is cut shorter, since the first
+// load stretches it for good, mm.
+func (r rigger) set(long float64) float64 {
+	if r.design.Accuracy.FirstLoad != design.CutSet {
+		return 0
+	}
+	return r.design.Accuracy.Set * long
 }
 
 // legStretch returns the stretch of one leg from bar tip to apex, mm.

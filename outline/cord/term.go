@@ -28,7 +28,6 @@ const (
 	LessEyeReach                   // from its throat to the hook
 	GapSpread                      // of the gap round the tip
 	HookToHook                     // hang line or ridge line
-	SpareLength                    // for adjusting
 	OverEyesBuries                 // contraction over both eyes' buries
 	EyesLoops                      // cord in both loops
 	EyesCrossings                  // loss in both crossings
@@ -51,6 +50,8 @@ const (
 	BuriesAtJoin                   // both tails at the join
 	OverBuries                     // contraction over them
 	RunsSpread                     // of both runs round both tips
+	LessSet                        // under the first load, where it is cut off
+	LessStrap                      // of a hang line in a strap
 	TermKindCount                  // how many kinds there are
 )
 
@@ -74,7 +75,6 @@ func (k TermKind) String() string {
 		LessEyeReach:   "less the eye's reach to the hook",
 		GapSpread:      "spread of the gap round the tip",
 		HookToHook:     "hook to hook",
-		SpareLength:    "spare for adjusting",
 		OverEyesBuries: "contraction over the eyes' two buries",
 		EyesLoops:      "loops of two eyes",
 		EyesCrossings:  "loss in two crossings",
@@ -97,6 +97,8 @@ func (k TermKind) String() string {
 		BuriesAtJoin:   "two buries at the join",
 		OverBuries:     "contraction over the two buries",
 		RunsSpread:     "spread of both runs round both tips",
+		LessStrap:      "less the strap",
+		LessSet:        "less what the first load stretches for good",
 	}[k]
 }
 

@@ -105,8 +105,26 @@ func (r *reader) checkHang() {
 	if h.Distance > 0 && r.good(KeyHangDistance, KeyBedSpan) && h.Distance <= b.Span {
 		r.bounded(KeyHangDistance, "the supports stand closer than the bars, "+r.show(KeyHangDistance, b.Span), r.above(KeyHangDistance, b.Span), "")
 	}
+	r.checkFastening()
 	if h.Height > 0 && r.good(KeyHangHeight, KeyHangBed) && h.Height <= h.Bed {
 		r.bounded(KeyHangHeight, "the supports lie no higher than the bed, "+r.show(KeyHangHeight, h.Bed), r.above(KeyHangHeight, h.Bed), "")
+	}
+}
+
+// checkFastening wants what a fastening needs and nothing that belongs to another.
+func (r *reader) checkFastening() {
+	h := r.design.Hang
+	if !r.good(KeyHangFastening) {
+		return
+	}
+	if h.Fastening == FixedEye && r.source.Given(KeyHangTravel) && r.good(KeyHangTravel) {
+		r.conflict(KeyHangTravel, "a line with a fixed eye at each end cannot be set", `write fastening = "sliding", "strap" or "hitch", or leave it out`)
+	}
+	switch {
+	case h.Fastening == Strapped && !r.seen(KeyHangStrap):
+		r.lacks(r.keys.byKey[KeyHangStrap])
+	case h.Fastening != Strapped && r.source.Given(KeyHangStrap) && r.good(KeyHangStrap):
+		r.conflict(KeyHangStrap, "there is no strap", `write fastening = "strap", or leave it out`)
 	}
 }
 

@@ -30,6 +30,7 @@ type Design struct {
 	Template Template
 	Margins  Margins
 	Accuracy Accuracy
+	Hung     Hung
 	Output   Output
 	Machine  Machine
 	Extras   []Extra
@@ -177,11 +178,25 @@ type Hang struct {
 	Height   float64 // of the hooks above ground, mm; 0: not given
 	Bed      float64 // wanted height of the bed's lowest point above ground, mm
 	Shelter  float64 // ridge length of a shelter that covers it, mm; 0: none
-	Spare    float64 // added to each hang line for adjusting, mm
+	// Fastening is how a hang line is made fast at its anchor, Travel by how much it can
+	// be set longer and shorter, and Strap how much of it is a strap, mm; 0: not given.
+	Fastening     Fastening
+	Travel, Strap float64
 	// HookDiameter is the thickness of what the eyes hang on, mm; 0: not given.
 	HookDiameter float64
 	HookStrength quantity.Newtons // of hook and support by their data sheet; 0: not given
 }
+
+// Fastening is how a hang line is made fast at its anchor.
+type Fastening int
+
+// The fastenings.
+const (
+	FixedEye   Fastening = iota // as long as planned and no other
+	SlidingEye                  // an eye that slides on its own tail
+	Strapped                    // in a strap that is adjusted
+	Hitched                     // tied
+)
 
 // Splice holds the measures of the maker's splices.
 type Splice struct {
@@ -339,8 +354,27 @@ type Accuracy struct {
 	Reading float64 // ± error of one reading of a tape, mm
 	Scatter float64 // ± scatter of the contraction κ
 	Set     float64 // first-load set of a spliced cord, part of its length
+	Bar     float64 // ± error of a bar's length, mm
+	Sewing  float64 // ± error of a side seam's place, mm
+	Rigging float64 // ± error of a hang line and of an anchor's height, mm
+	Height  float64 // ± error of one reading of a height above a level, mm
 	Level   float64 // departure of the bed from level that is accepted, mm
+	// FirstLoad is what is done about Set.
+	FirstLoad FirstLoad
+	// NodesRead is true where every node is read off a tape under load, and set right,
+	// before its buries are locked.
+	NodesRead bool
 }
+
+// FirstLoad is what is done about the set under the first load.
+type FirstLoad int
+
+// The ways.
+const (
+	LeaveSet FirstLoad = iota // nothing: cords are as much longer afterwards
+	CutSet                    // cords are cut shorter by it
+	PullSet                   // cords are pulled before their nodes are marked
+)
 
 // Output says how figures and files are written.
 type Output struct {

@@ -16,7 +16,7 @@ func schema() []row {
 		hangRows(),
 		cordRows(KeyHangLine, "line from an apex to its support", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
-		sheetRows(), templateRows(), marginRows(), accuracyRows(), outputRows(),
+		sheetRows(), templateRows(), marginRows(), accuracyRows(), hungRows(), outputRows(),
 		machineRows(), extraRows(),
 	} {
 		rows = append(rows, part...)
@@ -46,6 +46,7 @@ func tableDocs() map[Key]string {
 		"template":  "How the templates are drawn.",
 		"margin":    "Margins that are required: capacity over load.",
 		"accuracy":  "Working errors.",
+		KeyHung:     "What was measured of the bed once it hung, if it was: heights of the bar tips above the ground or any one level. Figures and build sheet then say what levels it.",
 		"output":    "How figures and files are written.",
 
 		"machine":              "The machine that the files are for; may stand in a file of its own, see cut --machine.",

@@ -157,6 +157,21 @@ func accuracyRows() []row {
 			says("Scatter of the contraction from splice to splice, either way; test splices change it, the more the more there are.", "0.02", "0.02").or("0.02"),
 		number(KeyAccuracySet, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
 			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),
+		option(KeyAccuracyFirstLoad, func(d *Design) *FirstLoad { return &d.Accuracy.FirstLoad }, "left", "cut", "pull").
+			says("What is done about it. left: nothing; cut: cords are cut shorter by it; pull: cords are pulled to their load, released and pulled again before their nodes are marked.", "pull", "pull").or("pull").known("preload", "pre_load", "stretch"),
+		{key: KeyAccuracyNodes, form: choice, choices: []string{"marked", "read"},
+			put: func(d *Design, v any) { d.Accuracy.NodesRead = v == "read" },
+			get: func(d *Design) any { return map[bool]string{false: "marked", true: "read"}[d.Accuracy.NodesRead] },
+			doc: "How a node comes to its place: marked on the cord before it is spliced, or read off a tape under load and set right before its buries are locked.",
+			mm:  "read", inch: "read", usual: "marked"},
+		length(KeyAccuracyBar, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Bar }).
+			says("How far off a bar's length may be, either way.", "1 mm", "1/32 in").or("1 mm").orIn("1/32 in").known("bars"),
+		length(KeyAccuracySewing, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Sewing }).
+			says("How far off its line a side seam may be sewn, either way.", "1.5 mm", "1/16 in").or("1.5 mm").orIn("1/16 in").known("seam"),
+		length(KeyAccuracyRigging, 0, 200, func(d *Design) *float64 { return &d.Accuracy.Rigging }).
+			says("How far off a hang line and the height of its anchor may be set, either way.", "5 mm", "1/4 in").or("5 mm").orIn("1/4 in").known("line", "anchor"),
+		length(KeyAccuracyHeight, 0.2, 50, func(d *Design) *float64 { return &d.Accuracy.Height }).
+			says("How far off one reading of a height above the ground or a level may be, either way.", "3 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("level_reading"),
 		length(KeyAccuracyLevel, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
 			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in"),
 	}

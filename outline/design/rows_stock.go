@@ -44,8 +44,12 @@ func hangRows() []row {
 			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").orIn("18 in").known("bed_height"),
 		length(KeyHangShelter, 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
 			says("Ridge length of a shelter that has to cover it.", "3300 mm", "11 ft").known("tarp", "ridge"),
-		length(KeyHangSpare, 0, 3000, func(d *Design) *float64 { return &d.Hang.Spare }).
-			says("Cord added to each hang line for adjusting.", "200 mm", "8 in").or("0 mm").known("adjusting", "adjustment"),
+		option(KeyHangFastening, func(d *Design) *Fastening { return &d.Hang.Fastening }, "fixed", "sliding", "strap", "hitch").
+			says("How a hang line is made fast at its anchor. fixed: an eye at each end, as long as planned and no other; sliding: the anchor's eye slides on its own tail; strap: in a strap that is adjusted; hitch: tied with a round turn and two half hitches, which keeps a third of the strength in HMPE.", "sliding", "sliding").or("fixed").known("knot", "adjustable"),
+		length(KeyHangTravel, 10, 2000, func(d *Design) *float64 { return &d.Hang.Travel }).
+			says("By how much a line that is not fixed can be set longer and shorter than planned.", "120 mm", "5 in").or("100 mm").orIn("4 in").known("spare", "adjusting", "adjustment"),
+		length(KeyHangStrap, 50, 5000, func(d *Design) *float64 { return &d.Hang.Strap }).
+			says("How much of a hang line is the strap at its anchor, at the middle of its adjustment. Needed with a strap.", "400 mm", "16 in"),
 		length(KeyHangHookDiameter, 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
 			says("Thickness of the hook, ring or shackle that an eye hangs on; left out, 10 mm is taken.", "10 mm", "3/8 in").known("hook", "hook_size"),
 		measure(KeyHangHookStrength, 10, 1e6, func(d *Design) *quantity.Newtons { return &d.Hang.HookStrength }).

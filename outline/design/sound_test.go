@@ -66,7 +66,7 @@ func TestSameDesign(t *testing.T) {
 	}
 	hard := read(t, "hardware", texts["ordinary_hardware"])
 	if !hard.Bed.Plain || hard.Sleeper.Lies != OnSide || hard.Hang.HookStrength != 10e3 || hard.Hang.HookDiameter != 8 ||
-		hard.Hang.Spare != 120 || hard.Bar.TipDiameter != 6 || hard.Splice.Contraction != 0.17 || !hard.Splice.Trials[0].Crossing {
+		hard.Hang.Travel != 120 || hard.Hang.Fastening != Hitched || hard.Bar.TipDiameter != 6 || hard.Splice.Contraction != 0.17 || !hard.Splice.Trials[0].Crossing {
 		t.Errorf("hardware: %+v\n%+v\n%+v", hard.Hang, hard.Splice, hard.Bar)
 	}
 	trials := read(t, "trials", texts["ordinary_trials_inline"])

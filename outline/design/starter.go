@@ -59,8 +59,9 @@ func (s starter) text(head string) string {
 			continue
 		}
 		// A table within another stays out as a whole where none of its keys is given,
-		// so that it can be given in the other's one line as well.
-		out := t.Table() != "" && !slices.ContainsFunc(rows, func(r row) bool {
+		// so that it can be given in the other's one line as well, and so does what is
+		// measured only when the bed hangs.
+		out := (t.Table() != "" || t == KeyHung) && !slices.ContainsFunc(rows, func(r row) bool {
 			_, proposed := s.values[r.key]
 			return r.active || proposed
 		})

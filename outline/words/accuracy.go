@@ -1,8 +1,12 @@
 package words
 
 import (
+	"fmt"
+	"math"
+
 	"slingloft/outline/accuracy"
 	"slingloft/outline/finished"
+	"slingloft/outline/quantity"
 )
 
 // Accuracy says what belongs to the maker's working errors.
@@ -15,6 +19,10 @@ type Accuracy struct {
 	Halves map[accuracy.Cause]string
 	Parts  map[finished.Part]string
 	Ways   map[accuracy.Way]string
+	By     string // part, way and length of an adjustment
+	// Mend says what does most: measure, length, cause, what would halve it, and the
+	// length then.
+	Mend string
 }
 
 // NotesOf says remarks.
@@ -22,6 +30,25 @@ func (a Accuracy) NotesOf(notes []accuracy.Note) []string {
 	var out []string
 	for _, n := range notes {
 		out = append(out, a.Notes[n])
+	}
+	return out
+}
+
+// Do says an adjustment: "head left leg: take the eye in at the apex by 12 mm".
+func (a Accuracy) Do(d accuracy.Adjustment, style quantity.Style) string {
+	return fmt.Sprintf(a.By, a.Parts[d.Part], a.Ways[d.How()], rounded(style).Length(math.Abs(d.Change)))
+}
+
+// Mends says of each measure that is likely more than accepted what does most and what
+// would halve that.
+func (a Accuracy) Mends(outcomes []accuracy.Outcome, style quantity.Style) []string {
+	var out []string
+	for _, o := range outcomes {
+		most, any := o.Largest()
+		if o.Verdict() != accuracy.LikelyMore || !any {
+			continue
+		}
+		out = append(out, fmt.Sprintf(a.Mend, a.Measures[o.Kind], style.Length(most.RSS), a.Causes[most.Cause], a.Halves[most.Cause], style.Length(o.Halved())))
 	}
 	return out
 }
@@ -35,8 +62,17 @@ func englishAccuracy() Accuracy {
 			accuracy.LikelyMore: "likely more than accepted",
 		},
 		Notes: map[accuracy.Note]string{
-			accuracy.SetIsOne:       "first-load set is the same part of every cord, so that it acts on the level as one error",
-			accuracy.LinesTrue:      "hang lines are adjusted on the spot and count as true",
+			accuracy.SetIsOne:  "first-load set is the same part of every cord, so that it acts on the level as one error",
+			accuracy.SetCutOff: "what the first load stretches for good is cut off; half of it may come or not (own choice)",
+			accuracy.SetPulled: "the first load's stretch is pulled out before the nodes are marked; a fifth of it is still to come (own choice)",
+			accuracy.LinesTrue: "hang lines are adjusted on the spot and count as true",
+			accuracy.Likeliest: "this is the likeliest set of adjustments that levels the tips, and no finding of which part is wrong: " +
+				"the heights cannot tell",
+			accuracy.LevelAlready: "the tips are level within twice what can be told of them: leave everything as it is",
+			accuracy.BySleeper: "a sleeper lies aside by no one knows how much, which rolls both bars: only end against end and one bar's roll " +
+				"against the other's are judged; read under a weight to know more",
+			accuracy.AnyLines:       "the design has no hang lines: they are taken to be set by hand, 100 mm either way",
+			accuracy.ReadAgain:      "read again after the third night",
 			accuracy.SleeperCentred: "the sleeper keeps to the middle of the cloth",
 		},
 		Causes: identified(accuracy.CauseCount),
@@ -58,5 +94,7 @@ func englishAccuracy() Accuracy {
 			accuracy.Shorten: "make it shorter", accuracy.Lengthen: "make it longer",
 			accuracy.Lower: "set it lower", accuracy.Raise: "set it higher",
 		},
+		By:   "%s: %s by %s",
+		Mend: "%s: most of it, %s, comes from the %s; to halve that, %s: it would then be %s",
 	}
 }

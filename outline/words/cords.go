@@ -52,6 +52,10 @@ func (c Cords) Note(n cord.Note, style quantity.Style) string {
 		return fmt.Sprintf(text, style.Length(n.Shown.Loss.Value), style.Length(n.Shown.Loss.Error))
 	case cord.TestedOdd:
 		return fmt.Sprintf(text, numbered(n.Shown.Odd))
+	case cord.LineFixed:
+		return fmt.Sprintf(text, c.Parts[n.Line.Part], rounded(style).Length(n.Line.Longest))
+	case cord.LineSet:
+		return fmt.Sprintf(text, c.Parts[n.Line.Part], rounded(style).Length(n.Line.Shortest), rounded(style).Length(n.Line.Longest))
 	case cord.HookTaken:
 		return fmt.Sprintf(text, rounded(style).Length(n.Measure))
 	}
@@ -100,10 +104,13 @@ func englishCords() Cords {
 			cord.TestedOnce:     "contraction %.3f ± %.3f from a single test splice: make more to know its scatter",
 			cord.TestedTogether: "the test splices cannot tell bury and crossing apart: an eye with %s buried loses %s ± %s in all, and with a loss of %s " +
 				"in the crossing, as stated, the contraction is %.3f; %d more eyes with %s buried would tell them apart",
-			cord.CrossingTested:   "loss in an eye's crossing %s ± %s from the test splices",
-			cord.TestedOdd:        "look again at test splice %s: it lies further off the others than chance explains",
-			cord.NoContraction:    "contraction taken as none: make a test splice and enter it under [[splice.trial]]",
-			cord.UntestedGiven:    "contraction as given, not from a test splice: make one before cutting",
+			cord.CrossingTested: "loss in an eye's crossing %s ± %s from the test splices",
+			cord.TestedOdd:      "look again at test splice %s: it lies further off the others than chance explains",
+			cord.NoContraction:  "contraction taken as none: make a test splice and enter it under [[splice.trial]]",
+			cord.UntestedGiven:  "contraction as given, not from a test splice: make one before cutting",
+			cord.LineFixed: "%s: %s from apex to anchor and no other length; the anchor has to be where it is planned, " +
+				"or give it an eye that slides, a strap or a hitch (hang.fastening)",
+			cord.LineSet:          "%s: can be set from %s to %s, from apex to anchor",
 			cord.HookTaken:        "eyes are taken to hang on a hook or ring %s thick: own choice",
 			cord.SpreadLeftOut:    "the spread of the tip gap round the bar's tip is not counted",
 			cord.NotShortened:     "cords not shortened for their stretch: bed.compensate is off",

@@ -135,18 +135,6 @@ func (b *report) place(p rig.Place) {
 	}
 }
 
-func (b *report) accuracy(d Document) {
-	if len(d.Accuracy.Measures) == 0 {
-		return
-	}
-	b.head(b.say.Accuracy.Title)
-	b.row(append(b.say.Accuracy.Columns[:], "")...)
-	for _, m := range d.Accuracy.Measures {
-		b.row(b.words.Accuracy.Measures[m.Kind], b.mm(m.Worst), b.mm(m.RSS), b.mm(m.Allowed), b.words.Accuracy.Verdicts[m.Verdict()])
-	}
-	b.notes(d.Accuracy.Notes)
-}
-
 func (b *report) materials(d Document) {
 	m, say := d.bill.In(b.style), b.say.Materials
 	b.head(say.Title)

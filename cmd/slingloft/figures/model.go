@@ -4,6 +4,7 @@ package figures
 
 import (
 	"slingloft/cmd/slingloft/document"
+	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
@@ -44,7 +45,12 @@ type Document struct {
 	Accuracy  Accuracy  `json:"accuracy"`
 	Materials Materials `json:"materials"`
 
-	bill stock.Bill // what Materials tells
+	Corrections []Correction `json:"corrections"`
+	After       *Tips        `json:"after,omitempty"` // the tips' heights to expect, over the level that was measured over
+	Hung        *Hung        `json:"hung,omitempty"`  // absent where nothing was measured
+
+	corrected *accuracy.Corrected
+	bill      stock.Bill // what Materials tells
 }
 
 // Schema returns the JSON Schema of a [Document].

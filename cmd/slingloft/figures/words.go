@@ -28,6 +28,7 @@ type Words struct {
 	Margins   MarginWords
 	Hanging   HangingWords
 	Accuracy  AccuracyWords
+	Hung      HungWords
 	Materials MaterialWords
 }
 
@@ -43,7 +44,7 @@ func English() Words {
 		Faults:   englishFaults(),
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
-		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Materials: englishMaterials(),
+		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Materials: englishMaterials(),
 	}
 }
 

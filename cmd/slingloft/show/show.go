@@ -25,6 +25,11 @@ func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
 	if r, err := p.Accuracy(); err == nil {
 		d.Accuracy = &r
 	}
+	if p.Design.Hung.Given {
+		if c, err := p.Corrected(); err == nil {
+			d.Corrected = &c
+		}
+	}
 	return chapter.Sheet(d)
 }
 

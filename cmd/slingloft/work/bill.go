@@ -44,12 +44,16 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 
 // Accuracy returns how level the bed comes out with the maker's working errors.
 func (p *Plan) Accuracy() (accuracy.Report, error) {
-	on := accuracy.Hanging{Weight: finished.Weight{Load: p.Shape.Problem.Load}}
+	return accuracy.Of(p.Made(), p.Design, p.Cords.Splicing, p.lying())
+}
+
+// lying returns the sleeper as a weight that lies in the bed.
+func (p *Plan) lying() finished.Weight {
+	w := finished.Weight{Load: p.Shape.Problem.Load}
 	back, side := rig.CentreHeight(p.Design.Sleeper)
-	on.Weight.Centre = back
+	w.Centre = back
 	if p.Design.Sleeper.Lies == design.OnSide {
-		on.Weight.Centre = side
+		w.Centre = side
 	}
-	on.Lines, _ = p.Lines()
-	return accuracy.Of(&p.Shape, p.Design, p.Cords.Splicing, on)
+	return w
 }

@@ -175,7 +175,8 @@ func (p *Plan) opened() error {
 	if err != nil {
 		return nil // the cords' own stage says so
 	}
-	play := accuracy.Play(accuracy.Lengths(&p.Shape, p.Design, sp)[0])
+	w := accuracy.WorkingOf(p.Design.Accuracy, sp.Shown.Estimate)
+	play := accuracy.Play(accuracy.Lengths(&p.Shape, p.Design, sp, w)[0])
 	least := p.Design.Splice.TipGap + play
 	switch {
 	case !p.source.Given(design.KeyChannelOpening):
@@ -194,7 +195,7 @@ func (p *Plan) rigged() error {
 	if p.Place, p.Hangs, err = rig.Of(s, d.Hang); err != nil {
 		return err
 	}
-	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: d.Hang.Shelter, Spare: d.Hang.Spare}
+	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: d.Hang.Shelter}
 	if p.Hangs && d.Hang.Line.Diameter > 0 {
 		o.Lines = [2]float64{p.Place.Ends[hung.Head].Line, p.Place.Ends[hung.Foot].Line}
 	}

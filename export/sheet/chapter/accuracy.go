@@ -17,11 +17,12 @@ func (b build) accuracyBlocks() []sheet.Block {
 	}
 	level := sheet.Table{ID: "accuracy-level", Caption: fmt.Sprintf(say.Level, b.UnitWord()), Head: append(say.LevelColumns[:], ""),
 		Words: []bool{true, false, false, false, true}}
-	for _, m := range r.Measures {
+	for _, m := range r.Outcomes {
 		level.AddStrong(!m.Likely, names.Accuracy.Measures[m.Kind], "± "+b.Figure(m.Worst), "± "+b.Figure(m.RSS), b.Figure(m.Allowed),
 			names.Accuracy.Verdicts[m.Verdict()])
 	}
-	return []sheet.Block{lengths, level, sentences(names.Accuracy.NotesOf(r.Notes))}
+	said := append(names.Accuracy.Mends(r.Outcomes, b.Style), names.Accuracy.NotesOf(r.Notes)...)
+	return []sheet.Block{lengths, level, sentences(said)}
 }
 
 // effectsTable tables what one unit too much of each cord does, for correcting
@@ -36,4 +37,25 @@ func (b build) effectsTable() sheet.Table {
 			b.SignedFigure(many*e.Level.Across[hung.Head]), b.SignedFigure(many*e.Level.Across[hung.Foot]), b.SignedFigure(many*e.Level.Sag))
 	}
 	return t
+}
+
+// correctedBlocks says what levels the bed that was measured as it hung.
+func (b build) correctedBlocks() []sheet.Block {
+	say, names, c := b.Say.Corrected, b.Say.Names.Accuracy, b.Corrected
+	tips := sheet.Table{ID: "hung-tips", Caption: fmt.Sprintf(say.Tips, b.UnitWord()), Head: say.TipColumns[:], Words: []bool{true, false, false, false, false}}
+	for _, e := range hung.Ends() {
+		for s, tip := range say.Tip {
+			tips.Add(b.ofEnd(tip, e), b.Figure(c.Survey.Heights.Tips[e][s]), b.SignedFigure(c.Off[e][s]),
+				fmt.Sprintf(say.Known, b.Figure(c.Uncertainty[e][s])), b.Figure(c.After[e][s]))
+		}
+	}
+	set := sheet.Table{ID: "hung-corrections", Caption: say.Set, Head: say.SetColumns[:], Words: []bool{true, false}}
+	for _, a := range c.Adjustments {
+		set.Add(names.Do(a, b.Style), fmt.Sprintf(say.Known, b.Long(a.Uncertainty)))
+	}
+	out := []sheet.Block{tips}
+	if len(set.Rows) > 0 {
+		out = append(out, set)
+	}
+	return append(out, sentences(names.NotesOf(c.Notes)))
 }

@@ -17,12 +17,17 @@ func (b build) order() (sheet.Section, error) {
 	if b.Design.Channel.Kind == design.Strip {
 		steps = append(steps, b.stepOpenings())
 	}
-	steps = append(steps, b.stepEnds(), b.stepPin(), b.stepStitch(), b.stepCords())
+	steps = append(steps, b.stepEnds(), b.stepPin(), b.stepStitch())
+	steps = append(append(steps, b.stepsPull()...), b.stepCords())
 	if !b.Design.Splice.Whole {
 		steps = append(steps, b.stepEyes())
 	}
-	steps = append(steps, b.stepThread(), b.stepSplice(), b.stepBars(), b.stepTack(), b.stepHang(), b.stepCorrect())
+	steps = append(append(steps, b.stepThread(), b.stepSplice()), b.stepsRead()...)
+	steps = append(steps, b.stepBars(), b.stepTack(), b.stepHang(), b.stepCorrect())
 	s.Add(steps)
+	if b.Corrected != nil {
+		s.Add(b.correctedBlocks()...)
+	}
 	if b.Accuracy != nil {
 		s.Add(b.effectsTable())
 	}

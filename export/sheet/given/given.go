@@ -45,7 +45,9 @@ type Data struct {
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report
-	Warnings []string // what a maker would not expect, one line each
+	// Corrected is what to set on the bed, where it was measured as it hung.
+	Corrected *accuracy.Corrected
+	Warnings  []string // what a maker would not expect, one line each
 }
 
 // Lay is one roll or sheet with the pieces on it.

@@ -1,5 +1,7 @@
 package wording
 
+import "slingloft/outline/bed"
+
 // Loads says what belongs to forces and margins.
 type Loads struct {
 	Title                             string
@@ -44,6 +46,27 @@ func englishAccuracy() Accuracy {
 		LengthColumns: [5]string{"cord", "length", "set under first load", "worst case", "root of squares"},
 		Level:         "What that does to the bed's level, in %s",
 		LevelColumns:  [4]string{"departure", "worst case", "root of squares", "accepted"},
+	}
+}
+
+// Corrected says what belongs to a bed that was measured as it hung.
+type Corrected struct {
+	Tips       string // unit
+	TipColumns [5]string
+	Tip        [2]string // end, by [bed.Side]
+	Known      string    // a length that is either way
+	Set        string
+	SetColumns [2]string
+}
+
+func englishCorrected() Corrected {
+	return Corrected{
+		Tips:       "The bar tips as they hang, in %s; left and right of one who lies on the back",
+		TipColumns: [5]string{"bar tip", "measured", "stands off", "known to", "to read after"},
+		Tip:        [2]string{bed.Left: "%s left", bed.Right: "%s right"},
+		Known:      "± %s",
+		Set:        "What levels it",
+		SetColumns: [2]string{"do", "its tips are then level to"},
 	}
 }
 

@@ -53,6 +53,9 @@ type Order struct {
 	Splice, SpliceLoops       Step
 	TipGap, SideBury, LegBury string
 
+	Pull, Read, PullRead Step
+	PullOf               string
+
 	Bars     Step
 	BarCut   string // end
 	TipReach string
@@ -153,6 +156,15 @@ func englishRigging(o *Order) {
 	o.SpliceLoops = Step{"Splice", "Splice each loop end to end and seize it at either side of both tip gaps, as the cord set says."}
 	o.TipGap, o.SideBury, o.LegBury = "tip gap", "bury of the side cord", "bury of the leg"
 
+	const read = "Before a bury is stitched, draw each side's chain out straight at a light pull. Read every node off a tape and shift " +
+		"the splice until it is right. Then stitch every bury through."
+	o.Pull = Step{"Pull the cords", "Before a length is marked, tie it between two strong points and pull it, with a weight or a tackle. " +
+		"Keep the pull for a minute, let go, and pull again. Nobody stands in line with it. Mark it at a light pull, about a hundredth of its strength."}
+	o.Read = Step{"Read every node", read}
+	o.PullRead = Step{"Pull the chains and read every node", "Pull each side's chain as hard as it will be pulled, the tip gaps on pins. " +
+		"Let go, and pull again. Nobody stands in line with it. " + read}
+	o.PullOf = "pull"
+
 	o.Bars = Step{"Cut the bars", "Cut both bars square, deburr them and fit the tips. Set each tip through its opening into the tip gap."}
 	o.BarCut, o.TipReach = "%s bar, cut length", "each tip holds its cord beyond the bar's end by"
 
@@ -164,9 +176,11 @@ func englishRigging(o *Order) {
 		"with hands, then sitting, then lying, somebody beside it. Look over each splice, seam, tip and hook after every step."}
 	o.HangLine, o.Higher, o.Support = "%s hang line above the level", "%s apex above the other", "%s support above ground"
 
-	o.Correct = Step{"Measure and correct", "With the sleeper in it and everything settled, measure and compare. A bar that stands " +
-		"askew has one leg too long: take that leg's eye in. An end that hangs low as a whole wants a shorter hang line first. " +
-		"Write down what a leg was changed by, so that the next one is cut right."}
+	o.Correct = Step{"Measure and correct", "Lay a dead weight of 20 kg or more in it, its middle on the middle line to 3 mm. Read the " +
+		"heights of the four bar tips over the ground or one level. Turn the weight by half a turn on the spot, read again and take " +
+		"the means. Write them into the design under [hung]: figures and build sheet then say which eye, line or anchor to set, and by " +
+		"how much. Do not take in a leg because its bar stands askew: the bar at the other end moves more. Read again after the third " +
+		"night. Write down what a leg was changed by, so that the next one is cut right. With the sleeper in it these are the design's measures:"}
 	o.HookToHook, o.CordsAtHead = "hook to hook, level", "cords above the bed's bottom at the head bar"
 	o.CordsAtMiddle, o.CordsAtFoot = "at mid-bay", "at the foot bar"
 	o.Apart, o.BarToBar = "cords apart at mid-bay", "body, bar to bar along the bottom"

@@ -37,6 +37,7 @@ type Words struct {
 	Offsets   Offsets
 	Loads     Loads
 	Accuracy  Accuracy
+	Corrected Corrected
 	Materials Materials
 	Order     Order
 	Effects   Effects
@@ -62,7 +63,7 @@ func English() Words {
 		Verdict:  englishVerdict(), Result: englishResult(), Summary: englishSummary(),
 		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Offsets: englishOffsets(),
-		Loads: englishLoads(), Accuracy: englishAccuracy(), Materials: englishMaterials(),
+		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Materials: englishMaterials(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),
 	}

@@ -1,0 +1,19 @@
+package work
+
+import "slingloft/outline/accuracy"
+
+// Corrected returns what to set on the bed, from the heights that the design gives.
+// They are read for the bed as it is made; see [accuracy.Bed.Advise] for the error. It
+// is asked for where the design gives any.
+func (p *Plan) Corrected() (accuracy.Corrected, error) {
+	c := accuracy.Corrected{Survey: accuracy.SurveyOf(p.Design)}
+	bed, err := accuracy.BedOf(p.Made(), p.Design, p.Cords, accuracy.Burden(p.Design, p.lying()))
+	if err != nil {
+		return c, err
+	}
+	if c.Advice, err = bed.Advise(c.Survey); err != nil {
+		return c, err
+	}
+	c.Notes = c.Advice.Notes(c.Survey, p.Cords)
+	return c, nil
+}
