@@ -18,7 +18,7 @@ func Format() export.Format {
 // setUp chooses chords, or arcs where the machine asks for them. Arcs are read back
 // as chords, and so only a file written anew can be compared with them.
 func setUp(m design.Machine, _ export.Material) (export.Codec, error) {
-	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 1e-4, Layers: layers}
+	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 1e-4, Layers: layers, Faults: faults}
 	if m.Arcs > 0 {
 		c.Keeps = export.Lines
 		c.Write = func(w io.Writer, d export.Drawing, o export.Options) error { return WriteArcs(w, d, o, m.Arcs) }
@@ -32,7 +32,7 @@ func PatternFormat() export.Format {
 	return export.Format{
 		Name: "pattern", Ending: ".pattern.dxf", About: "sewn-product pattern exchange (ASTM D6673)",
 		PiecesOnly: true, SizeUnsure: true,
-		SetUp: export.Always(export.Codec{Write: WritePattern, Read: Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers}),
+		SetUp: export.Always(export.Codec{Write: WritePattern, Read: Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers, Faults: faults}),
 	}
 }
 

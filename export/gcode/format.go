@@ -69,8 +69,9 @@ func layers(data []byte) []string { return export.LayerNames(workComment, data) 
 // lastWord matches the word that ends a program, without which some of it is gone.
 var lastWord = regexp.MustCompile(`(?m)^M0?(2|30)\s*$`)
 
-// faults finds a program that breaks off, and lines of the owner's own, which no
-// reader knows, that are not those of the machine.
+// faults finds a program that breaks off, lines of the owner's own that are not those
+// of the machine, and any step that is not as it should be: places, order, power, feed,
+// depth, the tool on or off, and what stands behind the program's end.
 func faults(got, due []byte) ([]string, error) {
 	var out []string
 	if !slices.Equal(ownLines(got), ownLines(due)) {
@@ -79,7 +80,7 @@ func faults(got, due []byte) ([]string, error) {
 	if !lastWord.Match(got) {
 		out = append(out, "the program breaks off")
 	}
-	return out, nil
+	return append(out, export.StepFaults(steps(got), steps(due))...), nil
 }
 
 // Comments around lines of the owner's own.

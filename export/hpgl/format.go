@@ -21,7 +21,7 @@ func setUp(m design.Machine, of export.Material) (export.Codec, error) {
 	p := plotFor(m, of)
 	return export.Codec{
 		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, p) },
-		Read:  Read, Keeps: export.Lines, Tolerance: 0.018, Layers: layers, Notes: p.notes,
+		Read:  Read, Keeps: export.Lines, Tolerance: 0.018, Layers: layers, Faults: faults, Notes: p.notes,
 	}, nil
 }
 
@@ -72,6 +72,10 @@ var penNumber = regexp.MustCompile(`\bSP(\d+)`)
 
 // layers returns the numbers of the pens in a file.
 func layers(data []byte) []string { return export.LayerNames(penNumber, data) }
+
+// faults finds any step that is not as it should be: pens, places, order, and what
+// stands behind the end.
+func faults(got, due []byte) ([]string, error) { return export.StepFaults(steps(got), steps(due)), nil }
 
 // notes says what is left out and where plotters of some kinds stop.
 func (p Plot) notes(d export.Drawing, o export.Options) []string {

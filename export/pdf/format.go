@@ -19,7 +19,7 @@ func Format() export.Format {
 
 // setUp chooses whole sheets, or pages where the machine takes a paper.
 func setUp(m design.Machine, _ export.Material) (export.Codec, error) {
-	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 2e-3, Layers: layers}
+	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 2e-3, Layers: layers, Faults: faults}
 	if m.Paper == "" || m.Paper == design.WholeSheet {
 		return c, nil
 	}

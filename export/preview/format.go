@@ -2,6 +2,7 @@ package preview
 
 import (
 	"bytes"
+	"encoding/binary"
 	"fmt"
 	"image"
 	"image/draw"
@@ -33,6 +34,9 @@ func faults(got, due []byte) ([]string, error) {
 	}
 	if a.Bounds() != b.Bounds() {
 		return []string{fmt.Sprintf("picture of %v pixels, %v due", a.Bounds().Size(), b.Bounds().Size())}, nil
+	}
+	if out := export.LookFaults(chunks(got), chunks(due)); len(out) > 0 {
+		return out, nil
 	}
 	n := 0
 	for i := 0; i < len(a.Pix); i += 4 {
@@ -66,4 +70,33 @@ func decoded(data []byte) (*image.NRGBA, error) {
 	out := image.NewNRGBA(img.Bounds())
 	draw.Draw(out, out.Bounds(), img, img.Bounds().Min, draw.Src)
 	return out, nil
+}
+
+// chunks takes down what a picture holds beside its pixels, such as its size on paper,
+// and what stands behind its end (PNG, ISO/IEC 15948, section 5).
+func chunks(data []byte) export.Looks {
+	const signature, head, sum = 8, 8, 4
+	out := export.Looks{}
+	for at := signature; at < len(data); {
+		rest := data[at:]
+		if len(rest) < head+sum {
+			out.Add("what stands behind the end", export.Properties{"bytes": fmt.Sprint(len(rest))})
+			break
+		}
+		kind := string(rest[4:head])
+		n := int64(binary.BigEndian.Uint32(rest))
+		if n > int64(len(rest)-head-sum) {
+			out.Add("chunk "+kind, export.Properties{"length": fmt.Sprint(n)})
+			break
+		}
+		if kind != "IDAT" {
+			out.Add("chunk "+kind, export.Properties{"content": fmt.Sprintf("%x", rest[head:head+n])})
+		}
+		at += head + int(n) + sum
+		if kind == "IEND" && at < len(data) {
+			out.Add("what stands behind the end", export.Properties{"bytes": fmt.Sprint(len(data) - at)})
+			break
+		}
+	}
+	return out
 }

@@ -108,15 +108,15 @@ func File(data []byte, s Sheet) (Report, error) {
 
 // unread compares what the reader does not give back.
 func (r *Report) unread(got, due []byte, c export.Codec) error {
+	if c.Layers != nil {
+		r.Faults = append(r.Faults, export.LayerFaults(c.Layers(got), c.Layers(due))...)
+	}
 	if c.Faults != nil {
 		faults, err := c.Faults(got, due)
 		if err != nil {
 			return err
 		}
 		r.Faults = append(r.Faults, faults...)
-	}
-	if c.Layers != nil {
-		r.Faults = append(r.Faults, export.LayerFaults(c.Layers(got), c.Layers(due))...)
 	}
 	return nil
 }

@@ -40,7 +40,7 @@ func set(t testing.TB, name, machine string) way {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c, err := f.SetUp(readertest.WithJobs(m, "card"), export.Material{Name: "card", Stock: piece.Board})
+	c, err := f.SetUp(readertest.WithJobs(m, "card"), export.Material{Name: "card", Stock: piece.Board, Thickness: 3})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -10,7 +10,7 @@ import (
 func Format() export.Format {
 	return export.Format{
 		Name: "svg", Ending: ".svg", About: "laser cutters, browsers, drawing programs",
-		SetUp: export.Always(export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 1e-4, Layers: layers}),
+		SetUp: export.Always(export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 1e-4, Layers: layers, Faults: faults}),
 	}
 }
 

@@ -48,7 +48,8 @@ type Mark struct {
 type Known struct {
 	Name string
 	Mark
-	Run int // by its note, the higher the later written; 0 without a note
+	Run int    // by its note, the higher the later written; 0 without a note
+	Sum string // SHA-256 of what was written, in hexadecimal digits
 }
 
 // entry is what a record says of one file.
@@ -120,7 +121,7 @@ func ReadRecord(folder string) []Known {
 		if n := len(out); n > 0 && out[n-1].Name == e.name {
 			continue
 		}
-		k := Known{Name: e.name, Mark: Mark{Tag: e.tag}}
+		k := Known{Name: e.name, Mark: Mark{Tag: e.tag}, Sum: e.sum}
 		if at := slices.IndexFunc(r.notes, func(n note) bool { return n.id == e.note }); at >= 0 {
 			k.Note, k.Run = r.notes[at].text, at+1
 		}

@@ -92,7 +92,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return err
 	}
 	out.folder, out.formats, out.force = o.out, formats, o.force
-	if out.mark, err = keptOf(o.out, args, o, p.Keep(l)).mark(p.Digest); err != nil {
+	if out.mark, err = keptOf(args, o, out, p.Keep(l)).mark(p.Digest); err != nil {
 		return err
 	}
 	if o.json {
@@ -106,6 +106,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	for _, text := range out.untold() {
 		sayf(s.Err, "note: %s", text)
 	}
+	sayMixed(s.Err, o.out, "")
 	summary(s.Err, &p, l)
 	return nil
 }

@@ -1,13 +1,17 @@
 package command
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"path/filepath"
 	"strings"
 
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export"
 	"slingloft/export/whole"
+	"slingloft/outline/design"
 )
 
 // kept is what a folder's record keeps of a run of cut, so that its files can be
@@ -22,12 +26,16 @@ type kept struct {
 	Only     string    `json:"only,omitempty"`
 	Add      []string  `json:"add,omitempty"`
 	AddBoard []string  `json:"add_board,omitempty"`
+	At       string    `json:"at,omitempty"`       // scale of the files, wherever it was set
+	Settings string    `json:"settings,omitempty"` // digest of the machine's
 	Lay      work.Kept `json:"lay"`
 }
 
 // keptOf returns what is kept of a run that writes into a folder.
-func keptOf(folder string, args []string, o cutOptions, lay work.Kept) kept {
-	k := kept{Scale: o.scale, Paper: o.paper, Measured: o.measured, Only: o.only, Lay: lay}
+func keptOf(args []string, o cutOptions, out output, lay work.Kept) kept {
+	folder := o.out
+	k := kept{Scale: o.scale, Paper: o.paper, Measured: o.measured, Only: o.only, Lay: lay,
+		At: export.ScaleText(out.options.ScaleFactor()), Settings: settingsOf(out.machine)}
 	if len(args) > 0 {
 		k.Design = from(folder, args[0])
 	}
@@ -41,6 +49,16 @@ func keptOf(folder string, args []string, o cutOptions, lay work.Kept) kept {
 		k.AddBoard = append(k.AddBoard, from(folder, file))
 	}
 	return k
+}
+
+// settingsOf returns a digest of a machine's settings but for the paper, which leaves
+// every line where it is.
+func settingsOf(m design.Machine) string {
+	d := design.Defaults()
+	d.Machine = m
+	d.Machine.Paper, d.Machine.Overlap = "", 0
+	sum := sha256.Sum256(design.Write(d))
+	return hex.EncodeToString(sum[:4])
 }
 
 // mark is what the record keeps beside the files.

@@ -29,6 +29,9 @@ type output struct {
 	formats []string   // names
 	mark    whole.Mark // files written for its tag, the design's digest, may be replaced
 	force   bool       // replace any file
+
+	known map[string]whole.Known // what the folder's record says, by the names of files; for proofs
+	cause string                 // why files that nobody changed may not be as they should be
 }
 
 // outputOf returns how a design's sheets are written at a scale, as it is written

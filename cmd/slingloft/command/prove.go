@@ -28,8 +28,14 @@ func proveCommand() command {
 		line: "read written files back and say whether they agree with the design",
 		long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
 lines, and says file by file whether it still agrees with the design: a file that
-was rescaled, edited by hand, or left over from another run or design does not. The
-design, the scale, the machine and all else that is not named here are those that
+was rescaled, edited by hand, or left over from another run or design does not. So
+is all judged that a machine or an eye acts on beside the lines: order, power, feed,
+depth, the tool on or off, pens, colours, layers and what they hide, titles, scripts.
+A file whose bytes were changed since it was written is told of even where it still
+agrees. Files of another scale or machine in one folder are refused as a whole; --as
+proves one format alone.
+
+The design, the scale, the machine and all else that is not named here are those that
 the files were cut with, and so is the lay: the folder's .slingloft keeps them. The
 places of the pieces are checked anew.
 
@@ -94,12 +100,18 @@ func (o proveOptions) tell(s Streams, folder string, all []proof) error {
 		files = append(files, p.files...)
 	}
 	err := judgedFiles(files)
+	if text := mixed(folder, o.as); text != "" && err == nil {
+		err = status{Disagree, text}
+	} else if text != "" {
+		say(s.Err, "warning: "+text)
+	}
 	if o.json {
 		return errors.Join(err, document.Write(s.Out, proofDocument(all[0], files, err)))
 	}
 	for _, f := range files {
 		fmt.Fprintf(s.Out, "%s: %s\n", filepath.Join(folder, f.about.Name), f.text)
 	}
+	sayStrangers(s.Err, folder)
 	return err
 }
 

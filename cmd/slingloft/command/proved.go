@@ -1,6 +1,8 @@
 package command
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"errors"
 	"io/fs"
 	"path/filepath"
@@ -33,7 +35,7 @@ func (o output) prove(drawings []export.Drawing) ([]proved, error) {
 	files, err := sheetsIn(o.folder)
 	for _, f := range files {
 		if !isDue[f.name] && slices.Contains(o.formats, f.format) {
-			out = append(out, notDue(f, "is not due: it belongs to another run or design"))
+			out = append(out, notDue(f, o.stray(f.name)))
 		}
 	}
 	return out, err
@@ -78,13 +80,49 @@ func (o output) proveOne(f dueFile) proved {
 		return fails(Failed, "unreadable", "cannot be read: "+err.Error())
 	}
 	about.Verdict, about.Agrees, about.Faults = "agrees", r.Agrees(), append([]string{}, r.Faults...)
+	about.Changed = o.changed(f.name(), data)
 	about.Lines, about.Worst, about.Where, about.Limit = r.Lines, r.Worst, r.Where, r.Limit
 	about.Found, about.Due = measures(r.Found), measures(r.Due)
 	if !r.Agrees() {
 		about.Verdict = "differs"
-		return proved{Disagree, r.String(), about}
+		return proved{Disagree, r.String() + o.since(about.Changed), about}
+	}
+	if about.Changed {
+		return proved{Done, r.String() + o.since(true), about}
 	}
 	return proved{Done, r.String(), about}
+}
+
+// changed reports whether a file is not what was written, as far as the folder's record
+// knows.
+func (o output) changed(name string, data []byte) bool {
+	k, ok := o.known[name]
+	sum := sha256.Sum256(data)
+	return ok && k.Sum != hex.EncodeToString(sum[:])
+}
+
+// since says whether a file was changed.
+func (o output) since(changed bool) string {
+	switch {
+	case changed:
+		return "; it was changed since it was written"
+	case o.cause != "":
+		return "; it was not changed since it was written: " + o.cause
+	}
+	return ""
+}
+
+// stray says why a file that is named like a sheet is not due.
+func (o output) stray(name string) string {
+	k, ok := o.known[name]
+	if !ok {
+		return "is not due: it belongs to another run or design"
+	}
+	text := "is not due: it is left over from an earlier run"
+	if was, err := readKept(k.Note); err == nil && was.At != "" {
+		text += ", " + was.about(o.folder)
+	}
+	return text
 }
 
 func measures(m prove.Measures) *document.Measures {

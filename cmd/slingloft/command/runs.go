@@ -91,6 +91,7 @@ func (r run) prove(ctx context.Context, folder string, args []string, o proveOpt
 	}
 	out.plan, out.output = &p, o2
 	out.output.folder, out.output.formats = folder, r.formats
+	out.output.known, out.output.cause = knownIn(folder), r.cause(o2.machine)
 	if r.kept != nil && r.digest != p.Digest {
 		out.files, err = out.output.stale(fmt.Sprintf("was cut for design %s, which is %s now", r.digest, p.Digest))
 		return out, err

@@ -18,6 +18,7 @@ type Proved struct {
 	Sheet   string    `json:"sheet" doc:"its name without the ending, the same in every format"`
 	Verdict string    `json:"verdict" doc:"agrees; differs; missing; not due: there but of another run or design; unreadable"`
 	Agrees  bool      `json:"agrees"`
+	Changed bool      `json:"changed" doc:"its bytes are not those that were written, as far as the folder's record knows"`
 	Faults  []string  `json:"faults" doc:"what does not agree, the gravest first"`
 	Lines   int       `json:"lines" doc:"lines of work that were compared; 0 for a picture"`
 	Worst   float64   `json:"worst" doc:"greatest deviation of a point among them, mm"`
