@@ -132,11 +132,12 @@ func (b Bar) at(p barPlace, u float64) ([]piece.Line, piece.Label) {
 }
 
 // titleBlock returns the frame of the title block and its lettering.
-func titleBlock(f Frame, title string, b Block) (piece.Line, []piece.Label) {
+func titleBlock(s Sheet) (piece.Line, []piece.Label) {
+	f := s.Frame
 	u := f.unit()
 	left := longestBar() + float64((beforeBarX+afterBarX)*u)
 	width := math.Min(f.Width-float64(bandRight*u)-left, maxBlock*u)
-	return titleAt(geom.Pt(left, 2*u), width, f, title, b)
+	return titleAt(geom.Pt(left, 2*u), width, s)
 }
 
 // titleHeight is the height of the title block, mm on paper.
@@ -144,15 +145,15 @@ const titleHeight = 26.0
 
 // titleAt returns a title block with its lower left corner at a place: four rows that
 // are shortened where it is too narrow for them.
-func titleAt(at geom.Point, width float64, f Frame, title string, b Block) (piece.Line, []piece.Label) {
+func titleAt(at geom.Point, width float64, s Sheet) (piece.Line, []piece.Label) {
 	const rowStep, textHeight, inset = 6.0, 2.5, 2.0 // mm on paper
-	u := f.unit()
+	u, b, say := s.Frame.unit(), s.Block, sheetWords(s.Words)
 	top := at.Y + float64(titleHeight*u)
 	edge := geom.Box{Min: at, Max: geom.Pt(at.X+width, top)}
 	rows := []string{
 		b.Design,
-		fmt.Sprintf("%s — sheet %d of %d", title, b.Sheet, b.Sheets),
-		fmt.Sprintf("scale %s   %s", ScaleText(b.scale(f)), b.Material),
+		fmt.Sprintf(say.Number, s.Title, b.Sheet, b.Sheets),
+		fmt.Sprintf(say.Scale, ScaleText(b.scale(s.Frame)), b.Material),
 		b.Digest,
 	}
 	var labels []piece.Label

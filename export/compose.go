@@ -7,6 +7,7 @@ import (
 	"slingloft/export/lettering"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // Item is one copy of a piece where the lay put it.
@@ -30,6 +31,7 @@ type Sheet struct {
 	Edge   bool          // draw the edge of the lay area
 
 	Block Block
+	Words *words.Sheets // of title and title block; nil: English
 }
 
 // Compose makes a drawing of a sheet: every item with its cut line, holes, lines
@@ -78,14 +80,14 @@ func (s Sheet) longTitle() string {
 	if b.Design == "" {
 		return s.Title
 	}
-	return fmt.Sprintf("%s, sheet %d of %d: %s, design %s", s.Title, b.Sheet, b.Sheets, b.Design, b.Digest)
+	return sheetWords(s.Words).FileTitle(s.Title, b.Sheet, b.Sheets, b.Design, b.Digest)
 }
 
 // addBand adds what stands in the band around the lay area.
 func (d *Drawing) addBand(s Sheet) {
 	d.Lines = append(d.Lines, crosses(s.Frame)...)
 	bars, barLabels := checkBars(s.Frame)
-	block, blockLabels := titleBlock(s.Frame, s.Title, s.Block)
+	block, blockLabels := titleBlock(s)
 	d.Lines = append(append(d.Lines, bars...), block)
 	d.Labels = append(append(d.Labels, barLabels...), blockLabels...)
 }

@@ -34,7 +34,7 @@ func (d *Drawing) addToWaste(s Sheet) {
 	}
 	for _, width := range [3]float64{maxBlock * u, minBlock * 1.5 * u, minBlock * u} {
 		if box, ok := w.find(width, titleHeight*u, clear); ok {
-			line, labels := titleAt(box.Min, width, f, s.Title, s.Block)
+			line, labels := titleAt(box.Min, width, s)
 			d.Lines, d.Labels = append(d.Lines, line), append(d.Labels, labels...)
 			return
 		}

@@ -14,6 +14,7 @@ import (
 	"slingloft/export/readertest"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	_ "slingloft/outline/rapidtest"
 )
 
 // A drawing on its stock is as large as it, the pieces lie where they lay, and what

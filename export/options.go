@@ -10,6 +10,7 @@ import (
 	"slingloft/export/style"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // Options says how a drawing goes into a file, whatever the format.
@@ -26,6 +27,18 @@ type Options struct {
 	Axes Axes
 	// Scheme is the strokes; the zero value means [style.Default].
 	Scheme style.Scheme
+	// Words is what a file says beside its drawing; nil means English.
+	Words *words.Sheets
+}
+
+// Said returns what a file says beside its drawing.
+func (o Options) Said() words.Sheets { return sheetWords(o.Words) }
+
+func sheetWords(w *words.Sheets) words.Sheets {
+	if w == nil {
+		return words.EnglishSheets()
+	}
+	return *w
 }
 
 // Bounds of what a correction can mend: a machine further off is broken or was

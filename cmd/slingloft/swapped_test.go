@@ -93,7 +93,7 @@ func run(t *testing.T, path string, in language) spoken {
 		t.Fatal(err)
 	}
 	for _, name := range []string{"svg", "dxf", "pattern"} {
-		out.written(t, p.Design, drawings, name)
+		out.written(t, drawings, name)
 	}
 	return out
 }
@@ -165,19 +165,19 @@ func (s *spoken) built(t *testing.T, p *work.Plan, l work.Lays, tell wording.Wor
 }
 
 // written writes the drawings in a format.
-func (s *spoken) written(t *testing.T, d design.Design, drawings []export.Drawing, name string) {
+func (s *spoken) written(t *testing.T, drawings []export.Drawing, name string) {
 	t.Helper()
 	f, err := format.Named(name)
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, drawing := range drawings {
-		codec, err := f.SetUp(d.Machine, export.Material{Name: d.Cloth.Name})
+		codec, err := f.SetUp(s.plan.Design.Machine, export.Material{Name: s.plan.Design.Cloth.Name})
 		if err != nil {
 			t.Fatal(err)
 		}
 		var out bytes.Buffer
-		if err := codec.Write(&out, drawing, export.Options{Scale: 1}); err != nil {
+		if err := codec.Write(&out, drawing, export.Options{Scale: 1, Words: &s.plan.Words.Sheets}); err != nil {
 			t.Fatal(err)
 		}
 		s.files[drawing.Name+f.Ending] = out.Bytes()
@@ -205,7 +205,8 @@ func swappedDesigns(t *testing.T) []string {
 	}
 	const outline = `<svg xmlns="http://www.w3.org/2000/svg" width="90mm" height="60mm" viewBox="0 0 90 60"><path d="M5 5H85V55H5Z"/></svg>`
 	put("own.svg", []byte(outline), "", "")
-	const own = "\n[[extra]]\nfile = \"own.svg\"\nname = \"Pocket\"\ncount = 2\n"
+	const own = "\n[[extra]]\nfile = \"own.svg\"\nname = \"Pocket\"\ncount = 2\n" +
+		"\n[[extra]]\nfile = \"own.svg\"\nname = \"Knob\"\nstock = \"board\"\n"
 	return []string{
 		put("demo.toml", append(slices.Clone(demo), own...), "", ""),
 		put("facing.toml", demo, `kind = "strip"`, `kind = "facing"`),
@@ -327,7 +328,7 @@ func sameFile(t *testing.T, name string, english, other []byte) {
 	}
 }
 
-// apartSVG returns the lines of a drawing without its title and its lettering.
+// apartSVG returns the lines of a drawing without what it says of itself and its lettering.
 func apartSVG(t *testing.T, data []byte) []string {
 	t.Helper()
 	doc := etree.NewDocument()
@@ -336,6 +337,7 @@ func apartSVG(t *testing.T, data []byte) []string {
 	}
 	root := doc.Root()
 	root.RemoveChild(root.SelectElement("title"))
+	root.RemoveChild(root.SelectElement("desc"))
 	for _, group := range root.SelectElements("g") {
 		if group.SelectAttrValue("id", "") == piece.Lettering.String() {
 			for _, path := range group.SelectElements("path") {

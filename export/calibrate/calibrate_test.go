@@ -8,6 +8,7 @@ import (
 	"slingloft/export"
 	"slingloft/export/svg"
 	"slingloft/outline/geom"
+	"slingloft/outline/words"
 )
 
 // A machine that draws 0.4 % short along x and 0.2 % long along y is set right by
@@ -17,7 +18,7 @@ func TestSheetSetsAMachineRight(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, bars, err := Sheet(frame, export.Block{Design: "Reed", Sheet: 1, Sheets: 1})
+	d, bars, err := Sheet(frame, export.Block{Design: "Reed", Sheet: 1, Sheets: 1}, words.EnglishSheets())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -57,7 +58,7 @@ func TestSheetSetsAMachineRight(t *testing.T) {
 	if bars.X != 500 || bars.Y != 300 || math.Abs(bars.Diagonal-583.0951894845) > 1e-9 {
 		t.Errorf("bars %+v", bars)
 	}
-	if _, _, err := Sheet(export.Around(60, 60, 1), export.Block{}); err == nil {
+	if _, _, err := Sheet(export.Around(60, 60, 1), export.Block{}, words.EnglishSheets()); err == nil {
 		t.Error("a calibration sheet was drawn on 60 mm")
 	}
 }

@@ -39,7 +39,7 @@ func (c Comb) Piece() (piece.Piece, error) {
 			c.First, last, c.Thickness)
 	}
 	const height = backbone + slotDepth
-	p := piece.Piece{ID: "kerf-comb", Title: "Kerf comb", Stock: piece.Board, Count: 1}
+	p := piece.Piece{ID: "kerf-comb", Stock: piece.Board, Count: 1}
 	x := tooth
 	var top geom.Ring // from left to right
 	for i := range c.Slots {

@@ -10,6 +10,7 @@ import (
 	"slingloft/export"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // Bars are the lengths of the long bars of a sheet, in mm.
@@ -25,9 +26,9 @@ const step = 50.0
 // Sheet draws the calibration sheet in the frame: a rectangle of bars along both
 // axes, as long as fit in whole steps of 50 mm, and its diagonals by their ends.
 // Plot it without correction, measure, and give nominal and measured length of the
-// bars to [export.Correction]. The error for a frame too small for it is an
+// bars to [export.Correction]. What to measure stands on it in the words given. The error for a frame too small for it is an
 // *[export.BedError].
-func Sheet(f export.Frame, b export.Block) (export.Drawing, Bars, error) {
+func Sheet(f export.Frame, b export.Block, say words.Sheets) (export.Drawing, Bars, error) {
 	const room, tick, textHeight = 12.0, 4.0, 5.0
 	x := math.Floor((f.Lay.Width()-2*room)/step) * step
 	y := math.Floor((f.Lay.Height()-2*room)/step) * step
@@ -36,7 +37,7 @@ func Sheet(f export.Frame, b export.Block) (export.Drawing, Bars, error) {
 			NeedWidth: f.Width - f.Lay.Width() + least, NeedHeight: f.Height - f.Lay.Height() + least}
 	}
 	bars := Bars{x, y, math.Hypot(x, y)}
-	s := export.Sheet{Name: "calibration", Title: "Calibration sheet", Frame: f, Block: b}
+	s := export.Sheet{Name: "calibration", Title: say.Calibration, Frame: f, Block: b, Words: &say}
 	low := geom.Pt(room, room)
 	corners := [4]geom.Point{low, low.Plus(geom.Pt(x, 0)), low.Plus(geom.Pt(x, y)), low.Plus(geom.Pt(0, y))}
 	names := [4]string{"long bar x low", "long bar y right", "long bar x high", "long bar y left"}
@@ -53,8 +54,8 @@ func Sheet(f export.Frame, b export.Block) (export.Drawing, Bars, error) {
 		})
 	}
 	for i, text := range []string{
-		"Measure all four bars and both diagonals.",
-		fmt.Sprintf("Diagonals %.2f mm, the same both ways where the axes are square.", bars.Diagonal),
+		say.Bars,
+		fmt.Sprintf(say.Diagonals, bars.Diagonal),
 	} {
 		at := low.Plus(geom.Pt(x/2, y/2-float64(i)*10))
 		height := math.Min(textHeight, x/70) // 65 letters of about a height each

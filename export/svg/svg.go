@@ -40,7 +40,7 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 	root.CreateAttr("height", size[1]+"mm")
 	root.CreateAttr("viewBox", "0 0 "+size[0]+" "+size[1])
 	root.CreateElement("title").SetText(plain.Title)
-	root.CreateElement("desc").SetText("Lengths in mm, scale " + export.ScaleText(o.ScaleFactor()) + ". Cut at this size, do not fit to page.")
+	root.CreateElement("desc").SetText(fmt.Sprintf(o.Said().Size, export.ScaleText(o.ScaleFactor())))
 
 	groups := addGroups(root, o.Scheme)
 	ids := newIDs()

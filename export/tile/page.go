@@ -128,15 +128,16 @@ func (f furniture) addBars(d *export.Drawing) {
 // addText adds the page's name and what to mind when printing, to the right of
 // the bars.
 func (f furniture) addText(d *export.Drawing, name string, n int) {
+	say := f.options.Said()
 	left := border + bandLeft + 101.6*1.1 + 5 // a bar of 4 in, corrected by at most a tenth
 	rows := []struct {
 		text   string
 		height float64
 		y      float64
 	}{
-		{fmt.Sprintf("%s  page %d of %d", name, n, f.pages), 3.5, 13},
-		{"Print at 100 %, do not fit to page.", 2.5, 7.5},
-		{"Measure the bars on every page.", 2.5, 2.5},
+		{fmt.Sprintf(say.Page, name, n, f.pages), 3.5, 13},
+		{say.Print, 2.5, 7.5},
+		{say.Measure, 2.5, 2.5},
 	}
 	for i, r := range rows {
 		room := f.paper.Width - border - left
@@ -149,18 +150,19 @@ func (f furniture) addText(d *export.Drawing, name string, n int) {
 // mapPage draws the whole sheet small, with the joints and the names of the
 // pages, and says how to put them together.
 func (f furniture) mapPage(cells []cell) export.Drawing {
+	say := f.options.Said()
 	d := export.Drawing{
-		Name: f.sheet.Name + "-map", Title: f.sheet.Title + " map", Width: f.paper.Width, Height: f.paper.Height,
+		Name: f.sheet.Name + "-map", Title: fmt.Sprintf(say.Map, f.sheet.Title), Width: f.paper.Width, Height: f.paper.Height,
 	}
-	orientation := "upright"
+	lies := say.Upright
 	if f.paper.Width > f.paper.Height {
-		orientation = "on its side"
+		lies = say.Aside
 	}
 	notes := []string{
 		f.sheet.Title,
-		fmt.Sprintf("%d pages of %s %s, scale %s", len(cells), f.paper.Name, orientation, export.ScaleText(f.options.ScaleFactor())),
-		"Columns A, B, C … from the left, rows 1, 2, 3 … from the top. Pages without ink are left out.",
-		"Cut one of two neighbours along the joint, lay it over the other so that the match marks meet, tape.",
+		fmt.Sprintf(say.Pages, len(cells), f.paper.Name, lies, export.ScaleText(f.options.ScaleFactor())),
+		say.Order,
+		say.Together,
 	}
 	y := f.window.Max.Y - 4
 	for i, note := range notes {
@@ -171,7 +173,7 @@ func (f furniture) mapPage(cells []cell) export.Drawing {
 	}
 	f.addMap(&d, cells, geom.Box{Min: f.window.Min.Plus(geom.Pt(2, 2)), Max: geom.Pt(f.window.Max.X-2, y)})
 	f.addBars(&d)
-	f.addText(&d, "map", 1)
+	f.addText(&d, say.MapName, 1)
 	return d
 }
 

@@ -7,12 +7,13 @@ import (
 	"slingloft/outline/cord"
 )
 
-// Lettering is what stands on cloth pieces, templates and gauges. Text that holds a
+// Lettering is what stands on cloth pieces, templates, gauges and sheets. Text that holds a
 // verb is filled in by the method that is named beside it.
 type Lettering struct {
 	Names
 	Cloth  Cloth
 	Boards Boards
+	Sheets Sheets
 
 	CordGauge string             // [Lettering.CordGaugeTitle]
 	CordEnd   string             // the mark at a cord's own end
@@ -45,6 +46,7 @@ func EnglishLettering() Lettering {
 		Names:     English(),
 		Cloth:     englishCloth(),
 		Boards:    englishBoards(),
+		Sheets:    EnglishSheets(),
 		CordGauge: "CORD GAUGE %d: %s",
 		CordEnd:   "END",
 		CordEnds:  map[CordEnd]string{StartEnd: "%s start", LastEnd: "%s end", BothEnds: "%s both ends"},

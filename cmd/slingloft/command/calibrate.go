@@ -17,6 +17,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	"slingloft/outline/words"
 )
 
 // calibrateOptions are the flags of calibrate.
@@ -76,11 +77,11 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	d, digest := p.Design, p.Digest
 	d.Machine.Kerf, d.Machine.Measured, d.Machine.Thin, d.Sheet.Kerf, d.Output.Scale = 0, [2]float64{}, 0, 0, 1
 	d.Machine.For = design.ForBoth // a cloth machine too is measured on a sheet
-	out, err := outputOf(d, o.shop, "", "calibrate")
+	out, err := outputOf(d, o.shop, "", "calibrate", &p.Words.Sheets)
 	if err != nil {
 		return err
 	}
-	sheet, bars, err := calibrationSheet(d, digest)
+	sheet, bars, err := calibrationSheet(d, digest, p.Words.Sheets)
 	var bed *export.BedError
 	if errors.As(err, &bed) {
 		return p.SmallSheet(bed, "there is no room for a calibration sheet")
@@ -88,7 +89,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 		return err
 	}
 	comb := combFor(d)
-	combSheet, err := kerfComb(comb, d, digest)
+	combSheet, err := kerfComb(comb, d, digest, p.Words.Sheets)
 	if err != nil {
 		return p.Fault(design.KeySheetThickness, err.Error(), "a thicker board would do")
 	}
@@ -135,12 +136,12 @@ func calibrationSchema() map[string]any {
 			"faults in its place where the design is at fault.")
 }
 
-func calibrationSheet(d design.Design, digest string) (export.Drawing, calibrate.Bars, error) {
+func calibrationSheet(d design.Design, digest string, say words.Sheets) (export.Drawing, calibrate.Bars, error) {
 	frame, err := export.Within(d.Sheet.Width, d.Sheet.Height)
 	if err != nil {
 		return export.Drawing{}, calibrate.Bars{}, err
 	}
-	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Digest: digest})
+	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Digest: digest}, say)
 }
 
 // combFor returns a comb for kerfs up to what the board allows.
@@ -159,7 +160,7 @@ func combFor(d design.Design) calibrate.Comb {
 }
 
 // kerfComb draws the comb.
-func kerfComb(c calibrate.Comb, d design.Design, digest string) (export.Drawing, error) {
+func kerfComb(c calibrate.Comb, d design.Design, digest string, say words.Sheets) (export.Drawing, error) {
 	p, err := c.Piece()
 	if err != nil {
 		return export.Drawing{}, err
@@ -167,16 +168,12 @@ func kerfComb(c calibrate.Comb, d design.Design, digest string) (export.Drawing,
 	box := p.Cut.Bounds()
 	const room = 10.0
 	var labels []piece.Label
-	for i, text := range []string{
-		"Cut on the lines, with no regard to the kerf.",
-		"Push the board's own edge into the slots.",
-		"The number at the slot that it fits is the kerf in mm.",
-	} {
+	for i, text := range say.CombNotes {
 		labels = append(labels, piece.Label{Text: text, At: geom.Pt(room, box.Height()+4*room-7*float64(i)), Height: 4})
 	}
 	return export.Compose(export.Sheet{
 		Labels: labels,
-		Name:   "kerf-comb", Title: fmt.Sprintf("Kerf comb, board %g mm", c.Thickness),
+		Name:   "kerf-comb", Title: fmt.Sprintf(say.Comb, c.Thickness), Words: &say,
 		Frame: export.Around(box.Width()+2*room, box.Height()+2*room, 1),
 		Items: []export.Item{{Piece: p, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(room, room)}}},
 		Block: export.Block{Design: d.Name, Sheet: 2, Sheets: 2, Material: d.Sheet.Name, Digest: digest},

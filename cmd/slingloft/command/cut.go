@@ -79,7 +79,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		}
 		return err
 	}
-	out, err := outputOf(p.Design, o.shop, o.scale, "cut")
+	out, err := outputOf(p.Design, o.shop, o.scale, "cut", &p.Words.Sheets)
 	if err != nil {
 		return err
 	}

@@ -14,6 +14,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
+	"slingloft/outline/words"
 )
 
 // output is all that it takes to write the sheets of a plan.
@@ -35,8 +36,9 @@ type output struct {
 }
 
 // outputOf returns how a design's sheets are written at a scale, as it is written
-// on drawings, or at the design's own.
-func outputOf(d design.Design, o shop, scale, name string) (output, error) {
+// on drawings, or at the design's own, with words around them. name is that of the
+// command.
+func outputOf(d design.Design, o shop, scale, name string, say *words.Sheets) (output, error) {
 	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name, style: d.Output.Style(1), only: o.only}
 	if err := o.apply(&out.machine, name); err != nil {
 		return out, err
@@ -45,7 +47,7 @@ func outputOf(d design.Design, o shop, scale, name string) (output, error) {
 	if out.options, err = export.OptionsFor(out.machine); err != nil {
 		return out, err
 	}
-	out.options.Scale = d.Output.Scale
+	out.options.Scale, out.options.Words = d.Output.Scale, say
 	if scale != "" {
 		if out.options.Scale, err = export.ParseScale(scale); err != nil {
 			return out, usagef("%s: --scale: %v", name, err)

@@ -125,7 +125,7 @@ func (o proveOptions) load(args []string) (work.Plan, output, error) {
 	if err != nil {
 		return p, output{}, err
 	}
-	out, err := outputOf(p.Design, o.shop, o.scale, "prove")
+	out, err := outputOf(p.Design, o.shop, o.scale, "prove", &p.Words.Sheets)
 	return p, out, err
 }
 

@@ -34,10 +34,10 @@ func (p *Plan) Drawings(l Lays, scale float64) ([]export.Drawing, error) {
 func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 	c := p.Design.Cloth
 	s := export.Sheet{
-		Name: "cloth-lay", Title: "Cloth lay",
+		Name: "cloth-lay", Title: p.Words.Sheets.Cloth,
 		Frame: export.Around(l.Length, c.Width, scale),
 		Items: Placed(p.cloth(), l, 0), Edge: true,
-		Block: p.block(c.Name, 1, 1),
+		Block: p.block(c.Name, 1, 1), Words: &p.Words.Sheets,
 		Lines: p.keepOutLines(piece.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
 	}
 	for i, f := range c.Flaws {
@@ -63,7 +63,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, err
 	block := p.block(b.Name, n+1, l.Beds)
 	block.Scale = scale
 	return export.Compose(export.Sheet{
-		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: "Templates",
+		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: p.Words.Sheets.Boards, Words: &p.Words.Sheets,
 		Frame: frame, Items: Placed(p.boards(), l, n), Block: block,
 		Lines: p.keepOutLines(piece.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
