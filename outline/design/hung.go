@@ -31,6 +31,9 @@ const (
 	TheSleeper
 )
 
+// String returns the burden's name, as designs and documents have it.
+func (b Burden) String() string { return [...]string{"weight", "sleeper"}[b] }
+
 // LeastWeight is the least dead weight that a bed is measured under.
 const LeastWeight quantity.Kilograms = 20
 
@@ -58,7 +61,7 @@ func hungRows() []row {
 		also(KeyHungMiddle, func(d *Design) *Height { return &d.Hung.Middle }, "Height of the bed's bottom at mid-bay, if measured too.", "402 mm", "15 7/8 in").known("bottom"),
 		also(KeyHungHeadApex, func(d *Design) *Height { return &d.Hung.Apexes[0] }, "Height of the head apex, if both apexes were measured too.", "1120 mm", "44 in"),
 		also(KeyHungFootApex, func(d *Design) *Height { return &d.Hung.Apexes[1] }, "Height of the foot apex.", "1090 mm", "43 in"),
-		option(KeyHungUnder, func(d *Design) *Burden { return &d.Hung.Under }, "weight", "sleeper").
+		named(KeyHungUnder, func(d *Design) *Burden { return &d.Hung.Under }, []Burden{DeadWeight, TheSleeper}).
 			when(give, given).
 			says("What lay in it. A weight lies with its middle on a mark on the middle line, is turned by half a turn on the spot and measured again; the mean of both counts. Under a sleeper only end against end and one bar's roll against the other's can be told. Needed in this table.", "weight", "weight").known("load"),
 		weighed(measure(KeyHungMass, LeastWeight, 300, func(d *Design) *quantity.Kilograms { return &d.Hung.Mass })).

@@ -6,7 +6,6 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/bed"
-	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -49,7 +48,7 @@ func (d *Document) hung(p *work.Plan, say Words) {
 	if !p.Design.Hung.Given {
 		return
 	}
-	d.Hung = &Hung{Under: map[design.Burden]string{design.DeadWeight: "weight", design.TheSleeper: "sleeper"}[p.Design.Hung.Under], Notes: []string{}}
+	d.Hung = &Hung{Under: p.Design.Hung.Under.String(), Notes: []string{}}
 	c, err := p.Corrected()
 	if err != nil {
 		d.Hung.Notes = append(d.Hung.Notes, fmt.Sprintf(say.Hung.Cannot, err))
