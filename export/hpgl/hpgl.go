@@ -87,7 +87,8 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, p Plot) error {
 		if len(paths) == 0 {
 			continue
 		}
-		fmt.Fprintf(w, "SP%d;\n", p.Pens.of(work))
+		// Not every plotter lifts its pen before it changes it.
+		fmt.Fprintf(w, "PU;\nSP%d;\n", p.Pens.of(work))
 		for _, s := range travel.Order(paths, at) {
 			pts := s.Follow(paths[s.Path])
 			draw(w, pts)

@@ -33,7 +33,7 @@ func sheet(lines ...piece.Line) export.Drawing {
 // PCL 5 Technical Reference, part II).
 func TestUnits(t *testing.T) {
 	got := instructions(t, sheet(piece.Line{Work: piece.CutOut, Points: geom.Polyline{{X: 0, Y: 0}, {X: 3000, Y: 1600}, {X: 100, Y: 100.0124}, {X: 100.0126, Y: 1600}}}), nil)
-	want := []string{"IN;", "PS120000,64000;", "PA;", "SP7;", "PU0,0;", "PD120000,64000,4000,4000,4001,64000;", "PU0,0;", "SP0;"}
+	want := []string{"IN;", "PS120000,64000;", "PA;", "PU;", "SP7;", "PU0,0;", "PD120000,64000,4000,4000,4001,64000;", "PU0,0;", "SP0;"}
 	if strings.Join(got, "\n") != strings.Join(want, "\n") {
 		t.Errorf("%q, want %q", got, want)
 	}
@@ -53,7 +53,7 @@ func TestPointsOnOneUnit(t *testing.T) {
 		{"the end twice", geom.Polyline{{X: 1, Y: 1}, {X: 2, Y: 1}, {X: 2.001, Y: 1}}, "PU40,40; PD80,40;"},
 	} {
 		got := instructions(t, sheet(piece.Line{Work: piece.CutOut, Points: r.points}), nil)
-		if text := strings.Join(got[4:len(got)-2], " "); text != r.want {
+		if text := strings.Join(got[5:len(got)-2], " "); text != r.want {
 			t.Errorf("%s: %s, want %s", r.name, text, r.want)
 		}
 	}
