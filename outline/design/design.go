@@ -31,6 +31,7 @@ type Design struct {
 	Margins  Margins
 	Accuracy Accuracy
 	Hung     Hung
+	Guests   []Guest
 	Output   Output
 	Machine  Machine
 	Extras   []Extra

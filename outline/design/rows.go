@@ -16,7 +16,7 @@ func schema() []row {
 		hangRows(),
 		cordRows(KeyHangLine, "line from an apex to its support", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
-		sheetRows(), templateRows(), marginRows(), accuracyRows(), hungRows(), outputRows(),
+		sheetRows(), templateRows(), marginRows(), accuracyRows(), hungRows(), guestRows(), outputRows(),
 		machineRows(), extraRows(),
 	} {
 		rows = append(rows, part...)

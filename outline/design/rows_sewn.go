@@ -33,7 +33,7 @@ func lists() []repeated {
 				d.Cloth.Flaws = d.Cloth.Flaws[i : i+1]
 				return d
 			}},
-	}, append(machineLists(), extraList())...)
+	}, append(machineLists(), extraList(), guestList())...)
 }
 
 // exclusive returns the sets of keys that exclude each other.

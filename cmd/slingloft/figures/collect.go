@@ -45,6 +45,10 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	d.Hanging = hangingOf(p)
 	stack, err := p.Accuracy()
 	d.Accuracy = accuracyOf(stack, err, say)
+	d.Guests = []Guest{}
+	for _, g := range p.Guests() {
+		d.Guests = append(d.Guests, guestOf(g))
+	}
 	d.hung(p, say)
 	d.bill, err = p.Bill(l)
 	d.Materials = materialsOf(d.bill, w, p.Style())

@@ -45,6 +45,7 @@ type Document struct {
 	Accuracy  Accuracy  `json:"accuracy"`
 	Materials Materials `json:"materials"`
 
+	Guests      []Guest      `json:"guests"`
 	Corrections []Correction `json:"corrections"`
 	After       *Tips        `json:"after,omitempty"` // the tips' heights to expect, over the level that was measured over
 	Hung        *Hung        `json:"hung,omitempty"`  // absent where nothing was measured

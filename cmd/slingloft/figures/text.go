@@ -30,6 +30,7 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.cords(d)
 	b.accuracy(d)
 	b.corrections(p, d)
+	b.guests(d)
 	b.seams(p.Sewn.Seams)
 	b.offsets(p, d)
 	b.pieces(p, d)

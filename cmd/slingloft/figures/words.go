@@ -29,6 +29,7 @@ type Words struct {
 	Hanging   HangingWords
 	Accuracy  AccuracyWords
 	Hung      HungWords
+	Guests    GuestWords
 	Materials MaterialWords
 }
 
@@ -44,7 +45,7 @@ func English() Words {
 		Faults:   englishFaults(),
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
-		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Materials: englishMaterials(),
+		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
 	}
 }
 

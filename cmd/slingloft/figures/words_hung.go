@@ -24,3 +24,22 @@ func englishHung() HungWords {
 		Cannot:  "the heights tell nothing: %s",
 	}
 }
+
+// GuestWords says what belongs to other sleepers.
+type GuestWords struct {
+	Title   string
+	Columns [10]string
+	Cannot  string // guest, why the bed does not rest
+	How     string // what the figures mean
+}
+
+func englishGuests() GuestWords {
+	return GuestWords{
+		Title: "Other sleepers in the bed as it is made",
+		Columns: [10]string{"guest", "head above foot", "sag", "higher than designed", "over ground", "head line", "foot line",
+			"pull at the head", "pull at the foot", "side cord"},
+		Cannot: "%s: the bed is not found at rest: %s",
+		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, " +
+			"height that of mid-bay; hang lines and anchors stay as they were set for the sleeper",
+	}
+}

@@ -25,6 +25,9 @@ func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
 	if r, err := p.Accuracy(); err == nil {
 		d.Accuracy = &r
 	}
+	for _, g := range p.Guests() {
+		d.Guests = append(d.Guests, given.Guest{Name: g.Name, Lying: g.Lying, Ground: g.Ground, Cannot: g.Err})
+	}
 	if p.Design.Hung.Given {
 		if c, err := p.Corrected(); err == nil {
 			d.Corrected = &c

@@ -20,6 +20,9 @@ func (b build) loads() (sheet.Section, error) {
 	if b.Accuracy != nil {
 		s.Add(b.accuracyBlocks()...)
 	}
+	if len(b.Guests) > 0 {
+		s.Add(b.guestBlocks()...)
+	}
 	return s, nil
 }
 

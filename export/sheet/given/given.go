@@ -19,6 +19,7 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/state"
 	"slingloft/outline/stock"
 )
 
@@ -47,7 +48,16 @@ type Data struct {
 	Accuracy *accuracy.Report
 	// Corrected is what to set on the bed, where it was measured as it hung.
 	Corrected *accuracy.Corrected
+	Guests    []Guest
 	Warnings  []string // what a maker would not expect, one line each
+}
+
+// Guest is what another sleeper finds in the bed.
+type Guest struct {
+	Name   string
+	Lying  state.State
+	Ground float64 // of the bottom line at mid-bay above ground, mm; 0: not known
+	Cannot error   // why the bed does not rest under the guest
 }
 
 // Lay is one roll or sheet with the pieces on it.

@@ -70,6 +70,25 @@ func englishCorrected() Corrected {
 	}
 }
 
+// Guests says what belongs to other sleepers.
+type Guests struct {
+	Caption string // unit
+	Columns [10]string
+	Cannot  string // guest, why the bed does not rest
+	How     string
+}
+
+func englishGuests() Guests {
+	return Guests{
+		Caption: "Other sleepers in the bed as it is made, lying still; lengths in %s",
+		Columns: [10]string{"guest", "head above foot", "sag", "higher than designed", "over ground", "head line", "foot line",
+			"pull at the head", "pull at the foot", "side cord"},
+		Cannot: "%s: the bed is not found at rest: %s",
+		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, height that " +
+			"of mid-bay; hang lines and anchors stay as they were set for the sleeper",
+	}
+}
+
 // Effects says what one cord too long does.
 type Effects struct {
 	Caption string // how much too long, unit

@@ -38,6 +38,7 @@ type Words struct {
 	Loads     Loads
 	Accuracy  Accuracy
 	Corrected Corrected
+	Guests    Guests
 	Materials Materials
 	Order     Order
 	Effects   Effects
@@ -63,7 +64,7 @@ func English() Words {
 		Verdict:  englishVerdict(), Result: englishResult(), Summary: englishSummary(),
 		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Offsets: englishOffsets(),
-		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Materials: englishMaterials(),
+		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),
 	}

@@ -1,0 +1,74 @@
+package work_test
+
+import (
+	"math"
+	"testing"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
+	"slingloft/outline/finished"
+)
+
+// A guest who is the sleeper finds the bed as it was designed; a heavier and a lighter
+// one pull their own weight on the two hang lines, and the bed sinks under the heavier.
+func TestGuests(t *testing.T) {
+	_, demo := design.Demo()
+	text := string(demo) + `
+[[guest]]
+name = "Same again"
+stature = "1680 mm"
+mass = "74 kg"
+crown = "-60 mm"
+shoulders = "455 mm"
+
+[[guest]]
+name = "Heavy"
+stature = "1750 mm"
+mass = "120 kg"
+crown = "-100 mm"
+
+[[guest]]
+name = "Light"
+stature = "1500 mm"
+mass = "45 kg"
+crown = "30 mm"
+`
+	p, err := work.Read("demo.toml", []byte(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	guests := p.Guests()
+	if len(guests) != 3 {
+		t.Fatalf("%d guests", len(guests))
+	}
+	same := guests[0]
+	own, err := p.Made().Hang(finished.Change{}, finished.Weight{Load: p.Shape.Problem.Load, Centre: p.Person().Back})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, v := range [][2]float64{{same.Lying.Level.Along, own.Level.Along}, {same.Lying.Level.Height, own.Level.Height}, {same.Lying.Loads.Line[0], own.Line[0]}} {
+		if math.Abs(v[0]-v[1]) > 1e-6 {
+			t.Errorf("the sleeper as a guest: %g, want %g", v[0], v[1])
+		}
+	}
+	for i, g := range guests {
+		if g.Err != nil {
+			t.Fatalf("%s: %v", g.Name, g.Err)
+		}
+		up := 0.0
+		for e := range g.Lying.Hang {
+			up += g.Lying.Loads.Line[e] * math.Sin(g.Lying.Hang[e])
+		}
+		bars := p.Shape.Problem.BarWeight
+		w := float64(g.Mass.Weight())
+		if cloth := up - w - bars[0] - bars[1]; cloth < 0 || cloth > 10 { // a bed's cloth is under a kilogram
+			t.Errorf("%s: the lines carry %.1f N upwards of a weight of %.1f", g.Name, up, w)
+		}
+		if ground := g.Ground - (p.Place.Lowest + g.Lying.Level.Height); math.Abs(ground) > 1 {
+			t.Errorf("guest %d: %g above ground, at a level of %g", i, g.Ground, g.Lying.Level.Height)
+		}
+	}
+	if !(guests[1].Ground < guests[0].Ground && guests[0].Ground < guests[2].Ground) {
+		t.Errorf("heights over ground %.1f, %.1f, %.1f: want the heaviest lowest", guests[0].Ground, guests[1].Ground, guests[2].Ground)
+	}
+}

@@ -1,0 +1,33 @@
+package chapter
+
+import (
+	"fmt"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
+	"slingloft/outline/hung"
+	"slingloft/outline/state"
+)
+
+// guestBlocks tables what other sleepers find in the bed.
+func (b build) guestBlocks() []sheet.Block {
+	say := b.Say.Guests
+	t := sheet.Table{ID: "guests", Caption: fmt.Sprintf(say.Caption, b.UnitWord()), Head: say.Columns[:],
+		Words: []bool{true, false, false, false, false, false, false, false, false, false}}
+	var cannot []string
+	for _, g := range b.Guests {
+		if g.Cannot != nil {
+			cannot = append(cannot, fmt.Sprintf(say.Cannot, g.Name, g.Cannot))
+			continue
+		}
+		ground := "–"
+		if g.Ground != 0 {
+			ground = b.Figure(g.Ground)
+		}
+		l := g.Lying
+		t.Add(g.Name, b.SignedFigure(l.Level.Along), b.Figure(l.Level.Sag), b.SignedFigure(l.Level.Height), ground,
+			given.Degrees(l.Hang[hung.Head]), given.Degrees(l.Hang[hung.Foot]), b.Style.Force(state.HeadLine.Load(l.Loads)),
+			b.Style.Force(state.FootLine.Load(l.Loads)), b.Style.Force(state.SideCord.Load(l.Loads)))
+	}
+	return []sheet.Block{t, sentences(append(cannot, say.How))}
+}
