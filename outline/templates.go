@@ -4,12 +4,12 @@ import (
 	"fmt"
 	"strconv"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 	"slingloft/outline/template"
-	"slingloft/outline/words"
 )
 
 // Templates builds every stiff template and gauge of the bed at its full size.
@@ -28,22 +28,19 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 		return err
 	}
 	for _, e := range hung.Ends() {
-		if err := add(template.Tail("template-tail-"+e.String(), o.Words.Tails[e], c.tailCurves(e), o)); err != nil {
+		if err := add(template.Tail("template-tail-"+e.String(), fmt.Sprintf(o.Words.Half, o.Words.Tails[e]), c.tailCurves(e), o)); err != nil {
 			return nil, err
 		}
 		if c.Design.Cap.Kind != design.Gathered {
-			if err := add(template.Shape("template-cap-"+e.String(), o.Words.Caps[e], c.capEdges(e, o), o)); err != nil {
+			if err := add(template.Cap("template-cap-"+e.String(), fmt.Sprintf(o.Words.Half, o.Words.Caps[e]), c.capCurves(e), o)); err != nil {
 				return nil, err
 			}
 		}
 	}
 	if c.Design.Channel.Kind == design.Facing {
-		t, err := template.Ring("template-facing", o.Words.Facing, c.Sewn.FacingBoard, nil, o)
-		if err != nil {
+		if err := add(template.FacingTemplate("template-facing", o.Words.Facing, c.facingCurves(), o)); err != nil {
 			return nil, err
 		}
-		t.Lines = append(t.Lines, piece.Line{Name: "inner edge", Work: piece.Mark, Points: c.Sewn.FacingInner})
-		out = append(out, t)
 	}
 	gauges, err := c.gauges(o)
 	return append(out, gauges...), err
@@ -53,7 +50,7 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 func (c Cutting) sideCurve() template.SideCurve {
 	side := c.Sewn.SideNet
 	from, to := c.Sewn.BarRuns()
-	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to)}
+	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to), Bars: c.Sewn.BarLines}
 	for _, n := range c.Sewn.SideNotches {
 		if at := side.FlatOf(n.At); !n.Bar && at > from && at < to {
 			curve.Notches = append(curve.Notches, template.Notch{Name: strconv.Itoa(n.Number), Bare: true, At: at - from})
@@ -67,30 +64,51 @@ func (c Cutting) tailCurves(e hung.End) template.TailCurves {
 	head, foot := c.Sewn.BarRuns()
 	arc := geom.NewArc(c.Sewn.SideNet.Flat)
 	end := geom.NewArc(c.Sewn.EndNets[e].Flat)
-	t := template.TailCurves{Bar: c.Sewn.BarLines[e], End: end.Between(end.Length()/2, end.Length())}
+	t := template.TailCurves{At: e, Bar: c.Sewn.BarLines[e], End: end.Between(end.Length()/2, end.Length())}
 	if e == hung.Head {
 		t.Side = arc.Between(0, head).Reversed()
 	} else {
 		t.Side = arc.Between(foot, arc.Length())
 	}
-	for _, n := range c.Sewn.EndNotches[e] {
+	all := c.Sewn.EndNotches[e]
+	for i, n := range all {
 		if at := c.Sewn.EndNets[e].FlatOf(n.At) - end.Length()/2; at > 1 {
-			t.EndNotches = append(t.EndNotches, template.Notch{Name: n.Name, At: at})
+			t.EndNotches = append(t.EndNotches, template.Notch{Name: n.Name + "/" + all[len(all)-1-i].Name, At: at})
 		}
 	}
 	return t
 }
 
-// capEdges returns an end cap's seam and top edge.
-func (c Cutting) capEdges(e hung.End, o template.Options) []template.Edge {
-	seam, top := c.Sewn.CapSeams[e], c.Sewn.CapTops[e]
-	s := o.Edge(words.CapSeamEdge, seam, true)
-	for _, n := range c.Sewn.EndNotches[e] {
-		at := n.At
-		if e == hung.Foot {
-			at = seam.Length() - at // its seam runs from the left
-		}
-		s.Notches = append(s.Notches, template.Notch{Name: n.Name, At: at, Double: n.Double})
+// facingCurves returns the edges of the left facing with the notches of its seam.
+func (c Cutting) facingCurves() template.FacingCurves {
+	side := c.Sewn.SideNet
+	f := template.FacingCurves{Outer: side.Flat, Inner: c.Sewn.FacingInner}
+	for _, n := range c.Sewn.SideNotches {
+		f.Notches = append(f.Notches, template.Notch{Name: strconv.Itoa(n.Number), Bare: true, At: side.FlatOf(n.At), Double: n.Double})
 	}
-	return []template.Edge{s, o.Edge(words.CapTopEdge, top, true)}
+	return f
+}
+
+// capCurves returns the half of an end cap that lies at x > 0: at the head the left
+// one, at the foot the right one, as one looks out of the bed.
+func (c Cutting) capCurves(e hung.End) template.CapCurves {
+	seam, top := geom.NewArc(c.Sewn.CapSeams[e]), geom.NewArc(c.Sewn.CapTops[e])
+	half := template.CapCurves{Piece: "cap-" + e.String(), End: e, Side: [...]bed.Side{bed.Left, bed.Right}[e],
+		Seam: seam.Between(seam.Length()/2, seam.Length()), Top: top.Between(0, top.Length()/2).Reversed()}
+	if half.Seam[len(half.Seam)-1].X < 0 {
+		half.Seam = seam.Between(0, seam.Length()/2).Reversed()
+		half.Top = top.Between(top.Length()/2, top.Length())
+	}
+	// A notch off the middle stands for that of the other half too, when it is turned over.
+	all := c.Sewn.EndNotches[e]
+	for i, n := range all {
+		if at := n.At - seam.Length()/2; at > 1 {
+			left, right := n.Name, all[len(all)-1-i].Name
+			if half.Side == bed.Right {
+				left, right = right, left
+			}
+			half.SeamNotches = append(half.SeamNotches, template.Notch{Name: left + "/" + right, At: at})
+		}
+	}
+	return half
 }

@@ -133,12 +133,12 @@ var worded = map[string][]string{
 	},
 	"outline": {
 		"END", "gauge-press", "gauge-allowance", "gauge-cord-", "gauge-notch",
-		"template-side", "template-tail-", "template-cap-", "template-facing",
+		"template-side", "template-tail-", "template-cap-", "template-facing", "cap-",
 	},
 	"outline/panel": {
 		"body", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
 	},
-	"outline/template":   {"-head", "-foot", "bar corner head", "bar corner foot"},
+	"outline/template":   {"-head", "-foot", "bar corner head", "bar corner foot", "facing-", "body"},
 	"outline/divide":     {"%s-%dof%d"},
 	"outline/label":      {},
 	"cmd/slingloft/show": {},

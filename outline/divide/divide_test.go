@@ -173,7 +173,7 @@ func randomPiece(r *rand.Rand, i int) (piece.Piece, bool) {
 	case 1:
 		p, err = template.Tail("template-tail-head", "TAIL HEAD", templatetest.RandomTail(r), opts)
 	case 2:
-		p, err = template.Ring("template-facing", "FACING", templatetest.RandomBand(r), nil, opts)
+		p, err = template.Shape("template-facing", "FACING", templatetest.RandomBand(r), opts)
 	case 3:
 		marks := []template.GaugeMark{{Name: "END", At: 0}, {Name: "TAPER", At: 59},
 			{Name: "SHOULDER", At: 170 + 20*r.Float64()}, {Name: "ENTRY", At: 180},
@@ -191,7 +191,7 @@ func randomPiece(r *rand.Rand, i int) (piece.Piece, bool) {
 // missing on its parts.
 func TestDivideKeepsMarksAndTexts(t *testing.T) {
 	out, err := template.Side("template-side", "SIDE",
-		template.SideCurve{Line: templatetest.Parabola(1440, 213, 0.3, 160)}, templatetest.Options())
+		templatetest.Side(1440, 213, 0.3, 160, 450), templatetest.Options())
 	if err != nil {
 		t.Fatal(err)
 	}

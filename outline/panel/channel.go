@@ -111,7 +111,7 @@ func (m *maker) facing(s bed.Side) error {
 	outer, inner := leftEdges(m.edges), leftEdges(m.edgesAt(m.out.Reach))
 	in, out := joinedUp(inner), joinedUp(outer)
 	if s == bed.Left {
-		m.facingBoard(in, out)
+		m.out.FacingInner = in
 	}
 	net := append(inner, geom.Polyline{in[len(in)-1], out[len(out)-1]})
 	for i := range outer {
@@ -151,16 +151,6 @@ func (m *maker) facing(s bed.Side) error {
 		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
 	}, 0))
 	return nil
-}
-
-// facingBoard notes the outline of a facing's template: the outer edge, backed
-// wide enough to be handled and joined, with the inner edge marked on it.
-func (m *maker) facingBoard(in, out geom.Polyline) {
-	const wide = 60.0 // mm
-	deep := max(m.d.Channel.Depth, wide)
-	back := joinedUp(leftEdges(m.edgesAt(m.out.Reach - m.d.Channel.Depth + deep)))
-	m.out.FacingInner = in
-	m.out.FacingBoard = geom.RingOf([]geom.Polyline{back, {back[len(back)-1], out[len(out)-1]}, out.Reversed(), {out[0], back[0]}})
 }
 
 // leftEdges returns the body's edges at v > 0 from head to foot: tail, bay, tail.

@@ -40,9 +40,8 @@ type Sewn struct {
 	// CapTops back; empty where the end is gathered.
 	CapSeams, CapTops [2]geom.Polyline
 
-	// FacingBoard is the outline of the left facing's template and FacingInner the
-	// facing's inner edge on it; empty where the channel is a strip.
-	FacingBoard geom.Ring
+	// FacingInner is the inner edge of the left facing, at v > 0 as its outer edge
+	// SideNet; empty where the channel is a strip.
 	FacingInner geom.Polyline
 }
 

@@ -250,6 +250,8 @@ type Piece struct {
 	Margins []Margin // at its edges, in the order in which they are told
 	Hem     float64  // length of the hem to be sewn on it, mm; 0: none
 
+	Lie Lie // of templates and gauges
+
 	OneWay    bool // may not be turned end for end on the roll
 	FreeGrain bool // may be turned by quarters as well
 }

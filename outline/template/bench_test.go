@@ -10,7 +10,7 @@ import (
 )
 
 func BenchmarkSideTemplateDivided(b *testing.B) {
-	curve := template.SideCurve{Line: templatetest.Parabola(1440, 213, 0.3, 400)}
+	curve := templatetest.Side(1440, 213, 0.3, 400, 450)
 	for b.Loop() {
 		out, err := template.Side("template-side", "SIDE", curve, templatetest.Options())
 		if err != nil {

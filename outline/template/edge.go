@@ -60,14 +60,6 @@ func Shape(id, title string, edges []Edge, opts Options) (piece.Piece, error) {
 	return t.finish(t.piece.Cut.Bounds().Center())
 }
 
-// Ring returns the template of a closed outline of one edge, such as a
-// facing: ticks along all of it, notches at the running lengths from its first
-// point.
-func Ring(id, title string, ring geom.Ring, notches []Notch, opts Options) (piece.Piece, error) {
-	edge := Edge{Line: ring.Closed(), Ticks: true, Notches: notches}
-	return Shape(id, title, []Edge{edge}, opts)
-}
-
 // meetTolerance is the distance in mm up to which the ends of two edges are
 // taken for one corner.
 const meetTolerance = 0.01

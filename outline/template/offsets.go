@@ -74,8 +74,8 @@ func checkStep(step, length float64) error {
 	return nil
 }
 
-// chordCurve is a curve seen from its chord: x along the chord from the first
-// point, depth to the right of it.
+// chordCurve is a curve seen from a straight line, its chord or an axis: x along the
+// line, depth to the right of it.
 type chordCurve struct {
 	x, depth, arc []float64
 }
@@ -166,13 +166,24 @@ func (c chordCurve) between(a, b float64) geom.Polyline {
 	return append(out, point(b))
 }
 
-// symmetric reports whether the curve, turned over about the middle of its
-// chord, lies on itself within tol mm.
-func (c chordCurve) symmetric(tol float64) bool {
-	for i, x := range c.x {
-		if d, _ := c.at(c.chord() - x); math.Abs(d-c.depth[i]) > tol {
-			return false
+// alongAxis sees a curve from the x axis: depth is below it.
+func alongAxis(curve geom.Polyline) (chordCurve, error) {
+	var c chordCurve
+	if err := checkCurve(curve); err != nil {
+		return c, err
+	}
+	arc := geom.NewArc(curve)
+	for i, p := range curve {
+		c.x, c.depth, c.arc = append(c.x, p.X), append(c.depth, -p.Y), append(c.arc, arc.Vertex(i))
+		if i > 0 && c.x[i] <= c.x[i-1] {
+			return c, fmt.Errorf("the curve doubles back at point %d, %v", i, p)
 		}
 	}
-	return true
+	return c, nil
+}
+
+// depthAt returns the depth at station x, which is clamped.
+func (c chordCurve) depthAt(x float64) float64 {
+	depth, _ := c.at(x)
+	return depth
 }

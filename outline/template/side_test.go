@@ -14,8 +14,7 @@ import (
 )
 
 func TestSideTemplateHoldsCurveAndStraightEdge(t *testing.T) {
-	curve := templatetest.Parabola(1440, 213, 0, 160)
-	out, err := template.Side("template-side", "SIDE", template.SideCurve{Line: curve}, templatetest.Options())
+	out, err := template.Side("template-side", "SIDE", templatetest.Side(1440, 213, 0, 160, 450), templatetest.Options())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -24,21 +23,23 @@ func TestSideTemplateHoldsCurveAndStraightEdge(t *testing.T) {
 	}
 	p := out[0]
 	templatetest.MustBeSound(t, p)
-	// Area between curve and edge: the parabola's is two thirds of its rectangle.
-	want := 1440*(213+70.0) - 1440*213*2/3.0
+	// 450 less 213 and 70 mm are 167, so that the straight edge lies 165 mm out. Area
+	// between curve and edge: the parabola's is two thirds of its rectangle.
+	want := 1440*(450-165.0) - 1440*213*2/3.0
 	if got := p.Cut.Area(); math.Abs(got-want) > 10 {
 		t.Errorf("area %v, want %v", got, want)
 	}
-	if b := p.Cut.Bounds(); math.Abs(b.Width()-1440) > 1e-9 || math.Abs(b.Height()-283) > 1e-9 {
-		t.Errorf("bounds %v × %v, want 1440 × 283", b.Width(), b.Height())
+	if b := p.Cut.Bounds(); math.Abs(b.Width()-1440) > 1e-9 || math.Abs(b.Height()-285) > 1e-9 {
+		t.Errorf("bounds %v × %v, want 1440 × 285", b.Width(), b.Height())
 	}
 }
 
 // TestSideTemplateTicks reads the ticks back: those on the straight edge lie at
 // whole steps, those on the curve at whole steps of its length.
 func TestSideTemplateTicks(t *testing.T) {
-	curve := templatetest.Parabola(1440, 213, 0.3, 160)
-	out, err := template.Side("template-side", "SIDE", template.SideCurve{Line: curve}, templatetest.Options())
+	side := templatetest.Side(1440, 213, 0.3, 160, 450)
+	curve := side.Line
+	out, err := template.Side("template-side", "SIDE", side, templatetest.Options())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -77,10 +78,12 @@ func TestSideTemplateTicks(t *testing.T) {
 	}
 }
 
-// TestSideTemplateLettersEveryDepth checks the depths against the offsets table.
-func TestSideTemplateLettersEveryDepth(t *testing.T) {
-	curve := templatetest.Parabola(1440, 213, 0.3, 160)
-	out, err := template.Side("template-side", "SIDE", template.SideCurve{Line: curve}, templatetest.Options())
+// TestSideTemplateLettersEveryWidth checks the widths against the offsets table: half
+// the bar less the depth.
+func TestSideTemplateLettersEveryWidth(t *testing.T) {
+	side := templatetest.Side(1440, 213, 0.3, 160, 450)
+	curve := side.Line
+	out, err := template.Side("template-side", "SIDE", side, templatetest.Options())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -95,13 +98,13 @@ func TestSideTemplateLettersEveryDepth(t *testing.T) {
 				continue
 			}
 			found++
-			if want := strconv.FormatFloat(o.Depth, 'f', 1, 64); l.Text != want {
-				t.Errorf("depth at %v is lettered %s, want %s", o.Station, l.Text, want)
+			if want := strconv.FormatFloat(450-o.Depth, 'f', 1, 64); l.Text != want {
+				t.Errorf("width at %v is lettered %s, want %s", o.Station, l.Text, want)
 			}
 		}
 	}
 	if found != 57 {
-		t.Errorf("%d depths are lettered, want 57", found)
+		t.Errorf("%d widths are lettered, want 57", found)
 	}
 }
 
@@ -115,12 +118,12 @@ func TestSideTemplateHalves(t *testing.T) {
 		{"halves that differ", 0.3, []string{"template-side-head", "template-side-foot"}},
 	}
 	for _, row := range rows {
-		curve := templatetest.Parabola(1440, 213, row.skew, 160)
+		side := templatetest.Side(1440, 213, row.skew, 160, 450)
 		opts := templatetest.Options()
 		opts.Whole = false
-		long := curve.Length()
-		notches := []template.Notch{{Name: "L1", At: long / 4}, {Name: "L2", At: 3 * long / 4}}
-		out, err := template.Side("template-side", "SIDE", template.SideCurve{Line: curve, Notches: notches}, opts)
+		long := side.Line.Length()
+		side.Notches = []template.Notch{{Name: "L1", At: long / 4}, {Name: "L2", At: 3 * long / 4}}
+		out, err := template.Side("template-side", "SIDE", side, opts)
 		if err != nil {
 			t.Fatalf("%s: %v", row.name, err)
 		}
@@ -138,7 +141,7 @@ func TestSideTemplateHalves(t *testing.T) {
 			t.Errorf("%s: templates %v, want %v", row.name, ids, row.want)
 		}
 		opts.Whole = true
-		whole, err := template.Side("template-side", "SIDE", template.SideCurve{Line: curve}, opts)
+		whole, err := template.Side("template-side", "SIDE", side, opts)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -166,7 +169,7 @@ func TestTemplatesOfRandomShapes(t *testing.T) {
 			out[0], err = template.Tail("template-tail-head", "TAIL HEAD", templatetest.RandomTail(r), opts)
 		case 2:
 			out = make([]piece.Piece, 1)
-			out[0], err = template.Ring("template-facing", "FACING", templatetest.RandomBand(r), nil, opts)
+			out[0], err = template.Shape("template-facing", "FACING", templatetest.RandomBand(r), opts)
 		}
 		if err != nil {
 			refused++
@@ -193,7 +196,7 @@ func TestTemplatesOfRandomShapes(t *testing.T) {
 }
 
 func TestTemplateFaults(t *testing.T) {
-	curve := template.SideCurve{Line: templatetest.Parabola(1440, 213, 0, 20)}
+	curve := templatetest.Side(1440, 213, 0, 20, 450)
 	side := func(c template.SideCurve, change func(*template.Options)) error {
 		o := templatetest.Options()
 		change(&o)

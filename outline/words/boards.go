@@ -16,8 +16,10 @@ type Boards struct {
 	PartNumber               string // number of the part, how many there are
 	Design                   string // digest
 	Edges                    map[BoardEdge]string
-	Depths                   string // which depths are lettered
-	Straight                 string // how deep the straight edge lies
+	FromCentre               string // what the figures across a side curve are
+	Straight                 string // how far from the centre line its straight edge lies
+	OnCentre                 string // that it lies on it
+	FromEdge, AlongSelvage   string // what the figures across a facing are, how its straight edge lies
 
 	Press, Allowance, Notches string // titles of gauges
 	Marks                     map[GaugeMark]string
@@ -39,13 +41,15 @@ const (
 	FootBarEdge                     // at the foot bar
 	BarEdge                         // at either
 	MiddleEdge                      // in the middle
+	HeadEndEdge                     // the end of a facing at the head
+	FootEndEdge                     // at the foot
 	BoardEdgeCount                  // how many there are
 )
 
 // String returns the edge's identifier, as lines of files have it.
 func (e BoardEdge) String() string {
 	return [BoardEdgeCount]string{"BAR LINE", "SIDE", "END SEAM", "CENTRE LINE", "SEAM", "TOP, HEM",
-		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE"}[e]
+		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE", "HEAD END", "FOOT END"}[e]
 }
 
 // GaugeMark is a step or mark of the press, allowance and notch gauges.
@@ -77,15 +81,17 @@ func englishBoards() Boards {
 	return Boards{
 		Side: "SIDE CURVE",
 		Half: "%s (HALF)", HeadHalf: "%s (HEAD HALF)", FootHalf: "%s (FOOT HALF)",
-		Tails:    [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
-		Caps:     [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
-		Facing:   "FACING",
-		Part:     "%s %d OF %d",
-		Design:   "design %s",
-		Edges:    identified(BoardEdgeCount),
-		Depths:   "DEPTHS FROM THE CHORD",
-		Straight: "STRAIGHT EDGE AT %s",
-		Press:    "PRESS GAUGE", Allowance: "ALLOWANCE GAUGE", Notches: "NOTCHES OF THE SIDE SEAM",
+		Tails:      [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
+		Caps:       [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
+		Facing:     "FACING",
+		Part:       "%s %d OF %d",
+		Design:     "design %s",
+		Edges:      identified(BoardEdgeCount),
+		FromCentre: "WIDTHS FROM THE CENTRE LINE",
+		Straight:   "STRAIGHT EDGE %s FROM THE CENTRE LINE",
+		OnCentre:   "STRAIGHT EDGE ON THE CENTRE LINE",
+		FromEdge:   "WIDTHS FROM THE STRAIGHT EDGE", AlongSelvage: "STRAIGHT EDGE ALONG THE SELVAGE",
+		Press: "PRESS GAUGE", Allowance: "ALLOWANCE GAUGE", Notches: "NOTCHES OF THE SIDE SEAM",
 		Marks:      identified(GaugeMarkCount),
 		Notch:      "NOTCH %d",
 		PartNumber: "%d/%d",

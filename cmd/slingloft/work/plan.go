@@ -45,6 +45,8 @@ type Plan struct {
 	// Templates are the stiff templates and gauges, those longer than the sheet
 	// already divided.
 	Templates []piece.Piece
+	// Boards are the same before any is divided: how each lies on the cloth is told of it.
+	Boards []piece.Piece
 
 	Brought []Brought // outlines of the maker's own, in the order in which they are asked for
 	Sources []Source  // the files that they are from
@@ -162,7 +164,7 @@ func (p *Plan) make() error {
 		return err
 	}
 	p.setPaths()
-	if p.Templates, err = templates(p); err != nil {
+	if err = p.boarded(); err != nil {
 		return &blamed{"sheet", err}
 	}
 	return nil

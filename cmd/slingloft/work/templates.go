@@ -4,31 +4,29 @@ import (
 	"slingloft/export"
 	"slingloft/outline"
 	"slingloft/outline/divide"
-	"slingloft/outline/piece"
 )
 
-// templates builds every stiff template and gauge of a plan, those longer than
-// the sheet divided.
-func templates(p *Plan) ([]piece.Piece, error) {
+// boarded builds every stiff template and gauge of a plan, and divides those longer
+// than the sheet.
+func (p *Plan) boarded() error {
 	s := p.Design.Sheet
 	frame, err := export.Within(s.Width, s.Height)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	whole, err := outline.Cutting{Design: p.Design, Digest: p.Digest, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering}.Templates()
+	p.Boards, err = outline.Cutting{Design: p.Design, Digest: p.Digest, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering}.Templates()
 	if err != nil {
-		return nil, err
+		return err
 	}
-	var out []piece.Piece
 	w, h := frame.Lay.Width()-2*s.Margin, frame.Lay.Height()-2*s.Margin
-	for _, t := range whole {
+	for _, t := range p.Boards {
 		parts, err := divide.Parts(t, w, h, divide.NewJoint(s.Kerf), p.Words.Boards)
 		if err != nil {
-			return nil, err
+			return err
 		}
 		for _, q := range parts {
-			out = append(out, q.Piece)
+			p.Templates = append(p.Templates, q.Piece)
 		}
 	}
-	return out, nil
+	return nil
 }

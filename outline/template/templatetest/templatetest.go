@@ -160,6 +160,12 @@ func Parabola(l, s, skew float64, n int) geom.Polyline {
 	return out
 }
 
+// Side returns the parabola as the side of a bed whose bars are half wide mm from its
+// centre line to their corners.
+func Side(l, s, skew float64, n int, half float64) template.SideCurve {
+	return template.SideCurve{Line: Parabola(l, s, skew, n).Moved(geom.Motion{Shift: geom.Pt(0, half)})}
+}
+
 // Options returns the options of an ordinary template.
 func Options() template.Options {
 	return template.Options{
@@ -185,7 +191,7 @@ func RandomOptions(r *rand.Rand) template.Options {
 // RandomSide returns a smooth side curve with notches at its quarters.
 func RandomSide(r *rand.Rand) template.SideCurve {
 	c := Parabola(600+1400*r.Float64(), -60+360*r.Float64(), 0.8*r.Float64()-0.4, 40+r.IntN(160))
-	turn := geom.Motion{Turn: 0.2*r.Float64() - 0.1, Shift: geom.Pt(-700, 500)}
+	turn := geom.Motion{Turn: 0.2*r.Float64() - 0.1, Shift: geom.Pt(-700, 750)}
 	c = c.Moved(turn)
 	long := c.Length()
 	return template.SideCurve{Line: c, Notches: []template.Notch{
@@ -208,8 +214,8 @@ func RandomTail(r *rand.Rand) template.TailCurves {
 	return t
 }
 
-// RandomBand returns a facing: a curved band that a straight line may cut twice.
-func RandomBand(r *rand.Rand) geom.Ring {
+// RandomBand returns the one edge of a curved band that a straight line may cut twice.
+func RandomBand(r *rand.Rand) []template.Edge {
 	radius, wide := 200+600*r.Float64(), 45+60*r.Float64()
 	sweep := 0.6 + 2.4*r.Float64()
 	var out, in geom.Polyline
@@ -217,5 +223,5 @@ func RandomBand(r *rand.Rand) geom.Ring {
 		dir := geom.Pt(1, 0).Turned(sweep * (float64(i)/80 - 0.5))
 		out, in = append(out, dir.Times(radius+wide)), append(in, dir.Times(radius))
 	}
-	return geom.Ring(append(out, in.Reversed()...))
+	return []template.Edge{{Line: geom.Ring(append(out, in.Reversed()...)).Closed(), Ticks: true}}
 }
