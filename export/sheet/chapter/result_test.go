@@ -1,0 +1,165 @@
+package chapter
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"slingloft/export/sheet"
+	"slingloft/outline/design"
+	"slingloft/outline/margin"
+	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
+)
+
+// Checks of every outcome.
+var (
+	met     = margin.Check{Capacity: 10, Load: 1, Ratio: 10, Required: 5, Met: true}
+	unmet   = margin.Check{Capacity: 4, Load: 1, Ratio: 4, Required: 5}
+	waived  = margin.Check{Capacity: 4, Load: 1, Ratio: 4, Required: 5, Waived: true}
+	unknown = margin.Check{Load: 1, Required: 5, Missing: []design.Key{design.KeySeamThreadStrength}}
+)
+
+var (
+	within = piece.Seam{Remains: 1, Tolerance: 2}
+	off    = piece.Seam{Remains: 3, Tolerance: 2}
+)
+
+// The worst of what is known decides: a margin that is not met before a seam, that before
+// what is waived, missing or unusual.
+func TestVerdict(t *testing.T) {
+	say := hangs(t).Say.Verdict
+	for _, row := range []struct {
+		name     string
+		checks   []margin.Check
+		seams    []piece.Seam
+		warnings []string
+		grade    sheet.Grade
+		text     string
+	}{
+		{"all met", []margin.Check{met, met}, []piece.Seam{within}, nil, sheet.Good, say.Met},
+		{"one unmet", []margin.Check{met, unmet}, []piece.Seam{off}, []string{"w"}, sheet.Bad, say.Unmet.One},
+		{"two unmet", []margin.Check{unmet, unmet, waived}, nil, nil, sheet.Bad, fmt.Sprintf(say.Unmet.Many, 2)},
+		{"a seam off", []margin.Check{met, waived}, []piece.Seam{within, off}, nil, sheet.Bad, say.Off.One},
+		{"seams off", []margin.Check{met}, []piece.Seam{off, off, off}, nil, sheet.Bad, fmt.Sprintf(say.Off.Many, 3)},
+		{"not checked", nil, nil, []string{"w"}, sheet.Careful, say.Unchecked},
+		{"waived", []margin.Check{waived, unknown}, nil, []string{"w"}, sheet.Careful, fmt.Sprintf(say.Waived, 1)},
+		{"a warning", []margin.Check{met}, nil, []string{"w"}, sheet.Careful, say.Warned},
+		{"one unknown", []margin.Check{met, unknown}, nil, []string{"w"}, sheet.Careful, say.Unknown.One},
+		{"two unknown", []margin.Check{unknown, unknown}, nil, nil, sheet.Careful, fmt.Sprintf(say.Unknown.Many, 2)},
+	} {
+		b := hangs(t)
+		b.Sewn.Seams, b.Warnings = row.seams, row.warnings
+		if row.checks != nil {
+			b.Margins = &margin.Report{Checks: row.checks}
+		}
+		if got, want := b.verdict(), (sheet.Verdict{Grade: row.grade, Title: say.Grades[row.grade], Text: row.text}); got != want {
+			t.Errorf("%s: %+v, want %+v", row.name, got, want)
+		}
+	}
+}
+
+// What fails stands first, then what to know, the cautions and the measures last.
+func TestResultOrder(t *testing.T) {
+	b := hangs(t)
+	b.Margins = &margin.Report{Checks: []margin.Check{unknown, waived, unmet, met}}
+	b.Sewn.Seams, b.Warnings = []piece.Seam{off}, []string{"the bed is odd", "and so is the bar"}
+	s, err := b.result()
+	if err != nil {
+		t.Fatal(err)
+	}
+	say := b.Say.Result
+	want := []sheet.Notice{
+		{Grade: sheet.Bad, Title: say.Unmet}, {Grade: sheet.Bad, Title: say.Off}, {Grade: sheet.Careful, Title: say.Waived},
+		{Grade: sheet.Careful, Title: say.Unknown}, {Grade: sheet.Careful, Title: say.Warnings}, {Grade: sheet.Careful, Title: say.Cautions},
+	}
+	lines := []int{1, 1, 1, 1, 2, len(b.Say.Names.Cautions)}
+	got := ofKind[sheet.Notice](s)
+	if len(got) != len(want) || len(s.Blocks) != len(want)+1 {
+		t.Fatalf("%d notices, want %d, in %d blocks", len(got), len(want), len(s.Blocks))
+	}
+	for i, n := range got {
+		if n.Grade != want[i].Grade || n.Title != want[i].Title || len(n.Lines) != lines[i] {
+			t.Errorf("notice %d: %+v, want %q of grade %d with %d lines", i, n, want[i].Title, want[i].Grade, lines[i])
+		}
+	}
+	if want := []string{"The bed is odd.", "And so is the bar."}; !slices.Equal(got[4].Lines, want) {
+		t.Errorf("warnings %q, want %q", got[4].Lines, want)
+	}
+}
+
+func TestCheckLine(t *testing.T) {
+	b := hangs(t)
+	c := margin.Check{Load: 1200, Capacity: 3000, Unit: margin.Force, Ratio: 2.5, Required: 5}
+	for _, row := range []struct {
+		bound bool
+		unit  margin.Unit
+		want  string
+	}{
+		{false, margin.Force, "load 1200 N, holds 3000 N, margin 2.50 of 5.00 required"},
+		{true, margin.Force, "load 1200 N, holds at most 3000 N, margin 2.50 of 5.00 required"},
+	} {
+		c.Bound, c.Unit = row.bound, row.unit
+		if got := b.checkLine(c); !strings.HasSuffix(got, ": "+row.want) {
+			t.Errorf("bound %v: %q, want %q", row.bound, got, row.want)
+		}
+	}
+}
+
+// A missing value is named once, with every check that needs it, in the order in which
+// they come.
+func TestMissing(t *testing.T) {
+	b := hangs(t)
+	check := func(part margin.Part, keys ...design.Key) margin.Check {
+		return margin.Check{Part: part, Missing: keys}
+	}
+	parts := []margin.Part{0, 1, 2}
+	const hook, thread = design.KeyHangHookStrength, design.KeySeamThreadStrength
+	got := b.missing([]margin.Check{check(parts[0], hook, thread), check(parts[1], thread), check(parts[2], hook)})
+	name := func(i int) string { return b.Say.Names.Margins.CheckName(check(parts[i])) }
+	want := []string{
+		fmt.Sprintf(b.Say.Result.Missing, hook, name(0)+"; "+name(2)),
+		fmt.Sprintf(b.Say.Result.Missing, thread, name(0)+"; "+name(1)),
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+func TestLoadWords(t *testing.T) {
+	for _, row := range []struct {
+		model design.Model
+		mass  quantity.Kilograms
+		crown float64
+		want  string
+	}{
+		{design.Even, 82, 50, "82 kg spread evenly"},
+		{design.Lying, 82, 50, "a sleeper of 82 kg, top of the head 50 mm inside the head bar"},
+		{design.Lying, 70.4, 0, "a sleeper of 70 kg, top of the head 0 mm inside the head bar"},
+		{design.Lying, 82, -30, "a sleeper of 82 kg, top of the head 30 mm past the head bar, over the tail"},
+	} {
+		b := hangs(t)
+		b.Design.Load.Model, b.Design.Sleeper.Mass, b.Design.Sleeper.Crown = row.model, row.mass, row.crown
+		if got := b.loadWords(); got != row.want {
+			t.Errorf("%q, want %q", got, row.want)
+		}
+	}
+}
+
+// The hook that stands higher is named first, whichever it is.
+func TestSummaryHigherHook(t *testing.T) {
+	for _, row := range []struct {
+		offset     float64
+		name, want string
+	}{
+		{37.4, "head hook above the foot hook, hooks straight at the apexes", "37 mm"},
+		{-37.6, "foot hook above the head hook, hooks straight at the apexes", "38 mm"},
+	} {
+		b := hangs(t)
+		b.Shape.Offset = row.offset
+		if got := cells(b.summary(), row.name); !slices.Equal(got, []string{row.want}) {
+			t.Errorf("offset %g: %q, want %q", row.offset, got, row.want)
+		}
+	}
+}
