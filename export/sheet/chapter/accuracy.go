@@ -42,7 +42,8 @@ func (b build) effectsTable() sheet.Table {
 // correctedBlocks says what levels the bed that was measured as it hung.
 func (b build) correctedBlocks() []sheet.Block {
 	say, names, c := b.Say.Corrected, b.Say.Names.Accuracy, b.Corrected
-	tips := sheet.Table{ID: "hung-tips", Caption: fmt.Sprintf(say.Tips, b.UnitWord()), Head: say.TipColumns[:], Words: []bool{true, false, false, false, false}}
+	tips := sheet.Table{ID: "hung-tips", Caption: fmt.Sprintf(say.Tips, b.UnitWord()), Head: say.TipColumns[:],
+		Words: []bool{true, false, false, false, false}}
 	for _, e := range hung.Ends() {
 		for s, tip := range say.Tip {
 			tips.Add(b.ofEnd(tip, e), b.Figure(c.Survey.Heights.Tips[e][s]), b.SignedFigure(c.Off[e][s]),

@@ -105,8 +105,11 @@ func TestAccuracy(t *testing.T) {
 	b := hangs(t)
 	effect := accuracy.Effect{Part: 0, Corner: 0.51, Level: finished.Level{Along: -1.2, Across: [2]float64{0.3, -0.4}, Sag: 0.05}}
 	b.Accuracy = &accuracy.Report{
-		Measures: []accuracy.Measure{{Kind: 0, Worst: 8, RSS: 3, Allowed: 5, Likely: true}, {Kind: 1, Worst: 20, RSS: 9.04, Allowed: 5}},
-		Effects:  []accuracy.Effect{effect},
+		Outcomes: []accuracy.Outcome{
+			{Measure: accuracy.Measure{Kind: 0, Worst: 8, RSS: 3, Allowed: 5, Likely: true}},
+			{Measure: accuracy.Measure{Kind: 1, Worst: 20, RSS: 9.04, Allowed: 5}},
+		},
+		Effects: []accuracy.Effect{effect},
 	}
 	level := b.accuracyBlocks()[1].(sheet.Table)
 	if !slices.Equal(level.Strong, []bool{false, true}) || !slices.Equal(level.Rows[1][1:4], []string{"± 20.0", "± 9.0", "5.0"}) {

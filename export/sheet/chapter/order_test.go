@@ -17,7 +17,7 @@ import (
 func TestOrderOfSteps(t *testing.T) {
 	o := hangs(t).Say.Order
 	sewn := []string{o.Mark.Title, o.Cut.Title, o.PressStrip.Title}
-	rest := []string{o.PinStrip.Title, o.StitchStrip.Title, o.Cords.Title}
+	rest := []string{o.PinStrip.Title, o.StitchStrip.Title, o.Pull.Title, o.Cords.Title}
 	end := []string{o.ThreadCords.Title, o.Splice.Title, o.Bars.Title, o.Tack.Title, o.Hang.Title, o.Correct.Title}
 	with := func(more ...[]string) []string { return slices.Concat(more...) }
 	one := func(s string) []string { return []string{s} }

@@ -159,7 +159,8 @@ func englishRigging(o *Order) {
 	const read = "Before a bury is stitched, draw each side's chain out straight at a light pull. Read every node off a tape and shift " +
 		"the splice until it is right. Then stitch every bury through."
 	o.Pull = Step{"Pull the cords", "Before a length is marked, tie it between two strong points and pull it, with a weight or a tackle. " +
-		"Keep the pull for a minute, let go, and pull again. Nobody stands in line with it. Mark it at a light pull, about a hundredth of its strength."}
+		"Keep the pull for a minute, let go, and pull again. Nobody stands in line with it. " +
+		"Mark it at a light pull, about a hundredth of its strength."}
 	o.Read = Step{"Read every node", read}
 	o.PullRead = Step{"Pull the chains and read every node", "Pull each side's chain as hard as it will be pulled, the tip gaps on pins. " +
 		"Let go, and pull again. Nobody stands in line with it. " + read}
