@@ -96,6 +96,15 @@ func Propose(p Person) (Proposal, error) {
 	return b.Proposal, nil
 }
 
+// Bounds under which cautions for children come first: own choice.
+const (
+	ChildMass    quantity.Kilograms = 40
+	ChildStature                    = 1400 // mm
+)
+
+// Child reports whether the person may be a child, by size.
+func (p Person) Child() bool { return p.Mass < ChildMass || p.Stature < ChildStature }
+
 func (p Person) check() error {
 	for _, v := range []struct {
 		key           design.Key

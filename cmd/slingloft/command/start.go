@@ -114,7 +114,7 @@ func startSchema() map[string]any {
 
 // document tells of the written design.
 func (o startOptions) document(name, text string, p *work.Proposal) document.Start {
-	out := document.Start{Version: document.StartVersion, Units: o.units, Proposed: []document.Value{}, Unmet: []document.Missing{},
+	out := document.Start{Version: document.StartVersion, Units: o.units, Proposed: []document.Value{}, Unmet: []document.Missing{}, Cautions: []string{},
 		File: document.FileOf(document.Named(name), "toml", []byte(text))}
 	if p == nil {
 		return out
@@ -122,7 +122,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 	for _, v := range p.Values {
 		out.Proposed = append(out.Proposed, document.Value{Key: string(v.Key), Value: v.Value, Reason: v.Reason()})
 	}
-	out.Joins = p.Joins
+	out.Joins, out.Cautions = p.Joins, append(out.Cautions, p.Cautions...)
 	for _, c := range p.Plan.Margins.Unmet() {
 		out.Unmet = append(out.Unmet, document.Missing{Check: c.Name(), Margin: c.Ratio, Required: c.Required})
 	}
@@ -193,6 +193,9 @@ func (o startOptions) refused(err error) error {
 
 // reasoning tells briefly how the proposal came about.
 func reasoning(w io.Writer, p work.Proposal) {
+	for _, c := range p.Cautions {
+		sayf(w, "%s", c)
+	}
 	for _, v := range p.Values {
 		if !v.Asked {
 			sayf(w, "%s = %s: %s", v.Key, v.Value, v.Why)

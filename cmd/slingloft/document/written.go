@@ -115,6 +115,7 @@ type Start struct {
 	Proposed []Value   `json:"proposed" doc:"for a sleeper; none in a plain starter design"`
 	Joins    int       `json:"joins" doc:"lengthwise joins of the body that the cloth makes necessary"`
 	Unmet    []Missing `json:"unmet" doc:"margins that the proposal does not meet with the example's parts"`
+	Cautions []string  `json:"cautions" doc:"what has to be said before anything else of this sleeper"`
 }
 
 // Value is one value of a proposed design.

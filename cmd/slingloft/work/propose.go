@@ -4,10 +4,15 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
 
 	"slingloft/outline/design"
 	"slingloft/outline/fit"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 )
@@ -30,6 +35,8 @@ type Proposal struct {
 	Plan   Plan
 	Values []Value
 	Joins  int // that the cloth makes necessary
+	// Cautions are what has to be said before anything else of this sleeper.
+	Cautions []string
 }
 
 // lineRoom is the length left at each end for a hang line, mm: own choice.
@@ -48,24 +55,78 @@ func Propose(name string, w Wish) (Proposal, error) {
 		return Proposal{}, err
 	}
 	out := Proposal{Values: w.values(bed, &s)}
+	if w.Person.Child() {
+		out.Cautions = append(out.Cautions, forChildren)
+	}
+	tubes := fit.Tubes(w.Inches)
+	// The least tube that holds, by halving the list: each holds more than the one before.
+	best := sort.Search(len(tubes)-1, func(i int) bool {
+		tried := out
+		return tried.read(name, w, tubes[i]) != nil || !weakBars(tried.Plan.Margins)
+	})
+	return out, out.read(name, w, tubes[best])
+}
+
+// forChildren is said first of a bed for one who may be a child. It rests on the US
+// Consumer Product Safety Commission's warnings of strangling in hammocks (release
+// 96-183) and common practice.
+const forChildren = "For a child: a child stays out of it without an adult who watches. Cords, cloth and net can go round a neck and kill. " +
+	"Hang it no higher than a seat, let nobody swing or wrap up in it, and take it down when it is not in use."
+
+// read completes a proposal with bars of a tube, and reads it. Where the cloth is too
+// narrow the body is joined.
+func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
 	about := fmt.Sprintf("Proposed for a sleeper of %s and %s who lies on the %s. Take it or change any part of "+
-		"it; cords, bars, cloth and sheets below are examples, to be replaced by what you have.",
+		"it; cords, cloth and sheets below are examples, to be replaced by what you have.",
 		w.Stature, w.Mass, w.lies())
+	if len(o.Cautions) > 0 {
+		about = strings.Join(append(slices.Clone(o.Cautions), about), " ")
+	}
+	all := append(slices.Clone(o.Values), w.barValues(tube)...)
 	for joins := 0; ; joins++ {
-		values := out.Values
+		values := all
 		if joins > 0 {
-			values = append(values[:len(values):len(values)], Value{Key: design.KeyClothJoins, Value: fmt.Sprint(joins),
+			values = append(slices.Clone(all), Value{Key: design.KeyClothJoins, Value: fmt.Sprint(joins),
 				Why: "the body is wider than the roll; it can be cut with " + English().Joins[joins]})
 		}
-		if out.Text, err = design.StarterFor(w.Inches, about, inFiles(values)); err != nil {
-			return out, err
+		var err error
+		if o.Text, err = design.StarterFor(w.Inches, about, inFiles(values)); err != nil {
+			return err
 		}
-		out.Plan, err = Read(name, []byte(out.Text))
+		o.Plan, err = Read(name, []byte(o.Text))
 		if err == nil || joins == 2 || !aboutWidth(err) {
-			out.Values, out.Joins = values, joins
-			return out, err
+			o.Values, o.Joins = values, joins
+			return err
 		}
 	}
+}
+
+// weakBars reports whether a bar does not hold.
+func weakBars(r margin.Report) bool {
+	return slices.ContainsFunc(r.Unmet(), func(c margin.Check) bool { return c.Part >= margin.HeadBuckling && c.Part < margin.ClothStrip })
+}
+
+// barValues proposes bars of a tube.
+func (w Wish) barValues(t fit.Tube) []Value {
+	outer, wall := w.size(t.Outer), w.size(t.Wall)
+	unit := " mm"
+	if w.Inches {
+		unit = " in"
+	}
+	return []Value{
+		{Key: design.KeyBarName, Value: "aluminium tube " + strings.TrimSuffix(outer, unit) + " x " + wall,
+			Source: "own choice", Why: "the least of a few common tubes of 6061-T6 of which both bars hold what is asked of them"},
+		{Key: design.KeyBarOuterDiameter, Value: outer, Source: "own choice", Why: "goes with the tube; a longer bar needs a thicker one and longer legs"},
+		{Key: design.KeyBarWall, Value: wall, Source: "own choice", Why: "goes with the tube"},
+	}
+}
+
+// size writes the size of a tube.
+func (w Wish) size(mm float64) string {
+	if w.Inches {
+		return strconv.FormatFloat(math.Round(mm/quantity.Inch*1000)/1000, 'f', -1, 64) + " in"
+	}
+	return strconv.FormatFloat(mm, 'f', -1, 64) + " mm"
 }
 
 // aboutWidth reports whether a design failed for nothing but the roll's width.
@@ -103,6 +164,8 @@ func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
 	}
 	out = append(out, Value{Key: design.KeyHangDistance, Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: "own choice",
 		Why: fmt.Sprintf("the bed measures %s from hook to hook; the rest leaves room for the hang lines", w.length(over))})
+	out = append(out, Value{Key: design.KeyAccuracyNodes, Value: "read", Source: "own choice",
+		Why: "splices scatter by more than the bed may be off level: every node is read off a tape and set right before its buries are locked"})
 	if w.Inches {
 		out = append(out, Value{Key: design.KeyOutputUnits, Value: "in", Asked: true, Why: asked})
 	}

@@ -97,3 +97,39 @@ func TestProposeAsGiven(t *testing.T) {
 		t.Errorf("400 kg: %v", err)
 	}
 }
+
+// Bars of any sleeper that a bed is proposed for hold, and of all tubes the least does;
+// for one who may be a child cautions come first.
+func TestProposedBarsHold(t *testing.T) {
+	for _, r := range []struct {
+		stature float64
+		mass    quantity.Kilograms
+		side    bool
+		inches  bool
+		child   bool
+	}{
+		{1200, 25, false, false, true}, {1390, 45, false, true, true}, {1500, 39, true, false, true}, {1720, 80, false, false, false},
+		{1850, 120, true, true, false}, {2000, 180, false, false, false}, {1700, 300, true, false, false}, {2300, 300, true, true, false},
+	} {
+		w := wish(r.stature, r.mass, r.side, r.inches)
+		p, err := work.Propose("p.toml", w)
+		if err != nil {
+			t.Fatalf("%+v: %v", r, err)
+		}
+		for _, c := range p.Plan.Margins.Unmet() {
+			t.Errorf("%+v: %s has margin %.2f of %.2f with bars of %g x %g", r, c.Name(), c.Ratio, c.Required, p.Plan.Design.Bar.Outer, p.Plan.Design.Bar.Wall)
+		}
+		if (len(p.Cautions) > 0) != r.child || r.child && !strings.Contains(p.Text[:strings.Index(p.Text, "\nname =")], "go round a neck") {
+			t.Errorf("%+v: cautions %q", r, p.Cautions)
+		}
+		a, err := p.Plan.Accuracy()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range a.Outcomes {
+			if !m.Likely {
+				t.Errorf("%+v: %s likely %.1f mm of %.1f", r, m.Kind, m.RSS, m.Allowed)
+			}
+		}
+	}
+}
