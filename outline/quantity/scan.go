@@ -17,7 +17,7 @@ type scanner struct {
 func (s *scanner) quantity() (Quantity, error) {
 	s.space()
 	if s.rest == "" {
-		return Quantity{}, formless(s.text, "is empty")
+		return Quantity{}, fault(s.text, Empty)
 	}
 	sign := s.sign()
 	q, err := s.term()
@@ -27,7 +27,7 @@ func (s *scanner) quantity() (Quantity, error) {
 	s.space()
 	for s.rest != "" {
 		if !isDigit(s.rest) {
-			return Quantity{}, fault(s.text, "goes on with "+Quoted(s.rest)+" after its unit", "write one number and one unit")
+			return Quantity{}, fault(s.text, GoesOn, Quoted(s.rest))
 		}
 		next, err := s.term()
 		if err != nil {
@@ -58,20 +58,17 @@ func smaller(u Unit) string {
 func (s *scanner) joins(first, next Quantity) error {
 	u := first.Unit
 	if next.Unit.Symbol == "" {
-		return fault(s.text, "ends in a number without unit", "write "+Quoted(strings.TrimSpace(s.text)+" "+smaller(u)))
+		return fault(s.text, UnitMissingLast, Quoted(strings.TrimSpace(s.text)+" "+smaller(u)))
 	}
 	if whole := first.Value / u.Factor; whole != math.Round(whole) {
-		return fault(s.text, "has a part of one "+u.Symbol+" before the "+next.Unit.Symbol,
-			"write a whole number of "+u.Symbol+" or one unit only")
+		return fault(s.text, PartOfFirst, u.Symbol, next.Unit.Symbol)
 	}
 	pair := u.Symbol + " " + next.Unit.Symbol
 	if pair != "ft in" && pair != "lb oz" {
-		return fault(s.text, "has several numbers",
-			`write one number and one unit; only feet and inches ("5 ft 8 in") or pounds and ounces go together`)
+		return fault(s.text, SeveralNumbers)
 	}
 	if next.Value*(1+1e-12) >= u.Factor { // 12 in may fall a bit short of 1 ft
-		return fault(s.text, "has more "+next.Unit.Symbol+" than one "+u.Symbol+" holds",
-			"carry them over to the "+u.Symbol)
+		return fault(s.text, NotCarried, u.Symbol, next.Unit.Symbol)
 	}
 	return nil
 }
@@ -100,17 +97,17 @@ func (s *scanner) number() (float64, error) {
 	}
 	word := s.digits()
 	if word == "" || strings.Trim(word, ".") == "" {
-		return 0, formless(s.text, "does not begin with a number")
+		return 0, fault(s.text, NumberMissing)
 	}
 	if strings.HasPrefix(s.rest, ",") {
-		return 0, fault(s.text, "has a comma in its number", `write a decimal point, and nothing between thousands`)
+		return 0, fault(s.text, Comma)
 	}
 	if strings.HasPrefix(s.rest, "/") && isDigit(s.rest[1:]) {
 		return s.fraction(word)
 	}
 	v, err := strconv.ParseFloat(word, 64)
 	if err != nil {
-		return 0, fault(s.text, "has a number that cannot be read", `write it with one decimal point`)
+		return 0, fault(s.text, NumberBroken)
 	}
 	if strings.Contains(word, ".") {
 		return v, nil
@@ -137,7 +134,7 @@ func (s *scanner) mixed() (float64, error) {
 	}
 	f, err := s.fraction(word)
 	if err == nil && f >= 1 {
-		err = fault(s.text, "has a fraction of 1 or more after a whole number", "carry the whole part over")
+		err = fault(s.text, FractionTooLarge)
 	}
 	return f, err
 }
@@ -149,7 +146,7 @@ func (s *scanner) fraction(numerator string) (float64, error) {
 	n, err1 := strconv.ParseUint(numerator, 10, 32)
 	d, err2 := strconv.ParseUint(denominator, 10, 32)
 	if err1 != nil || err2 != nil || d == 0 {
-		return 0, fault(s.text, "has a fraction that cannot be read", `write whole numbers with a denominator above 0, such as "7 1/2 in"`)
+		return 0, fault(s.text, FractionBroken)
 	}
 	return float64(n) / float64(d), nil
 }
@@ -210,10 +207,10 @@ func (s *scanner) unknown() error {
 		}
 	}
 	if word == "" {
-		return fault(s.text, "has a tab or a line end before its unit", "write one blank there")
+		return fault(s.text, TabBeforeUnit)
 	}
 	if strings.ContainsAny(word[:1], "eE") && isDigit(strings.TrimLeft(word[1:], "+-")) {
-		return fault(s.text, "has an exponent", "write the number out")
+		return fault(s.text, Exponent)
 	}
 	known := map[string]string{"gsm": "g/m²", "lb/in": "lbf/in", "kg/m2": "g/m²", "kg/m²": "g/m²",
 		"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "pounds": "lb",
@@ -223,13 +220,13 @@ func (s *scanner) unknown() error {
 	if u, ok := known[strings.ToLower(word)]; ok {
 		return s.misspelt(word, u)
 	}
-	return formless(s.text, "has the unknown unit "+Quoted(word))
+	return fault(s.text, UnitUnknown, Quoted(word))
 }
 
 // misspelt builds the error for a unit that is likely meant as another.
 func (s *scanner) misspelt(word, unit string) error {
 	meant := strings.TrimSpace(strings.TrimSuffix(s.text, s.rest)) + " " + unit + strings.TrimPrefix(s.rest, word)
-	return fault(s.text, "has the unknown unit "+Quoted(word), "write "+Quoted(meant))
+	return fault(s.text, UnitMisspelt, Quoted(word), Quoted(meant))
 }
 
 // digits takes the leading digits and points.
