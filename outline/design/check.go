@@ -27,9 +27,9 @@ func (r *reader) check() {
 func (r *reader) good(keys ...Key) bool { return !slices.ContainsFunc(keys, r.faulty) }
 
 // conflict notes a fault of a key that was read well but does not fit another.
-func (r *reader) conflict(key Key, found, hint string) {
+func (r *reader) conflict(key Key, f Finding, hint Phrase) {
 	r.bad[key] = true
-	r.fault(r.source.At(key), key, found, hint)
+	r.fault(r.source.At(key), key, f, hint)
 }
 
 // show returns a length as the maker would write it for the key.
@@ -37,12 +37,14 @@ func (r *reader) show(key Key, mm float64) string {
 	return r.source.Length(key, mm, quantity.Nearest)
 }
 
-// bounded notes a fault of a key for which a value would do; after it, and, follows
-// what else would.
-func (r *reader) bounded(key Key, found string, b Bound, and string) {
+// bounded notes a fault of a key for which a value would do.
+func (r *reader) bounded(key Key, f Finding, b Bound) {
 	r.bad[key] = true
-	r.faults = append(r.faults, r.source.Bounded(found, b, and))
+	r.faults = append(r.faults, r.source.Bounded(f, b))
 }
+
+// also adds to the fault that was noted last what else would do.
+func (r *reader) also(hint Phrase) { r.faults[len(r.faults)-1].Hint.Say = hint }
 
 // atLeast and atMost say which lengths would do.
 func (r *reader) atLeast(key Key, mm float64) Bound { return r.source.Least(key, mm) }
@@ -79,15 +81,14 @@ func (r *reader) checkSleeper() {
 	room := b.HeadTail + foot
 	switch {
 	case s.Stature > room:
-		r.bounded(KeyBedSpan, "a sleeper of "+r.show(KeySleeperStature, s.Stature)+" is longer than span and tails together, "+r.show(KeyBedSpan, room),
-			r.atLeast(KeyBedSpan, b.Span+(s.Stature-room)*r.tilted()), "")
+		r.bounded(KeyBedSpan, Found(SleeperTooLong, r.show(KeySleeperStature, s.Stature), r.show(KeyBedSpan, room)),
+			r.atLeast(KeyBedSpan, b.Span+(s.Stature-room)*r.tilted()))
 	case s.Crown < -b.HeadTail:
-		r.bounded(KeySleeperCrown, "the head lies beyond the end of the head tail",
-			r.atLeast(KeySleeperCrown, -b.HeadTail), "")
+		r.bounded(KeySleeperCrown, Found(HeadOffTail), r.atLeast(KeySleeperCrown, -b.HeadTail))
 		r.instead(KeyBedHeadTail, -s.Crown)
 	case s.Crown+s.Stature > foot:
-		r.bounded(KeySleeperCrown, "the feet lie "+r.show(KeySleeperCrown, s.Crown+s.Stature-foot)+" beyond the end of the foot tail",
-			r.atMost(KeySleeperCrown, foot-s.Stature), "")
+		r.bounded(KeySleeperCrown, Found(FeetOffTail, r.show(KeySleeperCrown, s.Crown+s.Stature-foot)),
+			r.atMost(KeySleeperCrown, foot-s.Stature))
 		r.instead(KeyBedFootTail, s.Crown+s.Stature-span)
 	}
 }
@@ -100,7 +101,7 @@ func (r *reader) checkLoad() {
 	l, b := r.design.Load, r.design.Bed
 	for _, key := range []Key{KeyLoadFrom, KeyLoadTo} {
 		if l.Model == Lying && r.source.Given(key) && r.good(KeyLoadModel, key) {
-			r.conflict(key, "bounds the even load, but the load model is sleeper", `write model = "even", or leave it out`)
+			r.conflict(key, Found(BoundsEvenLoad), Say(WriteOrLeave, `model = "even"`))
 			return
 		}
 	}
@@ -115,11 +116,11 @@ func (r *reader) checkLoad() {
 	start, end := -b.HeadTail*r.tilted(), b.Span+b.FootTail*r.tilted()
 	switch {
 	case l.From < start:
-		r.bounded(KeyLoadFrom, "the load begins beyond the end of the head tail", r.atLeast(KeyLoadFrom, start), "")
+		r.bounded(KeyLoadFrom, Found(LoadBeforeTail), r.atLeast(KeyLoadFrom, start))
 	case l.To > end:
-		r.bounded(to, "the load ends beyond the end of the foot tail", r.atMost(to, end), "")
+		r.bounded(to, Found(LoadPastTail), r.atMost(to, end))
 	case l.To-l.From < leastLoad:
-		r.bounded(KeyLoadTo, "the load covers less than "+r.show(KeyLoadTo, leastLoad), r.atLeast(KeyLoadTo, l.From+leastLoad), "")
+		r.bounded(KeyLoadTo, Found(LoadShort, r.show(KeyLoadTo, leastLoad)), r.atLeast(KeyLoadTo, l.From+leastLoad))
 	}
 }
 
@@ -127,14 +128,14 @@ func (r *reader) checkLoad() {
 func (r *reader) checkCurve() {
 	b := r.design.Bed
 	if r.good(KeyBedSideCurve, KeyBedSideDepth) && b.Curve != Balanced && b.Control != SideDepth {
-		r.conflict(KeyBedSideCurve, "a drawn curve needs its depth, but side_depth is not given", "give side_depth as the control, or leave side_curve out")
+		r.conflict(KeyBedSideCurve, Found(CurveWithoutDepth), Say(GiveSideDepth))
 	}
 	if r.source.Given(KeyBedEndGirth) && r.good(KeyBedEndGirth, KeyBedCut) && b.Cut != Straight {
-		r.conflict(KeyBedEndGirth, "is for straight tails, but the cut is net", `write cut = "straight", or leave it out`)
+		r.conflict(KeyBedEndGirth, Found(EndGirthOfNet), Say(WriteOrLeave, `cut = "straight"`))
 	}
 	// A curve deeper than half its chord turns back on itself, as an arc does.
 	if r.source.Given(KeyBedSideDepth) && r.good(KeyBedSideDepth, KeyBedSpan) && b.ControlValue >= b.Span/2 {
-		r.bounded(KeyBedSideDepth, "is half the span or more", r.below(KeyBedSideDepth, b.Span/2), "")
+		r.bounded(KeyBedSideDepth, Found(DepthOverHalf), r.below(KeyBedSideDepth, b.Span/2))
 	}
 }
 
@@ -172,7 +173,7 @@ func (r *reader) sections() []section {
 func (r *reader) checkSections() {
 	type tight struct {
 		key   Key
-		found string
+		found Finding
 		limit float64
 	}
 	var radii []tight
@@ -181,22 +182,22 @@ func (r *reader) checkSections() {
 			continue
 		}
 		if s.r > s.width/2 {
-			radii = append(radii, tight{s.radius, "is more than half the bar, " + r.show(s.radius, s.width/2), s.width / 2})
+			radii = append(radii, tight{s.radius, Found(RadiusOverHalf, r.show(s.radius, s.width/2)), s.width / 2})
 		}
 		if s.girthValue > 0 && r.good(s.girth) && s.girthValue <= s.width {
-			r.bounded(s.girth, "the cloth would not reach across the bar, "+r.show(s.girth, s.width), r.above(s.girth, s.width), "")
+			r.bounded(s.girth, Found(GirthShort, r.show(s.girth, s.width)), r.above(s.girth, s.width))
 		}
 		// The cord lies outside the round part where y² + (h−R)² > R².
 		least := (s.width*s.width/4 + s.dropValue*s.dropValue) / 2
 		if s.dropValue > 0 && r.good(s.drop) && s.r*s.dropValue >= least {
 			limit := least / s.dropValue
-			radii = append(radii, tight{s.radius, "reaches the cord at the bar, so that no wall is left", limit - beside(limit)})
+			radii = append(radii, tight{s.radius, Found(RadiusAtCord), limit - beside(limit)})
 		}
 	}
 	slices.SortStableFunc(radii, func(a, b tight) int { return cmp.Compare(a.limit, b.limit) })
 	for _, t := range radii {
 		if r.good(t.key) {
-			r.bounded(t.key, t.found, r.atMost(t.key, t.limit), "")
+			r.bounded(t.key, t.found, r.atMost(t.key, t.limit))
 		}
 	}
 }
@@ -216,13 +217,11 @@ func (r *reader) checkLegs() {
 			continue
 		}
 		if end.l <= end.width/2 {
-			r.bounded(end.leg, "is not longer than half the bar, "+r.show(end.leg, end.width/2)+", so that the legs cannot meet",
-				r.above(end.leg, end.width/2), "")
+			r.bounded(end.leg, Found(LegsApart, r.show(end.leg, end.width/2)), r.above(end.leg, end.width/2))
 			continue
 		}
 		if reach := math.Sqrt(end.l*end.l - end.width*end.width/4); r.good(end.tail) && end.t >= reach {
-			r.bounded(end.leg, "the legs meet "+r.show(end.leg, reach)+" past the bar, short of the end of the tail",
-				r.above(end.leg, math.Hypot(end.t, end.width/2)), "")
+			r.bounded(end.leg, Found(LegsMeetEarly, r.show(end.leg, reach)), r.above(end.leg, math.Hypot(end.t, end.width/2)))
 		}
 	}
 }
@@ -235,6 +234,6 @@ func (r *reader) checkEnds() {
 		return
 	}
 	if b.EndGirth > b.HeadValue {
-		r.bounded(KeyBedEndGirth, "is more than the girth at the head bar, but the legs close in", r.atMost(KeyBedEndGirth, b.HeadValue), "")
+		r.bounded(KeyBedEndGirth, Found(EndGirthOver), r.atMost(KeyBedEndGirth, b.HeadValue))
 	}
 }

@@ -2,7 +2,6 @@ package design
 
 import (
 	"errors"
-	"fmt"
 	"regexp"
 	"slices"
 	"strings"
@@ -27,19 +26,19 @@ func (r *reader) checkMachine() {
 			continue
 		}
 		if c := drawn / measured; c < leastCorrection || c > mostCorrection {
-			r.conflict(key.In("measured"), "is more than a tenth off the drawn length, "+r.show(key.In("drawn"), drawn),
-				"measure again, or mend the machine; "+r.source.Length(key.In("measured"), drawn/mostCorrection, quantity.Up)+" to "+
-					r.source.Length(key.In("measured"), drawn/leastCorrection, quantity.Down)+" will do")
+			r.conflict(key.In("measured"), Found(MeasuredOff, r.show(key.In("drawn"), drawn)),
+				Say(MeasureAgain, r.source.Length(key.In("measured"), drawn/mostCorrection, quantity.Up),
+					r.source.Length(key.In("measured"), drawn/leastCorrection, quantity.Down)))
 		}
 	}
 	if m.Tool == Knife && m.Tabs > 0 && r.good(KeyMachineTool, KeyMachineTabs) {
-		r.conflict(KeyMachineTabs, "a drag knife cannot leave tabs: it would lose its direction", "leave it out, or name another tool")
+		r.conflict(KeyMachineTabs, Found(KnifeTabs), Say(LeaveOrOtherTool))
 	}
 	if r.source.Given(KeyMachineTrail) && m.Tool != Knife && r.good(KeyMachineTool, KeyMachineTrail) {
-		r.conflict(KeyMachineTrail, "belongs to a drag knife, but the tool is "+withArticle(m.Tool), `write tool = "knife", or leave it out`)
+		r.conflict(KeyMachineTrail, Found(OfKnife, withArticle(m.Tool)), Say(WriteOrLeave, `tool = "knife"`))
 	}
 	if m.Tool == Pen && m.Tabs > 0 && r.good(KeyMachineTool, KeyMachineTabs) {
-		r.conflict(KeyMachineTabs, "a pen leaves no tabs", "leave it out, or name another tool")
+		r.conflict(KeyMachineTabs, Found(PenTabs), Say(LeaveOrOtherTool))
 	}
 	r.checkCutter()
 	r.checkProgram()
@@ -55,15 +54,15 @@ func (r *reader) checkStrokes() {
 	for i, s := range r.design.Machine.Strokes {
 		stroke := KeyMachineStroke.Item(i + 1)
 		if before, ok := first[s.Work]; ok && r.good(stroke.In("work")) {
-			r.conflict(stroke.In("work"), fmt.Sprintf("%q has a stroke already, in line %d", s.Work.String(), r.source.At(KeyMachineStroke.Item(before).In("work")).Line), "keep one of the two")
+			r.conflict(stroke.In("work"), Found(StrokeTwice, s.Work.String(), r.lineOf(KeyMachineStroke.Item(before).In("work"))), Say(KeepOne))
 		} else {
 			first[s.Work] = i + 1
 		}
 		if s.Colour != "" && r.good(stroke.In("colour")) && !colour.MatchString(s.Colour) {
-			r.conflict(stroke.In("colour"), quantity.Quoted(s.Colour)+" is no colour", `write # and six hexadecimal digits, such as "#d55e00"`)
+			r.conflict(stroke.In("colour"), Found(NoColour, quantity.Quoted(s.Colour)), Say(WriteColour))
 		}
 		if s.Solid && s.Dash != "" && r.good(stroke.In("solid"), stroke.In("dash")) {
-			r.conflict(stroke.In("solid"), "is given beside dash", "keep one of the two")
+			r.conflict(stroke.In("solid"), Found(SolidAndDash), Say(KeepOne))
 		}
 		if s.Dash != "" && r.good(stroke.In("dash")) {
 			r.checkDash(stroke.In("dash"), s.Dash)
@@ -75,8 +74,7 @@ func (r *reader) checkStrokes() {
 func (r *reader) checkDash(key Key, dash string) {
 	parts := strings.Split(dash, ",")
 	if len(parts)%2 != 0 || len(parts) > maxDashes {
-		r.conflict(key, fmt.Sprintf("%s holds %d lengths", quantity.Quoted(dash), len(parts)),
-			fmt.Sprintf("write pairs of line and gap, at most %d, such as \"3 mm, 1 mm\"", maxDashes/2))
+		r.conflict(key, Found(DashOdd, quantity.Quoted(dash), len(parts)), Say(WritePairs, maxDashes/2))
 		return
 	}
 	for _, text := range parts {
@@ -84,10 +82,10 @@ func (r *reader) checkDash(key Key, dash string) {
 		var qe *quantity.Error
 		switch {
 		case errors.As(err, &qe):
-			r.conflict(key, qe.Found, qe.Hint+", as in \"3 mm, 1 mm\"")
+			r.conflict(key, Found(NoQuantity, misread{qe}), Say(QuantityAsIn, remedy{qe}))
 			return
 		case !(q.Value > 0 && q.Value <= maxDash):
-			r.conflict(key, quantity.Quoted(text)+" is no length of a dash", "more than 0 mm and at most 100 mm will do")
+			r.conflict(key, Found(NoDash, quantity.Quoted(text)), Say(DashWillDo))
 			return
 		}
 	}
@@ -124,7 +122,7 @@ func (r *reader) checkJobs() {
 			continue
 		}
 		if before, ok := first[what{j.Work, j.Material}]; ok {
-			r.conflict(job.In("work"), fmt.Sprintf("%q has a job for this material already, in line %d", j.Work.String(), r.source.At(KeyMachineJob.Item(before).In("work")).Line), "keep one of the two")
+			r.conflict(job.In("work"), Found(JobTwice, j.Work.String(), r.lineOf(KeyMachineJob.Item(before).In("work"))), Say(KeepOne))
 			continue
 		}
 		first[what{j.Work, j.Material}] = i + 1
@@ -165,15 +163,15 @@ func (d Design) strangers(m Machine, from Source, which func(near string) bool) 
 		if j.Material == "" || slices.Contains(has, j.Material) {
 			continue
 		}
-		hint := "the design has " + quantity.Quoted(d.Cloth.Name) + " and " + quantity.Quoted(d.Sheet.Name)
+		hint := Say(DesignHas, quantity.Quoted(d.Cloth.Name), quantity.Quoted(d.Sheet.Name))
 		near := Nearest(j.Material, has)
 		if !which(near) {
 			continue
 		}
 		if near != "" {
-			hint = "write " + quantity.Quoted(near)
+			hint = Say(WriteThis, quantity.Quoted(near))
 		}
-		out = append(out, from.Fault(KeyMachineJob.Item(i+1).In("material"), "the design has no material "+quantity.Quoted(j.Material), hint))
+		out = append(out, from.Fault(KeyMachineJob.Item(i+1).In("material"), Found(StrangeMaterial, quantity.Quoted(j.Material)), hint))
 	}
 	return out
 }

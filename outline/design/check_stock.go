@@ -25,7 +25,7 @@ func (r *reader) checkBuries() {
 	}
 	inSide, _ := d.buries(d.Leg)
 	if r.good(KeyBedSpan) && 2*inSide >= d.Bed.Span {
-		r.bounded(KeySpliceBury, "two buries of "+r.show(KeySpliceBury, inSide)+" do not fit in the side cord", r.below(KeySpliceBury, d.Bed.Span/2), "")
+		r.bounded(KeySpliceBury, Found(BuriesOverSide, r.show(KeySpliceBury, inSide)), r.below(KeySpliceBury, d.Bed.Span/2))
 		return
 	}
 	inLeg, own := d.buries(d.Side)
@@ -34,8 +34,8 @@ func (r *reader) checkBuries() {
 		l   float64
 	}{{KeyBedHeadLeg, d.Bed.HeadLeg}, {KeyBedFootLeg, d.Bed.FootLeg}} {
 		if r.good(leg.key) && inLeg+own >= leg.l {
-			r.bounded(leg.key, "is too short for its two buries, "+r.show(leg.key, inLeg)+" and "+r.show(leg.key, own),
-				r.above(leg.key, inLeg+own), ", or a shorter splice.bury")
+			r.bounded(leg.key, Found(LegForBuries, r.show(leg.key, inLeg), r.show(leg.key, own)), r.above(leg.key, inLeg+own))
+			r.also(Say(OrShorterBury))
 		}
 	}
 }
@@ -45,10 +45,10 @@ func (r *reader) checkEye() {
 	d := r.design
 	bury, _ := d.buries(d.Leg)
 	if r.good(KeySpliceBury, KeySpliceTaper, KeyCordLegDiameter) && d.Splice.Taper >= bury {
-		r.bounded(KeySpliceTaper, "is not shorter than the bury, "+r.show(KeySpliceTaper, bury), r.below(KeySpliceTaper, bury), "")
+		r.bounded(KeySpliceTaper, Found(TaperOverBury, r.show(KeySpliceTaper, bury)), r.below(KeySpliceTaper, bury))
 	}
 	if r.good(KeySpliceEye, KeySpliceEyeLoss) && d.Splice.EyeLoss >= d.Splice.Eye {
-		r.bounded(KeySpliceEyeLoss, "is not less than the eye, "+r.show(KeySpliceEyeLoss, d.Splice.Eye), r.below(KeySpliceEyeLoss, d.Splice.Eye), "")
+		r.bounded(KeySpliceEyeLoss, Found(LossOverEye, r.show(KeySpliceEyeLoss, d.Splice.Eye)), r.below(KeySpliceEyeLoss, d.Splice.Eye))
 	}
 }
 
@@ -61,16 +61,16 @@ func (r *reader) checkCap() {
 	c := r.design.Cap
 	if c.Kind == Gathered && r.good(KeyCapKind) {
 		if r.source.Given(KeyCapHollow) && r.good(KeyCapHollow) {
-			r.conflict(KeyCapHollow, "belongs to an end cap, but the ends are gathered", "leave it out, or write another kind")
+			r.conflict(KeyCapHollow, Found(HollowOfGathered), Say(LeaveOrOtherKind))
 		}
 		if r.good(KeyCapHem) && c.Hem < leastDrawstring {
-			r.bounded(KeyCapHem, "leaves no room for the drawstring of a gathered end", r.atLeast(KeyCapHem, leastDrawstring), "")
+			r.bounded(KeyCapHem, Found(HemForDrawstring), r.atLeast(KeyCapHem, leastDrawstring))
 		}
 		return
 	}
 	for _, s := range r.sections() {
 		if s.dropValue > 0 && r.good(KeyCapHollow, s.drop) && c.Hollow >= s.dropValue {
-			r.bounded(KeyCapHollow, "reaches the bed: the drop is "+r.show(KeyCapHollow, s.dropValue), r.below(KeyCapHollow, s.dropValue), "")
+			r.bounded(KeyCapHollow, Found(HollowAtBed, r.show(KeyCapHollow, s.dropValue)), r.below(KeyCapHollow, s.dropValue))
 			return
 		}
 	}
@@ -80,11 +80,12 @@ func (r *reader) checkCap() {
 func (r *reader) checkBar() {
 	d := r.design
 	if r.good(KeyBarWall, KeyBarOuterDiameter) && d.Bar.Wall >= d.Bar.Outer/2 {
-		r.bounded(KeyBarWall, "is half the outer diameter or more", r.below(KeyBarWall, d.Bar.Outer/2), "; leave it out for a solid bar")
+		r.bounded(KeyBarWall, Found(WallOverHalf), r.below(KeyBarWall, d.Bar.Outer/2))
+		r.also(Say(OrSolid))
 	}
 	shorter := min(d.Bed.HeadBar, d.Bed.FootBar)
 	if r.good(KeyBarTipReach, KeyBedHeadBar, KeyBedFootBar) && 2*d.Bar.TipReach >= shorter {
-		r.bounded(KeyBarTipReach, "two tips reach across the whole bar", r.below(KeyBarTipReach, shorter/2), "")
+		r.bounded(KeyBarTipReach, Found(TipsMeet), r.below(KeyBarTipReach, shorter/2))
 	}
 }
 
@@ -95,7 +96,7 @@ func (r *reader) checkStock() {
 		return
 	}
 	if longest := max(d.Bed.HeadBar, d.Bed.FootBar) - 2*d.Bar.TipReach; longest > d.Bar.Stock {
-		r.bounded(KeyBarStock, "is shorter than the longer bar, "+r.show(KeyBarStock, longest), r.atLeast(KeyBarStock, longest), "")
+		r.bounded(KeyBarStock, Found(StockShort, r.show(KeyBarStock, longest)), r.atLeast(KeyBarStock, longest))
 	}
 }
 
@@ -103,11 +104,11 @@ func (r *reader) checkStock() {
 func (r *reader) checkHang() {
 	h, b := r.design.Hang, r.design.Bed
 	if h.Distance > 0 && r.good(KeyHangDistance, KeyBedSpan) && h.Distance <= b.Span {
-		r.bounded(KeyHangDistance, "the supports stand closer than the bars, "+r.show(KeyHangDistance, b.Span), r.above(KeyHangDistance, b.Span), "")
+		r.bounded(KeyHangDistance, Found(SupportsClose, r.show(KeyHangDistance, b.Span)), r.above(KeyHangDistance, b.Span))
 	}
 	r.checkFastening()
 	if h.Height > 0 && r.good(KeyHangHeight, KeyHangBed) && h.Height <= h.Bed {
-		r.bounded(KeyHangHeight, "the supports lie no higher than the bed, "+r.show(KeyHangHeight, h.Bed), r.above(KeyHangHeight, h.Bed), "")
+		r.bounded(KeyHangHeight, Found(SupportsLow, r.show(KeyHangHeight, h.Bed)), r.above(KeyHangHeight, h.Bed))
 	}
 }
 
@@ -132,7 +133,7 @@ func (r *reader) checkFastening() {
 func (r *reader) checkRoll() {
 	c := r.design.Cloth
 	if r.good(KeyClothMargin, KeyClothWidth) && 2*c.Margin >= c.Width {
-		r.bounded(KeyClothMargin, "leaves nothing of a roll "+r.show(KeyClothMargin, c.Width)+" wide", r.below(KeyClothMargin, c.Width/2), "")
+		r.bounded(KeyClothMargin, Found(MarginsOverRoll, r.show(KeyClothMargin, c.Width)), r.below(KeyClothMargin, c.Width/2))
 	}
 }
 
@@ -144,7 +145,7 @@ const leastFell = 8
 func (r *reader) checkJoins() {
 	d := r.design
 	if d.Cloth.Joins > 0 && r.good(KeyClothJoins, KeySeamJoinAllowance) && d.Seam.Join < leastFell {
-		r.bounded(KeySeamJoinAllowance, "is too little for a flat-felled join", r.atLeast(KeySeamJoinAllowance, leastFell), "")
+		r.bounded(KeySeamJoinAllowance, Found(FellNarrow), r.atLeast(KeySeamJoinAllowance, leastFell))
 	}
 }
 
@@ -159,11 +160,11 @@ func (r *reader) checkFlaws() {
 		switch {
 		case !r.good(from, to, low, high):
 		case f.Max.X <= f.Min.X:
-			r.bounded(to, "the flaw ends where it starts or before", r.above(to, f.Min.X), "")
+			r.bounded(to, Found(FlawBackwards), r.above(to, f.Min.X))
 		case f.Max.Y <= f.Min.Y:
-			r.bounded(high, "the upper edge lies no higher than the lower one", r.above(high, f.Min.Y), "")
+			r.bounded(high, Found(FlawUpsideDown), r.above(high, f.Min.Y))
 		case r.good(KeyClothWidth) && f.Max.Y > r.design.Cloth.Width:
-			r.bounded(high, "the flaw lies off the roll, which is "+r.show(high, r.design.Cloth.Width)+" wide", r.atMost(high, r.design.Cloth.Width), "")
+			r.bounded(high, Found(FlawOffRoll, r.show(high, r.design.Cloth.Width)), r.atMost(high, r.design.Cloth.Width))
 		}
 	}
 }
@@ -173,10 +174,10 @@ func (r *reader) checkFlaws() {
 func (r *reader) checkSheet() {
 	s := r.design.Sheet
 	if least := min(s.Width, s.Height); r.good(KeySheetMargin, KeySheetWidth, KeySheetHeight) && 4*s.Margin > least {
-		r.bounded(KeySheetMargin, "leaves less than half of the sheet", r.atMost(KeySheetMargin, least/4), "")
+		r.bounded(KeySheetMargin, Found(MarginsOverSheet), r.atMost(KeySheetMargin, least/4))
 	}
 	if r.good(KeySheetGap, KeySheetKerf) && s.Gap < s.Kerf {
-		r.bounded(KeySheetGap, "is less than the width of cut, "+r.show(KeySheetGap, s.Kerf), r.atLeast(KeySheetGap, s.Kerf), "")
+		r.bounded(KeySheetGap, Found(GapUnderKerf, r.show(KeySheetGap, s.Kerf)), r.atLeast(KeySheetGap, s.Kerf))
 	}
 }
 
@@ -184,9 +185,9 @@ func (r *reader) checkSheet() {
 func (r *reader) checkTemplate() {
 	t := r.design.Template
 	if r.good(KeyTemplateLetter, KeyTemplateBacking) && t.Backing < 2*t.Letter {
-		r.bounded(KeyTemplateBacking, "has no room for letters of "+r.show(KeyTemplateBacking, t.Letter), r.atLeast(KeyTemplateBacking, 2*t.Letter), "")
+		r.bounded(KeyTemplateBacking, Found(BackingNarrow, r.show(KeyTemplateBacking, t.Letter)), r.atLeast(KeyTemplateBacking, 2*t.Letter))
 	}
 	if r.good(KeyTemplateTick, KeyBedSpan) && t.Tick > r.design.Bed.Span/4 {
-		r.bounded(KeyTemplateTick, "gives fewer than four ticks along the bay", r.atMost(KeyTemplateTick, r.design.Bed.Span/4), "")
+		r.bounded(KeyTemplateTick, Found(TicksFew), r.atMost(KeyTemplateTick, r.design.Bed.Span/4))
 	}
 }

@@ -1,10 +1,8 @@
 package design
 
 import (
-	"fmt"
 	"slices"
 	"sort"
-	"strings"
 )
 
 // faulty reports whether a key is given wrongly, or a table around it is.
@@ -39,7 +37,7 @@ func (r *reader) missingTables() {
 			continue
 		}
 		r.bad[t] = true
-		r.fault(r.source.At(t), t, "the table is missing", "write ["+string(t)+"] and below it "+strings.Join(needed, ", "))
+		r.fault(r.source.At(t), t, Found(TableMissing), Say(WriteNeeded, t, listed(needed)))
 	}
 }
 
@@ -65,16 +63,16 @@ func (r *reader) missing() {
 // lacks notes that a key is missing.
 func (r *reader) lacks(row row) {
 	r.bad[row.key] = true
-	r.fault(r.source.At(row.key), row.key, "is missing", r.line(row))
+	r.fault(r.source.At(row.key), row.key, Found(KeyMissing), r.line(row))
 }
 
 // line says what to write for a key, and where.
-func (r *reader) line(row row) string {
-	place := "under [" + string(row.table()) + "]"
+func (r *reader) line(row row) Phrase {
+	name, example := row.name(), row.example(r.source.pounds)
 	if row.table() == "" {
-		place = "at the top of the file"
+		return Say(WriteFirstLine, name, example)
 	}
-	return fmt.Sprintf("write %s = %s %s", row.name(), row.example(r.source.pounds), place)
+	return Say(WriteLine, name, example, row.table())
 }
 
 // alternatives checks the keys that exclude each other.
@@ -120,7 +118,7 @@ func (r *reader) clash(w ways, given [][]Key) {
 		return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
 	})
 	first, last := seen[0], seen[len(seen)-1]
-	r.fault(r.source.At(last), last, fmt.Sprintf("is given beside %s in line %d, and each sets the %s", first, r.source.At(first).Line, w.what), "keep one of them")
+	r.fault(r.source.At(last), last, Found(GivenBeside, first, r.lineOf(first), Say(w.what)), Say(KeepOneOf))
 }
 
 // together notes the keys of a set that are missing beside the others.
@@ -142,6 +140,5 @@ func (r *reader) none(w ways) {
 		}
 	}
 	first := r.keys.byKey[w.alternatives[0][0]]
-	r.fault(r.source.At(first.key), first.key, "is missing: none of "+strings.Join(all, ", ")+" sets the "+w.what,
-		r.line(first))
+	r.fault(r.source.At(first.key), first.key, Found(NoneGiven, listed(all), Say(w.what)), r.line(first))
 }

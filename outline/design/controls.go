@@ -36,5 +36,7 @@ const (
 	AtMost               // the limit or less would do
 )
 
-// String returns "at least" or "at most".
-func (s Sense) String() string { return [...]string{"no limit", "at least", "at most"}[s] }
+// WouldDo says that a limit would do, and what lies beyond it; written is the limit.
+func (s Sense) WouldDo(written string) Phrase {
+	return Say([...]PhraseKind{NoLimit: Nothing, AtLeast: LeastWouldDo, AtMost: MostWouldDo}[s], written)
+}

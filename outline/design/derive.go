@@ -1,10 +1,8 @@
 package design
 
 import (
-	"fmt"
-	"strings"
-
 	"slingloft/outline/quantity"
+	"strconv"
 )
 
 // derive sets what follows from keys together: values left out whose default
@@ -36,8 +34,8 @@ func (r *reader) curve() {
 	}
 	if r.source.Given(KeyLoadModel) && m != r.design.Load.Model {
 		other := []string{"sleeper", "even"}[r.design.Load.Model]
-		r.fault(r.source.At(key), key, fmt.Sprintf("%q contradicts load.model = %q in line %d", r.sideCurve, other, r.source.At(KeyLoadModel).Line),
-			fmt.Sprintf("write %q, or leave it out", other))
+		r.fault(r.source.At(key), key, Found(CurveContradicts, r.sideCurve, KeyLoadModel, other, r.lineOf(KeyLoadModel)),
+			Say(WriteOrLeave, strconv.Quote(other)))
 		r.bad[key], r.bad[KeyLoadModel] = true, true
 		return
 	}
@@ -56,11 +54,10 @@ func (r *reader) material() {
 			r.design.Bar = r.design.Bar.filled()
 			return
 		}
-		known = append(known, m.Name)
+		known = append(known, strconv.Quote(m.Name))
 	}
 	r.bad[key] = true
-	r.fault(r.source.At(key), key, quantity.Quoted(r.design.Bar.Material)+" is not in the table of materials",
-		fmt.Sprintf("write %q, or leave it out and give modulus, yield and density from the data sheet", strings.Join(known, `" or "`)))
+	r.fault(r.source.At(key), key, Found(UnknownMaterial, quantity.Quoted(r.design.Bar.Material)), Say(WriteMaterial, either(known)))
 }
 
 // trials completes the test splices and checks them. Where they show what a key says,
@@ -97,7 +94,7 @@ func (r *reader) measuredTwice(key Key) {
 		first, last = last, first
 	}
 	r.bad[key] = true
-	r.fault(r.source.At(last), last, fmt.Sprintf("is given beside %s in line %d, and each sets the same", first, r.source.At(first).Line), "keep one of them")
+	r.fault(r.source.At(last), last, Found(GivenBeside, first, r.lineOf(first), Say(TheSame)), Say(KeepOneOf))
 }
 
 // trial checks one test splice and reports whether it is sound; full is its name.
@@ -105,24 +102,22 @@ func (r *reader) trial(full Key, t Trial) bool {
 	if !r.good(full.In("before"), full.In("after"), full.In("buried"), full.In(KeySpliceTrialCrossing.Name())) {
 		return false
 	}
-	limit, part := 0.0, "in the crossing"
+	limit, part := 0.0, LostInCrossing
 	if t.Crossing {
 		limit = min(r.keys.byKey[KeySpliceEyeLoss].hi, r.design.Splice.Eye-beside(r.design.Splice.Eye))
 	}
 	if t.Buried > 0 {
-		limit, part = limit+r.keys.byKey[KeySpliceContraction].hi*t.Buried, "to the bury"
+		limit, part = limit+r.keys.byKey[KeySpliceContraction].hi*t.Buried, LostToBury
 	}
 	switch {
 	case !t.Crossing && t.Buried == 0:
-		r.conflict(full.In(KeySpliceTrialCrossing.Name()), "neither a bury nor a crossing lies between the marks", "leave it out, or give what is buried")
+		r.conflict(full.In(KeySpliceTrialCrossing.Name()), Found(TrialIdle), Say(LeaveOrBuried))
 	case t.After > t.Before:
-		r.bounded(full.In("after"), "the host cannot grow longer than its length before the bury",
-			r.atMost(full.In("after"), t.Before), "")
+		r.bounded(full.In("after"), Found(TrialGrew), r.atMost(full.In("after"), t.Before))
 	case t.Buried > t.Before:
-		r.bounded(full.In("buried"), "more is buried than lies between the marks", r.atMost(full.In("buried"), t.Before), "")
+		r.bounded(full.In("buried"), Found(BuriedOver), r.atMost(full.In("buried"), t.Before))
 	case t.Before-t.After > limit:
-		r.bounded(full.In("after"), "the host would lose "+r.show(full.In("after"), t.Before-t.After)+" "+part,
-			r.atLeast(full.In("after"), t.Before-limit), "")
+		r.bounded(full.In("after"), Found(part, r.show(full.In("after"), t.Before-t.After)), r.atLeast(full.In("after"), t.Before-limit))
 	default:
 		return true
 	}

@@ -77,11 +77,11 @@ func (r *reader) checkExtras() {
 		one := KeyExtra.Item(i + 1)
 		for _, key := range []string{"x", "y"} {
 			if e.As == AsPiece && r.source.Given(one.In(key)) && r.good(one.In(key), one.In("as")) {
-				r.conflict(one.In(key), "is for a keep-out, but this is a piece", `write as = "keep-out", or leave it out`)
+				r.conflict(one.In(key), Found(OfKeepOut), Say(WriteOrLeave, `as = "keep-out"`))
 			}
 		}
 		if e.As == AsKeepOut && r.source.Given(one.In("count")) && r.good(one.In("count"), one.In("as")) {
-			r.conflict(one.In("count"), "is for a piece, but this is a keep-out", "leave it out")
+			r.conflict(one.In("count"), Found(OfPiece), Say(LeaveOut))
 		}
 	}
 }

@@ -2,8 +2,8 @@ package design
 
 import (
 	"cmp"
-	"fmt"
 	"math"
+	"reflect"
 	"slices"
 	"strings"
 
@@ -16,38 +16,29 @@ const MaxFaults = 50
 // Fault is one thing wrong in a design file.
 type Fault struct {
 	File         string
-	Line, Column int    // from 1; a column is a character, a tab counting as one
-	Key          Key    // full key, such as "bed.span"; empty where there is none
-	Found        string // what was found
-	Hint         Hint   // what would do
+	Line, Column int // from 1; a column is a character, a tab counting as one
+	Key          Key // full key, such as "bed.span"; empty where there is none
+	Found        Finding
+	Hint         Hint // what would do
 }
 
-// String returns the fault on one line: "file:line:column: key: found; hint".
-func (f Fault) String() string {
-	key := ""
-	if f.Key != "" {
-		key = string(f.Key) + ": "
-	}
-	return fmt.Sprintf("%s:%d:%d: %s%s; %s", f.File, f.Line, f.Column, key, f.Found, f.Hint)
-}
+// String returns the fault on one line in English.
+func (f Fault) String() string { return English().Text(f) }
 
 // Error returns what String returns.
 func (f Fault) Error() string { return f.String() }
 
 // sameAs reports whether both faults say the same of the same place.
-func (f Fault) sameAs(other Fault) bool {
-	return f.File == other.File && f.Line == other.Line && f.Column == other.Column && f.Key == other.Key &&
-		f.Found == other.Found && f.Hint.sameAs(other.Hint)
-}
+func (f Fault) sameAs(other Fault) bool { return reflect.DeepEqual(f, other) }
 
 // Faults are everything wrong in one design file, sorted by position.
 type Faults []Fault
 
-// Error returns one line for each fault.
+// Error returns one line in English for each fault.
 func (f Faults) Error() string {
-	lines := make([]string, len(f))
+	lines, w := make([]string, len(f)), English()
 	for i, one := range f {
-		lines[i] = one.String()
+		lines[i] = w.Text(one)
 	}
 	return strings.Join(lines, "\n")
 }
@@ -61,11 +52,11 @@ func (f Faults) sorted() Faults {
 	out = slices.CompactFunc(out, Fault.sameAs)
 	if len(out) > MaxFaults {
 		out = out[:MaxFaults]
-		out[MaxFaults-1].Found = "more faults follow"
-		out[MaxFaults-1].Hint = Hint{Text: "mend those above first"}
+		out[MaxFaults-1].Found = Found(MoreFaults)
+		out[MaxFaults-1].Hint = Hint{Say: Say(MendFirst)}
 	}
 	for i, one := range out {
-		out[i].Key, out[i].Found, out[i].Hint.Text = shown(one.Key), short(one.Found), short(one.Hint.Text)
+		out[i].Key = shown(one.Key)
 	}
 	return out
 }
@@ -91,8 +82,8 @@ type Position struct {
 }
 
 // fault returns a fault at the position.
-func (p Position) fault(file string, key Key, found, hint string) Fault {
-	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: found, Hint: Hint{Text: hint}}
+func (p Position) fault(file string, key Key, f Finding, hint Phrase) Fault {
+	return Fault{File: file, Line: p.Line, Column: p.Column, Key: key, Found: f, Hint: Hint{Say: hint}}
 }
 
 // Source remembers where a design's values were written, so that a fault that
@@ -125,19 +116,18 @@ func (s Source) At(key Key) Position {
 	return Position{1, 1}
 }
 
-// Fault returns a fault at the place of the key: found says what is wrong there,
-// hint which value would do.
-func (s Source) Fault(key Key, found, hint string) Fault {
+// Fault returns a fault at the place of the key: what is wrong there, and what would do.
+func (s Source) Fault(key Key, f Finding, hint Phrase) Fault {
 	p := s.At(key)
-	return p.fault(s.file, key, found, hint)
+	return p.fault(s.file, key, f, hint)
 }
 
 // Bounded returns a fault at the place of the key of which a value would do, and
-// any beyond it; and is what else there is to say.
-func (s Source) Bounded(found string, b Bound, and string) Fault {
-	f := s.Fault(b.Key, found, and)
-	f.Hint.Bound = b
-	return f
+// any beyond it.
+func (s Source) Bounded(f Finding, b Bound) Fault {
+	out := s.Fault(b.Key, f, Phrase{})
+	out.Hint.Bound = b
+	return out
 }
 
 // Least and Most return a value of a key, in the unit that it is kept in, as one

@@ -84,7 +84,7 @@ func compare(t *testing.T, faults Faults, want []wanted) {
 	for i, f := range faults {
 		w := want[i]
 		place := fmt.Sprintf("%d:%d %s", f.Line, f.Column, f.Key)
-		if want := fmt.Sprintf("%d:%d %s", w.line, w.column, w.key); place != want || !strings.Contains(f.Hint.String(), w.hint) || w.hint == "" {
+		if want := fmt.Sprintf("%d:%d %s", w.line, w.column, w.key); place != want || !strings.Contains(English().Hint(f.Hint), w.hint) || w.hint == "" {
 			t.Errorf("fault %d: %v\nwant %s with the hint %q", i, f, want, w.hint)
 		}
 		if strings.ContainsFunc(f.String(), func(c rune) bool { return c < ' ' }) {

@@ -86,7 +86,7 @@ func checkFaults(t testing.TB, data []byte, err error) {
 		if strings.ContainsFunc(text, func(c rune) bool { return c < ' ' || c == 0x7f }) || len(text) > 2000 {
 			t.Errorf("fault %d is not one short line: %q", i, text)
 		}
-		if one.Found == "" || one.Hint.String() == "" {
+		if English().Found(one.Found) == "" || English().Hint(one.Hint) == "" {
 			t.Errorf("fault %d says nothing: %q", i, text)
 		}
 		if one.Line < 1 || one.Line > len(lines) || one.Column < 1 || one.Column > len(lines[one.Line-1])+1 {

@@ -1,13 +1,12 @@
 package design
 
-// Hint says what would do in place of what is at fault. It stays data, since a later
-// stage may try a value and find a better one; [Hint.String] is the one place where
-// it becomes a sentence.
+// Hint says what would do in place of what is at fault. It is data, since a later stage
+// may try a value and find a better one; [Words.Hint] makes a sentence of it.
 type Hint struct {
 	Bound   Bound  // a value of the fault's own key that would do
 	Instead Bound  // one of another key that would do as well
 	With    []Key  // keys that have to change along with Bound
-	Text    string // after Bound what else there is to say; without one all of it
+	Say     Phrase // after Bound what else there is to say; without one all of it
 }
 
 // Bound is the least or greatest value of a key that would do. The zero Bound is none.
@@ -44,34 +43,13 @@ func (b Bound) TOML() string {
 	return b.Written
 }
 
-// String returns the hint in words: "600 mm or more will do, or a bed.span of 1520 mm".
-func (h Hint) String() string {
-	var s string
-	switch h.Bound.Sense {
-	case AtLeast:
-		s = h.Bound.Written + " or more will do"
-	case AtMost:
-		s = h.Bound.Written + " or less will do"
-	}
-	s += h.Text
-	if h.Instead.Given() {
-		s += ", or a " + string(h.Instead.Key) + " of " + h.Instead.Written
-	}
-	if len(h.With) > 0 {
-		s += "; " + Listed(h.With, " and ") + " has to change as well"
-	}
-	return s
-}
-
-// sameAs reports whether both hints say the same.
-func (h Hint) sameAs(other Hint) bool {
-	return h.Bound == other.Bound && h.Instead == other.Instead && h.String() == other.String()
-}
-
 // Advised is an error that says what would do, beside what is wrong.
 type Advised struct {
-	Found, Hint string
+	Found Finding
+	Hint  Phrase
 }
 
-// Error returns both parts on one line.
-func (e *Advised) Error() string { return e.Found + "; " + e.Hint }
+// Error returns both parts on one line in English.
+func (e *Advised) Error() string {
+	return English().Message(Fault{Found: e.Found, Hint: Hint{Say: e.Hint}})
+}

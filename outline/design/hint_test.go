@@ -10,17 +10,17 @@ func TestHint(t *testing.T) {
 		want string
 	}{
 		{Hint{}, ""},
-		{Hint{Text: "leave it out"}, "leave it out"},
+		{Hint{Say: Say(LeaveOut)}, "leave it out"},
 		{Hint{Bound: span}, "1500 mm or more will do"},
 		{Hint{Bound: kerf}, "0.2 mm or less will do"},
-		{Hint{Bound: kerf, Text: "; leave it out for none"}, "0.2 mm or less will do; leave it out for none"},
+		{Hint{Bound: kerf, Say: Say(OrSolid)}, "0.2 mm or less will do; leave it out for a solid bar"},
 		{Hint{Bound: kerf, Instead: span}, "0.2 mm or less will do, or a bed.span of 1500 mm"},
 		{Hint{Bound: kerf, Instead: span, With: []Key{KeySheetGap}},
 			"0.2 mm or less will do, or a bed.span of 1500 mm; sheet.gap has to change as well"},
 		{Hint{Bound: span, With: []Key{KeyBedHeadLeg, KeyBedFootLeg}},
 			"1500 mm or more will do; bed.head_leg and bed.foot_leg has to change as well"},
 	} {
-		if got := c.hint.String(); got != c.want {
+		if got := English().Hint(c.hint); got != c.want {
 			t.Errorf("%+v: %q, want %q", c.hint, got, c.want)
 		}
 	}

@@ -93,7 +93,7 @@ func (d Design) leastTipGap() float64 {
 // need is a width that a channel has to have, mm, and what is wrong without it.
 type need struct {
 	least float64
-	found string
+	found Finding
 }
 
 // depthKeys are the keys that a channel's depth has to fit.
@@ -112,11 +112,11 @@ func (r *reader) checkChannel() {
 		if most < r.keys.byKey[KeyChannelPresserFoot].lo {
 			most = d.Channel.Depth - beside(d.Channel.Depth)
 		}
-		r.bounded(KeyChannelPresserFoot, "lies past the channel's depth, "+r.show(KeyChannelPresserFoot, d.Channel.Depth),
-			r.atMost(KeyChannelPresserFoot, most), "")
+		r.bounded(KeyChannelPresserFoot, Found(FootPastDepth, r.show(KeyChannelPresserFoot, d.Channel.Depth)),
+			r.atMost(KeyChannelPresserFoot, most))
 	}
 	if n := r.depth(); r.good(append(depthKeys(), KeyChannelDepth)...) && lacking(d.Channel.Depth, n.least) {
-		r.bounded(KeyChannelDepth, n.found, r.atLeast(KeyChannelDepth, n.least), "")
+		r.bounded(KeyChannelDepth, n.found, r.atLeast(KeyChannelDepth, n.least))
 	}
 	r.checkTipGap()
 }
@@ -132,10 +132,8 @@ func (r *reader) depth() need {
 	show := func(mm float64) string { return r.show(KeyChannelDepth, mm) }
 	most := need{}
 	for _, n := range []need{
-		{d.Seam.Side + d.inChannel() + d.Channel.Foot, "does not hold " + show(d.Seam.Side) + " of side allowance, " +
-			show(d.inChannel()) + " of cord and " + show(d.Channel.Foot) + " to the stitch line beside each other"},
-		{d.innerRow() + p.Bury, "leaves " + show(max(p.Clear, 0)) + " clear inside the innermost row of stitching, but what is spliced takes " +
-			show(p.Bury) + " to be drawn through"},
+		{d.Seam.Side + d.inChannel() + d.Channel.Foot, Found(ChannelFull, show(d.Seam.Side), show(d.inChannel()), show(d.Channel.Foot))},
+		{d.innerRow() + p.Bury, Found(ChannelNarrow, show(max(p.Clear, 0)), show(p.Bury))},
 	} {
 		if n.least > most.least {
 			most = n
@@ -149,11 +147,11 @@ func (r *reader) depth() need {
 func (r *reader) checkTipGap() {
 	d := r.design
 	if least := d.leastTipGap(); r.good(KeySpliceTipGap, KeyBarTipDiameter, KeyCordSideDiameter, KeyCordLegDiameter) && lacking(d.Splice.TipGap, least) {
-		r.bounded(KeySpliceTipGap, "lets the strands stand more than 15° open round a tip of "+r.show(KeyBarTipDiameter, d.Bar.TipDiameter)+
-			" with a cord of "+r.show(KeyCordSideDiameter, d.thickest()), r.atLeast(KeySpliceTipGap, least), "")
+		r.bounded(KeySpliceTipGap, Found(TipGapShort, r.show(KeyBarTipDiameter, d.Bar.TipDiameter), r.show(KeyCordSideDiameter, d.thickest())),
+			r.atLeast(KeySpliceTipGap, least))
 	}
 	if least := d.Splice.TipGap + LeastPlay; r.good(KeyChannelOpening, KeySpliceTipGap) && lacking(d.Channel.Opening, least) {
-		r.bounded(KeyChannelOpening, "leaves no room to draw the tip gap out, "+r.show(KeyChannelOpening, d.Splice.TipGap), r.atLeast(KeyChannelOpening, least), "")
+		r.bounded(KeyChannelOpening, Found(OpeningShort, r.show(KeyChannelOpening, d.Splice.TipGap)), r.atLeast(KeyChannelOpening, least))
 	}
 }
 

@@ -1,7 +1,6 @@
 package design
 
 import (
-	"fmt"
 	"strings"
 
 	"slingloft/outline/quantity"
@@ -46,10 +45,10 @@ func (r *reader) checkProgram() {
 	m := r.design.Machine
 	if m.Controller == Lean {
 		if m.Pause == OptionalHalt && r.good(KeyMachineController, KeyMachinePause) {
-			r.conflict(KeyMachinePause, "M1 does not pause on a lean controller", `write pause = "M0"`)
+			r.conflict(KeyMachinePause, Found(LeanPause), Say(WriteThis, `pause = "M0"`))
 		}
 		if m.Air == Mist && r.good(KeyMachineController, KeyMachineAir) {
-			r.conflict(KeyMachineAir, "M7 is an error on a lean controller", `write air = "M8"`)
+			r.conflict(KeyMachineAir, Found(LeanAir), Say(WriteThis, `air = "M8"`))
 		}
 	}
 	r.checkOwnLines(KeyMachineHeader, m.Header)
@@ -66,11 +65,10 @@ func (r *reader) checkOwnLines(key Key, lines []string) {
 		odd := strings.IndexFunc(line, func(c rune) bool { return c < ' ' || c > '~' || strings.ContainsRune("!?~%()", c) })
 		switch {
 		case odd >= 0:
-			r.conflict(key, fmt.Sprintf("%s holds %q", quantity.Quoted(line), []rune(line[odd:])[0]),
-				"write words such as \"G54\", in plain letters and figures, without comments")
+			r.conflict(key, Found(LineHolds, quantity.Quoted(line), []rune(line[odd:])[0]), Say(WriteWords))
 			return
 		case strings.TrimSpace(line) == "":
-			r.conflict(key, "a line is empty", "leave it out")
+			r.conflict(key, Found(LineEmpty), Say(LeaveOut))
 			return
 		}
 	}
@@ -85,22 +83,22 @@ func (r *reader) checkCutter() {
 	if m.Tool != Router {
 		for _, key := range []Key{KeyMachineCutter, KeyMachineSpinUp} {
 			if r.source.Given(key) && r.good(KeyMachineTool, key) {
-				r.conflict(key, "belongs to a router, but the tool is "+withArticle(m.Tool), `write tool = "router", or leave it out`)
+				r.conflict(key, Found(OfRouter, withArticle(m.Tool)), Say(WriteOrLeave, `tool = "router"`))
 			}
 		}
 		return
 	}
 	lo, hi := m.Cutter*(1-most), m.Cutter*(1+most)
 	if kerf := KeyMachine.In("kerf"); m.Cutter > 0 && m.Kerf > 0 && (m.Kerf < lo || m.Kerf > hi) && r.good(KeyMachineCutter, kerf) {
-		r.conflict(kerf, "is no cut of a cutter of "+r.show(KeyMachineCutter, m.Cutter),
-			r.source.Length(kerf, lo, quantity.Up)+" to "+r.source.Length(kerf, hi, quantity.Down)+" will do, or leave it out")
+		r.conflict(kerf, Found(CutOfNoCutter, r.show(KeyMachineCutter, m.Cutter)),
+			Say(RangeOrLeave, r.source.Length(kerf, lo, quantity.Up), r.source.Length(kerf, hi, quantity.Down)))
 	}
 }
 
 // withArticle returns the tool with its article.
-func withArticle(t Tool) string {
+func withArticle(t Tool) Phrase {
 	if t == 0 {
-		return "not named"
+		return Say(ToolUnnamed)
 	}
-	return "a " + t.String()
+	return Say(ATool, t.String())
 }

@@ -2,7 +2,6 @@ package design
 
 import (
 	"bytes"
-	"fmt"
 	"slices"
 	"strings"
 	"sync"
@@ -105,10 +104,10 @@ const byteOrderMark = "\xef\xbb\xbf"
 func plainText(name string, data []byte) ([]byte, Faults) {
 	data = bytes.TrimPrefix(data, []byte(byteOrderMark))
 	if len(data) > MaxSize {
-		return nil, Faults{Position{1, 1}.fault(name, "", fmt.Sprintf("the file has %d bytes", len(data)), fmt.Sprintf("a design has at most %d", MaxSize))}
+		return nil, Faults{Position{1, 1}.fault(name, "", Found(FileTooLarge, len(data)), Say(DesignAtMost, MaxSize))}
 	}
 	if i := invalid(data); i >= 0 {
-		return nil, Faults{newLines(data[:i]).position(i).fault(name, "", "the file is not UTF-8 text from here on", "save it as UTF-8")}
+		return nil, Faults{newLines(data[:i]).position(i).fault(name, "", Found(NotUTF8), Say(SaveUTF8))}
 	}
 	return data, nil
 }
@@ -157,9 +156,12 @@ func (r *reader) inInches() {
 }
 
 // fault notes a fault at a position.
-func (r *reader) fault(at Position, key Key, found, hint string) {
-	r.faults = append(r.faults, at.fault(r.source.file, key, found, hint))
+func (r *reader) fault(at Position, key Key, f Finding, hint Phrase) {
+	r.faults = append(r.faults, at.fault(r.source.file, key, f, hint))
 }
+
+// lineOf returns the line of a key.
+func (r *reader) lineOf(key Key) int { return r.source.At(key).Line }
 
 // full reports whether so many faults are noted that more would not be shown.
 func (r *reader) full() bool { return len(r.faults) > 2*MaxFaults }
@@ -211,7 +213,7 @@ func (r *reader) unknownTable(tableName, full Key, e *entry) {
 	}
 	hint, meant := r.keys.suggestTable(full)
 	r.misspelt = append(r.misspelt, meant)
-	r.fault(at, shown(full), "is not a known table", hint)
+	r.fault(at, shown(full), Found(UnknownTable), hint)
 }
 
 // inside notes each table within an unknown one by its full name, and reports
@@ -225,7 +227,7 @@ func (r *reader) inside(full Key, t *table) bool {
 	for _, e := range t.entries {
 		hint, meant := r.keys.suggestTable(full.In(e.name))
 		r.misspelt = append(r.misspelt, meant)
-		r.fault(e.table.at, shown(full.In(e.name)), "is not a known table", hint)
+		r.fault(e.table.at, shown(full.In(e.name)), Found(UnknownTable), hint)
 		if r.full() {
 			break
 		}
@@ -240,7 +242,7 @@ func (r *reader) unknownKey(e *entry, full, tableName Key) {
 	for _, key := range meant {
 		r.bad[key] = true
 	}
-	r.fault(e.at, shown(full), "is not a known key", hint)
+	r.fault(e.at, shown(full), Found(UnknownKey), hint)
 }
 
 // inner reads a table where one is wanted.
@@ -250,10 +252,10 @@ func (r *reader) inner(full Key, e *entry) {
 		r.table(full, e.table)
 	case len(e.list) > 0:
 		r.bad[full] = true
-		r.fault(e.list[0].at, full, "is given as a list of tables", "write ["+string(full)+"], once")
+		r.fault(e.list[0].at, full, Found(GivenAsList), Say(WriteOnce, full))
 	default:
 		r.bad[full] = true
-		r.fault(e.at, full, "is a table but holds a value", "write ["+string(full)+"] on a line of its own and its keys below")
+		r.fault(e.at, full, Found(TableHoldsValue), Say(WriteTableKeys, full))
 	}
 }
 
@@ -261,7 +263,7 @@ func (r *reader) inner(full Key, e *entry) {
 func (r *reader) key(row row, e *entry) {
 	if e.value == nil {
 		r.bad[row.key] = true
-		r.fault(e.at, row.key, "is a key but is given as a table", r.line(row))
+		r.fault(e.at, row.key, Found(KeyGivenAsTable), r.line(row))
 		return
 	}
 	r.store(row, row.key, *e.value)
@@ -274,7 +276,7 @@ func (r *reader) store(row row, full Key, n node) {
 	v, u, p := row.value(n, r.source.pounds)
 	if p != nil {
 		r.bad[full] = true
-		r.fault(n.at, full, p.found, p.hint)
+		r.fault(n.at, full, p.Found, p.Hint)
 		return
 	}
 	r.source.unit[full] = u
@@ -291,7 +293,7 @@ func (r *reader) list(full Key, e *entry) {
 	if e.value != nil {
 		for _, item := range e.value.items {
 			if item.table == nil {
-				r.fault(item.at, full, "holds "+kindName(item), "write each one under a header [["+string(full)+"]]")
+				r.fault(item.at, full, Found(WrongType, kindName(item)), Say(WriteEachUnder, full))
 				r.bad[full] = true
 				return
 			}
@@ -301,13 +303,13 @@ func (r *reader) list(full Key, e *entry) {
 	if e.table != nil || len(tables) == 0 {
 		r.bad[full] = true
 		r.source.at[full] = e.at
-		r.fault(e.at, full, "is a list of tables but is given as one table or value", "write [["+string(full)+"]] for each one")
+		r.fault(e.at, full, Found(ListGivenAsOne), Say(WriteEach, full))
 		return
 	}
 	r.source.at[full] = tables[0].at
 	if len(tables) > l.limit {
 		r.bad[full] = true
-		r.fault(tables[l.limit].at, full, fmt.Sprintf("is given %d times", len(tables)), fmt.Sprintf("at most %d will do", l.limit))
+		r.fault(tables[l.limit].at, full, Found(GivenTooOften, len(tables)), Say(AtMostWillDo, l.limit))
 		return
 	}
 	for i, t := range tables {
@@ -329,10 +331,10 @@ func (r *reader) element(full, list Key, t *table) {
 			for _, key := range meant {
 				r.bad[full.In(key.Name())] = true
 			}
-			r.fault(e.at, shown(full.In(e.name)), "is not a known key", hint)
+			r.fault(e.at, shown(full.In(e.name)), Found(UnknownKey), hint)
 		case e.value == nil:
 			r.bad[full.In(e.name)] = true
-			r.fault(e.at, full.In(e.name), "is given as a table", "write "+row.name()+" = "+row.example(false))
+			r.fault(e.at, full.In(e.name), Found(ValueGivenAsTable), Say(WriteValue, row.name(), row.example(false)))
 		default:
 			r.store(row, full.In(row.name()), *e.value)
 		}
@@ -340,7 +342,7 @@ func (r *reader) element(full, list Key, t *table) {
 	for _, row := range r.keys.rows {
 		if row.table() == list && row.must && !r.seen(full.In(row.name())) {
 			r.bad[full.In(row.name())] = true
-			r.fault(t.at, full.In(row.name()), "is missing", "write "+row.name()+" = "+row.example(false))
+			r.fault(t.at, full.In(row.name()), Found(KeyMissing), Say(WriteValue, row.name(), row.example(false)))
 		}
 	}
 }

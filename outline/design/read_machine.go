@@ -42,7 +42,7 @@ func ReadMachine(name string, data []byte) (Machine, Source, error) {
 	r.design = Defaults()
 	r.table("", b.root)
 	if len(r.faults) == 0 && !r.source.Given("machine") {
-		r.fault(Position{1, 1}, "machine", "the table is missing", "write [machine] and its keys below")
+		r.fault(Position{1, 1}, "machine", Found(TableMissing), Say(WriteKeysBelow, KeyMachine))
 	}
 	r.checkMachine()
 	if len(r.faults) > 0 {

@@ -39,10 +39,10 @@ func lists() []repeated {
 // exclusive returns the sets of keys that exclude each other.
 func exclusive() []ways {
 	return []ways{
-		{"section at the head bar", [][]Key{{KeyBedHeadDrop}, {KeyBedHeadGirth}}, true},
-		{"control", [][]Key{{KeyBedSideDepth}, {KeyBedHangAngle}, {KeyBedFootHangAngle}, {KeyBedThrust}}, true},
-		{"condition at the foot", [][]Key{{KeyBedFootDrop}, {KeyBedFootGirth}, {KeyBedLevelHooks}, {KeyBedSameWallAngle}}, false},
-		{"underbody radius", [][]Key{{KeyBedUnderbodyRadius}, {KeyBedHeadRadius, KeyBedSeatRadius, KeyBedFootRadius}}, true},
+		{HeadSection, [][]Key{{KeyBedHeadDrop}, {KeyBedHeadGirth}}, true},
+		{BedControl, [][]Key{{KeyBedSideDepth}, {KeyBedHangAngle}, {KeyBedFootHangAngle}, {KeyBedThrust}}, true},
+		{FootCondition, [][]Key{{KeyBedFootDrop}, {KeyBedFootGirth}, {KeyBedLevelHooks}, {KeyBedSameWallAngle}}, false},
+		{BodyRadius, [][]Key{{KeyBedUnderbodyRadius}, {KeyBedHeadRadius, KeyBedSeatRadius, KeyBedFootRadius}}, true},
 	}
 }
 

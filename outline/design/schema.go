@@ -203,19 +203,20 @@ func (r row) quoted(value string) string {
 	return value
 }
 
-// limits returns the range of a row in words, in the given system of units.
-func (r row) limits(imperial bool) string {
+// limits returns the range of a row, in the given system of units, as a part of a
+// message: a [Phrase] or a text that needs no words.
+func (r row) limits(imperial bool) any {
 	switch r.form {
 	case measured:
 		u := r.dim.Unit(imperial)
-		return u.Format(r.lo, quantity.Up) + " to " + u.Format(r.hi, quantity.Down)
+		return Say(Range, u.Format(r.lo, quantity.Up), u.Format(r.hi, quantity.Down))
 	case ratio, amount, whole:
 		u := quantity.Ratio.Unit(false)
-		return u.Format(r.lo, quantity.Up) + " to " + u.Format(r.hi, quantity.Down)
+		return Say(Range, u.Format(r.lo, quantity.Up), u.Format(r.hi, quantity.Down))
 	case words:
-		return fmt.Sprintf("at most %.0f characters", r.hi)
+		return Say(CharactersAtMost, int(r.hi))
 	case names:
-		return fmt.Sprintf("at most %.0f names", r.hi)
+		return Say(NamesAtMost, int(r.hi))
 	case choice:
 		return `"` + strings.Join(r.choices, `", "`) + `"`
 	case flag:
@@ -223,7 +224,7 @@ func (r row) limits(imperial bool) string {
 			return "true"
 		}
 	}
-	return "true or false"
+	return Say(TrueOrFalse)
 }
 
 // holds reports whether v lies in the row's range; the ends belong to it.
@@ -245,7 +246,7 @@ type repeated struct {
 // ways are keys that exclude each other: of the alternatives, each a set of keys
 // that belong together, exactly one is given, or at most one.
 type ways struct {
-	what         string // what the keys say
+	what         PhraseKind // what the keys say
 	alternatives [][]Key
 	must         bool
 }

@@ -22,7 +22,7 @@ func TestSchema(t *testing.T) {
 				continue
 			}
 			if _, p := r.parse(example); p != nil {
-				t.Errorf("%s = %q: %s; %s", r.key, example, p.found, p.hint)
+				t.Errorf("%s = %q: %v", r.key, example, p)
 			}
 		}
 		for _, word := range r.also {

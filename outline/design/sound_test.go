@@ -93,7 +93,7 @@ func inRange(t testing.TB, d Design) {
 				}
 			case string:
 				if p := checkWords(v, 60); p != nil && v != "" {
-					t.Errorf("%s is %q: %s", r.key, v, p.found)
+					t.Errorf("%s is %q: %v", r.key, v, p)
 				}
 			}
 		}

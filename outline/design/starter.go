@@ -31,7 +31,7 @@ func StarterFor(inches bool, about string, values []Proposed) (string, error) {
 			return "", fmt.Errorf("%s: is not a known key", v.Key)
 		}
 		if _, p := r.parse(v.Value); p != nil {
-			return "", fmt.Errorf("%s: %s; %s", v.Key, p.found, p.hint)
+			return "", fmt.Errorf("%s: %v", v.Key, p)
 		}
 		s.values[v.Key] = v
 	}
@@ -108,7 +108,7 @@ func (s starter) rows(b *strings.Builder, rows []row, out bool) {
 		}
 		doc := r.doc
 		if r.form == choice {
-			doc += " One of " + r.limits(s.inches) + "."
+			doc += " One of " + English().limits(r, s.inches) + "."
 		}
 		if usual := r.leftAt(s.inches); usual != "" {
 			doc += " Left out: " + usual + "."
@@ -150,7 +150,7 @@ func comment(b *strings.Builder, mark, text string) {
 // where it is left out, in a design in mm and in one in inches, and an example in both systems of units.
 func Reference() string {
 	var b strings.Builder
-	k := allKeys()
+	k, w := allKeys(), English()
 	docs := tableDocs()
 	for _, t := range append([]Key{""}, k.tables...) {
 		rows := k.in(t)
@@ -170,7 +170,7 @@ func Reference() string {
 		}
 		b.WriteString("| key | meaning | range | left out | examples |\n|---|---|---|---|---|\n")
 		for _, r := range rows {
-			fmt.Fprintf(&b, "| `%s` | %s | %s | %s | %s |\n", r.name(), cell(r.doc), cell(r.limits(false)), r.leftOut(), r.examples())
+			fmt.Fprintf(&b, "| `%s` | %s | %s | %s | %s |\n", r.name(), cell(r.doc), cell(w.limits(r, false)), r.leftOut(), r.examples())
 		}
 		b.WriteString("\n")
 	}

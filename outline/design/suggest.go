@@ -1,7 +1,6 @@
 package design
 
 import (
-	"fmt"
 	"strings"
 )
 
@@ -47,7 +46,7 @@ func slips(a, b string) int {
 
 // suggest says what to write instead of the unknown key name in a table, and
 // which keys were probably meant.
-func (s keys) suggest(table Key, name string) (hint string, meant []Key) {
+func (s keys) suggest(table Key, name string) (hint Phrase, meant []Key) {
 	var known []string // the names and other names of the table's keys
 	owners := map[string][]string{}
 	for _, r := range s.in(table) {
@@ -64,11 +63,11 @@ func (s keys) suggest(table Key, name string) (hint string, meant []Key) {
 		for _, own := range owners[near] {
 			meant = append(meant, table.In(own))
 		}
-		return "write " + strings.Join(owners[near], " or "), meant
+		return Say(WriteThis, either(owners[near])), meant
 	}
 	for _, r := range s.rows {
 		if _, listed := s.list(r.table()); !listed && r.name() == name {
-			return fmt.Sprintf("write %s under [%s]", name, r.table()), []Key{r.key}
+			return Say(WriteUnder, name, r.table()), []Key{r.key}
 		}
 	}
 	if own := s.in(table); len(own) > 0 {
@@ -76,14 +75,17 @@ func (s keys) suggest(table Key, name string) (hint string, meant []Key) {
 		for _, r := range own {
 			all = append(all, r.name())
 		}
-		return inTable(table) + " holds " + strings.Join(all, ", "), nil
+		if table == "" {
+			return Say(FirstTableHolds, listed(all)), nil
+		}
+		return Say(TableHolds, table, listed(all)), nil
 	}
-	return "leave it out", nil
+	return Say(LeaveOut), nil
 }
 
 // suggestTable says what to write instead of the unknown table name, and which
 // table was probably meant.
-func (s keys) suggestTable(name Key) (hint string, meant Key) {
+func (s keys) suggestTable(name Key) (hint Phrase, meant Key) {
 	near := Nearest(string(name), s.tables)
 	last := name.Name()
 	for _, t := range s.tables {
@@ -100,21 +102,13 @@ func (s keys) suggestTable(name Key) (hint string, meant Key) {
 			all = append(all, string(t))
 		}
 	}
-	return "tables are " + strings.Join(all, ", "), ""
+	return Say(TablesAre, listed(all)), ""
 }
 
 // headed says which header to write for a table.
-func (s keys) headed(table Key) string {
+func (s keys) headed(table Key) Phrase {
 	if _, ok := s.list(table); ok {
-		return "write [[" + string(table) + "]]"
+		return Say(WriteList, table)
 	}
-	return "write [" + string(table) + "]"
-}
-
-// inTable names a table for messages.
-func inTable(table Key) string {
-	if table == "" {
-		return "the first table"
-	}
-	return "[" + string(table) + "]"
+	return Say(WriteTable, table)
 }

@@ -41,8 +41,8 @@ func (b *treeBuilder) resume(err error) {
 	}
 	at := b.lines.position(offset)
 	line := b.lines.text(at.Line)
-	key, found, hint := b.explain(line, err.Error())
-	b.faults = append(b.faults, at.fault(b.file, Key(key), found, hint))
+	key, f, hint := b.explain(line, err.Error())
+	b.faults = append(b.faults, at.fault(b.file, Key(key), f, hint))
 	n := at.Line + 1
 	for n <= len(b.lines.starts) && !startsLine.MatchString(b.lines.text(n)) {
 		n++
@@ -52,50 +52,51 @@ func (b *treeBuilder) resume(err error) {
 
 // explain says what is wrong with a line that is not TOML, and notes its key as
 // seen, so that it is not reported as missing too.
-func (b *treeBuilder) explain(line, message string) (key, found, hint string) {
+func (b *treeBuilder) explain(line, message string) (key string, f Finding, hint Phrase) {
+	unsound := Found(NotTOML, message)
 	if m := brokenHeader.FindStringSubmatch(line); m != nil {
 		// What follows belongs to a table whose name is not sure: it is left out.
 		b.prefix, b.current = m[1], &table{}
 		b.broken[m[1]] = true
-		return m[1], message, "write the name of a table in brackets on a line of its own, such as [bed]"
+		return m[1], unsound, Say(WriteHeader)
 	}
 	if m := bareHeader.FindStringSubmatch(line); m != nil && slices.Contains(allKeys().tables, Key(m[1])) {
 		b.prefix, b.current = m[1], &table{}
 		b.broken[m[1]] = true
-		return m[1], "the name of a table stands without brackets", allKeys().headed(Key(m[1])) + " on a line of its own"
+		return m[1], Found(BareHeader), Say(OnItsOwnLine, allKeys().headed(Key(m[1])))
 	}
 	m := assignment.FindStringSubmatch(line)
 	if m == nil {
-		return "", message, `write one key, an equals sign and its value, such as span = "1650 mm"`
+		return "", unsound, Say(WriteAssignment)
 	}
 	key = dotted(b.prefix, m[1])
 	b.broken[key] = true
 	value, _, _ := strings.Cut(m[3], "#")
 	value = strings.TrimSpace(value)
 	if value == "" {
-		return key, "has no value", "write one, or put # before the line to leave it out"
+		return key, Found(ValueMissing), Say(WriteOrComment)
 	}
 	if straight := straightened.Replace(value); straight != value {
-		return key, "stands in typographic quotes", "write " + m[1] + " = " + straight
+		return key, Found(TypographicQuotes), Say(WriteValue, m[1], straight)
 	}
 	bare := strings.Trim(value, `"'`)
 	if withComma.MatchString(value) {
-		return key, quantity.Quoted(value) + " has a comma in its number", "write a decimal point, and nothing between thousands"
+		return key, Found(CommaInNumber, quantity.Quoted(value)), Say(WritePoint)
 	}
 	if m[2] == ":" {
-		return key, "has a colon before its value", "write = between key and value: " + m[1] + " = " + b.meant(key, value, bare)
+		return key, Found(Colon), Say(WriteEquals, m[1], b.meant(key, value, bare))
 	}
 	if q, err := quantity.Parse(bare); err == nil && q.Unit.Symbol != "" {
-		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
+		return key, Found(NotQuoted, quantity.Quoted(bare)), Say(WriteValue, m[1], strconv.Quote(bare))
 	}
 	if r, ok := allKeys().byKey[Key(key)]; ok && (r.form == words || r.form == choice) && !strings.ContainsAny(value, `"'[{`) {
-		return key, quantity.Quoted(bare) + " is not set in quotes", "write " + m[1] + " = " + strconv.Quote(bare)
+		return key, Found(NotQuoted, quantity.Quoted(bare)), Say(WriteValue, m[1], strconv.Quote(bare))
 	}
 	// An inch sign within double quotes ends the text too early.
 	if strings.Count(value, `"`) == 3 {
-		return key, message, `write in for inches and ft for feet, such as "65 in"`
+		return key, unsound, Say(WriteInches)
 	}
-	return key, message, "write " + m[1] + " = " + b.example(key) + " or the like, on one line"
+	return key, unsound, Say(WriteOnOneLine, m[1], b.example(key))
 }
 
 // meant returns in TOML what a value on a faulty line is likely meant as.

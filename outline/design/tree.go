@@ -2,7 +2,6 @@ package design
 
 import (
 	"errors"
-	"fmt"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2"
@@ -141,9 +140,9 @@ func (b *treeBuilder) judge() {
 	case errors.As(err, &de):
 		line, column := de.Position()
 		b.faults = append(b.faults, Position{line, column}.fault(b.file, Key(strings.Join(de.Key(), ".")),
-			strings.TrimPrefix(de.Error(), "toml: "), "write it as TOML"))
+			Found(NotTOML, strings.TrimPrefix(de.Error(), "toml: ")), Say(WriteTOML)))
 	case err != nil:
-		b.faults = append(b.faults, Position{1, 1}.fault(b.file, "", err.Error(), "write it as TOML"))
+		b.faults = append(b.faults, Position{1, 1}.fault(b.file, "", Found(NotTOML, err.Error()), Say(WriteTOML)))
 	}
 }
 
@@ -332,15 +331,13 @@ func (b *treeBuilder) tooDeep(levels int, at Position) bool {
 	if levels <= maxDepth {
 		return false
 	}
-	b.faults = append(b.faults, at.fault(b.file, "",
-		"tables or lists lie too deep in each other", fmt.Sprintf("at most %d levels will do", maxDepth)))
+	b.faults = append(b.faults, at.fault(b.file, "", Found(TooDeep), Say(LevelsAtMost, maxDepth)))
 	return true
 }
 
 // twice notes that full is given at both positions.
 func (b *treeBuilder) twice(full string, at, first Position) {
-	b.faults = append(b.faults, at.fault(b.file, Key(full),
-		fmt.Sprintf("is given already in line %d", first.Line), "keep one of the two"))
+	b.faults = append(b.faults, at.fault(b.file, Key(full), Found(GivenAlready, first.Line), Say(KeepOne)))
 }
 
 // dotted joins a table's name and a key.

@@ -2,7 +2,6 @@ package design
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -15,7 +14,12 @@ import (
 )
 
 // problem says what is wrong with a value and what would do.
-type problem struct{ found, hint string }
+type problem = Advised
+
+// misreadAs returns the problem of a text that is no quantity as it should be.
+func misreadAs(e *quantity.Error) *problem {
+	return &problem{Found(NoQuantity, misread{e}), Say(QuantityHint, remedy{e})}
+}
 
 // value returns what the node means for the row, as the type that the row
 // stores, and the unit that it was written in; pounds says that most of the file is
@@ -58,20 +62,20 @@ func (r row) measured(n node, pounds bool) (any, quantity.Unit, *problem) {
 		if bare, err := quantity.Parse(n.text); err == nil && bare.Unit.Symbol == "" {
 			return nil, none, r.bare(strings.TrimSpace(n.text), pounds)
 		}
-		return nil, none, &problem{qe.Found, qe.Hint}
+		return nil, none, misreadAs(qe)
 	}
 	v, p := r.within(q.Value, quantity.Quoted(n.text), q.Unit)
 	return v, q.Unit, p
 }
 
 // Measure reads the value of a key of the design that is a quantity, as its file would
-// be read; pounds says that inches and pounds are likelier meant. What is wrong comes
-// back as a [quantity.Error].
+// be read; pounds says that inches and pounds are likelier meant. The error says what is
+// wrong and what would do.
 func Measure(key Key, text string, pounds bool) (quantity.Quantity, error) {
 	r := allKeys().byKey[key]
 	v, u, p := r.measured(node{kind: unstable.String, text: text}, pounds)
 	if p != nil {
-		return quantity.Quantity{}, &quantity.Error{Found: p.found, Hint: p.hint}
+		return quantity.Quantity{}, p
 	}
 	return quantity.Quantity{Value: v.(float64), Unit: u}, nil
 }
@@ -80,12 +84,11 @@ func Measure(key Key, text string, pounds bool) (quantity.Quantity, error) {
 // dimension with which it lies in range, those of the file's system first.
 func (r row) bare(number string, pounds bool) *problem {
 	number = strings.ReplaceAll(number, "_", "")
-	p := &problem{number + " has no unit", "write " + r.example(pounds)}
 	q, err := quantity.Parse(number)
 	if err != nil {
-		p.found = quantity.Quoted(number) + " is not a finite number"
-		return p
+		return &problem{Found(NotFinite, quantity.Quoted(number)), Say(WriteThis, r.example(pounds))}
 	}
+	f := Found(BareNumber, number)
 	fits := func(imperial bool) string {
 		for _, u := range r.dim.Units() {
 			if u.Imperial == imperial && r.holds(q.Value*u.Factor) {
@@ -96,13 +99,12 @@ func (r row) bare(number string, pounds bool) *problem {
 	}
 	switch first, other := fits(pounds), fits(!pounds); {
 	case first == "" && other == "":
-		p.hint += fmt.Sprintf(" or the like: %s will do", r.limits(pounds))
+		return &problem{f, Say(WriteWithin, r.example(pounds), r.limits(pounds))}
 	case first == "" || other == "":
-		p.hint = "write " + first + other
+		return &problem{f, Say(WriteThis, first+other)}
 	default:
-		p.hint = "write " + first + " or " + other
+		return &problem{f, Say(WriteThis, either{first, other})}
 	}
-	return p
 }
 
 // plain reads a TOML number that is finite and decimal.
@@ -125,7 +127,7 @@ func (r row) number(n node) (any, quantity.Unit, *problem) {
 	case unstable.Integer, unstable.Float:
 		v, ok := plain(n.text)
 		if !ok {
-			return nil, none, &problem{n.text + " is not a finite decimal number", "write one, such as " + r.example(false)}
+			return nil, none, &problem{Found(NotDecimal, n.text), Say(WriteSuchAs, r.example(false))}
 		}
 		v, p := r.within(v, n.text, none)
 		return v, none, p
@@ -134,12 +136,12 @@ func (r row) number(n node) (any, quantity.Unit, *problem) {
 			q, err := quantity.As(n.text, quantity.Ratio)
 			var qe *quantity.Error
 			if errors.As(err, &qe) {
-				return nil, none, &problem{qe.Found, qe.Hint}
+				return nil, none, misreadAs(qe)
 			}
 			v, p := r.within(q.Value, quantity.Quoted(n.text), none)
 			return v, none, p
 		}
-		return nil, none, &problem{quantity.Quoted(n.text) + " is text", "write a number without quotes, such as " + r.example(false)}
+		return nil, none, &problem{Found(TextForNumber, quantity.Quoted(n.text)), Say(WriteBare, r.example(false))}
 	}
 	return nil, none, r.wrongType(n)
 }
@@ -153,11 +155,11 @@ func (r row) within(v float64, text string, u quantity.Unit) (float64, *problem)
 	if r.holds(v) {
 		return min(max(v, r.lo), r.hi), nil
 	}
-	side := "too small"
+	side := TooSmall
 	if v > r.hi {
-		side = "too large"
+		side = TooLarge
 	}
-	return 0, &problem{text + " is " + side, r.limits(u.Imperial) + " will do"}
+	return 0, &problem{Found(side, text), Say(WillDo, r.limits(u.Imperial))}
 }
 
 // whole reads a whole number.
@@ -165,7 +167,7 @@ func (r row) whole(n node) (any, *problem) {
 	v, ok := plain(n.text)
 	if n.kind != unstable.Integer || !ok {
 		if n.kind == unstable.Float || n.kind == unstable.Integer {
-			return nil, &problem{n.text + " is not a whole decimal number", r.limits(false) + " will do"}
+			return nil, &problem{Found(NotWhole, n.text), Say(WillDo, r.limits(false))}
 		}
 		return nil, r.wrongType(n)
 	}
@@ -188,15 +190,15 @@ func (r row) words(n node) (any, *problem) {
 func checkWords(text string, limit int) *problem {
 	switch {
 	case strings.TrimSpace(text) == "":
-		return &problem{"the text is empty", "write a name, or leave the key out if it may be"}
+		return &problem{Found(TextEmpty), Say(WriteName)}
 	case strings.TrimSpace(text) != text:
-		return &problem{quantity.Quoted(text) + " begins or ends with a blank", fmt.Sprintf("write %s", quantity.Quoted(strings.TrimSpace(text)))}
+		return &problem{Found(BlankAtEnd, quantity.Quoted(text)), Say(WriteThis, quantity.Quoted(strings.TrimSpace(text)))}
 	case utf8.RuneCountInString(text) > limit:
-		return &problem{fmt.Sprintf("%s has %d characters", quantity.Quoted(text), utf8.RuneCountInString(text)), fmt.Sprintf("at most %d will do", limit)}
+		return &problem{Found(TextTooLong, quantity.Quoted(text), utf8.RuneCountInString(text)), Say(AtMostWillDo, limit)}
 	}
 	for _, c := range text {
 		if c == utf8.RuneError || !unicode.IsPrint(c) {
-			return &problem{fmt.Sprintf("%s has the control character %U in it", quantity.Quoted(text), c), "write letters, digits, signs and blanks on one line"}
+			return &problem{Found(ControlCharacter, quantity.Quoted(text), c), Say(WriteSigns)}
 		}
 	}
 	return nil
@@ -212,9 +214,9 @@ func (r row) choice(n node) (any, *problem) {
 			return c, nil
 		}
 	}
-	p := &problem{quantity.Quoted(n.text) + " is not known", "one of " + r.limits(false) + " will do"}
+	p := &problem{Found(UnknownWord, quantity.Quoted(n.text)), Say(OneWillDo, r.limits(false))}
 	if near := Nearest(n.text, r.choices); near != "" {
-		p.hint = fmt.Sprintf("write %q; %s", near, p.hint)
+		p.Hint = Say(WriteNear, near, r.limits(false))
 	}
 	return nil, p
 }
@@ -226,7 +228,7 @@ func (r row) flag(n node) (any, *problem) {
 	}
 	v := n.text == "true"
 	if r.only && !v {
-		return nil, &problem{"false says nothing", "leave the key out, or write true"}
+		return nil, &problem{Found(FlagFalse), Say(WriteOrTrue)}
 	}
 	return v, nil
 }
@@ -237,19 +239,19 @@ func (r row) names(n node) (any, *problem) {
 		return nil, r.wrongType(n)
 	}
 	if len(n.items) > int(r.hi) {
-		return nil, &problem{fmt.Sprintf("the list has %d names", len(n.items)), fmt.Sprintf("at most %.0f will do", r.hi)}
+		return nil, &problem{Found(NamesTooMany, len(n.items)), Say(AtMostWillDo, int(r.hi))}
 	}
 	var out []string
 	for _, item := range n.items {
 		if item.kind != unstable.String {
-			return nil, &problem{"the list holds " + kindName(item), "write names in quotes, such as [\"one\", \"two\"]"}
+			return nil, &problem{Found(NamesHold, kindName(item)), Say(WriteNames)}
 		}
 		if p := checkWords(item.text, 60); p != nil {
 			return nil, p
 		}
 		for _, before := range out {
 			if before == item.text {
-				return nil, &problem{quantity.Quoted(item.text) + " is in the list twice", "name it once"}
+				return nil, &problem{Found(NameTwice, quantity.Quoted(item.text)), Say(NameOnce)}
 			}
 		}
 		out = append(out, item.text)
@@ -259,26 +261,27 @@ func (r row) names(n node) (any, *problem) {
 
 // wrongType says that a value is of another TOML type than the row wants.
 func (r row) wrongType(n node) *problem {
-	what := map[form]string{measured: "a quantity in quotes", ratio: "a number", amount: "a number", whole: "a whole number",
-		words: "text in quotes", choice: "one of " + r.limits(false), flag: "true or false", names: "a list of names"}[r.form]
-	return &problem{"holds " + kindName(n), "write " + what + ", such as " + r.example(false)}
+	due := map[form]Phrase{measured: Say(AQuantity), ratio: Say(ANumber), amount: Say(ANumber), whole: Say(AWholeNumber),
+		words: Say(AText), choice: Say(OneOf, r.limits(false)), flag: Say(TrueOrFalse), names: Say(AListOfNames)}[r.form]
+	return &problem{Found(WrongType, kindName(n)), Say(WriteA, due, r.example(false))}
 }
 
-// kindName returns the TOML type of a value in words.
-func kindName(n node) string {
+// kindName returns the TOML type of a value, as a part of a message: a [Phrase], or a
+// text that needs no words.
+func kindName(n node) any {
 	switch n.kind {
 	case unstable.String:
-		return "the text " + quantity.Quoted(n.text)
+		return Say(HeldText, quantity.Quoted(n.text))
 	case unstable.Integer, unstable.Float:
-		return "the number " + n.text
+		return Say(HeldNumber, n.text)
 	case unstable.Bool:
 		return n.text
 	case unstable.Array:
-		return "a list"
+		return Say(HeldList)
 	case unstable.InlineTable:
-		return "a table"
+		return Say(HeldTable)
 	}
-	return "a date or time"
+	return Say(HeldTime)
 }
 
 // parse reads a value as it stands in the schema.

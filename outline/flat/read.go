@@ -13,8 +13,8 @@ var ErrOpenEdge = errors.New("the cloth's edge leaves its thread net")
 
 // errLeans is returned where a leaning end section would reach back to the bar.
 var errLeans error = &design.Advised{
-	Found: "a leaning end section would cut across the bar",
-	Hint:  "make the tail longer or the cap upright",
+	Found: design.Found(design.LeansOverBar),
+	Hint:  design.Say(design.LongerTail),
 }
 
 // near is how close to a tip or a corner the next point of an outline may lie,

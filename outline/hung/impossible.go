@@ -24,7 +24,7 @@ func (e *Impossible) Error() string {
 		s += ": " + e.Cause.Error()
 	}
 	if e.Bound != design.NoLimit && !math.IsNaN(e.Limit) {
-		s += fmt.Sprintf(" (%s %.4g would do)", e.Bound, e.Limit)
+		s += " (" + design.English().Phrase(e.Bound.WouldDo(fmt.Sprintf("%.4g", e.Limit))) + ")"
 	}
 	return s
 }

@@ -84,14 +84,14 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	sheet, bars, err := calibrationSheet(d, digest, p.Words.Sheets)
 	var bed *export.BedError
 	if errors.As(err, &bed) {
-		return p.SmallSheet(bed, "there is no room for a calibration sheet")
+		return p.SmallSheet(bed, design.NoRoomForComb)
 	} else if err != nil {
 		return err
 	}
 	comb := combFor(d)
 	combSheet, err := kerfComb(comb, d, digest, p.Words.Sheets)
 	if err != nil {
-		return p.Fault(design.KeySheetThickness, err.Error(), "a thicker board would do")
+		return p.Fault(design.KeySheetThickness, design.Told(err.Error()), design.Say(design.ThickerBoard))
 	}
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
 	drawings := []export.Drawing{sheet, combSheet}

@@ -182,11 +182,11 @@ func (o startOptions) refused(err error) error {
 		case o.units == "in":
 			limit = quantity.Style{Inches: true}.Length(no.Limit)
 		}
-		return usagef("start: --%s: %s; %s %s would do", flag, no.Reason, no.Bound, limit)
+		return usagef("start: --%s: %v", flag, &design.Advised{Found: design.Told(no.Reason), Hint: no.Bound.WouldDo(limit)})
 	}
 	var f design.Faults
 	if errors.As(err, &f) && len(f) > 0 {
-		return usagef("start: no bed that can be cut: %s: %s; %s", f[0].Key, f[0].Found, f[0].Hint)
+		return usagef("start: no bed that can be cut: %s: %s", f[0].Key, design.English().Message(f[0]))
 	}
 	return usagef("start: %v", err)
 }

@@ -36,8 +36,9 @@ type Fault struct {
 // FaultsOf returns the document of a design's faults.
 func FaultsOf(faults design.Faults, status int) Faults {
 	out := Faults{Version: FaultsVersion, Status: status, Faults: []Fault{}}
+	w := design.English()
 	for _, f := range faults {
-		out.Faults = append(out.Faults, Fault{Named(f.File), f.Line, f.Column, string(f.Key), f.Found, f.Hint.String()})
+		out.Faults = append(out.Faults, Fault{Named(f.File), f.Line, f.Column, string(f.Key), w.Found(f.Found), w.Hint(f.Hint)})
 	}
 	return out
 }

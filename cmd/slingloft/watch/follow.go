@@ -164,7 +164,7 @@ func faultsOf(err error, data []byte) []fault {
 	lines := strings.Split(string(data), "\n")
 	var out []fault
 	for _, f := range many {
-		one := fault{Place: fmt.Sprintf("%s:%d:%d", f.File, f.Line, f.Column), Text: f.Found + "; " + f.Hint.String()}
+		one := fault{Place: fmt.Sprintf("%s:%d:%d", f.File, f.Line, f.Column), Text: design.English().Message(f)}
 		if f.Key != "" {
 			one.Text = string(f.Key) + ": " + one.Text
 		}

@@ -7,33 +7,33 @@ import (
 	"slingloft/outline/quantity"
 )
 
-// SmallSheet are the faults of sheets that do not hold what found says.
-func (p *Plan) SmallSheet(e *export.BedError, found string) design.Faults {
-	return p.tooSmall(found, e.NeedWidth-e.Width, e.NeedHeight-e.Height)
+// SmallSheet are the faults of sheets on which there is no room, by the rule.
+func (p *Plan) SmallSheet(e *export.BedError, r design.Rule) design.Faults {
+	return p.tooSmall(design.Found(r), e.NeedWidth-e.Width, e.NeedHeight-e.Height)
 }
 
 // narrowBed are the faults of sheets on which a piece does not fit.
-func (p *Plan) narrowBed(e *nest.SizeError, found string) design.Faults {
+func (p *Plan) narrowBed(e *nest.SizeError, found design.Finding) design.Faults {
 	return p.tooSmall(found, e.Along-e.RoomX, e.Across-e.RoomY)
 }
 
 // tooSmall are the faults of sheets that should be larger by so much along x and y; of
 // what is not positive there is enough. Each points at a value that limits the sheet:
 // its own size, the reach of the machine, or both.
-func (p *Plan) tooSmall(found string, alongX, alongY float64) design.Faults {
+func (p *Plan) tooSmall(found design.Finding, alongX, alongY float64) design.Faults {
 	var out design.Faults
 	side := func(name string, least, own, reach float64) {
 		if least > own {
-			out = append(out, p.source.Bounded(found, p.source.Least(design.KeySheet.In(name), least), ""))
+			out = append(out, p.source.Bounded(found, p.source.Least(design.KeySheet.In(name), least)))
 		}
 		if reach == 0 || least <= reach {
 			return
 		}
 		key := design.KeyMachine.In(name)
 		if p.machine.File() == "" {
-			out = append(out, p.source.Bounded(found, p.source.Least(key, least), ""))
+			out = append(out, p.source.Bounded(found, p.source.Least(key, least)))
 		} else {
-			out = append(out, p.machine.Fault(key, found, p.machine.Length(key, least, quantity.Up)+" or more would do"))
+			out = append(out, p.machine.Fault(key, found, design.Say(design.MoreWouldDo, p.machine.Length(key, least, quantity.Up))))
 		}
 	}
 	s, m := p.Design.Sheet, p.Design.Machine

@@ -50,7 +50,7 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 		switch {
 		case err != nil && i < len(own):
 			key := design.KeyExtra.Item(i + 1).In("file")
-			return nil, design.Faults{p.source.Fault(key, fmt.Sprintf("%q: %v", e.File, err), mending(err))}
+			return nil, design.Faults{p.source.Fault(key, design.Told(fmt.Sprintf("%q: %v", e.File, err)), mending(err))}
 		case err != nil:
 			return nil, fmt.Errorf("%s: %w", path, err)
 		}
@@ -71,11 +71,11 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 }
 
 // mending says what would do where a drawing cannot be brought in.
-func mending(err error) string {
+func mending(err error) design.Phrase {
 	if errors.Is(err, svg.ErrNoUnit) || errors.Is(err, dxf.ErrNoUnit) {
-		return `give the length of its unit, such as unit = "1 mm", or save it with one`
+		return design.Say(design.GiveUnit)
 	}
-	return "mend the drawing, or leave it out"
+	return design.Say(design.MendDrawing)
 }
 
 // Brought is an outline of the maker's own as it was brought in.

@@ -3,7 +3,6 @@ package work
 import (
 	"context"
 	"errors"
-	"fmt"
 	"math"
 	"time"
 
@@ -155,11 +154,10 @@ func (p *Plan) misfit(err error, key design.Key, pieces []piece.Piece) error {
 	piece := pieces[size.Item]
 	box := piece.Cut.Bounds()
 	long := func(v float64) string { return p.source.Length(key, v, quantity.Up) }
-	found := fmt.Sprintf("%s, %s by %s as cut, does not fit", piece.ID, long(box.Width()), long(box.Height()))
+	found := design.Found(design.PieceTooLarge, piece.ID, long(box.Width()), long(box.Height()))
 	if key != design.KeyClothWidth {
 		return p.narrowBed(size, found)
 	}
 	need := box.Height() + 2*p.Design.Cloth.Margin
-	return design.Faults{p.source.Fault(key, found, fmt.Sprintf(
-		"cloth %s wide between the selvedges would do, or lower bed.head_drop or bed.head_bar", long(need)))}
+	return design.Faults{p.source.Fault(key, found, design.Say(design.ClothWouldDo, long(need)))}
 }

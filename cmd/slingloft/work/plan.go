@@ -10,7 +10,6 @@ import (
 	"math"
 	"slices"
 	"strconv"
-	"strings"
 
 	"slingloft/export"
 	"slingloft/outline"
@@ -219,16 +218,26 @@ func (p *Plan) rigged() error {
 // stranger says which check a name in the list of waivers is likely meant for.
 func (p *Plan) stranger(name string) error {
 	all := p.Margins.Names()
-	hint := `the checks are "` + strings.Join(all, `", "`) + `"`
+	hint := design.Say(design.ChecksAre, design.Listing(quoted(all)))
 	if near := slices.Index(all, design.Nearest(name, all)); near >= 0 {
-		hint = "write " + strconv.Quote(all[near])
+		meant := []string{all[near]}
 		for i, other := range p.Margins.Checks {
 			if i != near && other.Part == p.Margins.Checks[near].Part {
-				hint += ", or " + strconv.Quote(all[i])
+				meant = append(meant, all[i])
 			}
 		}
+		hint = design.Say(design.WriteThis, design.Meant(quoted(meant)))
 	}
-	return &design.Advised{Found: "there is no check " + quantity.Quoted(name), Hint: hint}
+	return &design.Advised{Found: design.Found(design.UnknownCheck, quantity.Quoted(name)), Hint: hint}
+}
+
+// quoted returns texts in quotes.
+func quoted(texts []string) []string {
+	out := make([]string, len(texts))
+	for i, t := range texts {
+		out[i] = strconv.Quote(t)
+	}
+	return out
 }
 
 // blamed is a fault of a stage with the key that it hangs on.
@@ -248,7 +257,7 @@ func (p *Plan) located(err error) error {
 		if no.Cause != nil {
 			found += " (" + no.Cause.Error() + ")"
 		}
-		return design.Faults{p.impossible(no, found)}
+		return design.Faults{p.impossible(no, design.Told(found))}
 	}
 	var wide *panel.TooWide
 	if errors.As(err, &wide) {
@@ -256,7 +265,7 @@ func (p *Plan) located(err error) error {
 	}
 	var bed *export.BedError
 	if errors.As(err, &bed) {
-		return p.SmallSheet(bed, "there is no room for check bars and title block")
+		return p.SmallSheet(bed, design.NoRoomForFrame)
 	}
 	var b *blamed
 	if errors.As(err, &b) {
@@ -264,31 +273,31 @@ func (p *Plan) located(err error) error {
 		if errors.As(b.err, &a) {
 			return p.Fault(b.key, a.Found, a.Hint)
 		}
-		return p.Fault(b.key, b.err.Error(), "this value, or one that it is measured against, has to change")
+		return p.Fault(b.key, design.Told(b.err.Error()), design.Say(design.ChangeThis))
 	}
 	return err
 }
 
 // impossible is the fault of a design that has no shape, with the value that would
 // do where one is known.
-func (p *Plan) impossible(no *hung.Impossible, found string) design.Fault {
+func (p *Plan) impossible(no *hung.Impossible, found design.Finding) design.Fault {
 	switch no.Bound {
 	case design.AtLeast:
-		return p.source.Bounded(found, p.source.Least(no.Key, no.Limit), "")
+		return p.source.Bounded(found, p.source.Least(no.Key, no.Limit))
 	case design.AtMost:
-		return p.source.Bounded(found, p.source.Most(no.Key, no.Limit), "")
+		return p.source.Bounded(found, p.source.Most(no.Key, no.Limit))
 	}
-	return p.source.Fault(no.Key, found, "change this value or the bars, the drop or the control with it")
+	return p.source.Fault(no.Key, found, design.Say(design.ChangeWithIt))
 }
 
 // Fault is a fault of the design's value of a key.
-func (p *Plan) Fault(key design.Key, found, hint string) design.Faults {
+func (p *Plan) Fault(key design.Key, found design.Finding, hint design.Phrase) design.Faults {
 	return design.Faults{p.source.Fault(key, found, hint)}
 }
 
 // MachineFault is a fault of the machine's value of a key, in the design or in the
 // machine's own file.
-func (p *Plan) MachineFault(key design.Key, found, hint string) design.Faults {
+func (p *Plan) MachineFault(key design.Key, found design.Finding, hint design.Phrase) design.Faults {
 	if p.machine.File() != "" {
 		return design.Faults{p.machine.Fault(key, found, hint)}
 	}

@@ -33,19 +33,19 @@ func advices(f design.Fault) []advice {
 	if f.Key == "" {
 		return nil
 	}
-	if m := writes.FindStringSubmatch(f.Hint.String()); m != nil && m[1] == "" {
+	if m := writes.FindStringSubmatch(design.English().Hint(f.Hint)); m != nil && m[1] == "" {
 		out = append(out, advice{string(f.Key), m[2]})
 	}
-	if m := bounds.FindStringSubmatch(f.Hint.String()); m != nil {
+	if m := bounds.FindStringSubmatch(design.English().Hint(f.Hint)); m != nil {
 		out = append(out, advice{string(f.Key), toml(m[1])})
 	}
-	for _, m := range instead.FindAllStringSubmatch(f.Hint.String(), -1) {
+	for _, m := range instead.FindAllStringSubmatch(design.English().Hint(f.Hint), -1) {
 		out = append(out, advice{m[1], toml(m[2])})
 	}
-	for _, m := range named.FindAllStringSubmatch(f.Hint.String(), -1) {
+	for _, m := range named.FindAllStringSubmatch(design.English().Hint(f.Hint), -1) {
 		out = append(out, advice{m[1], toml(m[2])})
 	}
-	for _, m := range rolls.FindAllStringSubmatch(f.Hint.String(), -1) {
+	for _, m := range rolls.FindAllStringSubmatch(design.English().Hint(f.Hint), -1) {
 		n := slices.Index([]string{"no join", "one join", "two joins"}, m[2])
 		out = append(out, advice{fmt.Sprintf("cloth.joins %d cloth.width", n), toml(m[1])})
 	}
@@ -221,7 +221,7 @@ func TestFaultyAtLaterStages(t *testing.T) {
 			continue
 		}
 		f := faults[0]
-		if got := fmt.Sprintf("%d:%d", f.Line, f.Column); got != m[1] || string(f.Key) != m[2] || f.Hint.String() != m[3] {
+		if got := fmt.Sprintf("%d:%d", f.Line, f.Column); got != m[1] || string(f.Key) != m[2] || design.English().Hint(f.Hint) != m[3] {
 			t.Errorf("%s: %v, want %s %s with the hint %q", file, f, m[1], m[2], m[3])
 		}
 	}

@@ -1,0 +1,142 @@
+package design
+
+// Phrase is what would do, or another part of a message: which sentence it is, and what
+// that is filled with. It is data until [Words] say it; the zero Phrase says nothing.
+type Phrase struct {
+	Kind PhraseKind
+	Data []any // as in [Finding]
+}
+
+// Say returns a phrase.
+func Say(kind PhraseKind, data ...any) Phrase { return Phrase{kind, data} }
+
+// Suggest returns the phrase of a later stage that has words of its own.
+func Suggest(text string) Phrase { return Say(Suggested, text) }
+
+// PhraseKind is which sentence a phrase is.
+type PhraseKind int
+
+// The kinds.
+const (
+	// Nothing.
+	Nothing PhraseKind = iota // no phrase
+
+	// Reading the file.
+	DesignAtMost
+	SaveUTF8
+	WriteTOML
+	WriteHeader
+	WriteAssignment
+	WriteInches
+	WriteOnOneLine
+	WriteOrComment
+	WritePoint
+	WriteEquals
+	OnItsOwnLine
+	WriteTable
+	WriteList
+	WriteOnce
+	WriteTableKeys
+	WriteKeysBelow
+	WriteNeeded
+	WriteEachUnder
+	WriteEach
+	WriteLine
+	WriteFirstLine
+	WriteValue
+	WriteUnder
+	TableHolds
+	FirstTableHolds
+	TablesAre
+	LevelsAtMost
+	KeepOne
+	KeepOneOf
+	LeaveOut
+	MendFirst
+
+	// Single values.
+	QuantityHint // what a [quantity.Error] suggests
+	QuantityAsIn
+	WriteThis
+	WriteEither
+	WriteWithin
+	WriteSuchAs
+	WriteBare
+	WriteA
+	WriteName
+	WriteSigns
+	WriteNames
+	WriteOrTrue
+	WriteOrLeave
+	WriteNear
+	OneWillDo
+	WillDo
+	AtMostWillDo
+	NameOnce
+
+	// Parts of others.
+	Range
+	CharactersAtMost
+	NamesAtMost
+	TrueOrFalse
+	HeldText
+	HeldNumber
+	HeldList
+	HeldTable
+	HeldTime
+	AQuantity
+	ANumber
+	AWholeNumber
+	AText
+	OneOf
+	AListOfNames
+	HeadSection // that a key sets
+	BedControl
+	FootCondition
+	BodyRadius
+	TheSame
+	ATool
+	ToolUnnamed
+	NoJoin
+	OneJoin
+	TwoJoins
+
+	// Checks.
+	GiveSideDepth
+	WriteMaterial
+	LeaveOrBuried
+	OrShorterBury
+	OrSolid
+	LeaveOrOtherKind
+	LeaveOrOtherTool
+	MeasureAgain
+	RangeOrLeave
+	WriteColour
+	WritePairs
+	DashWillDo
+	DesignHas
+	WriteWords
+
+	// A body wider than its roll.
+	JoinsWouldDo
+	RollWouldDo
+	LessWouldDo
+	LessGirth
+	AnyOf // of several ways
+
+	// Later stages.
+	LongerTail
+	ChecksAre
+	ClothWouldDo
+	MoreWouldDo
+	LeastWouldDo
+	MostWouldDo
+	ThickerBoard
+	ChangeThis
+	ChangeWithIt
+	GiveUnit
+	MendDrawing
+	Suggested // by a later stage, in its own words
+
+	PhraseCount // how many there are
+)

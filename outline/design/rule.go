@@ -1,0 +1,157 @@
+package design
+
+// Finding is what was found wrong: the rule that is broken, and with what. It is data
+// until [Words] say it.
+type Finding struct {
+	Rule Rule
+	Data []any // keys, texts of the file, values as the maker writes them, counts, [Phrase]s
+}
+
+// Found returns a finding.
+func Found(rule Rule, data ...any) Finding { return Finding{rule, data} }
+
+// Told returns the finding of a later stage that has words of its own.
+func Told(text string) Finding { return Found(Stated, text) }
+
+// Rule is what a design breaks. The list is closed: what is wrong with a design by
+// itself is one of these, and what a later stage finds with words of its own is
+// [Stated].
+type Rule int
+
+// The rules.
+const (
+	// Reading the file.
+	FileTooLarge Rule = iota
+	NotUTF8
+	NotTOML // as the TOML reader says it
+	BareHeader
+	ValueMissing
+	TypographicQuotes
+	CommaInNumber
+	Colon
+	NotQuoted
+	TooDeep
+	GivenAlready
+	UnknownTable
+	UnknownKey
+	GivenAsList
+	TableHoldsValue
+	KeyGivenAsTable
+	ValueGivenAsTable
+	ListGivenAsOne
+	GivenTooOften
+	TableMissing
+	KeyMissing
+	NoneGiven // of keys that exclude each other
+	GivenBeside
+	MoreFaults
+
+	// Single values.
+	NoQuantity // a [quantity.Error]
+	BareNumber
+	NotFinite
+	NotDecimal
+	TextForNumber
+	TooSmall
+	TooLarge
+	NotWhole
+	TextEmpty
+	BlankAtEnd
+	TextTooLong
+	ControlCharacter
+	UnknownWord // out of a list
+	FlagFalse
+	NamesTooMany
+	NamesHold
+	NameTwice
+	WrongType
+
+	// Sleeper, load, bed.
+	SleeperTooLong
+	HeadOffTail
+	FeetOffTail
+	BoundsEvenLoad
+	LoadBeforeTail
+	LoadPastTail
+	LoadShort
+	CurveContradicts
+	CurveWithoutDepth
+	EndGirthOfNet
+	DepthOverHalf
+	RadiusOverHalf
+	RadiusAtCord
+	GirthShort
+	LegsApart
+	LegsMeetEarly
+	EndGirthOver
+
+	// Cords and splices.
+	BuriesOverSide
+	LegForBuries
+	TaperOverBury
+	LossOverEye
+	TrialIdle
+	TrialGrew
+	BuriedOver
+	LostInCrossing
+	LostToBury
+	TipGapShort
+
+	// Cloth and sewing.
+	FootPastDepth
+	ChannelFull
+	ChannelNarrow
+	OpeningShort
+	HollowOfGathered
+	HemForDrawstring
+	HollowAtBed
+	MarginsOverRoll
+	FellNarrow
+	FlawBackwards
+	FlawUpsideDown
+	FlawOffRoll
+	BodyTooWide
+
+	// Bars, place, sheets.
+	WallOverHalf
+	TipsMeet
+	StockShort
+	UnknownMaterial
+	SupportsClose
+	SupportsLow
+	MarginsOverSheet
+	GapUnderKerf
+	BackingNarrow
+	TicksFew
+
+	// Machine, outlines of the maker's own.
+	MeasuredOff
+	KnifeTabs
+	PenTabs
+	OfKnife
+	OfRouter
+	StrokeTwice
+	NoColour
+	SolidAndDash
+	DashOdd
+	NoDash
+	JobTwice
+	StrangeMaterial
+	LeanPause
+	LeanAir
+	LineHolds
+	LineEmpty
+	CutOfNoCutter
+	OfKeepOut
+	OfPiece
+
+	// Later stages.
+	LeansOverBar
+	UnknownCheck // in the list of waivers
+	NoRoomForFrame
+	NoRoomForComb
+	PieceTooLarge
+	Stated // by a later stage, in its own words
+
+	RuleCount // how many there are
+)
