@@ -119,13 +119,13 @@ func (r *reader) checkFastening() {
 		return
 	}
 	if h.Fastening == FixedEye && r.source.Given(KeyHangTravel) && r.good(KeyHangTravel) {
-		r.conflict(KeyHangTravel, "a line with a fixed eye at each end cannot be set", `write fastening = "sliding", "strap" or "hitch", or leave it out`)
+		r.conflict(KeyHangTravel, Found(FixedTravel), Say(WriteOrLeave, `fastening = "sliding", "strap" or "hitch"`))
 	}
 	switch {
 	case h.Fastening == Strapped && !r.seen(KeyHangStrap):
 		r.lacks(r.keys.byKey[KeyHangStrap])
 	case h.Fastening != Strapped && r.source.Given(KeyHangStrap) && r.good(KeyHangStrap):
-		r.conflict(KeyHangStrap, "there is no strap", `write fastening = "strap", or leave it out`)
+		r.conflict(KeyHangStrap, Found(NoStrap), Say(WriteOrLeave, `fastening = "strap"`))
 	}
 }
 

@@ -54,12 +54,11 @@ func (r *reader) checkGuests() {
 		switch {
 		case !r.good(crown, one.In(KeyGuestStature.Name())):
 		case g.Stature > b.HeadTail+foot:
-			r.bounded(one.In(KeyGuestStature.Name()), "the guest is longer than span and tails together",
-				r.atMost(one.In(KeyGuestStature.Name()), b.HeadTail+foot), "")
+			r.bounded(one.In(KeyGuestStature.Name()), Found(GuestTooLong), r.atMost(one.In(KeyGuestStature.Name()), b.HeadTail+foot))
 		case g.Crown < -b.HeadTail:
-			r.bounded(crown, "the guest's head lies off the head tail", r.atLeast(crown, -b.HeadTail), "")
+			r.bounded(crown, Found(GuestHeadOff), r.atLeast(crown, -b.HeadTail))
 		case g.Crown+g.Stature > foot:
-			r.bounded(crown, "the guest's feet lie off the foot tail", r.atMost(crown, foot-g.Stature), "")
+			r.bounded(crown, Found(GuestFeetOff), r.atMost(crown, foot-g.Stature))
 		}
 	}
 }

@@ -100,18 +100,18 @@ func (r *reader) checkHung() {
 	if h.Under == TheSleeper {
 		for _, key := range ofWeight {
 			if r.source.Given(key) {
-				r.conflict(key, "belongs to a weight, but the sleeper lay in the bed", `leave it out, or write under = "weight"`)
+				r.conflict(key, Found(OfWeight), Say(LeaveOrWrite, `under = "weight"`))
 			}
 		}
 		return
 	}
 	switch {
 	case h.To <= h.From:
-		r.bounded(KeyHungTo, "the weight ends where it begins or before", r.above(KeyHungTo, h.From), "")
+		r.bounded(KeyHungTo, Found(WeightBackwards), r.above(KeyHungTo, h.From))
 	case !r.good(KeyBedSpan, KeyBedHeadTail, KeyBedFootTail):
 	case h.From < -b.HeadTail:
-		r.bounded(KeyHungFrom, "the weight lies off the head tail", r.atLeast(KeyHungFrom, -b.HeadTail), "")
+		r.bounded(KeyHungFrom, Found(WeightOffHead), r.atLeast(KeyHungFrom, -b.HeadTail))
 	case h.To > b.Span+b.FootTail:
-		r.bounded(KeyHungTo, "the weight lies off the foot tail", r.atMost(KeyHungTo, b.Span+b.FootTail), "")
+		r.bounded(KeyHungTo, Found(WeightOffFoot), r.atMost(KeyHungTo, b.Span+b.FootTail))
 	}
 }

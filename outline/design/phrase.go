@@ -105,6 +105,7 @@ const (
 	GiveSideDepth
 	WriteMaterial
 	LeaveOrBuried
+	LeaveOrWrite
 	OrShorterBury
 	OrSolid
 	LeaveOrOtherKind

@@ -145,6 +145,17 @@ const (
 	OfKeepOut
 	OfPiece
 
+	// Guests, and the bed as it hangs.
+	GuestTooLong
+	GuestHeadOff
+	GuestFeetOff
+	OfWeight
+	WeightBackwards
+	WeightOffHead
+	WeightOffFoot
+	FixedTravel
+	NoStrap
+
 	// Later stages.
 	LeansOverBar
 	UnknownCheck // in the list of waivers

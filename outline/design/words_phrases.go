@@ -84,6 +84,7 @@ func englishPhrases() map[PhraseKind]string {
 
 		GiveSideDepth:    "give side_depth as the control, or leave side_curve out",
 		WriteMaterial:    "write %[1]s, or leave it out and give modulus, yield and density from the data sheet",
+		LeaveOrWrite:     "leave it out, or write %[1]s",
 		LeaveOrBuried:    "leave it out, or give what is buried",
 		OrShorterBury:    ", or a shorter splice.bury",
 		OrSolid:          "; leave it out for a solid bar",

@@ -121,6 +121,16 @@ func englishRules() map[Rule]string {
 		OfKeepOut:       "is for a keep-out, but this is a piece",
 		OfPiece:         "is for a piece, but this is a keep-out",
 
+		GuestTooLong:    "the guest is longer than span and tails together",
+		GuestHeadOff:    "the guest's head lies off the head tail",
+		GuestFeetOff:    "the guest's feet lie off the foot tail",
+		OfWeight:        "belongs to a weight, but the sleeper lay in the bed",
+		WeightBackwards: "the weight ends where it begins or before",
+		WeightOffHead:   "the weight lies off the head tail",
+		WeightOffFoot:   "the weight lies off the foot tail",
+		FixedTravel:     "a line with a fixed eye at each end cannot be set",
+		NoStrap:         "there is no strap",
+
 		LeansOverBar:   "a leaning end section would cut across the bar",
 		UnknownCheck:   "there is no check %[1]s",
 		NoRoomForFrame: "there is no room for check bars and title block",
