@@ -108,11 +108,15 @@ func TestReadRecord(t *testing.T) {
 	write("2", "second", "b.svg")
 	write("2", "", "c.svg")
 	write("2", "of two\nlines", "d.svg")
-	want(Known{"a.svg", Mark{"1", `{"first":  [1]}`}, 1, sumOf([]byte("1" + `{"first":  [1]}` + "a.svg"))}, Known{"b.svg", Mark{"2", "second"}, 2, sumOf([]byte("2" + "second" + "b.svg"))},
-		Known{"c.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "" + "c.svg"))}, Known{"d.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "of two\nlines" + "d.svg"))})
+	want(Known{"a.svg", Mark{"1", `{"first":  [1]}`}, 1, sumOf([]byte("1" + `{"first":  [1]}` + "a.svg"))},
+		Known{"b.svg", Mark{"2", "second"}, 2, sumOf([]byte("2" + "second" + "b.svg"))},
+		Known{"c.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "" + "c.svg"))},
+		Known{"d.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "of two\nlines" + "d.svg"))})
 	write("1", `{"first":  [1]}`, "b.svg") // is the later one now
-	want(Known{"a.svg", Mark{"1", `{"first":  [1]}`}, 1, sumOf([]byte("1" + `{"first":  [1]}` + "a.svg"))}, Known{"b.svg", Mark{"1", `{"first":  [1]}`}, 1, sumOf([]byte("1" + `{"first":  [1]}` + "b.svg"))},
-		Known{"c.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "" + "c.svg"))}, Known{"d.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "of two\nlines" + "d.svg"))})
+	want(Known{"a.svg", Mark{"1", `{"first":  [1]}`}, 1, sumOf([]byte("1" + `{"first":  [1]}` + "a.svg"))},
+		Known{"b.svg", Mark{"1", `{"first":  [1]}`}, 1, sumOf([]byte("1" + `{"first":  [1]}` + "b.svg"))},
+		Known{"c.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "" + "c.svg"))},
+		Known{"d.svg", Mark{"2", ""}, 0, sumOf([]byte("2" + "of two\nlines" + "d.svg"))})
 	if text := contents(t, filepath.Join(folder, RecordName)); strings.Contains(text, "second") {
 		t.Errorf("a note without a file is still there:\n%s", text)
 	}
