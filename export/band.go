@@ -15,7 +15,7 @@ type Block struct {
 	Design        string // name of the design
 	Sheet, Sheets int    // sheet n of m, from 1
 	Material      string // what to lay under the tool
-	Digest        string // tells designs and their versions apart
+	Marks         string // tell the shapes and their lay from all others, as they are lettered
 	// Scale is the drawing scale that is lettered; 0: the frame's. A machine's bed
 	// drawn small keeps its frame for true size.
 	Scale float64
@@ -154,7 +154,7 @@ func titleAt(at geom.Point, width float64, s Sheet) (piece.Line, []piece.Label) 
 		b.Design,
 		fmt.Sprintf(say.Number, s.Title, b.Sheet, b.Sheets),
 		fmt.Sprintf(say.Scale, ScaleText(b.scale(s.Frame)), b.Material),
-		b.Digest,
+		b.Marks,
 	}
 	var labels []piece.Label
 	for i, row := range rows {

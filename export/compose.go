@@ -80,7 +80,7 @@ func (s Sheet) longTitle() string {
 	if b.Design == "" {
 		return s.Title
 	}
-	return sheetWords(s.Words).FileTitle(s.Title, b.Sheet, b.Sheets, b.Design, b.Digest)
+	return sheetWords(s.Words).FileTitle(s.Title, b.Sheet, b.Sheets, b.Design, b.Marks)
 }
 
 // addBand adds what stands in the band around the lay area.

@@ -68,7 +68,7 @@ func TestBandKeepsClear(t *testing.T) {
 			f = bed
 		}
 		d, err := export.Compose(export.Sheet{Name: "s", Title: "Template sheets of every size", Frame: f, Block: export.Block{
-			Design: strings.Repeat("Reed ", rng.IntN(60)), Sheet: 1, Sheets: 12, Material: strings.Repeat("board ", rng.IntN(60)), Digest: "0123456789abcdef"}})
+			Design: strings.Repeat("Reed ", rng.IntN(60)), Sheet: 1, Sheets: 12, Material: strings.Repeat("board ", rng.IntN(60)), Marks: "0123456789abcdef"}})
 		if err != nil {
 			t.Fatal(err)
 		}

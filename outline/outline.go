@@ -23,16 +23,16 @@ import (
 )
 
 // Panels builds every cloth piece of a design from its hung shape and flat body and
-// walks its seams; see [panel.Pieces].
-func Panels(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words.Lettering) (panel.Sewn, error) {
-	return panel.Pieces(d, s, b, digest, w)
+// walks its seams; see [panel.Pieces]. mark is lettered on each.
+func Panels(d design.Design, s *hung.Shape, b *flat.Body, mark string, w words.Lettering) (panel.Sewn, error) {
+	return panel.Pieces(d, s, b, mark, w)
 }
 
 // Cutting is what the templates and gauges of a bed are made for: its cloth pieces and
 // its cords.
 type Cutting struct {
 	Design design.Design
-	Digest string // lettered on each
+	Mark   string // lettered on each
 	Sewn   panel.Sewn
 	Cords  []cord.Cord
 	Words  words.Lettering

@@ -17,7 +17,7 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 	o := template.Options{
 		Tick: c.Design.Template.Tick, Backing: c.Design.Template.Backing, Letter: c.Design.Template.Letter,
 		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Words: c.Words.Boards,
-		Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Design, c.Digest)},
+		Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, c.Mark)},
 	}
 	out, err := template.Side("template-side", o.Words.Side, c.sideCurve(), o)
 	if err != nil {

@@ -59,7 +59,7 @@ func Drawing(t testing.TB, scale float64, labels ...string) export.Drawing {
 			{Piece: Sling(), Copy: 1, Motion: geom.Motion{Shift: geom.Pt(5, 5)}},
 			{Piece: Sling(), Copy: 2, Motion: geom.Motion{Mirror: true, Turn: math.Pi / 2, Shift: geom.Pt(500, 5)}},
 		},
-		Block: export.Block{Design: "Reed", Sheet: 1, Sheets: 2, Material: "board 3 mm", Digest: "5f2a 90c1"},
+		Block: export.Block{Design: "Reed", Sheet: 1, Sheets: 2, Material: "board 3 mm", Marks: "design 5f2a 90c1"},
 	}
 	for i, text := range labels {
 		s.Labels = append(s.Labels, piece.Label{Text: text, At: geom.Pt(20, 250+float64(i)*8), Height: 6})

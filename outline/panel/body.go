@@ -145,7 +145,7 @@ func (m *maker) bodyLabels() []piece.Label {
 	out := piece.Stacked(geom.Pt(x, 8*h), h, 0,
 		m.named(m.words.Cloth.Body),
 		m.d.Cloth.Name,
-		fmt.Sprintf(m.words.Cloth.DesignFace, m.digest),
+		fmt.Sprintf(m.words.Cloth.ShapeFace, m.mark),
 	)
 	out = append(out, m.lineLabels()...)
 	out = append(out,

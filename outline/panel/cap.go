@@ -144,7 +144,7 @@ func (m *maker) capMarks(p *piece.Piece, e hung.End) {
 	warp := geom.Polyline{{X: -b.Width() * 0.22, Y: topMid * 0.625}, {X: -2 * h, Y: topMid * 0.625}}
 	p.Lines = append(p.Lines, piece.Arrow(warp[0], warp[1])...)
 	p.Labels = append(p.Labels, piece.Stacked(geom.Pt(1.2*h, topMid*0.75), h*0.8, 0,
-		fmt.Sprintf(m.words.Cloth.Cut, p.Title), m.d.Cloth.Name, fmt.Sprintf(m.words.Cloth.Design, m.digest), m.words.Cloth.FaceUp)...)
+		fmt.Sprintf(m.words.Cloth.Cut, p.Title), m.d.Cloth.Name, fmt.Sprintf(m.words.Cloth.Shape, m.mark), m.words.Cloth.FaceUp)...)
 	p.Labels = append(p.Labels, piece.Label{Text: m.words.Cloth.Grain,
 		At: warp[0].Towards(warp[1], 0.5).Plus(geom.Pt(0, 0.7*h)), Height: h / 2, Anchor: piece.Centre})
 	seam := m.out.EndNets[e].HungLength()

@@ -100,7 +100,7 @@ func (m *maker) stripLabel(s bed.Side, c design.Channel, stitch float64) []piece
 	y := stitch + c.Depth/2 - h/2
 	at := m.barRuns()[0]
 	return []piece.Label{{
-		Text: fmt.Sprintf(m.words.Cloth.OnStrip, m.d.Name, m.words.StripTitle(s), m.digest),
+		Text: fmt.Sprintf(m.words.Cloth.OnStrip, m.d.Name, m.words.StripTitle(s), m.mark),
 		At:   geom.Pt(at+m.d.Channel.Opening, y), Height: h,
 	}}
 }
@@ -139,7 +139,7 @@ func (m *maker) facing(s bed.Side) error {
 	// Lettered between two quarters, where no notch has its number.
 	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() * 3 / 8)
 	h := min(clothLetter/2, m.d.Channel.Depth/4)
-	p.Labels = append(p.Labels, piece.Label{Text: fmt.Sprintf(m.words.Cloth.OnFacing, m.d.Name, p.Title, m.digest),
+	p.Labels = append(p.Labels, piece.Label{Text: fmt.Sprintf(m.words.Cloth.OnFacing, m.d.Name, p.Title, m.mark),
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
 	// It is sewn on face to face, so that it is the mirror image of its side.
 	if s == bed.Left {

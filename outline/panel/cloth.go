@@ -50,15 +50,15 @@ type Sewn struct {
 const clothLetter = 10.0
 
 // Pieces builds every cloth piece of a design from its hung shape and flat body.
-// digest is lettered on each piece, in the words given, so that no piece of another
+// mark is lettered on each piece, in the words given, so that no piece of another
 // design is taken for one of this. A body wider than the roll is divided by the joins that the design
 // allows; if they do not do, the error is a [TooWide].
-func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words.Lettering) (Sewn, error) {
+func Pieces(d design.Design, s *hung.Shape, b *flat.Body, mark string, w words.Lettering) (Sewn, error) {
 	reach, err := Reach(d.Channel.Depth, d.Side.Diameter)
 	if err != nil {
 		return Sewn{}, fmt.Errorf("channel.depth: %w", err)
 	}
-	m := maker{d: d, s: s, b: b, digest: digest, words: w, sideID: [2]string{"body", "body"}}
+	m := maker{d: d, s: s, b: b, mark: mark, words: w, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
 	if err := m.sidesRun(); err != nil {
 		return Sewn{}, err
@@ -86,12 +86,12 @@ func Pieces(d design.Design, s *hung.Shape, b *flat.Body, digest string, w words
 
 // maker gathers the pieces while they are built.
 type maker struct {
-	d      design.Design
-	s      *hung.Shape
-	b      *flat.Body
-	digest string
-	words  words.Lettering
-	out    Sewn
+	d     design.Design
+	s     *hung.Shape
+	b     *flat.Body
+	mark  string
+	words words.Lettering
+	out   Sewn
 
 	edges []geom.Polyline // the body's net edges, see seamLines
 	cord  flat.Edge       // cord centres at v > 0

@@ -204,7 +204,7 @@ func checkMarks(t *testing.T, i int, p piece.Piece) {
 		}
 		seen += l.Text + "\n"
 	}
-	for _, want := range []string{p.Title + " · cut 1", "design 00000000", "grain (warp)", "join ("} {
+	for _, want := range []string{p.Title + " · cut 1", "shape 00000000", "grain (warp)", "join ("} {
 		if !strings.Contains(seen, want) {
 			t.Errorf("design %d: %s is not lettered %q", i, p.ID, want)
 		}

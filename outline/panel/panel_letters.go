@@ -18,7 +18,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	texts := []string{
 		m.named(m.words.Cloth.Panels[q.which]),
 		m.d.Cloth.Name,
-		fmt.Sprintf(m.words.Cloth.Design, m.digest),
+		fmt.Sprintf(m.words.Cloth.Shape, m.mark),
 		m.panelSides(q),
 	}
 	head, foot := m.out.BarLines[hung.Head][0].X, m.out.BarLines[hung.Foot][0].X

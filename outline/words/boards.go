@@ -14,7 +14,7 @@ type Boards struct {
 	Facing                   string
 	Part                     string // title, number of the part, how many there are
 	PartNumber               string // number of the part, how many there are
-	Design                   string // digest
+	Shape                    string // mark
 	Edges                    map[BoardEdge]string
 	FromCentre               string // what the figures across a side curve are
 	Straight                 string // how far from the centre line its straight edge lies
@@ -85,7 +85,7 @@ func englishBoards() Boards {
 		Caps:       [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
 		Facing:     "FACING",
 		Part:       "%s %d OF %d",
-		Design:     "design %s",
+		Shape:      "shape %s",
 		Edges:      identified(BoardEdgeCount),
 		FromCentre: "WIDTHS FROM THE CENTRE LINE",
 		Straight:   "STRAIGHT EDGE %s FROM THE CENTRE LINE",

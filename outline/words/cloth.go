@@ -16,19 +16,19 @@ type Cloth struct {
 	Facing string // title of a facing: side
 	Cap    string // title of a cap: end
 
-	Cut        string    // title
-	Design     string    // digest
-	FaceUp     string    // which face is lettered
-	DesignFace string    // digest, and which face is lettered
-	OnStrip    string    // name of the design, title, digest
-	OnFacing   string    // likewise
-	Grain      string    // beside the grain arrow
-	Bars       [2]string // beside a bar line, by its end
-	Centre     string    // beside the centre line
-	Sides      [2]string // inside a side of the whole body, by the side
-	Edges      [2]string // of a panel with that side
-	NoEdge     string    // of a panel between two joins
-	Join       string    // join, its notches
+	Cut       string    // title
+	Shape     string    // mark
+	FaceUp    string    // which face is lettered
+	ShapeFace string    // mark, and which face is lettered
+	OnStrip   string    // name of the design, title, mark
+	OnFacing  string    // likewise
+	Grain     string    // beside the grain arrow
+	Bars      [2]string // beside a bar line, by its end
+	Centre    string    // beside the centre line
+	Sides     [2]string // inside a side of the whole body, by the side
+	Edges     [2]string // of a panel with that side
+	NoEdge    string    // of a panel between two joins
+	Join      string    // join, its notches
 	// FirstDouble and FirstSingle tell the notches of a join by the first of them.
 	FirstDouble, FirstSingle string
 }
@@ -64,18 +64,18 @@ func englishCloth() Cloth {
 		},
 		Strip: "channel %s", Facing: "facing %s", Cap: "cap %s",
 
-		Cut:        "%s · cut 1",
-		Design:     "design %s",
-		FaceUp:     "this face inside the bed",
-		DesignFace: "design %s · this face inside the bed",
-		OnStrip:    "%s · %s · cut 1 · head this end · %s",
-		OnFacing:   "%s · %s · cut 1 · %s",
-		Grain:      "grain (warp)",
-		Bars:       [2]string{hung.Head: "head bar", hung.Foot: "foot bar"},
-		Centre:     "centre line",
-		Sides:      [2]string{bed.Left: "left side (single notches)", bed.Right: "right side (double notches)"},
-		Edges:      [2]string{bed.Left: "left side: single notches", bed.Right: "right side: double notches"},
-		NoEdge:     "between the joins",
-		Join:       "%s (%s)", FirstDouble: "single notches, the first double", FirstSingle: "double notches, the first single",
+		Cut:       "%s · cut 1",
+		Shape:     "shape %s",
+		FaceUp:    "this face inside the bed",
+		ShapeFace: "shape %s · this face inside the bed",
+		OnStrip:   "%s · %s · cut 1 · head this end · %s",
+		OnFacing:  "%s · %s · cut 1 · %s",
+		Grain:     "grain (warp)",
+		Bars:      [2]string{hung.Head: "head bar", hung.Foot: "foot bar"},
+		Centre:    "centre line",
+		Sides:     [2]string{bed.Left: "left side (single notches)", bed.Right: "right side (double notches)"},
+		Edges:     [2]string{bed.Left: "left side: single notches", bed.Right: "right side: double notches"},
+		NoEdge:    "between the joins",
+		Join:      "%s (%s)", FirstDouble: "single notches, the first double", FirstSingle: "double notches, the first single",
 	}
 }

@@ -6,7 +6,9 @@ import "fmt"
 // and what a machine is tried with.
 type Sheets struct {
 	Cloth, Boards string // titles of the cloth lay and of template sheets
-	Title         string // of a file: title, sheet, sheets, design, digest
+	Title         string // of a file: title, sheet, sheets, design, marks
+	Design        string // digest
+	Marks         string // marks of the shapes and of the lay
 	Number        string // in the title block: title, sheet, sheets
 	Scale         string // scale, material
 	Size          string // what a file says of itself: scale
@@ -27,15 +29,17 @@ type Sheets struct {
 }
 
 // FileTitle is the title of a sheet with what tells the file from all others.
-func (s Sheets) FileTitle(title string, sheet, sheets int, design, digest string) string {
-	return fmt.Sprintf(s.Title, title, sheet, sheets, design, digest)
+func (s Sheets) FileTitle(title string, sheet, sheets int, design, marks string) string {
+	return fmt.Sprintf(s.Title, title, sheet, sheets, design, marks)
 }
 
 // EnglishSheets returns what stands on sheets in English.
 func EnglishSheets() Sheets {
 	return Sheets{
 		Cloth: "Cloth lay", Boards: "Templates",
-		Title:  "%s, sheet %d of %d: %s, design %s",
+		Title:  "%s, sheet %d of %d: %s, %s",
+		Design: "design %s",
+		Marks:  "shape %s, lay %s",
 		Number: "%s — sheet %d of %d",
 		Scale:  "scale %s   %s",
 		Size:   "Lengths in mm, scale %s. Cut at this size, do not fit to page.",

@@ -141,7 +141,7 @@ func calibrationSheet(d design.Design, digest string, say words.Sheets) (export.
 	if err != nil {
 		return export.Drawing{}, calibrate.Bars{}, err
 	}
-	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Digest: digest}, say)
+	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Marks: fmt.Sprintf(say.Design, digest)}, say)
 }
 
 // combFor returns a comb for kerfs up to what the board allows.
@@ -176,6 +176,6 @@ func kerfComb(c calibrate.Comb, d design.Design, digest string, say words.Sheets
 		Name:   "kerf-comb", Title: fmt.Sprintf(say.Comb, c.Thickness), Words: &say,
 		Frame: export.Around(box.Width()+2*room, box.Height()+2*room, 1),
 		Items: []export.Item{{Piece: p, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(room, room)}}},
-		Block: export.Block{Design: d.Name, Sheet: 2, Sheets: 2, Material: d.Sheet.Name, Digest: digest},
+		Block: export.Block{Design: d.Name, Sheet: 2, Sheets: 2, Material: d.Sheet.Name, Marks: fmt.Sprintf(say.Design, digest)},
 	})
 }

@@ -157,7 +157,7 @@ func laysOf(p *work.Plan, l work.Lays) []document.Lay {
 // summary tells in a few lines what the files hold.
 func summary(w io.Writer, p *work.Plan, l work.Lays) {
 	st := p.Style()
-	sayf(w, "%s, design %s", p.Design.Name, p.Digest)
+	sayf(w, "%s, design %s, shape %s", p.Design.Name, p.Digest, p.Mark)
 	sayf(w, "cloth: %d pieces on %s of roll %s wide, %.0f %% used", len(l.Cloth.Placements),
 		st.Length(l.Cloth.Length), st.Length(p.Design.Cloth.Width), 100*l.Cloth.Density)
 	if l.Boards.Beds > 0 {

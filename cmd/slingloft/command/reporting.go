@@ -38,7 +38,7 @@ func (r *reporting) flags(f *pflag.FlagSet, schema func() map[string]any, do run
 
 // headOf is what the document of a plan begins with; err is what the command ends in.
 func headOf(p *work.Plan, version int, err error) document.Head {
-	return document.Head{Version: version, Name: p.Design.Name, Digest: p.Digest, Status: statusOf(err)}
+	return document.Head{Version: version, Name: p.Design.Name, Digest: p.Digest, Mark: p.Mark, Status: statusOf(err)}
 }
 
 // statusOf returns the exit status that an error earns.

@@ -18,6 +18,7 @@ type Head struct {
 	Version int    `json:"version"`
 	Name    string `json:"name" doc:"of the design"`
 	Digest  string `json:"digest" doc:"of the design; changes with any of its values"`
+	Mark    string `json:"mark" doc:"of the shapes, as it is lettered on pieces and templates; empty where none are made"`
 	Status  int    `json:"status" doc:"exit status"`
 }
 

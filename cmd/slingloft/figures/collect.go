@@ -20,7 +20,7 @@ const stationsShown = 120
 // Of gathers the figures of a laid plan, its remarks in one language.
 func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	w := say.Names
-	d := Document{Version: Version, Name: p.Design.Name, Digest: p.Digest}
+	d := Document{Version: Version, Name: p.Design.Name, Digest: p.Digest, Mark: p.Mark}
 	d.Given = givenOf(p)
 	d.Shape = shapeOf(p)
 	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}

@@ -23,6 +23,7 @@ type Document struct {
 	Version  int      `json:"version"`
 	Name     string   `json:"name"`
 	Digest   string   `json:"digest"`
+	Mark     string   `json:"mark"`
 	Cautions []string `json:"cautions"`
 	Warnings []string `json:"warnings"`
 

@@ -18,7 +18,7 @@ import (
 func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b := &report{style: p.Style(), imperial: p.Design.Output.Inches, words: say.Names, say: say}
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
-	b.line(say.Head, d.Name, d.Digest)
+	b.line(say.Head, d.Name, d.Digest, d.Mark)
 	b.unmet(p, d)
 	b.cautions()
 	b.shape(d)

@@ -9,7 +9,7 @@ import "slingloft/outline/words"
 type Words struct {
 	Names words.Names
 
-	Head     string // name of the design, its digest
+	Head     string // name of the design, its digest, the mark of its shapes
 	Caution  string // a caution
 	Careful  string // stands beside every group of loads
 	Note     string // a remark
@@ -37,7 +37,7 @@ type Words struct {
 func English() Words {
 	return Words{
 		Names:    words.English(),
-		Head:     "%s · design %s",
+		Head:     "%s · design %s · shape %s",
 		Caution:  "! %s",
 		Careful:  "! One resting person only; low at first, over soft ground. Read the cautions above.",
 		Note:     "note: %s",

@@ -47,7 +47,7 @@ func Unlaid(p *work.Plan, say wording.Words) (sheet.Sheet, error) {
 // dataOf gathers what is known at once.
 func dataOf(p *work.Plan, say wording.Words) given.Data {
 	d := given.Data{
-		Design: p.Design, Digest: p.Digest, Style: p.Style(),
+		Design: p.Design, Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
 		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
 		Say: say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),

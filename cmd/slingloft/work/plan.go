@@ -29,6 +29,7 @@ import (
 type Plan struct {
 	Design design.Design
 	Digest string // eight hex digits that change with any value of the design
+	Mark   string // eight hex digits that change with what is cut, see [outline.Mark]
 	Shape  hung.Shape
 	Body   flat.Body
 	Sewn   panel.Sewn
@@ -156,15 +157,29 @@ func (p *Plan) make() error {
 		return err
 	}
 	d = p.Design
-	if p.Sewn, err = outline.Panels(d, &p.Shape, &p.Body, p.Digest, p.Words.Lettering); err != nil {
-		return &blamed{design.KeyChannelDepth, err}
+	// The mark that is lettered on the pieces comes from their shapes.
+	if err = p.panels(); err != nil {
+		return err
 	}
 	if err = p.rigged(); err != nil {
+		return err
+	}
+	p.Mark = outline.Mark(p.Sewn, p.Cords.Cords)
+	if err = p.panels(); err != nil {
 		return err
 	}
 	p.setPaths()
 	if err = p.boarded(); err != nil {
 		return &blamed{"sheet", err}
+	}
+	return nil
+}
+
+// panels builds the cloth pieces with the mark as far as it is known.
+func (p *Plan) panels() error {
+	var err error
+	if p.Sewn, err = outline.Panels(p.Design, &p.Shape, &p.Body, p.Mark, p.Words.Lettering); err != nil {
+		return &blamed{design.KeyChannelDepth, err}
 	}
 	return nil
 }

@@ -1,6 +1,8 @@
 package work
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"fmt"
 
 	"slingloft/export"
@@ -37,7 +39,7 @@ func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 		Name: "cloth-lay", Title: p.Words.Sheets.Cloth,
 		Frame: export.Around(l.Length, c.Width, scale),
 		Items: Placed(p.cloth(), l, 0), Edge: true,
-		Block: p.block(c.Name, 1, 1), Words: &p.Words.Sheets,
+		Block: p.block(c.Name, 1, 1, layMark(p.cloth(), l, l.Length, c.Width)), Words: &p.Words.Sheets,
 		Lines: p.keepOutLines(piece.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
 	}
 	for i, f := range c.Flaws {
@@ -60,7 +62,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, err
 	if err != nil {
 		return export.Drawing{}, err
 	}
-	block := p.block(b.Name, n+1, l.Beds)
+	block := p.block(b.Name, n+1, l.Beds, layMark(p.boards(), l, b.Width, b.Height))
 	block.Scale = scale
 	return export.Compose(export.Sheet{
 		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: p.Words.Sheets.Boards, Words: &p.Words.Sheets,
@@ -69,9 +71,21 @@ func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, err
 	})
 }
 
-// block returns the title block's fields.
-func (p *Plan) block(material string, sheet, sheets int) export.Block {
-	return export.Block{Design: p.Design.Name, Sheet: sheet, Sheets: sheets, Material: material, Digest: p.Digest}
+// block returns the title block's fields; lay is the lay's own mark.
+func (p *Plan) block(material string, sheet, sheets int, lay string) export.Block {
+	return export.Block{Design: p.Design.Name, Sheet: sheet, Sheets: sheets, Material: material,
+		Marks: fmt.Sprintf(p.Words.Sheets.Marks, p.Mark, lay)}
+}
+
+// layMark returns eight hex digits that change with the places of the pieces and with
+// what they lie on, of a width and height in mm.
+func layMark(pieces []piece.Piece, l nest.Lay, width, height float64) string {
+	sum := sha256.New()
+	fmt.Fprintf(sum, "%.3f %.3f\n", width, height)
+	for _, s := range spots(pieces, l) {
+		fmt.Fprintf(sum, "%s %d %d %t %.6f %.3f %.3f\n", s.Piece, s.Copy, s.Bed, s.Mirror, s.Turn, s.At[0], s.At[1])
+	}
+	return hex.EncodeToString(sum.Sum(nil)[:4])
 }
 
 // Placed returns the pieces that lie on one bed where the lay put them.

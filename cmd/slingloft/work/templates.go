@@ -14,7 +14,7 @@ func (p *Plan) boarded() error {
 	if err != nil {
 		return err
 	}
-	p.Boards, err = outline.Cutting{Design: p.Design, Digest: p.Digest, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering}.Templates()
+	p.Boards, err = outline.Cutting{Design: p.Design, Mark: p.Mark, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering}.Templates()
 	if err != nil {
 		return err
 	}

@@ -15,7 +15,7 @@ import (
 // subtitle says for whom it is.
 func (b build) subtitle() string {
 	s := b.Design.Sleeper
-	return fmt.Sprintf(b.Say.Subtitle, b.Round(s.Stature), b.Mass(s.Mass), b.Digest)
+	return fmt.Sprintf(b.Say.Subtitle, b.Round(s.Stature), b.Mass(s.Mass), b.Digest, b.Mark)
 }
 
 // verdict sums up the checks.

@@ -27,7 +27,8 @@ import (
 // left out of the sheet.
 type Data struct {
 	Design design.Design
-	Digest string
+	Digest string // of the design
+	Mark   string // of the shapes
 	Style  quantity.Style
 	Say    wording.Words // in the language of the sheet
 

@@ -18,7 +18,7 @@ type Words struct {
 	Names words.Names
 
 	Frame    sheet.Frame
-	Subtitle string // stature, mass, digest
+	Subtitle string // stature, mass, digest of the design, mark of the shapes
 	NotGiven string // a value that the design does not give
 	Both     string // one thing and another
 	Inches   string // the unit in running text, where its sign would be mistaken
@@ -56,7 +56,7 @@ func English() Words {
 			Language: "en", File: "%s – build sheet", Design: "design %s", Contents: "Contents", Skip: "To the sheet",
 			Picture: "%s, picture", Rows: "%s, rows %d to %d", Continued: "%s, continued",
 		},
-		Subtitle: "Bridge hammock for a sleeper of %s and %s; build sheet of design %s",
+		Subtitle: "Bridge hammock for a sleeper of %s and %s; build sheet of design %s, shape %s",
 		NotGiven: "not given",
 		Both:     "%s and %s",
 		Inches:   "inches",
