@@ -23,7 +23,7 @@ func (d *Data) Round(mm float64) string {
 	return s.Length(mm)
 }
 
-// Figure writes a length without its unit, SignedFigure with a true minus.
+// Figure writes a length without its unit.
 func (d *Data) Figure(mm float64) string { return d.Style.Figure(mm) }
 
 // SignedFigure writes a length without unit, with a true minus.
