@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"io/fs"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -90,6 +91,9 @@ func allowed(from, to string) bool {
 	case "cmd":
 		return true
 	case "export", "nest":
+		if a, z := sheetRoom(from), sheetRoom(to); a > 0 && z > 0 {
+			return z > a
+		}
 		return below(top) || below("outline")
 	}
 	if from == "outline/design" && to == "outline/piece" {
@@ -122,6 +126,16 @@ func order(folder string) int {
 	return ground
 }
 
+// sheetRoom returns where a folder stands among the rooms of the build sheet, from those
+// who lay it out to what it consists of; 0 for any other.
+func sheetRoom(folder string) int {
+	rooms := [][]string{
+		{"export/sheet/chapter"}, {"export/sheet/scene", "export/sheet/sketch", "export/sheet/series"}, {"export/sheet/given"},
+		{"export/sheet/wording", "export/sheet/page", "export/sheet/paper"}, {"export/sheet"}, {"export/sheet/chart"}, {"export/sheet/picture"},
+	}
+	return 1 + slices.IndexFunc(rooms, func(r []string) bool { return slices.Contains(r, folder) })
+}
+
 // forTests reports whether a folder holds code for tests alone.
 func forTests(folder string) bool { return strings.HasSuffix(folder, "test") }
 
@@ -137,6 +151,13 @@ func TestAllowed(t *testing.T) {
 		{"export/svg", "outline/geom", true},
 		{"export/svg", "nest", false},
 		{"export", "cmd/slingloft/work", false},
+		{"export/sheet/chapter", "export/sheet/scene", true},
+		{"export/sheet/scene", "export/sheet/sketch", false},
+		{"export/sheet/given", "export/sheet/series", false},
+		{"export/sheet/page", "export/sheet", true},
+		{"export/sheet/page", "export/sheet/given", false},
+		{"export/sheet", "export/sheet/wording", false},
+		{"export/sheet/given", "export", true},
 		{"nest", "outline/geom", true},
 		{"nest", "export", false},
 		{"outline", "outline/hung", true},

@@ -16,7 +16,9 @@ import (
 // Each section of the sheet against figures that are worked out another way, mostly
 // from others that are printed: the built-in design laid out, others without a lay.
 func TestSections(t *testing.T) {
-	for name, whole := range map[string]bool{"demo": true, "ordinary_even_load": false, "degenerate_whole_loop": false, "ordinary_gathered": false} {
+	for name, whole := range map[string]bool{
+		"demo": true, "ordinary_even_load": false, "degenerate_whole_loop": false, "ordinary_gathered": false,
+	} {
 		t.Run(name, func(t *testing.T) {
 			p := planOf(t, name)
 			s := readSheet{T: t}
@@ -85,7 +87,8 @@ func (s readSheet) forces(p work.Plan) {
 func (s readSheet) section(p work.Plan) {
 	bars, drops := s.row("ends", "bar, between cord centres"), s.row("ends", "drop at the bar")
 	girths, walls := s.row("ends", "girth at the bar, cord to cord"), s.row("ends", "wall above the level at the bar")
-	legs, out, up := s.row("ends", "leg, bar tip to hook"), s.row("ends", "hook from mid-bay, level"), s.row("ends", "hook above the bottom line")
+	legs, out := s.row("ends", "leg, bar tip to hook"), s.row("ends", "hook from mid-bay, level")
+	up := s.row("ends", "hook above the bottom line")
 	for e, r := range [2]float64{p.Design.Bed.HeadRadius, p.Design.Bed.FootRadius} {
 		sin, cos := math.Sincos(walls[e] * math.Pi / 180)
 		wall := girths[e]/2 - r*walls[e]*math.Pi/180
@@ -118,8 +121,9 @@ func (s readSheet) row2(id, end string) float64 {
 // place: the hang lines' level runs and the hammock fill the distance, each hook stands
 // its line's rise above its apex, and a pull is that of the forces along the line.
 func (s readSheet) place(p work.Plan) {
-	lines, hooks, apexes := s.row("place", "hang line, apex to support"), s.row("place", "support above ground"), s.row("place", "apex above ground")
-	angle, pulls, weights := s.row("ends", "hang angle above the level"), s.row("place", "pull along the line"), s.row("place", "the same as a weight")
+	lines, hooks := s.row("place", "hang line, apex to support"), s.row("place", "support above ground")
+	apexes, angle := s.row("place", "apex above ground"), s.row("ends", "hang angle above the level")
+	pulls, weights := s.row("place", "pull along the line"), s.row("place", "the same as a weight")
 	level, upright := s.row("forces", "pull on the hook, level"), s.row("forces", "pull on the hook, upright")
 	runs := 0.0
 	for e := range 2 {
@@ -132,7 +136,8 @@ func (s readSheet) place(p work.Plan) {
 	overall := s.row("summary", "overall length, hook to hook")[0]
 	s.near("distance", runs+overall, p.Design.Hang.Distance, 4)
 	s.near("bed above ground", s.row("place", "bed's lowest point above ground")[0], p.Design.Hang.Bed, 0.5)
-	s.near("apexes over each other", apexes[0]-apexes[1], s.row("ends", "hook above the bottom line")[0]-s.row("ends", "hook above the bottom line")[1], 2)
+	up := s.row("ends", "hook above the bottom line")
+	s.near("apexes over each other", apexes[0]-apexes[1], up[0]-up[1], 2)
 	s.near("shelter", s.row("place", "least that covers it")[0], overall+2*200, 1)
 }
 

@@ -341,7 +341,8 @@ func TestInBrowser(t *testing.T) {
 		paper string
 		size  chromedp.PaperSize
 	}{
-		{"demo", []view{{"dark", 1100, 900, true, true}, {"wide", 1100, 900, false, true}, {"phone", 390, 844, false, false}}, "A4", chromedp.PaperA4},
+		{"demo", []view{{"dark", 1100, 900, true, true}, {"wide", 1100, 900, false, true}, {"phone", 390, 844, false, false}},
+			"A4", chromedp.PaperA4},
 		{"inches", []view{{"phone", 390, 844, false, false}, {"wide", 1100, 900, false, false}}, "letter", chromedp.PaperLetter},
 	} {
 		t.Run(row.name, func(t *testing.T) {

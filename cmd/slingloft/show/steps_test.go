@@ -16,14 +16,17 @@ func (s readSheet) work(p work.Plan) {
 	drops := s.row("ends", "drop at the bar")
 	for e, end := range []string{"head", "foot"} {
 		s.near(end+" bar", s.fact("Cut the bars", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, 0.1)
-		s.near(end+" drop", s.fact("Measure and correct", map[int]string{0: "cords above the bed's bottom at the head bar", 1: "at the foot bar"}[e])[0], drops[e], 0.6)
-		s.near(end+" angle", s.fact("Hang it low and test", end+" hang line above the level")[0], s.row("ends", "hang angle above the level")[e], 0)
+		drop := [2]string{"cords above the bed's bottom at the head bar", "at the foot bar"}[e]
+		s.near(end+" drop", s.fact("Measure and correct", drop)[0], drops[e], 0.6)
+		angle := s.row("ends", "hang angle above the level")[e]
+		s.near(end+" angle", s.fact("Hang it low and test", end+" hang line above the level")[0], angle, 0)
 		if d.Bed.Cut == design.Net {
 			s.near(end+" corner", s.fact("Tack the tails' ends", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
 		}
 	}
 	s.near("overall", s.fact("Measure and correct", "hook to hook, level")[0], s.row("summary", "overall length, hook to hook")[0], 0)
-	s.near("mid-bay, wider than the bars never", min(bars[0], bars[1]), max(s.fact("Measure and correct", "cords apart at mid-bay")[0], min(bars[0], bars[1])), 0)
+	shorter, apart := min(bars[0], bars[1]), s.fact("Measure and correct", "cords apart at mid-bay")[0]
+	s.near("mid-bay, wider than the bars never", shorter, max(apart, shorter), 0)
 	s.near("bar to bar", s.fact("Measure and correct", "body, bar to bar along the bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)
 	s.near("allowance", s.fact("Cut", "allowance at the body's sides")[0], d.Seam.Side, 0.05)
 	s.near("channel", s.fact("Stitch the channels", "finished depth of the channel")[0], d.Channel.Depth, 0.05)

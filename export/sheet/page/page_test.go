@@ -71,7 +71,8 @@ func TestText(t *testing.T) {
 		sheet.Steps{{Title: "<s>", Text: "do", Facts: []sheet.Fact{{Name: "<f>", Value: "1 & 2"}}}, {Title: "none"}},
 		sheet.Table{ID: "t", Caption: "<c>", Head: []string{"", "h<"}, Words: []bool{true, false}, Rows: [][]string{{"r>", "1"}}})
 	for name, want := range map[string][]string{
-		"title": {"A & <b> – build sheet"}, "h1": {"A & <b>"}, "h2": {"1 One"}, "h3": {"<n>", "<s>", "none"}, "li": {"One", "a < b", "c", "l & m"},
+		"title": {"A & <b> – build sheet"}, "h1": {"A & <b>"}, "h2": {"1 One"}, "h3": {"<n>", "<s>", "none"},
+		"li": {"One", "a < b", "c", "l & m"},
 		"dt": {"<f>"}, "dd": {"1 & 2"}, "caption": {"<c>"}, "th": {"h<", "r>"}, "footer": {"A & <b> · design 0a1b"}, "strong": {"Take care."},
 	} {
 		found := find(root, name)
