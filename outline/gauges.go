@@ -15,10 +15,12 @@ import (
 func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 	d := c.Design
 	var out []piece.Piece
-	add := func(use piece.BoardUse) func(piece.Piece, error) error {
-		return func(t piece.Piece, err error) error {
-			t.Lie.For = use
-			out = append(out, t)
+	add := func(use piece.BoardUse) func([]piece.Piece, error) error {
+		return func(t []piece.Piece, err error) error {
+			for i := range t {
+				t[i].Lie.For = use
+			}
+			out = append(out, t...)
 			return err
 		}
 	}
@@ -35,18 +37,18 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 		allow = append(allow, mark(words.CapStep, d.Seam.Cap), mark(words.TopHemStep, 2*d.Cap.Hem))
 	}
 	if folds = wide(folds); len(folds) > 0 {
-		if err := add(piece.PressBoard)(template.PressGauge("gauge-press", o.Words.Press, folds, o)); err != nil {
+		if err := add(piece.PressBoard)(template.Steps(template.PressGauge, "gauge-press", o.Words.Press, folds, o)); err != nil {
 			return nil, err
 		}
 	}
 	if allow = wide(allow); len(allow) > 0 {
-		if err := add(piece.AllowBoard)(template.AllowanceGauge("gauge-allowance", o.Words.Allowance, allow, o)); err != nil {
+		if err := add(piece.AllowBoard)(template.Steps(template.AllowanceGauge, "gauge-allowance", o.Words.Allowance, allow, o)); err != nil {
 			return nil, err
 		}
 	}
 	for i, g := range cordGauges(c.Cords) {
 		id := "gauge-cord-" + strconv.Itoa(i+1)
-		if err := add(piece.CordBoard)(template.StripGauge(id, g.title(i+1, c.Words), g.lettered(c.Words), o)); err != nil {
+		if err := add(piece.CordBoard)(template.Strips(id, g.title(i+1, c.Words), g.lettered(c.Words), o)); err != nil {
 			return nil, err
 		}
 	}
@@ -55,7 +57,7 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 		notches = append(notches, template.GaugeMark{ID: fmt.Sprintf("NOTCH %d", n.Number), Name: fmt.Sprintf(o.Words.Notch, n.Number), At: n.At})
 	}
 	notches = append(notches, mark(words.FootEndMark, c.Sewn.SideNet.HungLength()))
-	err := add(piece.NotchBoard)(template.StripGauge("gauge-notch", o.Words.Notches, notches, o))
+	err := add(piece.NotchBoard)(template.Strips("gauge-notch", o.Words.Notches, notches, o))
 	return out, err
 }
 

@@ -19,6 +19,7 @@ import (
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
 	"slingloft/outline/panel"
+	"slingloft/outline/template"
 	"slingloft/outline/words"
 )
 
@@ -36,4 +37,5 @@ type Cutting struct {
 	Sewn   panel.Sewn
 	Cords  []cord.Cord
 	Words  words.Lettering
+	Room   template.Room // on a sheet
 }

@@ -17,9 +17,9 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 	o := template.Options{
 		Tick: c.Design.Template.Tick, Backing: c.Design.Template.Backing, Letter: c.Design.Template.Letter,
 		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Words: c.Words.Boards,
-		Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, c.Mark)},
+		Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, c.Mark)}, Room: c.Room,
 	}
-	out, err := template.Side("template-side", o.Words.Side, c.sideCurve(), o)
+	out, err := c.side(o)
 	if err != nil {
 		return nil, err
 	}
@@ -41,6 +41,9 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 		if err := add(template.FacingTemplate("template-facing", o.Words.Facing, c.facingCurves(), o)); err != nil {
 			return nil, err
 		}
+	}
+	if c.Design.Template.NoGauges {
+		return out, nil
 	}
 	gauges, err := c.gauges(o)
 	return append(out, gauges...), err

@@ -337,6 +337,8 @@ type Template struct {
 	Whole   bool    // whole side curve rather than half
 	Backing float64 // least width of a template beside its curve, mm
 	Letter  float64 // height of lettering, mm
+
+	NoGauges bool // templates alone
 }
 
 // Margins holds the required ratios and the waived checks.

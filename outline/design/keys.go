@@ -260,6 +260,7 @@ const (
 	KeySpliceWaste         Key = "splice.waste"
 	KeySpliceWholeLoop     Key = "splice.whole_loop"
 	KeyTemplateBacking     Key = "template.backing"
+	KeyTemplateGauges      Key = "template.gauges"
 	KeyTemplateLetter      Key = "template.letter"
 	KeyTemplateTick        Key = "template.tick"
 	KeyTemplateWhole       Key = "template.whole"

@@ -125,6 +125,8 @@ func templateRows() []row {
 			says("Step of ticks and offsets; left out, 25 mm, or 1 in where output.units is in.", "25 mm", "1 in").known("step", "ticks"),
 		toggle(KeyTemplateWhole, func(d *Design) *bool { return &d.Template.Whole }).
 			says("The whole side curve rather than half of it.", "true", "true").or("false").known("half"),
+		toggle(KeyTemplateGauges, func(d *Design) *bool { return &d.Template.NoGauges }).negated().
+			says("Press, allowance, cord and notch gauges beside the templates.", "true", "true").or("true").known("gauge"),
 		length(KeyTemplateBacking, 15, 600, func(d *Design) *float64 { return &d.Template.Backing }).
 			says("Least width of a template beside its curve.", "45 mm", "1 3/4 in").or("40 mm").orIn("1 1/2 in").known("width"),
 		length(KeyTemplateLetter, 1.8, 20, func(d *Design) *float64 { return &d.Template.Letter }).

@@ -23,6 +23,7 @@ type Options struct {
 	Style   quantity.Style // of the figures
 	Notes   []string       // lettered near the title where there is room: the design, its digest
 	Words   words.Boards
+	Room    Room // on a sheet: what is longer comes in halves, or shorter, where that serves
 }
 
 // Notch is a point of an edge that is carried over to the cloth.

@@ -17,6 +17,10 @@ type GaugeMark struct {
 	ID   string  // of its line, in every language
 	Name string  // lettered beside it
 	At   float64 // mm
+
+	// Before is how far the gauge's zero lies from that which its figures count from,
+	// mm, where it goes on from another gauge.
+	Before float64
 }
 
 // Measures of strip gauges in heights of lettering, own choice.
@@ -95,7 +99,7 @@ func checkMarks(marks []GaugeMark) error {
 // stripTexts returns name and distance of every mark and the longest's width.
 func stripTexts(marks []GaugeMark, opts Options) (texts []string, widest float64) {
 	for _, m := range marks {
-		text := depthFigure(opts.Style, m.At)
+		text := depthFigure(opts.Style, m.Before+m.At)
 		if m.Name != "" {
 			text = m.Name + " " + text
 		}

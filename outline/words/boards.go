@@ -66,12 +66,13 @@ const (
 	TopHemStep               // at its top edge
 	HeadEndMark              // where the side seam begins
 	FootEndMark              // and ends
+	GoOnMark                 // where the next strip goes on
 	GaugeMarkCount           // how many there are
 )
 
 // String returns the mark's identifier, as lines of files have it.
 func (m GaugeMark) String() string {
-	return [GaugeMarkCount]string{"TURN-UNDER", "CHANNEL FOLD", "HEM", "SIDE", "END", "CAP", "TOP HEM", "HEAD END", "FOOT END"}[m]
+	return [GaugeMarkCount]string{"TURN-UNDER", "CHANNEL FOLD", "HEM", "SIDE", "END", "CAP", "TOP HEM", "HEAD END", "FOOT END", "GO ON"}[m]
 }
 
 // PartTitle is the title of one of the parts of a divided template.

@@ -4,6 +4,7 @@ import (
 	"slingloft/export"
 	"slingloft/outline"
 	"slingloft/outline/divide"
+	"slingloft/outline/template"
 )
 
 // boarded builds every stiff template and gauge of a plan, and divides those longer
@@ -14,11 +15,12 @@ func (p *Plan) boarded() error {
 	if err != nil {
 		return err
 	}
-	p.Boards, err = outline.Cutting{Design: p.Design, Mark: p.Mark, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering}.Templates()
+	w, h := frame.Lay.Width()-2*s.Margin, frame.Lay.Height()-2*s.Margin
+	p.Boards, err = outline.Cutting{Design: p.Design, Mark: p.Mark, Sewn: p.Sewn, Cords: p.Cords.Cords, Words: p.Words.Lettering,
+		Room: template.Room{Width: w, Height: h}}.Templates()
 	if err != nil {
 		return err
 	}
-	w, h := frame.Lay.Width()-2*s.Margin, frame.Lay.Height()-2*s.Margin
 	for _, t := range p.Boards {
 		parts, err := divide.Parts(t, w, h, divide.NewJoint(s.Kerf), p.Words.Boards)
 		if err != nil {

@@ -1,0 +1,18 @@
+package outline
+
+import (
+	"slingloft/outline/piece"
+	"slingloft/outline/template"
+)
+
+// side returns the templates of the side curve: whole ones that are asked for come in
+// halves where a sheet has no room for them.
+func (c Cutting) side(o template.Options) ([]piece.Piece, error) {
+	build := func() ([]piece.Piece, error) { return template.Side("template-side", o.Words.Side, c.sideCurve(), o) }
+	whole, err := build()
+	if err != nil || !o.Whole || o.Room.Fits(whole[0]) {
+		return whole, err
+	}
+	o.Whole = false
+	return build()
+}
