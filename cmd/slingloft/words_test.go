@@ -12,6 +12,7 @@ import (
 	"strings"
 	"testing"
 
+	"slingloft/cmd/slingloft/command"
 	"slingloft/cmd/slingloft/figures"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet/wording"
@@ -19,7 +20,7 @@ import (
 
 // tables are the words of every output in English.
 func tables() []any {
-	return []any{work.English(), figures.English(), wording.English()}
+	return []any{work.English(), figures.English(), wording.English(), command.English()}
 }
 
 // No table has an empty word, and each has a word for every kind of thing that it names.

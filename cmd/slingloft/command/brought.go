@@ -1,56 +1,53 @@
 package command
 
 import (
-	"fmt"
-	"io"
-
 	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
 )
 
 // sayBrought tells of outlines that were brought in, each with what one can measure,
 // and of what their files hold beside them.
-func sayBrought(w io.Writer, p *work.Plan) {
+func sayBrought(s Streams, p *work.Plan) {
 	st := p.Style()
 	for _, b := range p.Brought {
-		text := fmt.Sprintf("brought in: %s, %s × %s", b.Title, st.Length(b.Width), st.Length(b.Height))
+		var more []told
 		for _, part := range [...]struct {
 			n         int
-			one, more string
-		}{{b.Holes, "hole", "holes"}, {b.Lines, "line in it", "lines in it"}} {
+			one, many Message
+		}{{b.Holes, OneHole, Holes}, {b.Lines, OneLine, Lines}} {
 			switch {
 			case part.n == 1:
-				text += ", 1 " + part.one
+				more = append(more, told{what: part.one})
 			case part.n > 1:
-				text += fmt.Sprintf(", %d %s", part.n, part.more)
+				more = append(more, told{part.many, []any{part.n}})
 			}
 		}
 		if b.KeepOut {
-			text += ", kept clear"
+			more = append(more, told{what: KeptClear})
 		}
-		say(w, text)
+		s.say(BroughtIn, b.Title, st.Length(b.Width), st.Length(b.Height), more)
 	}
-	for _, s := range p.Sources {
-		for _, note := range notesOf(s) {
-			sayf(w, "note: %s: %s", s.File, note)
+	for _, from := range p.Sources {
+		for _, note := range notesOf(from, s.words()) {
+			s.say(NoteOf, from.File, note)
 		}
 	}
 }
 
 // notesOf says what of a file was left out, and what may look otherwise elsewhere.
-func notesOf(s work.Source) []string {
+func notesOf(s work.Source, w Words) []string {
 	out := append([]string{}, s.Doubts...)
 	if s.Left.Any() {
-		out = append(out, "left out: "+s.Left.String())
+		out = append(out, w.text(told{LeftOut, []any{s.Left}}))
 	}
 	return out
 }
 
 // outlinesOf tells of outlines that were brought in.
-func outlinesOf(p *work.Plan) []document.Outline {
+func outlinesOf(p *work.Plan, w Words) []document.Outline {
 	notes := map[string][]string{}
 	for _, s := range p.Sources {
-		notes[s.File] = notesOf(s)
+		notes[s.File] = notesOf(s, w)
 	}
 	out := []document.Outline{}
 	for _, b := range p.Brought {

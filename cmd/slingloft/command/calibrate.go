@@ -94,6 +94,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 		return p.Fault(design.KeySheetThickness, design.Told(err.Error()), design.Say(design.ThickerBoard))
 	}
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
+	out.say = s.words()
 	drawings := []export.Drawing{sheet, combSheet}
 	if !o.json {
 		tell := named{Streams: s}
@@ -116,10 +117,10 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 
 // calibrationHints says what to do with the sheets.
 func calibrationHints(s Streams, bars calibrate.Bars) {
-	sayf(s.Err, "measure the long bars and write under [machine] what they measure, in place of these:")
-	sayf(s.Err, `calibration_x = { drawn = "%g mm", measured = "%g mm" }`, bars.X, bars.X)
-	sayf(s.Err, `calibration_y = { drawn = "%g mm", measured = "%g mm" }`, bars.Y, bars.Y)
-	sayf(s.Err, "cut the comb from the board and push the board's edge into its slots: the number at the slot that fits is kerf, in mm")
+	s.say(MeasureBars)
+	say(s.Err, fmt.Sprintf(`calibration_x = { drawn = "%g mm", measured = "%g mm" }`, bars.X, bars.X))
+	say(s.Err, fmt.Sprintf(`calibration_y = { drawn = "%g mm", measured = "%g mm" }`, bars.Y, bars.Y))
+	s.say(CutComb)
 }
 
 func combDocument(c calibrate.Comb) document.Comb {

@@ -39,7 +39,7 @@ is made from the same definitions that the program reads its options by.`,
 						return nil
 					}
 				}
-				return usagef("complete: name a shell: bash, fish or zsh")
+				return misuse(NameShell)
 			}
 		},
 	}

@@ -3,7 +3,6 @@ package command
 import (
 	"context"
 	"errors"
-	"io"
 	"strings"
 	"time"
 
@@ -63,7 +62,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return err
 	}
 	if o.layTime < 0 || o.layTime > 24*time.Hour {
-		return usagef("cut: --lay-time %s: want 0 to 24h", o.layTime)
+		return misuse(LayTimeRange, o.layTime)
 	}
 	with, err := o.setting()
 	if err != nil {
@@ -75,7 +74,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	}
 	if err := verdict(&p); err != nil {
 		if o.json {
-			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err)))
+			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err, s.words())))
 		}
 		return err
 	}
@@ -91,7 +90,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
-	out.folder, out.formats, out.force = o.out, formats, o.force
+	out.say, out.folder, out.formats, out.force = s.words(), o.out, formats, o.force
 	if out.mark, err = keptOf(args, o, out, p.Keep(l)).mark(p.Digest); err != nil {
 		return err
 	}
@@ -103,11 +102,11 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return atMachine(&p, err)
 	}
 	tell.tell()
-	for _, text := range out.untold() {
-		sayf(s.Err, "note: %s", text)
+	for _, t := range out.untold() {
+		s.say(Note, t)
 	}
-	sayMixed(s.Err, o.out, "")
-	summary(s.Err, &p, l)
+	sayMixed(s, o.out, "")
+	summary(s, &p, l)
 	return nil
 }
 
@@ -119,8 +118,8 @@ func (o output) tell(s Streams, p *work.Plan, l work.Lays, drawings []export.Dra
 	if _, faulty := err.(design.Faults); faulty {
 		return err
 	}
-	doc := cutDocument(p, err)
-	doc.Warnings = append(doc.Warnings, o.untold()...)
+	doc := cutDocument(p, err, s.words())
+	doc.Warnings = append(doc.Warnings, s.words().lines(o.untold())...)
 	doc.Scale, doc.Lays, doc.Files = o.options.ScaleFactor(), laysOf(p, l), append(doc.Files, files...)
 	return errors.Join(err, document.Write(s.Out, doc))
 }
@@ -131,11 +130,11 @@ func cutSchema() map[string]any {
 }
 
 // cutDocument returns what cut tells of a plan before anything is laid.
-func cutDocument(p *work.Plan, err error) document.Cut {
+func cutDocument(p *work.Plan, err error, w Words) document.Cut {
 	return document.Cut{
 		Head:    headOf(p, document.CutVersion, err),
-		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
-		Outlines: outlinesOf(p),
+		Verdict: verdictLines(p, w), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
+		Outlines: outlinesOf(p, w),
 	}
 }
 
@@ -155,17 +154,17 @@ func laysOf(p *work.Plan, l work.Lays) []document.Lay {
 }
 
 // summary tells in a few lines what the files hold.
-func summary(w io.Writer, p *work.Plan, l work.Lays) {
+func summary(s Streams, p *work.Plan, l work.Lays) {
 	st := p.Style()
-	sayf(w, "%s, design %s, shape %s", p.Design.Name, p.Digest, p.Mark)
-	sayf(w, "cloth: %d pieces on %s of roll %s wide, %.0f %% used", len(l.Cloth.Placements),
+	s.say(DesignOf, p.Design.Name, p.Digest, p.Mark)
+	s.say(ClothLaid, len(l.Cloth.Placements),
 		st.Length(l.Cloth.Length), st.Length(p.Design.Cloth.Width), 100*l.Cloth.Density)
 	if l.Boards.Beds > 0 {
-		sayf(w, "templates: %d parts on %d sheets", len(l.Boards.Placements), l.Boards.Beds)
+		s.say(BoardsLaid, len(l.Boards.Placements), l.Boards.Beds)
 	}
-	sayBrought(w, p)
+	sayBrought(s, p)
 	for _, line := range p.Warnings() {
-		say(w, "warning: "+line)
+		s.say(Caution, line)
 	}
-	say(w, "hang it low and try it out before you trust it; slingloft figure shows loads and cautions")
+	s.say(HangLow)
 }

@@ -24,7 +24,7 @@ mm, N and radians.`,
 			f.BoolVar(&o.materials, "materials", false, "print the materials list alone, as CSV")
 			return o.flags(f, figures.Schema, func(ctx context.Context, s Streams, args []string) error {
 				if o.json && o.materials {
-					return usagef("figure: --json and --materials print different things; give one of them")
+					return misuse(JSONOrMaterials)
 				}
 				return figure(ctx, s, args, o)
 			})

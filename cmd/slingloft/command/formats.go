@@ -13,7 +13,7 @@ func formatsNamed(list, command string) ([]string, error) {
 	for name := range strings.SplitSeq(list, ",") {
 		name = strings.ToLower(strings.TrimSpace(name))
 		if !slices.Contains(format.Names(), name) {
-			return nil, usagef("%s: --as: there is no format %.20q; there are %s", command, name, strings.Join(format.Names(), ", "))
+			return nil, misuse(NoFormat, command, name, strings.Join(format.Names(), ", "))
 		}
 		if !slices.Contains(out, name) {
 			out = append(out, name)

@@ -50,7 +50,7 @@ func help(args []string, s Streams) error {
 			return err
 		}
 	}
-	return usagef("there is no command %.40q%s; slingloft --help lists them", args[0], meant(args[0], "", commandNames()))
+	return misuse(UnknownCommand, args[0], meant(args[0], "", commandNames()))
 }
 
 // help returns a command's own help.

@@ -65,13 +65,13 @@ func (o shop) apply(m *design.Machine, name string) error {
 			}
 		}
 		if m.Paper == "" {
-			return usagef("%s: --paper %.20q: want one of %s", name, o.paper, strings.Join(design.Papers(), ", "))
+			return misuse(NoPaper, name, o.paper, strings.Join(design.Papers(), ", "))
 		}
 	}
 	if o.measured != "" {
 		bars, err := export.ParseMeasured(o.measured)
 		if err != nil {
-			return usagef("%s: --measured: %v", name, err)
+			return misuse(NotMeasured, name, err)
 		}
 		m.Drawn, m.Measured = [2]float64{100, 100}, bars
 	}

@@ -26,12 +26,52 @@ func say(w io.Writer, text string) {
 	}
 }
 
-// sayf writes one formatted message.
-func sayf(w io.Writer, format string, a ...any) { say(w, fmt.Sprintf(format, a...)) }
+// told is a thing to say with what fills it in, which may be told itself: the words
+// come last.
+type told struct {
+	what Message
+	with []any
+}
 
-// meant returns ", did you mean …?" where one of the names is close to what was
-// written, or begins with it; before stands ahead of names.
-func meant(written, before string, names []string) string {
+// words returns the words of a run.
+func (s Streams) words() Words {
+	if s.Words == nil {
+		return English()
+	}
+	return *s.Words
+}
+
+// say writes one message.
+func (s Streams) say(m Message, a ...any) { say(s.Err, s.words().text(told{m, a})) }
+
+// text puts a thing into words.
+func (w Words) text(t told) string {
+	with := make([]any, len(t.with))
+	for i, a := range t.with {
+		switch a := a.(type) {
+		case told:
+			with[i] = w.text(a)
+		case []told:
+			with[i] = strings.Join(w.lines(a), "")
+		default:
+			with[i] = a
+		}
+	}
+	return fmt.Sprintf(w.Messages[t.what], with...)
+}
+
+// lines puts several things into words.
+func (w Words) lines(all []told) []string {
+	out := make([]string, len(all))
+	for i, t := range all {
+		out[i] = w.text(t)
+	}
+	return out
+}
+
+// meant is [DidYouMean] where one of the names is close to what was written, or begins
+// with it, and else nothing; before stands ahead of names.
+func meant(written, before string, names []string) []told {
 	near := ""
 	if len(written) > 1 {
 		for _, n := range names {
@@ -45,48 +85,56 @@ func meant(written, before string, names []string) string {
 		}
 	}
 	if near == "" {
-		return ""
+		return nil
 	}
-	return ", did you mean " + quantity.Quoted(before+near) + "?"
+	return []told{{DidYouMean, []any{quantity.Quoted(before + near)}}}
 }
 
-// misused says what is wrong with a command's options.
-func misused(flags *pflag.FlagSet, err error) string {
+// misused says what is wrong with a command's options: a [told], or a text of the
+// library that reads them.
+func misused(flags *pflag.FlagSet, err error) any {
 	var no *pflag.NotExistError
 	var lacks *pflag.ValueRequiredError
 	var bad *pflag.InvalidValueError
 	switch {
 	case errors.As(err, &lacks):
-		return "--" + lacks.GetFlag().Name + " needs a value"
+		return told{NeedsValue, []any{lacks.GetFlag().Name}}
 	case errors.As(err, &bad) && bad.GetFlag().Value.Type() == "duration":
-		return "--" + bad.GetFlag().Name + " " + quantity.Quoted(bad.GetValue()) + " is no time; write one such as 60s or 5m"
+		return told{NoTime, []any{bad.GetFlag().Name, quantity.Quoted(bad.GetValue())}}
 	case errors.As(err, &bad):
-		return "--" + bad.GetFlag().Name + " " + quantity.Quoted(bad.GetValue()) + " does not make sense; " + bad.Unwrap().Error()
+		return told{NoSense, []any{bad.GetFlag().Name, quantity.Quoted(bad.GetValue()), bad.Unwrap()}}
 	case !errors.As(err, &no):
-		return err.Error()
+		return err
 	case no.GetSpecifiedShortnames() != "":
-		return "there is no option -" + no.GetSpecifiedName()
+		return told{NoShortOption, []any{no.GetSpecifiedName()}}
 	}
 	var names []string
 	flags.VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
 	name := no.GetSpecifiedName()
-	return "there is no option --" + strings.Trim(quantity.Quoted(name), `"`) + meant(name, "--", names)
+	return told{NoOption, []any{strings.Trim(quantity.Quoted(name), `"`), meant(name, "--", names)}}
 }
 
-// worded returns an error's text with what the system could not do in plain words,
-// in place of the name of its call.
-func worded(err error) string {
+// failure returns an error's text with what the system could not do in plain words, in
+// place of the name of its call.
+func (w Words) failure(err error) string {
 	text := err.Error()
-	doing := map[string]string{"mkdir": "the folder cannot be made", "open": "cannot be opened", "read": "cannot be read",
-		"write": "cannot be written", "rename": "cannot be put in place", "sync": "cannot be written", "close": "cannot be written",
-		"stat": "cannot be looked at", "lstat": "cannot be looked at", "remove": "cannot be removed", "chmod": "cannot be written"}
+	calls := map[string]Message{"mkdir": FolderNotMade, "open": NotOpened, "read": NotRead, "write": NotWritten, "rename": NotPlaced,
+		"sync": NotWritten, "close": NotWritten, "stat": NotLookedAt, "lstat": NotLookedAt, "remove": NotRemoved, "chmod": NotWritten}
+	plain := func(call, path string, whole, cause error) (string, bool) {
+		m, ok := calls[call]
+		return strings.Replace(text, whole.Error(), path+": "+w.Messages[m]+": "+cause.Error(), 1), ok
+	}
 	var p *fs.PathError
-	if errors.As(err, &p) && doing[p.Op] != "" {
-		return strings.Replace(text, p.Error(), p.Path+": "+doing[p.Op]+": "+p.Err.Error(), 1)
+	if errors.As(err, &p) {
+		if said, ok := plain(p.Op, p.Path, p, p.Err); ok {
+			return said
+		}
 	}
 	var l *os.LinkError
-	if errors.As(err, &l) && doing[l.Op] != "" {
-		return strings.Replace(text, l.Error(), l.New+": "+doing[l.Op]+": "+l.Err.Error(), 1)
+	if errors.As(err, &l) {
+		if said, ok := plain(l.Op, l.New, l, l.Err); ok {
+			return said
+		}
 	}
 	return text
 }

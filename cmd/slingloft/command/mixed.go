@@ -1,8 +1,6 @@
 package command
 
 import (
-	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"slices"
@@ -42,15 +40,15 @@ func (r run) cause(now design.Machine) string {
 }
 
 // mixed says which sheets in a folder do not belong together, for they were cut at
-// another scale or for another machine than others there; "" if all do. as are the
+// another scale or for another machine than others there, if any. as are the
 // formats that count, or "" for all.
-func mixed(folder, as string) string {
+func mixed(folder, as string) (told, bool) {
 	type kind struct{ at, settings string }
 	var kinds []kind
 	var first, about []string
 	formats, err := formatsIn(folder, as)
 	if err != nil {
-		return ""
+		return told{}, false
 	}
 	for _, k := range whole.ReadRecord(folder) {
 		sheet, ok := sheetNamed(k.Name)
@@ -64,25 +62,25 @@ func mixed(folder, as string) string {
 		}
 	}
 	if len(kinds) < 2 {
-		return ""
+		return told{}, false
 	}
 	var parts []string
 	for i, name := range first {
 		parts = append(parts, name+" "+about[i])
 	}
-	return fmt.Sprintf("%s holds sheets that do not belong together: %s; keep them in folders of their own", folder, strings.Join(parts, ", "))
+	return told{NotTogether, []any{folder, strings.Join(parts, ", ")}}, true
 }
 
 // sayMixed warns of sheets in a folder that do not belong together.
-func sayMixed(w io.Writer, folder, as string) {
-	if text := mixed(folder, as); text != "" {
-		say(w, "warning: "+text)
+func sayMixed(s Streams, folder, as string) {
+	if what, ok := mixed(folder, as); ok {
+		s.say(Caution, what)
 	}
 }
 
 // sayStrangers names files in a folder that are of a format of ours but were not written
 // as sheets: nothing is said of what is in them.
-func sayStrangers(w io.Writer, folder string) {
+func sayStrangers(s Streams, folder string) {
 	entries, err := os.ReadDir(folder)
 	if err != nil {
 		return
@@ -97,9 +95,9 @@ func sayStrangers(w io.Writer, folder string) {
 		data, err := readFile(filepath.Join(folder, e.Name()))
 		switch {
 		case !ok:
-			sayf(w, "note: %s was not written by cut and is not proved", filepath.Join(folder, e.Name()))
+			s.say(NotByCut, filepath.Join(folder, e.Name()))
 		case err == nil && (output{known: map[string]whole.Known{e.Name(): k}}).changed(e.Name(), data):
-			sayf(w, "note: %s was changed since it was written, and is not proved", filepath.Join(folder, e.Name()))
+			s.say(ChangedSince, filepath.Join(folder, e.Name()))
 		}
 	}
 }

@@ -52,11 +52,11 @@ func (o output) onlyNames(drawings []export.Drawing) ([]string, error) {
 	for name := range strings.SplitSeq(o.only, ",") {
 		name = strings.TrimSpace(name)
 		if !slices.Contains(known, name) {
-			hint := "there are " + strings.Join(known, ", ")
+			hint := told{ThereAre, []any{strings.Join(known, ", ")}}
 			if near := design.Nearest(name, known); near != "" {
-				hint = "write " + near
+				hint = told{WriteName, []any{near}}
 			}
-			return nil, usagef("--only %.40q: no sheet or piece is called so; %s", name, hint)
+			return nil, misuse(NotCalledSo, name, hint)
 		}
 		names = append(names, name)
 	}
@@ -64,15 +64,14 @@ func (o output) onlyNames(drawings []export.Drawing) ([]string, error) {
 }
 
 // untold says of which stock there are no programs, since the machine is not for it.
-func (o output) untold() []string {
+func (o output) untold() []told {
 	drives := slices.ContainsFunc(o.formats, func(name string) bool {
 		f, _, err := o.format(name, clothSheet)
 		return err == nil && f.Drives
 	})
 	for _, s := range piece.Stocks() {
 		if drives && !o.machine.For.Takes(s) {
-			return []string{"no programs and plots for the " + map[piece.Stock]string{piece.Cloth: "cloth", piece.Board: "templates"}[s] +
-				", which the machine does not cut: for under [machine]"}
+			return []told{{what: map[piece.Stock]Message{piece.Cloth: NoCloth, piece.Board: NoBoards}[s]}}
 		}
 	}
 	return nil

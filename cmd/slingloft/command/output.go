@@ -24,6 +24,7 @@ type output struct {
 	sheet   design.Sheet
 	cloth   string         // name of the cloth
 	style   quantity.Style // of lengths in notes
+	say     Words          // where files are written
 	only    string         // what of the sheets is written
 
 	folder  string
@@ -50,7 +51,7 @@ func outputOf(d design.Design, o shop, scale, name string, say *words.Sheets) (o
 	out.options.Scale, out.options.Words = d.Output.Scale, say
 	if scale != "" {
 		if out.options.Scale, err = export.ParseScale(scale); err != nil {
-			return out, usagef("%s: --scale: %v", name, err)
+			return out, misuse(NoScale, name, err)
 		}
 	}
 	return out, out.options.Validate()
@@ -80,7 +81,7 @@ func (o output) write(drawings []export.Drawing, done func(path string, f file))
 		done(path, files[next])
 		next++
 	})
-	return orForce(err, "--out")
+	return orForce(err, "--out", o.say)
 }
 
 // named tells of written files by their paths.
@@ -108,9 +109,9 @@ func (n *named) tell() {
 	for i, text := range n.notes {
 		where := n.first[i]
 		if n.more[i] > 0 {
-			where += fmt.Sprintf(" and %d more", n.more[i])
+			where = n.words().text(told{AndMore, []any{where, n.more[i]}})
 		}
-		sayf(n.Err, "note: %s: %s", where, text)
+		n.say(NoteOf, where, text)
 	}
 }
 
@@ -124,9 +125,9 @@ func collect(into *[]document.Sheet) func(string, file) {
 
 // orForce says what would do where files are in the way; other is the flag that names
 // another place.
-func orForce(err error, other string) error {
+func orForce(err error, other string, w Words) error {
 	if errors.Is(err, whole.ErrExists) {
-		return fmt.Errorf("%w; --force replaces what is there, %s writes elsewhere", err, other)
+		return fmt.Errorf(w.Messages[ForceOr], err, other)
 	}
 	return err
 }
@@ -160,7 +161,7 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		return nil, lacking
 	}
 	if len(out) == 0 {
-		return nil, usagef("nothing to write: %s", strings.Join(append(o.untold(), "--only and for leave nothing"), "; "))
+		return nil, misuse(NothingToWrite, strings.Join(o.say.lines(append(o.untold(), told{what: NothingLeft})), "; "))
 	}
 	return out, nil
 }

@@ -59,9 +59,9 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 		folder, args = args[n-1], args[:n-1]
 	}
 	if info, err := os.Stat(folder); errors.Is(err, fs.ErrNotExist) {
-		return status{Failed, fmt.Sprintf("prove: there is no folder %s; name the one that cut wrote into", folder)}
+		return ends(Failed, NoFolder, folder)
 	} else if err != nil || !info.IsDir() {
-		return usagef("prove: %s is no folder; name the one that cut wrote into", folder)
+		return misuse(NotAFolder, folder)
 	}
 	runs, err := runsIn(folder, o.as)
 	if err != nil {
@@ -74,7 +74,7 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 			return err
 		}
 		if one.said != "" && !o.json {
-			sayf(s.Err, "as it was cut: %s", one.said)
+			s.say(AsItWasCut, one.said)
 		}
 		all = append(all, one)
 	}
@@ -100,10 +100,10 @@ func (o proveOptions) tell(s Streams, folder string, all []proof) error {
 		files = append(files, p.files...)
 	}
 	err := judgedFiles(files)
-	if text := mixed(folder, o.as); text != "" && err == nil {
-		err = status{Disagree, text}
-	} else if text != "" {
-		say(s.Err, "warning: "+text)
+	if what, ok := mixed(folder, o.as); ok && err == nil {
+		err = status{Disagree, []told{what}}
+	} else if ok {
+		s.say(Caution, what)
 	}
 	if o.json {
 		return errors.Join(err, document.Write(s.Out, proofDocument(all[0], files, err)))
@@ -111,7 +111,7 @@ func (o proveOptions) tell(s Streams, folder string, all []proof) error {
 	for _, f := range files {
 		fmt.Fprintf(s.Out, "%s: %s\n", filepath.Join(folder, f.about.Name), f.text)
 	}
-	sayStrangers(s.Err, folder)
+	sayStrangers(s, folder)
 	return err
 }
 

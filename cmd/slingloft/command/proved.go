@@ -53,9 +53,9 @@ func judgedFiles(files []proved) error {
 	case Done:
 		return nil
 	case Failed:
-		return status{Failed, "not every file could be read"}
+		return ends(Failed, Unread)
 	}
-	return status{code, "some files do not agree with the design; slingloft cut writes them anew"}
+	return ends(code, Disagreeing)
 }
 
 // proveOne compares one file.

@@ -29,6 +29,8 @@ const (
 type Streams struct {
 	Out io.Writer // the product
 	Err io.Writer // everything else
+	// Words is what is said on Err; nil: English.
+	Words *Words
 }
 
 // command is one of the program's commands.
@@ -51,17 +53,21 @@ func commands() []command {
 	}
 }
 
-// status is an error that carries an exit status of its own. Its text is printed
-// as it is, if there is any.
+// status is an error that carries an exit status of its own, and what is to be said, if
+// there is anything.
 type status struct {
 	code int
-	text string
+	said []told
 }
 
-func (s status) Error() string { return s.text }
+// Error says it in English.
+func (s status) Error() string { return strings.Join(English().lines(s.said), "\n") }
 
-// usagef returns an error for a command line at fault.
-func usagef(format string, a ...any) error { return status{Usage, fmt.Sprintf(format, a...)} }
+// ends returns an error with an exit status that says one thing.
+func ends(code int, m Message, a ...any) error { return status{code, []told{{m, a}}} }
+
+// misuse returns an error for a command line at fault.
+func misuse(m Message, a ...any) error { return ends(Usage, m, a...) }
 
 // Run runs the program with the arguments after its name and returns the exit
 // status.
@@ -74,11 +80,11 @@ func Run(ctx context.Context, args []string, s Streams) int {
 	case errors.As(err, &faults):
 		fmt.Fprintln(s.Err, faults)
 	case errors.As(err, &with):
-		if with.text != "" {
-			say(s.Err, with.text)
+		for _, line := range s.words().lines(with.said) {
+			say(s.Err, line)
 		}
 	default:
-		say(s.Err, worded(err))
+		say(s.Err, s.words().failure(err))
 	}
 	return statusOf(err)
 }
@@ -86,7 +92,7 @@ func Run(ctx context.Context, args []string, s Streams) int {
 func dispatch(ctx context.Context, args []string, s Streams) error {
 	if len(args) == 0 {
 		fmt.Fprint(s.Err, overview())
-		return status{Usage, ""}
+		return status{code: Usage}
 	}
 	name := args[0]
 	switch name {
@@ -101,7 +107,7 @@ func dispatch(ctx context.Context, args []string, s Streams) error {
 			return c.run(ctx, args[1:], s)
 		}
 	}
-	return usagef("there is no command %.40q%s; slingloft --help lists them", name, meant(name, "", commandNames()))
+	return misuse(UnknownCommand, name, meant(name, "", commandNames()))
 }
 
 // run reads a command's flags and runs it.
@@ -116,10 +122,10 @@ func (c command) run(ctx context.Context, args []string, s Streams) error {
 		return nil
 	}
 	if err != nil {
-		return usagef("%s: %s; slingloft %s --help lists the options", c.name, misused(flags, err), c.name)
+		return misuse(BadOption, c.name, misused(flags, err), c.name)
 	}
 	if flags.NArg() > c.maxArgs {
-		return usagef("%s: takes%s at most, not %s", c.name, c.args, strings.Join(flags.Args(), " "))
+		return misuse(TooManyArguments, c.name, c.args, strings.Join(flags.Args(), " "))
 	}
 	return do(ctx, s, flags.Args())
 }

@@ -65,7 +65,7 @@ func runsIn(folder, list string) ([]run, error) {
 
 // unsound is the fault of a folder's record.
 func unsound(folder string, err error) error {
-	return status{Disagree, fmt.Sprintf("%s: %v; slingloft cut writes it anew", filepath.Join(folder, whole.RecordName), err)}
+	return ends(Disagree, RecordBroken, filepath.Join(folder, whole.RecordName), err)
 }
 
 // proof is what came of the files of one run.

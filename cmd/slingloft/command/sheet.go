@@ -67,7 +67,7 @@ func sheetFormOf(name string, size paper.Size) (sheetForm, error) {
 	case ".pdf":
 		return sheetForm{"pdf", func(w io.Writer, s sheet.Sheet) error { return paper.Write(w, s, size) }}, nil
 	}
-	return sheetForm{}, usagef("sheet: --out %.60q: the name has to end in .html or .pdf", name)
+	return sheetForm{}, misuse(BadEnding, name)
 }
 
 func paperNamed(name string) (paper.Size, error) {
@@ -77,7 +77,7 @@ func paperNamed(name string) (paper.Size, error) {
 	case "letter":
 		return paper.Letter, nil
 	}
-	return paper.Size{}, usagef("sheet: --paper is a4 or letter, not %.20q", name)
+	return paper.Size{}, misuse(NoSheetPaper, name)
 }
 
 func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) error {
@@ -112,11 +112,11 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		}
 	})
 	if err != nil {
-		return orForce(err, "--out")
+		return orForce(err, "--out", s.words())
 	}
 	err = verdict(&p)
 	if o.json {
-		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, err, document.FileOf(name, form.name, b.Bytes()))))
+		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, err, s.words(), document.FileOf(name, form.name, b.Bytes()))))
 	}
 	return err
 }
@@ -127,10 +127,10 @@ func builtSchema() map[string]any {
 }
 
 // builtDocument tells of a build sheet.
-func builtDocument(p *work.Plan, s sheet.Sheet, err error, f document.File) document.Built {
+func builtDocument(p *work.Plan, s sheet.Sheet, err error, w Words, f document.File) document.Built {
 	out := document.Built{
 		Head:    headOf(p, document.SheetVersion, err),
-		Verdict: verdictLines(p), Warnings: append([]string{}, p.Warnings()...), Outcome: s.Verdict.Text, File: f,
+		Verdict: verdictLines(p, w), Warnings: append([]string{}, p.Warnings()...), Outcome: s.Verdict.Text, File: f,
 	}
 	for _, sec := range s.Sections {
 		out.Sections = append(out.Sections, sec.Title)

@@ -27,7 +27,7 @@ func formatsIn(folder, list string) ([]string, error) {
 		}
 	}
 	if err == nil && len(out) == 0 {
-		return nil, status{Disagree, fmt.Sprintf("%s: none of the files that cut writes is here", folder)}
+		return nil, ends(Disagree, NoneHere, folder)
 	}
 	slices.SortFunc(out, func(a, b string) int {
 		return cmp.Compare(slices.Index(format.Names(), a), slices.Index(format.Names(), b))

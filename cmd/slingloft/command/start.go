@@ -53,10 +53,10 @@ measure behind it, in the file. Take it, or change any part of it.`,
 
 func start(s Streams, args []string, o startOptions) error {
 	if o.units != "mm" && o.units != "in" {
-		return usagef("start: --units is mm or in, not %.20q", o.units)
+		return misuse(NoUnits, o.units)
 	}
 	if len(args) == 0 {
-		return usagef("start: name the file to write, as in slingloft start my.toml")
+		return misuse(NameFile)
 	}
 	if o == (startOptions{units: o.units, reporting: o.reporting}) {
 		return o.write(s, args[0], design.Starter(o.units == "in"), nil)
@@ -83,10 +83,10 @@ const toOutput = "-"
 func (o startOptions) write(s Streams, name, text string, p *work.Proposal) error {
 	if name == toOutput {
 		if o.json {
-			return usagef("start: %s and --json both write to standard output; name a file", toOutput)
+			return misuse(BothToOutput, toOutput)
 		}
 		if p != nil {
-			reasoning(s.Err, *p)
+			reasoning(s, *p)
 		}
 		_, err := io.WriteString(s.Out, text)
 		return err
@@ -103,7 +103,7 @@ func (o startOptions) write(s Streams, name, text string, p *work.Proposal) erro
 	}
 	fmt.Fprintln(s.Out, name)
 	if p != nil {
-		reasoning(s.Err, *p)
+		reasoning(s, *p)
 	}
 	return nil
 }
@@ -140,7 +140,7 @@ func (o startOptions) wish() (work.Wish, error) {
 	case "side":
 		w.Person.OnSide = true
 	default:
-		return w, usagef("start: --sleeps is back or side, not %.20q", o.lies)
+		return w, misuse(NoLying, o.lies)
 	}
 	for _, f := range []struct {
 		flag, text, example string
@@ -155,13 +155,13 @@ func (o startOptions) wish() (work.Wish, error) {
 	} {
 		if f.text == "" {
 			if f.example != "" {
-				return w, usagef("start: a proposal needs --stature and --mass; add --%s %q", f.flag, f.example)
+				return w, misuse(ProposalNeeds, f.flag, f.example)
 			}
 			continue
 		}
 		q, err := design.Measure(f.key, f.text, w.Inches)
 		if err != nil {
-			return w, usagef("start: --%s: %v", f.flag, err)
+			return w, misuse(BadMeasure, f.flag, err)
 		}
 		*f.value, *f.as = q.Value, strings.TrimSpace(f.text)
 	}
@@ -176,37 +176,37 @@ func (o startOptions) refused(err error) error {
 		limit := fmt.Sprintf("%.0f mm", no.Limit)
 		switch {
 		case flag == "":
-			return usagef("start: %v", err)
+			return misuse(NoProposal, err)
 		case flag == "mass":
 			limit = fmt.Sprintf("%.0f kg", no.Limit)
 		case o.units == "in":
 			limit = quantity.Style{Inches: true}.Length(no.Limit)
 		}
-		return usagef("start: --%s: %v", flag, &design.Advised{Found: design.Told(no.Reason), Hint: no.Bound.WouldDo(limit)})
+		return misuse(BadMeasure, flag, &design.Advised{Found: design.Told(no.Reason), Hint: no.Bound.WouldDo(limit)})
 	}
 	var f design.Faults
 	if errors.As(err, &f) && len(f) > 0 {
-		return usagef("start: no bed that can be cut: %s: %s", f[0].Key, design.English().Message(f[0]))
+		return misuse(NoProposal, told{NoBed, []any{f[0].Key, design.English().Message(f[0])}})
 	}
-	return usagef("start: %v", err)
+	return misuse(NoProposal, err)
 }
 
 // reasoning tells briefly how the proposal came about.
-func reasoning(w io.Writer, p work.Proposal) {
+func reasoning(s Streams, p work.Proposal) {
 	for _, c := range p.Cautions {
-		sayf(w, "%s", c)
+		say(s.Err, c)
 	}
 	for _, v := range p.Values {
 		if !v.Asked {
-			sayf(w, "%s = %s: %s", v.Key, v.Value, v.Why)
+			say(s.Err, fmt.Sprintf("%s = %s: %s", v.Key, v.Value, v.Why))
 		}
 	}
 	for _, c := range p.Plan.Margins.Unmet() {
-		sayf(w, "not strong enough with the example's parts: %s has margin %s, required %s; %s", c.Name(),
+		s.say(TooWeak, c.Name(),
 			quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Plan.Mend(c))
 	}
 	if p.Joins > 0 {
-		sayf(w, "the cloth is narrow: the body is cut with %s", p.Plan.Words.Joins[p.Joins])
+		s.say(NarrowCloth, p.Plan.Words.Joins[p.Joins])
 	}
-	say(w, "reasons and sources stand beside each value in the file; proportions are own choice")
+	s.say(ReasonsBeside)
 }

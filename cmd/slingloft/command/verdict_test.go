@@ -27,8 +27,8 @@ func TestVerdict(t *testing.T) {
 			t.Fatalf("verdict is %v, want status %d", err, want)
 		}
 		for _, w := range words {
-			if !strings.Contains(s.text, w) {
-				t.Errorf("%q does not say %q", s.text, w)
+			if !strings.Contains(s.Error(), w) {
+				t.Errorf("%q does not say %q", s.Error(), w)
 			}
 		}
 	}

@@ -30,7 +30,7 @@ The page is served to this machine only, unless --addr names another address.`,
 
 func serve(ctx context.Context, s Streams, args []string, address string) error {
 	if _, _, err := net.SplitHostPort(address); err != nil {
-		return usagef("watch: --addr %.60q: want host and port, such as %s", address, watch.DefaultAddress)
+		return misuse(NoHost, address, watch.DefaultAddress)
 	}
 	o := watch.Options{Address: address}
 	if len(args) > 0 {
@@ -40,7 +40,7 @@ func serve(ctx context.Context, s Streams, args []string, address string) error 
 		}
 	}
 	if !watch.Loopback(address) {
-		sayf(s.Err, "the page at %s can be seen by other machines", address)
+		s.say(SeenByOthers, address)
 	}
 	o.Ready = func(url string) { fmt.Fprintln(s.Out, url) }
 	return watch.Serve(ctx, o)

@@ -1,0 +1,203 @@
+package command
+
+// Words is all that the commands say on the screen beside what other packages tell, in
+// one language.
+type Words struct {
+	Messages map[Message]string // texts with verbs, see [Message]
+}
+
+// Message is one thing to say. What fills it in stands beside it.
+type Message int
+
+// Of the command line.
+const (
+	UnknownCommand   Message = iota // name, [DidYouMean] or nothing
+	BadOption                       // command, what is wrong, command
+	TooManyArguments                // command, what it takes, what was given
+	DidYouMean                      // name
+	NeedsValue                      // flag
+	NoTime                          // flag, value
+	NoSense                         // flag, value, why
+	NoShortOption                   // letter
+	NoOption                        // name, [DidYouMean] or nothing
+	NameShell
+	LayTimeRange // value
+	JSONOrMaterials
+	NoFormat      // command, name, formats
+	NoPaper       // command, name, papers
+	NotMeasured   // command, why
+	NoScale       // command, why
+	NotCalledSo   // name, what would do
+	ThereAre      // names
+	WriteName     // name
+	NoFolder      // name
+	NotAFolder    // name
+	NoneHere      // folder
+	BadEnding     // name
+	NoSheetPaper  // name
+	NoUnits       // name
+	NameFile      // of start
+	BothToOutput  // name
+	NoLying       // name
+	ProposalNeeds // flag, example
+	BadMeasure    // flag, why
+	NoProposal    // why
+	NoBed         // key, fault
+	NoHost        // address, example
+)
+
+// Of files.
+const (
+	FolderNotMade Message = iota + NoHost + 1
+	NotOpened
+	NotRead
+	NotWritten
+	NotPlaced
+	NotLookedAt
+	NotRemoved
+	ForceOr        // what is in the way, flag
+	NothingToWrite // why
+	NothingLeft
+	NoCloth      // programs and plots of it are not written
+	NoBoards     // likewise
+	Note         // a note
+	NoteOf       // file, note
+	AndMore      // file, how many more
+	Caution      // a warning
+	NotByCut     // file
+	ChangedSince // file
+	NotTogether  // folder, files with how they were cut
+	Unread       // of files to prove
+	Disagreeing  // of files to prove
+	RecordBroken // file, why
+	AsItWasCut   // flags
+)
+
+// Of what was made.
+const (
+	DesignOf   Message = iota + AsItWasCut + 1 // name, digest
+	ClothLaid                                  // pieces, length, width, use in %
+	BoardsLaid                                 // parts, sheets
+	HangLow
+	BroughtIn // name, width, height, [OneHole] and so on
+	OneHole
+	Holes // how many
+	OneLine
+	Lines // how many
+	KeptClear
+	LeftOut // what
+	MeasureBars
+	CutComb
+	SeamIsOff     // seam, what remains, what is allowed
+	MarginNotMet  // check, margin, required
+	WouldDo       // a message, what would do
+	NoCutFiles    //
+	TooWeak       // check, margin, required, what would do
+	NarrowCloth   // joins
+	ReasonsBeside //
+	SeenByOthers  // address
+	MessageCount  // how many there are
+)
+
+// English returns the words in English.
+func English() Words {
+	all := map[Message]string{}
+	for _, some := range []map[Message]string{englishUsage(), englishFiles(), englishMade()} {
+		for m, text := range some {
+			all[m] = text
+		}
+	}
+	return Words{all}
+}
+
+func englishUsage() map[Message]string {
+	return map[Message]string{
+		UnknownCommand:   "there is no command %.40q%s; slingloft --help lists them",
+		BadOption:        "%s: %s; slingloft %s --help lists the options",
+		TooManyArguments: "%s: takes%s at most, not %s",
+		DidYouMean:       ", did you mean %s?",
+		NeedsValue:       "--%s needs a value",
+		NoTime:           "--%s %s is no time; write one such as 60s or 5m",
+		NoSense:          "--%s %s does not make sense; %s",
+		NoShortOption:    "there is no option -%s",
+		NoOption:         "there is no option --%s%s",
+		NameShell:        "complete: name a shell: bash, fish or zsh",
+		LayTimeRange:     "cut: --lay-time %s: want 0 to 24h",
+		JSONOrMaterials:  "figure: --json and --materials print different things; give one of them",
+		NoFormat:         "%s: --as: there is no format %.20q; there are %s",
+		NoPaper:          "%s: --paper %.20q: want one of %s",
+		NotMeasured:      "%s: --measured: %v",
+		NoScale:          "%s: --scale: %v",
+		NotCalledSo:      "--only %.40q: no sheet or piece is called so; %s",
+		ThereAre:         "there are %s",
+		WriteName:        "write %s",
+		NoFolder:         "prove: there is no folder %s; name the one that cut wrote into",
+		NotAFolder:       "prove: %s is no folder; name the one that cut wrote into",
+		NoneHere:         "%s: none of the files that cut writes is here",
+		BadEnding:        "sheet: --out %.60q: the name has to end in .html or .pdf",
+		NoSheetPaper:     "sheet: --paper is a4 or letter, not %.20q",
+		NoUnits:          "start: --units is mm or in, not %.20q",
+		NameFile:         "start: name the file to write, as in slingloft start my.toml",
+		BothToOutput:     "start: %s and --json both write to standard output; name a file",
+		NoLying:          "start: --sleeps is back or side, not %.20q",
+		ProposalNeeds:    "start: a proposal needs --stature and --mass; add --%s %q",
+		BadMeasure:       "start: --%s: %v",
+		NoProposal:       "start: %v",
+		NoBed:            "no bed that can be cut: %s: %s",
+		NoHost:           "watch: --addr %.60q: want host and port, such as %s",
+	}
+}
+
+func englishFiles() map[Message]string {
+	return map[Message]string{
+		FolderNotMade:  "the folder cannot be made",
+		NotOpened:      "cannot be opened",
+		NotRead:        "cannot be read",
+		NotWritten:     "cannot be written",
+		NotPlaced:      "cannot be put in place",
+		NotLookedAt:    "cannot be looked at",
+		NotRemoved:     "cannot be removed",
+		ForceOr:        "%w; --force replaces what is there, %s writes elsewhere",
+		NothingToWrite: "nothing to write: %s",
+		NothingLeft:    "--only and for leave nothing",
+		NoCloth:        "no programs and plots for the cloth, which the machine does not cut: for under [machine]",
+		NoBoards:       "no programs and plots for the templates, which the machine does not cut: for under [machine]",
+		Note:           "note: %s",
+		NoteOf:         "note: %s: %s",
+		AndMore:        "%s and %d more",
+		Caution:        "warning: %s",
+		NotByCut:       "note: %s was not written by cut and is not proved",
+		ChangedSince:   "note: %s was changed since it was written, and is not proved",
+		NotTogether:    "%s holds sheets that do not belong together: %s; keep them in folders of their own",
+		Unread:         "not every file could be read",
+		Disagreeing:    "some files do not agree with the design; slingloft cut writes them anew",
+		RecordBroken:   "%s: %v; slingloft cut writes it anew",
+		AsItWasCut:     "as it was cut: %s",
+	}
+}
+
+func englishMade() map[Message]string {
+	return map[Message]string{
+		DesignOf:      "%s, design %s, shape %s",
+		ClothLaid:     "cloth: %d pieces on %s of roll %s wide, %.0f %% used",
+		BoardsLaid:    "templates: %d parts on %d sheets",
+		HangLow:       "hang it low and try it out before you trust it; slingloft figure shows loads and cautions",
+		BroughtIn:     "brought in: %s, %s × %s%s",
+		OneHole:       ", 1 hole",
+		Holes:         ", %d holes",
+		OneLine:       ", 1 line in it",
+		Lines:         ", %d lines in it",
+		KeptClear:     ", kept clear",
+		LeftOut:       "left out: %s",
+		MeasureBars:   "measure the long bars and write under [machine] what they measure, in place of these:",
+		CutComb:       "cut the comb from the board and push the board's edge into its slots: the number at the slot that fits is kerf, in mm",
+		SeamIsOff:     "seam %s: %s remain beyond the planned ease, %s are allowed; raise seam.tolerance only after sewing a test piece",
+		MarginNotMet:  "margin not met: %s: %.2f, required %.2f",
+		WouldDo:       "%s; %s",
+		NoCutFiles:    "no cut files are written until every margin is met, or the check is waived by its name in margin.waived",
+		TooWeak:       "not strong enough with the example's parts: %s has margin %s, required %s; %s",
+		NarrowCloth:   "the cloth is narrow: the body is cut with %s",
+		ReasonsBeside: "reasons and sources stand beside each value in the file; proportions are own choice",
+		SeenByOthers:  "the page at %s can be seen by other machines",
+	}
+}
