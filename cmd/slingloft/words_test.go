@@ -56,6 +56,12 @@ func complete(t *testing.T, path string, v reflect.Value) {
 			complete(t, path+"["+strconv.Itoa(i)+"]", v.Index(i))
 		}
 	case reflect.Map:
+		if v.Type().Key().Kind() == reflect.String { // by names, which a test beside the table holds
+			for _, key := range v.MapKeys() {
+				complete(t, path+"["+key.String()+"]", v.MapIndex(key))
+			}
+			return
+		}
 		for name, value := range kindsOf(v.Type().Key()) {
 			word := v.MapIndex(reflect.ValueOf(int(value)).Convert(v.Type().Key()))
 			if _, without := partly[name]; without {

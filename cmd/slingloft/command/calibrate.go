@@ -32,20 +32,11 @@ type calibrateOptions struct {
 func calibrateCommand() command {
 	return command{
 		name: "calibrate", args: " [DESIGN]", maxArgs: 1,
-		line: "write what a new machine is tried with: long bars and a kerf comb",
-		long: `Writes two sheets to plot or cut first on a machine. The calibration sheet has bars
-nearly as long as the bed, both ways, and square diagonals: measure them, and give
-what they measure as calibration_x and calibration_y under [machine]; every file is
-then corrected. The kerf comb is cut from the board itself: the board's edge fits
-snugly into the slot whose number is the width of the cut; give it as kerf.
-
-Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
-		example: "  slingloft calibrate --as svg,pdf\n  slingloft calibrate my.toml --machine laser.toml --as gcode\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o calibrateOptions
-			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")
-			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between: "+strings.Join(format.Names(), ", "))
-			f.BoolVar(&o.force, "force", false, "replace files that are there already")
+			f.StringVarP(&o.out, "out", "o", defaultFolder, "")
+			f.StringVar(&o.as, "as", "svg,dxf", strings.Join(format.Names(), ", "))
+			f.BoolVar(&o.force, "force", false, "")
 			o.shop.flags(f, false)
 			return o.reporting.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error {
 				return writeCalibration(s, args, o)

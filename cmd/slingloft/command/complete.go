@@ -12,7 +12,7 @@ import (
 
 // completer returns what writes the completion script of a shell, nil where there
 // is none.
-func completer(shell string) func(io.Writer) {
+func completer(shell string) func(io.Writer, Words) {
 	switch shell {
 	case "bash":
 		return completeBash
@@ -27,15 +27,11 @@ func completer(shell string) func(io.Writer) {
 func completeCommand() command {
 	return command{
 		name: "complete", args: " SHELL", maxArgs: 1,
-		line: "print the completion script of bash, fish or zsh",
-		long: `Prints a script by which a shell completes commands, options and file names. It
-is made from the same definitions that the program reads its options by.`,
-		example: "  slingloft complete bash > ~/.local/share/bash-completion/completions/slingloft\n",
 		set: func(*pflag.FlagSet) func(context.Context, Streams, []string) error {
 			return func(_ context.Context, s Streams, args []string) error {
 				if len(args) == 1 {
 					if write := completer(args[0]); write != nil {
-						write(s.Out)
+						write(s.Out, s.words())
 						return nil
 					}
 				}
@@ -46,10 +42,8 @@ is made from the same definitions that the program reads its options by.`,
 }
 
 // options returns a command's flags as they are typed, in the order of its help.
-func (c command) options() []*pflag.Flag {
-	flags := pflag.NewFlagSet(c.name, pflag.ContinueOnError)
-	flags.SortFlags = false
-	c.set(flags)
+func (c command) options(w Words) []*pflag.Flag {
+	flags, _ := c.flags(w)
 	var out []*pflag.Flag
 	flags.VisitAll(func(f *pflag.Flag) { out = append(out, f) })
 	return out
@@ -57,8 +51,8 @@ func (c command) options() []*pflag.Flag {
 
 // typed returns a command's flags and --help with their dashes, and those among
 // them that a value follows.
-func (c command) typed() (all, valued []string) {
-	for _, f := range c.options() {
+func (c command) typed(w Words) (all, valued []string) {
+	for _, f := range c.options(w) {
 		all = append(all, "--"+f.Name)
 		if f.Value.Type() != "bool" {
 			valued = append(valued, "--"+f.Name)
@@ -67,10 +61,10 @@ func (c command) typed() (all, valued []string) {
 	return append(all, "--help"), valued
 }
 
-func completeBash(w io.Writer) {
+func completeBash(w io.Writer, say Words) {
 	fmt.Fprint(w, "_slingloft() {\n\tlocal word=${COMP_WORDS[COMP_CWORD]} options=\n\tcase ${COMP_WORDS[1]} in\n")
 	for _, c := range commands() {
-		all, _ := c.typed()
+		all, _ := c.typed(say)
 		fmt.Fprintf(w, "\t%s) options=%q ;;\n", c.name, strings.Join(all, " "))
 	}
 	fmt.Fprintf(w, "\tesac\n\tif ((COMP_CWORD == 1)); then\n\t\tCOMPREPLY=($(compgen -W %q -- \"$word\"))\n",
@@ -80,14 +74,14 @@ func completeBash(w io.Writer) {
 	fmt.Fprint(w, "complete -o filenames -F _slingloft slingloft\n")
 }
 
-func completeFish(w io.Writer) {
+func completeFish(w io.Writer, say Words) {
 	quote := func(s string) string {
 		return "'" + strings.ReplaceAll(strings.ReplaceAll(s, `\`, `\\`), "'", `\'`) + "'"
 	}
 	for _, c := range commands() {
-		fmt.Fprintf(w, "complete -c slingloft -n __fish_use_subcommand -f -a %s -d %s\n", c.name, quote(c.line))
-		_, valued := c.typed()
-		for _, f := range c.options() {
+		fmt.Fprintf(w, "complete -c slingloft -n __fish_use_subcommand -f -a %s -d %s\n", c.name, quote(say.help(c).Line))
+		_, valued := c.typed(say)
+		for _, f := range c.options(say) {
 			follows := ""
 			if slices.Contains(valued, "--"+f.Name) {
 				follows = " -r"
@@ -97,12 +91,12 @@ func completeFish(w io.Writer) {
 	}
 }
 
-func completeZsh(w io.Writer) {
+func completeZsh(w io.Writer, say Words) {
 	fmt.Fprint(w, "#compdef slingloft\n\n_slingloft() {\n\tif ((CURRENT == 2)); then\n\t\tcompadd -- ")
 	fmt.Fprintln(w, strings.Join(commandNames(), " "))
 	fmt.Fprint(w, "\t\treturn\n\tfi\n\tif [[ $words[CURRENT] != -* ]]; then\n\t\t_files\n\t\treturn\n\tfi\n\tcase $words[2] in\n")
 	for _, c := range commands() {
-		all, _ := c.typed()
+		all, _ := c.typed(say)
 		fmt.Fprintf(w, "\t%s) compadd -- %s ;;\n", c.name, strings.Join(all, " "))
 	}
 	fmt.Fprint(w, "\tesac\n}\n\n_slingloft \"$@\"\n")

@@ -38,9 +38,9 @@ func TestCompleteBash(t *testing.T) {
 func TestCompleteNamesEveryOption(t *testing.T) {
 	for _, shell := range []string{"bash", "fish", "zsh"} {
 		var b bytes.Buffer
-		completer(shell)(&b)
+		completer(shell)(&b, English())
 		for _, c := range commands() {
-			for _, f := range c.options() {
+			for _, f := range c.options(English()) {
 				if !strings.Contains(b.String(), f.Name) {
 					t.Errorf("%s: %s --%s is missing", shell, c.name, f.Name)
 				}

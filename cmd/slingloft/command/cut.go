@@ -33,23 +33,14 @@ type cutOptions struct {
 
 func cutCommand() command {
 	return command{
-		name: "cut", args: " [DESIGN]", maxArgs: 1,
-		line: "write the files to cut from: cloth lay and template sheets",
-		long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and
-writes one file a sheet and format. Every file is written whole or not at all. A
-file that is there already is replaced only if it was written for the same design
-values and not changed since, or with --force.
-
-Formats: ` + strings.Join(format.Names(), ", ") + `.`,
-		example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n" +
-			"  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
+		name: "cut", args: " [DESIGN]", names: strings.Join(format.Names(), ", "), maxArgs: 1,
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o cutOptions
-			f.StringVarP(&o.out, "out", "o", defaultFolder, "folder to write into; made if it is not there")
-			f.StringVar(&o.as, "as", "svg,dxf", "formats to write, with commas between")
-			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: the design's, else 1:1)")
-			f.DurationVar(&o.layTime, "lay-time", 0, "search so long for a better lay, such as 60s")
-			f.BoolVar(&o.force, "force", false, "replace files that are there already")
+			f.StringVarP(&o.out, "out", "o", defaultFolder, "")
+			f.StringVar(&o.as, "as", "svg,dxf", "")
+			f.StringVar(&o.scale, "scale", "", "")
+			f.DurationVar(&o.layTime, "lay-time", 0, "")
+			f.BoolVar(&o.force, "force", false, "")
 			o.shop.flags(f, true)
 			return o.reporting.flags(f, cutSchema, func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) })
 		},

@@ -13,15 +13,9 @@ import (
 func figureCommand() command {
 	return command{
 		name: "figure", args: " [DESIGN]", maxArgs: 1,
-		line: "print every figure: shape, forces, cords, pieces, seams, offsets",
-		long: `Prints every figure of a design: the hung shape with its forces, the flat body,
-cord cut lengths term by term with their marks, the seam walk, offsets tables, the
-pieces and the lay. With --json the same as one document for other programs, in
-mm, N and radians.`,
-		example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o figureOptions
-			f.BoolVar(&o.materials, "materials", false, "print the materials list alone, as CSV")
+			f.BoolVar(&o.materials, "materials", false, "")
 			return o.flags(f, figures.Schema, func(ctx context.Context, s Streams, args []string) error {
 				if o.json && o.materials {
 					return misuse(JSONOrMaterials)

@@ -24,13 +24,13 @@ type shop struct {
 // flags defines the flags of a shop, those for extra outlines only where pieces
 // are laid.
 func (o *shop) flags(f *pflag.FlagSet, lays bool) {
-	f.StringVar(&o.machine, "machine", "", "file with the settings of a machine, in place of the design's [machine]")
-	f.StringVar(&o.paper, "paper", "", "paper that PDF is divided onto: "+strings.Join(design.Papers(), ", "))
+	f.StringVar(&o.machine, "machine", "", "")
+	f.StringVar(&o.paper, "paper", "", strings.Join(design.Papers(), ", "))
 	if lays {
-		f.StringVar(&o.measured, "measured", "", "what the 100 mm bars measured on a plot, such as 99.6x100.2: every file is corrected")
-		f.StringVar(&o.only, "only", "", "cloth, templates, or sheets and pieces by their names, with commas between")
-		f.StringArrayVar(&o.add, "add", nil, "SVG or DXF file with an outline of your own to lay on the cloth; may be given again")
-		f.StringArrayVar(&o.addBoard, "add-board", nil, "the same for the sheets of the templates")
+		f.StringVar(&o.measured, "measured", "", "")
+		f.StringVar(&o.only, "only", "", "")
+		f.StringArrayVar(&o.add, "add", nil, "")
+		f.StringArrayVar(&o.addBoard, "add-board", nil, "")
 	}
 }
 

@@ -25,26 +25,10 @@ type proveOptions struct {
 func proveCommand() command {
 	return command{
 		name: "prove", args: " [DESIGN] FOLDER", maxArgs: 2,
-		line: "read written files back and say whether they agree with the design",
-		long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
-lines, and says file by file whether it still agrees with the design: a file that
-was rescaled, edited by hand, or left over from another run or design does not. So
-is all judged that a machine or an eye acts on beside the lines: order, power, feed,
-depth, the tool on or off, pens, colours, layers and what they hide, titles, scripts.
-A file whose bytes were changed since it was written is told of even where it still
-agrees. Files of another scale or machine in one folder are refused as a whole; --as
-proves one format alone.
-
-The design, the scale, the machine and all else that is not named here are those that
-the files were cut with, and so is the lay: the folder's .slingloft keeps them. The
-places of the pieces are checked anew.
-
-The exit status is 5 where something does not agree, 1 where a file cannot be read.`,
-		example: "  slingloft prove slingloft-out\n  slingloft prove my.toml my-files\n  slingloft prove my.toml my-files --as dxf --scale 1:5\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o proveOptions
-			f.StringVar(&o.as, "as", "", "formats to prove, with commas between (default: all that are there)")
-			f.StringVar(&o.scale, "scale", "", "drawing scale, such as 1:5 (default: that of the files)")
+			f.StringVar(&o.as, "as", "", "")
+			f.StringVar(&o.scale, "scale", "", "")
 			o.shop.flags(f, true)
 			return o.reporting.flags(f, proofSchema, func(ctx context.Context, s Streams, args []string) error {
 				return proveFiles(ctx, s, args, o)

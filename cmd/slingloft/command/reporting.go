@@ -21,8 +21,8 @@ type runner = func(context.Context, Streams, []string) error
 // document instead. Faults of the design are printed as a document too where one was
 // asked for; they reach the caller all the same.
 func (r *reporting) flags(f *pflag.FlagSet, schema func() map[string]any, do runner) runner {
-	f.BoolVar(&r.json, "json", false, "print one JSON document instead of text")
-	asked := f.Bool("schema", false, "print the JSON Schema of that document")
+	f.BoolVar(&r.json, "json", false, "")
+	asked := f.Bool("schema", false, "")
 	return func(ctx context.Context, s Streams, args []string) error {
 		if *asked {
 			return document.Write(s.Out, schema())

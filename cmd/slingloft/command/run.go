@@ -36,12 +36,11 @@ type Streams struct {
 // command is one of the program's commands.
 type command struct {
 	name    string
-	line    string // one line for the list of commands
 	args    string // arguments in the synopsis
-	long    string // what it does, for its own help
-	example string
-	maxArgs int // how many arguments it takes
-	// set defines the flags and returns what runs once they are read.
+	names   string // a list that fills in its help
+	maxArgs int    // how many arguments it takes
+	// set defines the flags, with lists that fill in their help, and returns what runs
+	// once they are read.
 	set func(*pflag.FlagSet) func(context.Context, Streams, []string) error
 }
 
@@ -91,7 +90,7 @@ func Run(ctx context.Context, args []string, s Streams) int {
 
 func dispatch(ctx context.Context, args []string, s Streams) error {
 	if len(args) == 0 {
-		fmt.Fprint(s.Err, overview())
+		fmt.Fprint(s.Err, s.words().overview())
 		return status{code: Usage}
 	}
 	name := args[0]
@@ -110,15 +109,31 @@ func dispatch(ctx context.Context, args []string, s Streams) error {
 	return misuse(UnknownCommand, name, meant(name, "", commandNames()))
 }
 
-// run reads a command's flags and runs it.
-func (c command) run(ctx context.Context, args []string, s Streams) error {
+// flags returns a command's flags with their help, and what runs once they are read.
+func (c command) flags(w Words) (*pflag.FlagSet, runner) {
 	flags := pflag.NewFlagSet(c.name, pflag.ContinueOnError)
 	flags.SortFlags = false
-	flags.SetOutput(io.Discard)
 	do := c.set(flags)
+	help := w.help(c).Flags
+	flags.VisitAll(func(f *pflag.Flag) { f.Usage = filled(help[f.Name], f.Usage) })
+	return flags, do
+}
+
+// filled returns a text with a list in it, if there is one.
+func filled(text, list string) string {
+	if list == "" {
+		return text
+	}
+	return fmt.Sprintf(text, list)
+}
+
+// run reads a command's flags and runs it.
+func (c command) run(ctx context.Context, args []string, s Streams) error {
+	flags, do := c.flags(s.words())
+	flags.SetOutput(io.Discard)
 	err := flags.Parse(args)
 	if errors.Is(err, pflag.ErrHelp) {
-		fmt.Fprint(s.Out, c.help())
+		fmt.Fprint(s.Out, s.words().helpOf(c))
 		return nil
 	}
 	if err != nil {

@@ -32,21 +32,11 @@ type sheetOptions struct {
 func sheetCommand() command {
 	return command{
 		name: "sheet", args: " [DESIGN]", maxArgs: 1,
-		line: "write the build sheet: drawings, tables and the order of work",
-		long: `Writes the build sheet as one web page that needs nothing beside itself, or as a
-PDF file, whichever the name's ending says: the result of the checks, the hung
-shape, every piece, the lay, the cord set, offsets, loads and margins, materials,
-the order of work, the seam walk. A file that is there already is replaced only if
-it was written for the same design values and not changed since, or with --force.
-
-The sheet is written even where a required margin is not met; it then says so
-first.`,
-		example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n  slingloft sheet my.toml --out my.pdf\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o sheetOptions
-			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "file to write, ending in .html or .pdf; its folder is made if it is not there")
-			f.StringVar(&o.paper, "paper", "a4", "paper of a PDF file: a4 or letter")
-			f.BoolVar(&o.force, "force", false, "replace a file that is there already")
+			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "")
+			f.StringVar(&o.paper, "paper", "a4", "")
+			f.BoolVar(&o.force, "force", false, "")
 			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
 		},
 	}

@@ -29,23 +29,14 @@ type startOptions struct {
 func startCommand() command {
 	return command{
 		name: "start", args: " FILE", maxArgs: 1,
-		line: "write a commented starter design, or one proposed for a sleeper",
-		long: `Writes a complete design with a comment at every value, ready to be changed. It
-never writes over a file that is there already; the name - stands for standard output.
-
-With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
-side depth, tails and legs, each with the reason for it and the source of the body
-measure behind it, in the file. Take it, or change any part of it.`,
-		example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n" +
-			"  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o startOptions
-			f.StringVar(&o.units, "units", "mm", "units to write the design in: mm or in")
-			f.StringVar(&o.stature, "stature", "", `the sleeper's height, such as "172 cm" or "5 ft 8 in"`)
-			f.StringVar(&o.mass, "mass", "", `the sleeper's mass, such as "80 kg" or "176 lb"`)
-			f.StringVar(&o.shoulders, "shoulders", "", "breadth over the shoulders (default: estimated)")
-			f.StringVar(&o.lies, "sleeps", "", "how the sleeper lies: back or side (default back)")
-			f.StringVar(&o.clothWidth, "cloth-width", "", "usable width of the roll; the body is joined where it is wider")
+			f.StringVar(&o.units, "units", "mm", "")
+			f.StringVar(&o.stature, "stature", "", "")
+			f.StringVar(&o.mass, "mass", "", "")
+			f.StringVar(&o.shoulders, "shoulders", "", "")
+			f.StringVar(&o.lies, "sleeps", "", "")
+			f.StringVar(&o.clothWidth, "cloth-width", "", "")
 			return o.flags(f, startSchema, func(_ context.Context, s Streams, args []string) error { return start(s, args, o) })
 		},
 	}

@@ -4,6 +4,11 @@ package command
 // one language.
 type Words struct {
 	Messages map[Message]string // texts with verbs, see [Message]
+
+	Overview, More          string          // help of the program, before and after the list of commands
+	Help                    map[string]Help // by the commands' names
+	Shared                  map[string]string
+	Usage, Options, Example string // heads of a command's help
 }
 
 // Message is one thing to say. What fills it in stands beside it.
@@ -107,7 +112,31 @@ func English() Words {
 			all[m] = text
 		}
 	}
-	return Words{all}
+	return Words{
+		Messages: all,
+		Overview: `Slingloft: from one design file to everything a bridge hammock is cut and sewn from.
+
+usage: slingloft COMMAND [DESIGN] [options]
+
+`,
+		More: `
+A command that takes a DESIGN uses a built-in one where none is named, so each
+can be tried at once:
+
+  slingloft cut                  the built-in design's files, into ./slingloft-out
+  slingloft start my.toml        a design of your own to change
+  slingloft figure my.toml       its figures: shape, forces, cords, seams, offsets
+  slingloft cut my.toml --out my-files
+
+slingloft COMMAND --help tells more. Exit status: 0 done, 1 cannot read or write,
+2 usage or design at fault, 3 a required margin is not met, 4 a seam is out of
+tolerance, 5 written files do not agree with the design.
+
+People hang in what is made from these files: read the cautions in the README.
+`,
+		Help: englishHelp(), Shared: englishShared(),
+		Usage: "usage: slingloft %s%s [options]", Options: "options:", Example: "example:",
+	}
 }
 
 func englishUsage() map[Message]string {

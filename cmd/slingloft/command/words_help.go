@@ -1,0 +1,163 @@
+package command
+
+// Help is what the help of a command says.
+type Help struct {
+	Line    string // for the list of commands
+	Long    string // what it does; lists of names fill it in
+	Example string
+	Flags   map[string]string // by the flags' names; lists of names fill them in
+}
+
+// help returns the help of a command; what shop and reporting share goes for it too.
+func (w Words) help(c command) Help {
+	h := w.Help[c.name]
+	flags := map[string]string{}
+	for _, some := range []map[string]string{w.Shared, h.Flags} {
+		for name, text := range some {
+			flags[name] = text
+		}
+	}
+	h.Flags = flags
+	return h
+}
+
+func englishHelp() map[string]Help {
+	return map[string]Help{
+		"start": {
+			Line: "write a commented starter design, or one proposed for a sleeper",
+			Long: `Writes a complete design with a comment at every value, ready to be changed. It
+never writes over a file that is there already; the name - stands for standard output.
+
+With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
+side depth, tails and legs, each with the reason for it and the source of the body
+measure behind it, in the file. Take it, or change any part of it.`,
+			Example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n" +
+				"  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
+			Flags: map[string]string{
+				"units":       "units to write the design in: mm or in",
+				"stature":     `the sleeper's height, such as "172 cm" or "5 ft 8 in"`,
+				"mass":        `the sleeper's mass, such as "80 kg" or "176 lb"`,
+				"shoulders":   "breadth over the shoulders (default: estimated)",
+				"sleeps":      "how the sleeper lies: back or side (default back)",
+				"cloth-width": "usable width of the roll; the body is joined where it is wider",
+			},
+		},
+		"figure": {
+			Line: "print every figure: shape, forces, cords, pieces, seams, offsets",
+			Long: `Prints every figure of a design: the hung shape with its forces, the flat body,
+cord cut lengths term by term with their marks, the seam walk, offsets tables, the
+pieces and the lay. With --json the same as one document for other programs, in
+mm, N and radians.`,
+			Example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n",
+			Flags: map[string]string{
+				"materials": "print the materials list alone, as CSV",
+			},
+		},
+		"cut": {
+			Line: "write the files to cut from: cloth lay and template sheets",
+			Long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and
+writes one file a sheet and format. Every file is written whole or not at all. A
+file that is there already is replaced only if it was written for the same design
+values and not changed since, or with --force.
+
+Formats: %s.`,
+			Example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n" +
+				"  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
+			Flags: map[string]string{
+				"out":      "folder to write into; made if it is not there",
+				"as":       "formats to write, with commas between",
+				"scale":    "drawing scale, such as 1:5 (default: the design's, else 1:1)",
+				"lay-time": "search so long for a better lay, such as 60s",
+				"force":    "replace files that are there already",
+			},
+		},
+		"prove": {
+			Line: "read written files back and say whether they agree with the design",
+			Long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
+lines, and says file by file whether it still agrees with the design: a file that
+was rescaled, edited by hand, or left over from another run or design does not. So
+is all judged that a machine or an eye acts on beside the lines: order, power, feed,
+depth, the tool on or off, pens, colours, layers and what they hide, titles, scripts.
+A file whose bytes were changed since it was written is told of even where it still
+agrees. Files of another scale or machine in one folder are refused as a whole; --as
+proves one format alone.
+
+The design, the scale, the machine and all else that is not named here are those that
+the files were cut with, and so is the lay: the folder's .slingloft keeps them. The
+places of the pieces are checked anew.
+
+The exit status is 5 where something does not agree, 1 where a file cannot be read.`,
+			Example: "  slingloft prove slingloft-out\n  slingloft prove my.toml my-files\n  slingloft prove my.toml my-files --as dxf --scale 1:5\n",
+			Flags: map[string]string{
+				"as":    "formats to prove, with commas between (default: all that are there)",
+				"scale": "drawing scale, such as 1:5 (default: that of the files)",
+			},
+		},
+		"calibrate": {
+			Line: "write what a new machine is tried with: long bars and a kerf comb",
+			Long: `Writes two sheets to plot or cut first on a machine. The calibration sheet has bars
+nearly as long as the bed, both ways, and square diagonals: measure them, and give
+what they measure as calibration_x and calibration_y under [machine]; every file is
+then corrected. The kerf comb is cut from the board itself: the board's edge fits
+snugly into the slot whose number is the width of the cut; give it as kerf.
+
+Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
+			Example: "  slingloft calibrate --as svg,pdf\n  slingloft calibrate my.toml --machine laser.toml --as gcode\n",
+			Flags: map[string]string{
+				"out":   "folder to write into; made if it is not there",
+				"as":    "formats to write, with commas between: %s",
+				"force": "replace files that are there already",
+			},
+		},
+		"sheet": {
+			Line: "write the build sheet: drawings, tables and the order of work",
+			Long: `Writes the build sheet as one web page that needs nothing beside itself, or as a
+PDF file, whichever the name's ending says: the result of the checks, the hung
+shape, every piece, the lay, the cord set, offsets, loads and margins, materials,
+the order of work, the seam walk. A file that is there already is replaced only if
+it was written for the same design values and not changed since, or with --force.
+
+The sheet is written even where a required margin is not met; it then says so
+first.`,
+			Example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n  slingloft sheet my.toml --out my.pdf\n",
+			Flags: map[string]string{
+				"out":   "file to write, ending in .html or .pdf; its folder is made if it is not there",
+				"paper": "paper of a PDF file: a4 or letter",
+				"force": "replace a file that is there already",
+			},
+		},
+		"watch": {
+			Line: "serve a local page that redraws the build sheet on each save",
+			Long: `Serves a page on this machine that shows the build sheet and draws it again each
+time the design file is saved. What is wrong in the file is shown in its place, and
+the last good drawing stays. The main dimensions can be tried on the page without
+touching the file. It ends with Ctrl-C.
+
+The page is served to this machine only, unless --addr names another address.`,
+			Example: "  slingloft watch my.toml\n  slingloft watch my.toml --addr 127.0.0.1:0\n",
+			Flags: map[string]string{
+				"addr": "address and port to serve the page at; port 0 takes a free one",
+			},
+		},
+		"complete": {
+			Line: "print the completion script of bash, fish or zsh",
+			Long: `Prints a script by which a shell completes commands, options and file names. It
+is made from the same definitions that the program reads its options by.`,
+			Example: "  slingloft complete bash > ~/.local/share/bash-completion/completions/slingloft\n",
+		},
+	}
+}
+
+// englishShared are flags that several commands have.
+func englishShared() map[string]string {
+	return map[string]string{
+		"machine":   "file with the settings of a machine, in place of the design's [machine]",
+		"paper":     "paper that PDF is divided onto: %s",
+		"measured":  "what the 100 mm bars measured on a plot, such as 99.6x100.2: every file is corrected",
+		"only":      "cloth, templates, or sheets and pieces by their names, with commas between",
+		"add":       "SVG or DXF file with an outline of your own to lay on the cloth; may be given again",
+		"add-board": "the same for the sheets of the templates",
+		"json":      "print one JSON document instead of text",
+		"schema":    "print the JSON Schema of that document",
+	}
+}
