@@ -18,11 +18,14 @@ type Style struct {
 
 // Length returns a length with its unit: "1650.0 mm" or "64 15/16 in". Both
 // round to the nearest step, halves away from zero.
-func (s Style) Length(mm float64) string {
+func (s Style) Length(mm float64) string { return s.Figure(mm) + " " + s.LengthUnit() }
+
+// LengthUnit returns the unit of lengths.
+func (s Style) LengthUnit() string {
 	if s.Inches {
-		return s.Figure(mm) + " in"
+		return "in"
 	}
-	return s.Figure(mm) + " mm"
+	return "mm"
 }
 
 // Figure returns a length without its unit, for columns whose head names it.
@@ -50,6 +53,9 @@ func Decimal(v float64, decimals int) string {
 	}
 	return strconv.FormatFloat(v, 'f', decimals, 64)
 }
+
+// Angle returns an angle in rad in degrees, "43.7°", whatever the style of lengths.
+func (s Style) Angle(rad float64) string { return Decimal(rad*180/math.Pi, 1) + "°" }
 
 // Inches returns a length in mm as inches with a mixed fraction in lowest terms:
 // "7 1/2", "-3/16", "0". The finest fraction is a power of two to 128; anything

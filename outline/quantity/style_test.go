@@ -108,3 +108,14 @@ func TestFormatRoundsInside(t *testing.T) {
 		}
 	}
 }
+
+// Angles are told in degrees, in either style.
+func TestAngle(t *testing.T) {
+	for rad, want := range map[float64]string{0: "0.0°", math.Pi / 4: "45.0°", -0.0001: "0.0°", 1: "57.3°"} {
+		for _, s := range []Style{{}, {Inches: true}} {
+			if got := s.Angle(rad); got != want {
+				t.Errorf("%g in %+v: %q, want %q", rad, s, got, want)
+			}
+		}
+	}
+}

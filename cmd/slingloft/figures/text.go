@@ -76,17 +76,12 @@ func (b *report) row(cells ...string) { fmt.Fprintln(b.out, strings.Join(cells, 
 // Figures with their units.
 func (b *report) mm(v float64) string     { return b.style.Length(v) }
 func (b *report) figure(v float64) string { return b.style.Figure(v) }
-func (b *report) deg(v float64) string    { return quantity.Decimal(v*180/math.Pi, 1) + "°" }
+func (b *report) deg(v float64) string    { return b.style.Angle(v) }
 
 func (b *report) force(v float64) string { return b.style.Force(v) }
 
 // unit returns the unit of bare length figures in tables.
-func (b *report) unit() string {
-	if b.imperial {
-		return "in"
-	}
-	return "mm"
-}
+func (b *report) unit() string { return b.style.LengthUnit() }
 
 // cautions prints what holds of every load figure, once in full.
 func (b *report) cautions() {

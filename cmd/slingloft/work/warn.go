@@ -41,14 +41,13 @@ func (p *Plan) Warnings() []string {
 	var out []string
 	warn := func(w Warning, a ...any) { out = append(out, fmt.Sprintf(p.Words.Warnings[w], a...)) }
 	st, d := p.Style(), p.Design
-	deg := func(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }
 
 	limit, shears := float64(d.Cloth.LockingAngle), Wrinkles
 	if limit == 0 {
 		limit, shears = usualLocking, MayWrinkle
 	}
 	if s := p.Body.Shear; s.Angle > limit {
-		warn(shears, deg(s.Angle), st.Length(s.At.X))
+		warn(shears, st.Angle(s.Angle), st.Length(s.At.X))
 	}
 	for _, r := range []float64{d.Bed.HeadTail, d.Bed.FootTail} {
 		if d.Bed.Cut == design.Net && r > longTail {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"slingloft/export/sheet"
-	"slingloft/export/sheet/given"
 	"slingloft/outline/design"
 )
 
@@ -25,9 +24,9 @@ func (b build) assumptions() (sheet.Section, error) {
 // shearWords says how much the cloth shears when it hangs.
 func (b build) shearWords() string {
 	s := b.Body.Shear
-	angle, along, aside := given.Degrees(s.Angle), b.Round(max(s.At.X, -s.At.X)), b.Round(max(s.At.Y, -s.At.Y))
+	angle, along, aside := b.Style.Angle(s.Angle), b.Round(max(s.At.X, -s.At.X)), b.Round(max(s.At.Y, -s.At.Y))
 	if limit := b.Design.Cloth.LockingAngle; limit > 0 {
-		return fmt.Sprintf(b.Say.Assumed.ShearOf, angle, given.Degrees(float64(limit)), along, aside)
+		return fmt.Sprintf(b.Say.Assumed.ShearOf, angle, b.Style.Angle(float64(limit)), along, aside)
 	}
 	return fmt.Sprintf(b.Say.Assumed.Shear, angle, along, aside)
 }

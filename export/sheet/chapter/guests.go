@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"slingloft/export/sheet"
-	"slingloft/export/sheet/given"
 	"slingloft/outline/hung"
 	"slingloft/outline/state"
 )
@@ -26,7 +25,7 @@ func (b build) guestBlocks() []sheet.Block {
 		}
 		l := g.Lying
 		t.Add(g.Name, b.SignedFigure(l.Level.Along), b.Figure(l.Level.Sag), b.SignedFigure(l.Level.Height), ground,
-			given.Degrees(l.Hang[hung.Head]), given.Degrees(l.Hang[hung.Foot]), b.Style.Force(state.HeadLine.Load(l.Loads)),
+			b.Style.Angle(l.Hang[hung.Head]), b.Style.Angle(l.Hang[hung.Foot]), b.Style.Force(state.HeadLine.Load(l.Loads)),
 			b.Style.Force(state.FootLine.Load(l.Loads)), b.Style.Force(state.SideCord.Load(l.Loads)))
 	}
 	return []sheet.Block{t, sentences(append(cannot, say.How))}

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"slingloft/export/sheet"
-	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/scene"
 	"slingloft/outline/hung"
 )
@@ -45,12 +44,12 @@ func (b build) endsTable() sheet.Table {
 	add(say.Drop, func(e hung.EndShape) string { return b.Long(e.Section.Height) })
 	add(say.Girth, func(e hung.EndShape) string { return b.Long(e.Section.Girth()) })
 	add(say.TailGirth, func(e hung.EndShape) string { return b.Long(e.Last.Girth()) })
-	add(say.Wall, func(e hung.EndShape) string { return given.Degrees(e.Section.Wall) })
+	add(say.Wall, func(e hung.EndShape) string { return b.Style.Angle(e.Section.Wall) })
 	add(say.Leg, func(e hung.EndShape) string { return b.Long(e.Leg) })
 	add(say.TailArc, func(e hung.EndShape) string { return b.Long(e.TailArc) })
 	add(say.HookOut, func(e hung.EndShape) string { return b.Long(max(e.ApexX, -e.ApexX)) })
 	add(say.HookUp, func(e hung.EndShape) string { return b.Long(e.ApexZ) })
-	add(say.Angle, func(e hung.EndShape) string { return given.Degrees(math.Atan(e.Slope)) })
+	add(say.Angle, func(e hung.EndShape) string { return b.Style.Angle(math.Atan(e.Slope)) })
 	return t
 }
 

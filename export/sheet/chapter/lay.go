@@ -48,7 +48,7 @@ func (b build) liesBy(m geom.Motion) string {
 	say := b.Say.Lay
 	lies := say.AsDrawn
 	if math.Abs(math.Remainder(m.Turn, 2*math.Pi)) > 1e-9 {
-		lies = fmt.Sprintf(say.Turned, given.Degrees(m.Turn))
+		lies = fmt.Sprintf(say.Turned, b.Style.Angle(m.Turn))
 	}
 	if m.Mirror {
 		return fmt.Sprintf(say.Mirrored, lies)

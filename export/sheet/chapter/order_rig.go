@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"slingloft/export/sheet"
-	"slingloft/export/sheet/given"
 	"slingloft/outline/cord"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -111,7 +110,7 @@ func (b build) stepHang() sheet.Step {
 	say := b.Say.Order
 	s := step(say.Hang)
 	for _, e := range hung.Ends() {
-		s.Add(b.ofEnd(say.HangLine, e), given.Degrees(math.Atan(b.Shape.Ends[e].Slope)))
+		s.Add(b.ofEnd(say.HangLine, e), b.Style.Angle(math.Atan(b.Shape.Ends[e].Slope)))
 	}
 	higher, by := hung.Head, b.Shape.Offset
 	if by < 0 {

@@ -135,7 +135,7 @@ func (b build) summary() sheet.Table {
 	t.Add(say.Depth, b.Round(sh.Depth))
 	t.Add(say.Tails, b.Both(b.Round(bed.HeadTail), b.Round(bed.FootTail)))
 	t.Add(say.Overall, b.Round(f.ApexX-h.ApexX))
-	t.Add(say.Angles, b.Both(given.Degrees(math.Atan(h.Slope)), given.Degrees(math.Atan(f.Slope))))
+	t.Add(say.Angles, b.Both(b.Style.Angle(math.Atan(h.Slope)), b.Style.Angle(math.Atan(f.Slope))))
 	high, low, by := hung.Head, hung.Foot, sh.Offset
 	if by < 0 {
 		high, low, by = low, high, -by

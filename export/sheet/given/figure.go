@@ -33,12 +33,7 @@ func (d *Data) SignedFigure(mm float64) string {
 }
 
 // Unit returns the unit of bare length figures.
-func (d *Data) Unit() string {
-	if d.Style.Inches {
-		return "in"
-	}
-	return "mm"
-}
+func (d *Data) Unit() string { return d.Style.LengthUnit() }
 
 // UnitWord returns that unit for running text, where "in in" would not do.
 func (d *Data) UnitWord() string {
@@ -66,9 +61,6 @@ func (d *Data) Mass(m quantity.Kilograms) string {
 	}
 	return quantity.Decimal(float64(m), 0) + " kg"
 }
-
-// Degrees writes an angle in rad.
-func Degrees(rad float64) string { return quantity.Decimal(rad*180/math.Pi, 1) + "°" }
 
 // Percent writes a part of one.
 func Percent(part float64) string { return quantity.Decimal(100*part, 0) + " %" }

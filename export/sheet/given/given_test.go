@@ -31,7 +31,7 @@ func TestFigures(t *testing.T) {
 		{"mass", mm.Mass(81.6), "82 kg"}, {"mass", in.Mass(0.45359237 * 180), "180 lb"},
 		{"force", mm.Force(566.4), "566 N"}, {"force", in.Force(4.4482216152605 * 127), "127 lbf"},
 		{"load", mm.Load(566.4, margin.Force), "566 N"}, {"load", mm.Load(1.5, margin.PerWidth), mm.Style.PerWidth(1.5)},
-		{"degrees", given.Degrees(math.Pi / 4), "45.0°"}, {"percent", given.Percent(0.256), "26 %"}, {"times", given.Times(6.235), "6.24"},
+		{"degrees", mm.Style.Angle(math.Pi / 4), "45.0°"}, {"percent", given.Percent(0.256), "26 %"}, {"times", given.Times(6.235), "6.24"},
 		{"both", mm.Both("a", "b"), "a and b"},
 	} {
 		if row.got != row.want {

@@ -42,7 +42,7 @@ func Solid(d *given.Data) picture.Picture {
 		p.Items = appendFacet(p.Items, f, line)
 	}
 	sh := b.Shape
-	p.Desc = fmt.Sprintf(b.Say.Hung.Solid.Desc, b.Round(b.Design.Bed.Span), given.Degrees(sh.At(0).Section.Wall))
+	p.Desc = fmt.Sprintf(b.Say.Hung.Solid.Desc, b.Round(b.Design.Bed.Span), b.Style.Angle(sh.At(0).Section.Wall))
 	return p
 }
 

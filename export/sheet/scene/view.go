@@ -59,7 +59,7 @@ func Side(d *given.Data) picture.Picture {
 	p.Desc = fmt.Sprintf(b.Say.Hung.Side.Desc,
 		b.Round(f.TailX-h.TailX), b.Round(h.ApexZ), b.Round(h.Section.Height), b.Round(sh.At(0).Z-sh.Problem.Bottom(0)),
 		b.Round(f.Section.Height), b.Round(f.ApexZ),
-		given.Degrees(math.Atan(h.Slope)), given.Degrees(math.Atan(f.Slope)))
+		b.Style.Angle(math.Atan(h.Slope)), b.Style.Angle(math.Atan(f.Slope)))
 	return p
 }
 
@@ -82,7 +82,7 @@ func (b bed) sideDimensions(p *picture.Picture, at func(x, z float64) geom.Point
 		apex := at(end.ApexX, end.ApexZ)
 		floor := geom.Pt(apex.X, point(end.TailX).Y)
 		p.Upright(floor, apex, apex.X+e.Sign()*7, b.Round(end.ApexZ-sh.Problem.Bottom(end.TailX)))
-		angle := picture.Text{Text: given.Degrees(math.Atan(end.Slope)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}
+		angle := picture.Text{Text: b.Style.Angle(math.Atan(end.Slope)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}
 		p.WriteFree(angle, apex.Plus(geom.Pt(-e.Sign()*6, 4)), apex.Plus(geom.Pt(-e.Sign()*9, 2.5)), apex.Plus(geom.Pt(0, -4)))
 		name := picture.Text{Text: b.Say.Names.Materials.Bar[e], Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Bar}
 		p.WriteFree(name, tip.Plus(geom.Pt(0, 4)), tip.Plus(geom.Pt(-e.Sign()*8, 4)), tip.Plus(geom.Pt(-e.Sign()*10, 0)))
@@ -215,7 +215,7 @@ func Across(d *given.Data) picture.Picture {
 	p.WriteFree(radius, low.Plus(geom.Pt(0, -4)), low.Plus(geom.Pt(0, 5)))
 	p.Desc = fmt.Sprintf(b.Say.Hung.Across.Desc,
 		b.Round(h.Bar), b.Round(h.Section.Height), b.Round(2*mid.Half), b.Round(mid.Height), b.Round(f.Bar),
-		b.Round(f.Section.Height), given.Degrees(h.Section.Wall))
+		b.Round(f.Section.Height), b.Style.Angle(h.Section.Wall))
 	return p
 }
 

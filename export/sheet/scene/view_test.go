@@ -60,7 +60,7 @@ func TestViewsTellMeasures(t *testing.T) {
 		want []string
 	}{
 		{"side", lettered(Side(b.Data)), []string{b.Round(b.Design.Bed.Span), b.Round(f.ApexX - h.ApexX), b.Round(h.Section.Height),
-			given.Degrees(math.Atan(f.Slope)), "head bar", "foot bar"}},
+			b.Style.Angle(math.Atan(f.Slope)), "head bar", "foot bar"}},
 		{"above", lettered(Above(b.Data)), []string{b.Round(h.Bar), b.Round(f.Bar), b.Round(h.Leg), b.Round(f.Leg)}},
 		{"across", lettered(Across(b.Data)), []string{"head bar", "foot bar", "mid-bay", b.Round(h.Bar), b.Round(h.Section.Height)}},
 	} {
