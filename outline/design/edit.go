@@ -14,7 +14,7 @@ func (s Source) With(data []byte, key Key, value string) ([]byte, bool) {
 	l := newLines(data)
 	table, name := key.Table(), key.Name()
 	switch {
-	case s.Given(key):
+	case s.Given(key) && s.from[key] == "":
 		from := l.offset(s.at[key])
 		to := from + valueLength(data[from:])
 		return spliced(data, from, to, value), to > from

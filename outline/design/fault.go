@@ -31,7 +31,7 @@ func (f Fault) Error() string { return f.String() }
 // sameAs reports whether both faults say the same of the same place.
 func (f Fault) sameAs(other Fault) bool { return reflect.DeepEqual(f, other) }
 
-// Faults are everything wrong in one design file, sorted by position.
+// Faults are everything wrong in a design and its shelf, sorted by file and position.
 type Faults []Fault
 
 // Error returns one line in English for each fault.
@@ -47,7 +47,7 @@ func (f Faults) Error() string {
 func (f Faults) sorted() Faults {
 	out := slices.Clone(f)
 	slices.SortStableFunc(out, func(a, b Fault) int {
-		return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
 	})
 	out = slices.CompactFunc(out, Fault.sameAs)
 	if len(out) > MaxFaults {
@@ -93,6 +93,20 @@ type Source struct {
 	at     map[Key]Position      // of each key's value and each table's header
 	unit   map[Key]quantity.Unit // in which a quantity was written
 	pounds bool                  // most of the file is in inches and pounds
+	from   map[Key]string        // the shelf of keys whose value stands there
+}
+
+// sourceOf returns the source of a file of which nothing is read yet.
+func sourceOf(file string) Source {
+	return Source{file: file, at: map[Key]Position{}, unit: map[Key]quantity.Unit{}, from: map[Key]string{}}
+}
+
+// fileOf returns the file in which the value of a key stands, or would.
+func (s Source) fileOf(key Key) string {
+	if f, ok := s.from[key]; ok {
+		return f
+	}
+	return s.file
 }
 
 // File returns the name of the file.
@@ -119,7 +133,7 @@ func (s Source) At(key Key) Position {
 // Fault returns a fault at the place of the key: what is wrong there, and what would do.
 func (s Source) Fault(key Key, f Finding, hint Phrase) Fault {
 	p := s.At(key)
-	return p.fault(s.file, key, f, hint)
+	return p.fault(s.fileOf(key), key, f, hint)
 }
 
 // Bounded returns a fault at the place of the key of which a value would do, and

@@ -118,6 +118,14 @@ const (
 	DesignHas
 	WriteWords
 
+	// The shelf.
+	ShelfHolds
+	WriteEntry
+	WriteEntryOf
+	WriteShelf
+	ShelfHas
+	NameShelf
+
 	// A body wider than its roll.
 	JoinsWouldDo
 	RollWouldDo

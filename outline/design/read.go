@@ -6,8 +6,6 @@ import (
 	"strings"
 	"sync"
 	"unicode/utf8"
-
-	"slingloft/outline/quantity"
 )
 
 // MaxSize is the greatest size of a design file in bytes.
@@ -61,16 +59,20 @@ type reader struct {
 	bad    map[Key]bool // keys that are given but at fault
 	faults Faults
 
-	sideCurve string // as written in bed.side_curve
-	misspelt  []Key  // tables that unknown ones were probably meant for
+	sideCurve string         // as written in bed.side_curve
+	misspelt  []Key          // tables that unknown ones were probably meant for
+	uses      map[Key]string // entries of the shelf, by the key that names each
 }
 
 // Read reads a design file; name is what its faults call it. On any fault the
 // error is a [Faults] with all that was found, and the design is not to be used.
 // The Source remembers where each key stands, for the faults of later stages.
-func Read(name string, data []byte) (Design, Source, error) {
-	r := &reader{keys: allKeys(), bad: map[Key]bool{},
-		source: Source{file: name, at: map[Key]Position{}, unit: map[Key]quantity.Unit{}}}
+func Read(name string, data []byte) (Design, Source, error) { return ReadWith(name, data, nil) }
+
+// ReadWith is [Read] of a design that may take entries from a shelf; nil: there is
+// none.
+func ReadWith(name string, data []byte, shelf *Shelf) (Design, Source, error) {
+	r := &reader{keys: allKeys(), bad: map[Key]bool{}, uses: map[Key]string{}, source: sourceOf(name)}
 	data, refused := plainText(name, data)
 	if refused != nil {
 		return Design{}, r.source, refused
@@ -83,6 +85,7 @@ func Read(name string, data []byte) (Design, Source, error) {
 	r.source.pounds = b.root.balance() > 0
 	r.design = Defaults()
 	r.table("", b.root)
+	r.take(shelf)
 	if r.design.Output.Inches {
 		r.inInches()
 	}
@@ -157,7 +160,7 @@ func (r *reader) inInches() {
 
 // fault notes a fault at a position.
 func (r *reader) fault(at Position, key Key, f Finding, hint Phrase) {
-	r.faults = append(r.faults, at.fault(r.source.file, key, f, hint))
+	r.faults = append(r.faults, at.fault(r.source.fileOf(key), key, f, hint))
 }
 
 // lineOf returns the line of a key.
@@ -283,6 +286,9 @@ func (r *reader) store(row row, full Key, n node) {
 	row.put(&r.design, v)
 	if row.key == KeyBedSideCurve {
 		r.sideCurve = v.(string)
+	}
+	if name, ok := v.(string); ok && r.uses != nil && slices.ContainsFunc(slots(), func(s slot) bool { return s.use == row.key }) {
+		r.uses[row.key] = name
 	}
 }
 

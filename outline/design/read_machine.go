@@ -4,8 +4,6 @@ import (
 	"slices"
 	"strings"
 	"sync"
-
-	"slingloft/outline/quantity"
 )
 
 // machineKeys is the part of the schema that a machine's own file may hold.
@@ -28,8 +26,7 @@ var machineKeys = sync.OnceValue(func() keys {
 // [machine] as a design has them; name is what its faults call it. The source says
 // where they stand. On any fault the error is a [Faults], as that of [Read].
 func ReadMachine(name string, data []byte) (Machine, Source, error) {
-	r := &reader{keys: machineKeys(), bad: map[Key]bool{},
-		source: Source{file: name, at: map[Key]Position{}, unit: map[Key]quantity.Unit{}}}
+	r := &reader{keys: machineKeys(), bad: map[Key]bool{}, source: sourceOf(name)}
 	data, refused := plainText(name, data)
 	if refused != nil {
 		return Machine{}, Source{}, refused

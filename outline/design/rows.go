@@ -8,6 +8,7 @@ func schema() []row {
 	rows := []row{
 		text("name", 60, func(d *Design) *string { return &d.Name }).
 			says("What the design is called; lettered on every sheet.", "First bed", "First bed").needed().known("title"),
+		shelfRow(),
 	}
 	for _, part := range [][]row{
 		sleeperRows(), loadRows(), bedRows(), tailRows(), radiusRows(),

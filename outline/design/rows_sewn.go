@@ -87,6 +87,7 @@ func seamRows() []row {
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
 		length(KeySeamRowSpacing, 1, 50, func(d *Design) *float64 { return &d.Seam.RowSpacing }).
 			says("From one row of stitches of a side seam to the next; further rows lie towards the fold of the channel.", "6 mm", "1/4 in").or("6 mm").orIn("1/4 in").known("spacing"),
+		useRow(KeySeamUseThread, "thread"),
 		text(KeySeamThread, 60, func(d *Design) *string { return &d.Seam.ThreadName }).
 			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),
 		measure(KeySeamThreadStrength, 0.5, 2000, func(d *Design) *quantity.Newtons { return &d.Seam.ThreadStrength }).

@@ -16,7 +16,7 @@ func cordRows(table Key, what string, at func(*Design) *Cord) []row {
 		}
 		return other
 	}
-	return []row{name, diameter,
+	return []row{useRow(table.In("use"), "cord"), name, diameter,
 		measure(table+".strength", 10, 1e6, func(d *Design) *quantity.Newtons { return &at(d).Strength }).
 			says("Breaking strength from the data sheet; left out, its margins are not known.", pick("10 kN", "11 kN"), pick("2250 lbf", "2500 lbf")).known("breaking_strength", "breaking_load", "mbs"),
 		measure(table+".stiffness", 100, 1e8, func(d *Design) *quantity.Newtons { return &at(d).Stiffness }).
@@ -50,6 +50,7 @@ func hangRows() []row {
 			says("By how much a line that is not fixed can be set longer and shorter than planned.", "120 mm", "5 in").or("100 mm").orIn("4 in").known("spare", "adjusting", "adjustment"),
 		length(KeyHangStrap, 50, 5000, func(d *Design) *float64 { return &d.Hang.Strap }).
 			says("How much of a hang line is the strap at its anchor, at the middle of its adjustment. Needed with a strap.", "400 mm", "16 in"),
+		useRow(KeyHangUseHook, "hook"),
 		length(KeyHangHookDiameter, 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
 			says("Thickness of the hook, ring or shackle that an eye hangs on; left out, 10 mm is taken.", "10 mm", "3/8 in").known("hook", "hook_size"),
 		measure(KeyHangHookStrength, 10, 1e6, func(d *Design) *quantity.Newtons { return &d.Hang.HookStrength }).
@@ -104,6 +105,7 @@ func crossingRow() row {
 
 func barRows() []row {
 	return []row{
+		useRow(KeyBarUse, "bar"),
 		text(KeyBarName, 60, func(d *Design) *string { return &d.Bar.Name }).
 			says("What the bars are.", "aluminium tube 25 x 1.5 mm", "aluminium tube 1 x 0.065 in").needed(),
 		text(KeyBarMaterial, 30, func(d *Design) *string { return &d.Bar.Material }).
@@ -136,6 +138,7 @@ func clothRows() []row {
 		return measure(key, 0.01, 1e5, at)
 	}
 	return []row{
+		useRow(KeyClothUse, "cloth"),
 		text(KeyClothName, 60, func(d *Design) *string { return &d.Cloth.Name }).
 			says("What the cloth is.", "nylon ripstop", "nylon ripstop").needed().known("material"),
 		length(KeyClothWidth, 200, 5000, func(d *Design) *float64 { return &d.Cloth.Width }).

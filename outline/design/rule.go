@@ -156,6 +156,11 @@ const (
 	FixedTravel
 	NoStrap
 
+	// The shelf.
+	NoShelfKind
+	NoShelfEntry
+	NotOnShelf
+
 	// Later stages.
 	LeansOverBar
 	UnknownCheck // in the list of waivers

@@ -91,7 +91,8 @@ func TestStarterLines(t *testing.T) {
 }
 
 // needsMore names the keys that ask for another one beside them.
-var needsMore = map[string]bool{"from": true, "to": true, "end_girth": true, "trail": true, "cutter": true, "spin_up": true, "travel": true, "strap": true}
+var needsMore = map[string]bool{"from": true, "to": true, "end_girth": true, "trail": true, "cutter": true, "spin_up": true, "travel": true, "strap": true,
+	"use": true, "use_hook": true, "use_thread": true}
 
 // inOmittedTable reports whether the header above line i is a comment.
 func inOmittedTable(lines []string, i int) bool {

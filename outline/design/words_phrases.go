@@ -98,6 +98,13 @@ func englishPhrases() map[PhraseKind]string {
 		DesignHas:        "the design has %[1]s and %[2]s",
 		WriteWords:       `write words such as "G54", in plain letters and figures, without comments`,
 
+		ShelfHolds:   "a shelf holds %[1]s, each as [kind.name]",
+		WriteEntry:   "write [%[1]s.name] and its keys below, with a name of your own",
+		WriteEntryOf: `write [%[1]s."%[2]s"] and its keys below into %[3]s`,
+		WriteShelf:   `write [%[1]s."%[2]s"] and its keys below into %[3]s beside the design, or name the shelf that has it`,
+		ShelfHas:     "the shelf has %[1]s",
+		NameShelf:    "name a file that can be read, or leave it out",
+
 		JoinsWouldDo: "cloth.joins = %[1]s would do",
 		RollWouldDo:  "a roll %[1]s wide would do with %[2]s",
 		LessWouldDo:  "%[1]s of %[2]s or less would do",

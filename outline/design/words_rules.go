@@ -131,6 +131,10 @@ func englishRules() map[Rule]string {
 		FixedTravel:     "a line with a fixed eye at each end cannot be set",
 		NoStrap:         "there is no strap",
 
+		NoShelfKind:  "is no kind of thing on a shelf",
+		NoShelfEntry: "stands outside of an entry",
+		NotOnShelf:   "%[1]s is not on the shelf",
+
 		LeansOverBar:   "a leaning end section would cut across the bar",
 		UnknownCheck:   "there is no check %[1]s",
 		NoRoomForFrame: "there is no room for check bars and title block",

@@ -16,6 +16,7 @@ func figureCommand() command {
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o figureOptions
 			f.BoolVar(&o.materials, "materials", false, "")
+			shelfFlag(f, &o.shelf)
 			return o.flags(f, figures.Schema, func(ctx context.Context, s Streams, args []string) error {
 				if o.json && o.materials {
 					return misuse(JSONOrMaterials)
@@ -30,10 +31,11 @@ func figureCommand() command {
 type figureOptions struct {
 	reporting
 	materials bool
+	shelf     string
 }
 
 func figure(ctx context.Context, s Streams, args []string, o figureOptions) error {
-	p, err := load(args)
+	p, err := load(args, o.shelf)
 	if err != nil {
 		return err
 	}

@@ -14,6 +14,7 @@ import (
 // shop are the flags that say for which machine files are.
 type shop struct {
 	machine  string
+	shelf    string
 	measured string
 	paper    string
 	only     string   // what to write of the lays, names with commas between
@@ -25,6 +26,7 @@ type shop struct {
 // are laid.
 func (o *shop) flags(f *pflag.FlagSet, lays bool) {
 	f.StringVar(&o.machine, "machine", "", "")
+	shelfFlag(f, &o.shelf)
 	f.StringVar(&o.paper, "paper", "", strings.Join(design.Papers(), ", "))
 	if lays {
 		f.StringVar(&o.measured, "measured", "", "")
@@ -36,7 +38,7 @@ func (o *shop) flags(f *pflag.FlagSet, lays bool) {
 
 // setting reads what goes beside the design.
 func (o shop) setting() (work.Setting, error) {
-	var with work.Setting
+	with := work.Setting{Shelf: o.shelf}
 	for _, file := range o.add {
 		with.Extras = append(with.Extras, design.Extra{File: file})
 	}

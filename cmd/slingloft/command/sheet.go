@@ -25,6 +25,7 @@ import (
 type sheetOptions struct {
 	out   string
 	paper string
+	shelf string
 	force bool
 	reporting
 }
@@ -37,6 +38,7 @@ func sheetCommand() command {
 			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "")
 			f.StringVar(&o.paper, "paper", "a4", "")
 			f.BoolVar(&o.force, "force", false, "")
+			shelfFlag(f, &o.shelf)
 			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
 		},
 	}
@@ -79,7 +81,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
-	p, err := load(args)
+	p, err := load(args, o.shelf)
 	if err != nil {
 		return err
 	}

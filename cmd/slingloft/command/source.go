@@ -7,13 +7,22 @@ import (
 	"io/fs"
 	"os"
 
+	"github.com/spf13/pflag"
+
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/design"
 )
 
-// load reads the design that the arguments name, or the built-in one, and
-// carries it up to its pieces.
-func load(args []string) (work.Plan, error) { return loadFor(args, work.Setting{}) }
+// load reads the design that the arguments name, or the built-in one, with the given
+// shelf, and carries it up to its pieces.
+func load(args []string, shelf string) (work.Plan, error) {
+	return loadFor(args, work.Setting{Shelf: shelf})
+}
+
+// shelfFlag defines the flag that names a shelf.
+func shelfFlag(f *pflag.FlagSet, to *string) {
+	f.StringVar(to, "shelf", "", "")
+}
 
 // loadFor is [load] for a machine and with outlines that the design does not know.
 func loadFor(args []string, with work.Setting) (work.Plan, error) {

@@ -152,6 +152,7 @@ is made from the same definitions that the program reads its options by.`,
 func englishShared() map[string]string {
 	return map[string]string{
 		"machine":   "file with the settings of a machine, in place of the design's [machine]",
+		"shelf":     "file with the cords, cloths, bars, threads and hooks that the design takes by name, in place of its own shelf",
 		"paper":     "paper that PDF is divided onto: %s",
 		"measured":  "what the 100 mm bars measured on a plot, such as 99.6x100.2: every file is corrected",
 		"only":      "cloth, templates, or sheets and pieces by their names, with commas between",

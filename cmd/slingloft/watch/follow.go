@@ -27,8 +27,9 @@ const (
 )
 
 // follow keeps the hub's state at what the file says, until ctx is done.
-func follow(ctx context.Context, path string, h *hub) {
-	d := drawer{hub: h, stop: func() {}}
+func follow(ctx context.Context, o Options, h *hub) {
+	path := o.Path
+	d := drawer{hub: h, with: work.Setting{Shelf: o.Shelf}, stop: func() {}}
 	defer func() { d.stop() }()
 	if path == "" {
 		name, data := design.Demo()
@@ -45,12 +46,12 @@ func follow(ctx context.Context, path string, h *hub) {
 		case err != nil && (seen.err == "" || n == 0):
 			seen = look{err: err.Error()}
 			h.change(func(s *state) { s.Faults = []fault{{Text: cannotRead(path, err)}} })
-		case err == nil && data != nil && (!bytes.Equal(data, seen.data) || seen.data == nil):
-			now.data = data
+		case err == nil && data != nil && d.news(path, data, &seen):
+			now.data, now.shelf = data, seen.shelf
 			seen = now
 			d.draw(ctx, path, data)
 		case err == nil:
-			now.data = seen.data
+			now.data, now.shelf = seen.data, seen.shelf
 			seen = now
 		}
 		select {
@@ -66,7 +67,20 @@ type look struct {
 	time time.Time
 	size int64
 	data []byte
-	err  string
+	// shelf is what the design's shelf held when the file was last read; nil: nothing.
+	shelf []byte
+	err   string
+}
+
+// news reports whether the design or its shelf has changed, and keeps the shelf.
+func (d *drawer) news(path string, data []byte, seen *look) bool {
+	var shelf []byte
+	if file := d.with.ShelfFile(path, data); file != "" {
+		shelf, _ = os.ReadFile(file) // where it cannot be read the drawing says so
+	}
+	changed := seen.data == nil || !bytes.Equal(data, seen.data) || !bytes.Equal(shelf, seen.shelf)
+	seen.shelf = shelf
+	return changed
 }
 
 // lookAt looks at the file, and reads it where it seems changed or must be read.
@@ -103,20 +117,21 @@ func cannotRead(path string, err error) string {
 // drawer draws a design's sheet, at first without its lay, then with it.
 type drawer struct {
 	hub  *hub
+	with work.Setting
 	stop func() // ends the lay that is under way
 }
 
 // draw puts the sheet of a design file into the hub, or what is wrong in it.
 func (d *drawer) draw(ctx context.Context, name string, data []byte) {
 	d.stop()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, d.with)
 	var html string
 	if err == nil {
 		s, e := show.Unlaid(&p, wording.English())
 		html, err = page.Body(s), e
 	}
 	if err != nil {
-		d.hub.change(func(s *state) { s.Faults, s.name = faultsOf(err, data), name })
+		d.hub.change(func(s *state) { s.Faults, s.name = faultsOf(err, name, data), name })
 		return
 	}
 	version := 0
@@ -147,7 +162,7 @@ func (d *drawer) lay(ctx context.Context, p work.Plan, version int) {
 			return
 		}
 		if err != nil {
-			s.Faults = faultsOf(err, nil)
+			s.Faults = faultsOf(err, "", nil)
 			return
 		}
 		s.Version++
@@ -156,7 +171,7 @@ func (d *drawer) lay(ctx context.Context, p work.Plan, version int) {
 }
 
 // faultsOf returns an error as what the page shows, with the lines at fault.
-func faultsOf(err error, data []byte) []fault {
+func faultsOf(err error, name string, data []byte) []fault {
 	var many design.Faults
 	if !errors.As(err, &many) {
 		return []fault{{Text: err.Error()}}
@@ -168,7 +183,7 @@ func faultsOf(err error, data []byte) []fault {
 		if f.Key != "" {
 			one.Text = string(f.Key) + ": " + one.Text
 		}
-		if data != nil && f.Line >= 1 && f.Line <= len(lines) {
+		if data != nil && f.File == name && f.Line >= 1 && f.Line <= len(lines) {
 			one.Line = cut(strings.TrimRight(lines[f.Line-1], "\r"))
 		}
 		out = append(out, one)

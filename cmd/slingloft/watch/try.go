@@ -100,7 +100,7 @@ func try(name string, d design.Design, other map[string]string) tried {
 	}
 	p, err := work.Read(name, design.Write(d))
 	if err != nil {
-		out.Faults = faultsOf(err, nil)
+		out.Faults = faultsOf(err, "", nil)
 		for i := range out.Faults {
 			out.Faults[i].Place = "" // the place is one in a text that nobody wrote
 		}
@@ -108,7 +108,7 @@ func try(name string, d design.Design, other map[string]string) tried {
 	}
 	s, err := show.Unlaid(&p, wording.English())
 	if err != nil {
-		out.Faults = faultsOf(err, nil)
+		out.Faults = faultsOf(err, "", nil)
 		return out
 	}
 	out.HTML = page.Body(s)

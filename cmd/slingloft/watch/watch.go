@@ -21,6 +21,7 @@ const DefaultAddress = "127.0.0.1:8650"
 // Options say what is watched and where the page is served.
 type Options struct {
 	Path    string // design file; empty: the built-in design, which nobody changes
+	Shelf   string // file of the maker's shelf; empty: the design's own
 	Address string // host:port; empty: [DefaultAddress]; port 0: any free one
 
 	// Ready is called once with the page's address, such as
@@ -40,7 +41,7 @@ func Serve(ctx context.Context, o Options) error {
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
 	h := newHub()
-	go follow(ctx, o.Path, h)
+	go follow(ctx, o, h)
 	s := &http.Server{
 		Handler:           newGuard(o.Address, l.Addr()).wrap(handler(h)),
 		ReadHeaderTimeout: 5 * time.Second,

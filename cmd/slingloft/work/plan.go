@@ -67,6 +67,7 @@ type Setting struct {
 	MachineSource design.Source   // where they were read
 	Extras        []design.Extra  // beside the design's own, their files named as they are
 	Words         *Words          // nil: English
+	Shelf         string          // file of the maker's shelf; "": the one that the design names, or the one beside it
 }
 
 // words returns the words of a run.
@@ -90,7 +91,11 @@ func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 // Begin reads a design for a machine and makes nothing of it yet: the plan has the
 // design and its digest alone. Errors are as for [Read].
 func Begin(name string, data []byte, with Setting) (Plan, error) {
-	d, src, err := design.Read(name, data)
+	shelf, err := with.shelf(name, data)
+	if err != nil {
+		return Plan{Words: with.words()}, err
+	}
+	d, src, err := design.ReadWith(name, data, shelf)
 	p := Plan{source: src, Words: with.words()}
 	if err != nil {
 		return p, err

@@ -1,0 +1,67 @@
+package work
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"slingloft/outline/design"
+)
+
+// ShelfFile returns the file that a design takes things from: the one of the run, else
+// the one that it names, else the one beside it. "": it takes nothing.
+func (s Setting) ShelfFile(name string, data []byte) string {
+	named, takes := design.ShelfOf(data)
+	switch {
+	case s.Shelf != "":
+		return s.Shelf
+	case filepath.IsAbs(named):
+		return named
+	case named != "":
+		return filepath.Join(filepath.Dir(name), named)
+	case takes:
+		return filepath.Join(filepath.Dir(name), design.ShelfFile)
+	}
+	return ""
+}
+
+// shelf reads that file; nil where there is none beside the design.
+func (s Setting) shelf(name string, data []byte) (*design.Shelf, error) {
+	file := s.ShelfFile(name, data)
+	if file == "" {
+		return nil, nil
+	}
+	text, err := readShelf(file)
+	if err == nil {
+		return design.ReadShelf(file, text)
+	}
+	var p *fs.PathError
+	if errors.As(err, &p) {
+		err = p.Err
+	}
+	named, _ := design.ShelfOf(data)
+	switch {
+	case s.Shelf != "":
+		return nil, fmt.Errorf("%s: %w", file, err)
+	case named != "":
+		_, source, _ := design.Read(name, data)
+		return nil, design.Faults{source.Fault(design.KeyShelf, design.Told(fmt.Sprintf("%q: %v", named, err)), design.Say(design.NameShelf))}
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, nil // the entries that are named say that there is none
+	}
+	return nil, fmt.Errorf("%s: %w", file, err)
+}
+
+// readShelf reads a file, but no more of it than a shelf may have and one byte, which
+// says that it is too long.
+func readShelf(file string) ([]byte, error) {
+	f, err := os.Open(file)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, design.MaxSize+1))
+}
