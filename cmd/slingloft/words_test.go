@@ -14,13 +14,14 @@ import (
 
 	"slingloft/cmd/slingloft/command"
 	"slingloft/cmd/slingloft/figures"
+	"slingloft/cmd/slingloft/watch"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet/wording"
 )
 
 // tables are the words of every output in English.
 func tables() []any {
-	return []any{work.English(), figures.English(), wording.English(), command.English()}
+	return []any{work.English(), figures.English(), wording.English(), command.English(), watch.English()}
 }
 
 // No table has an empty word, and each has a word for every kind of thing that it names.

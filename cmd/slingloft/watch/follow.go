@@ -138,7 +138,7 @@ func (d *drawer) draw(ctx context.Context, name string, data []byte) {
 	d.hub.change(func(s *state) {
 		s.Version++
 		version = s.Version
-		s.Laid, s.Faults, s.Fields = false, nil, valuesOf(p.Design)
+		s.Laid, s.Faults, s.Fields = false, nil, valuesOf(p.Design, English())
 		s.sheet, s.from, s.name = html, p.Design, name
 	})
 	ctx, d.stop = context.WithCancel(ctx)

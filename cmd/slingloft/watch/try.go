@@ -15,10 +15,9 @@ import (
 
 // field is a dimension that can be tried on the page without touching the file.
 type field struct {
-	key  design.Key
-	name string
-	dim  quantity.Dimension
-	at   func(*design.Design) *float64
+	key design.Key
+	dim quantity.Dimension
+	at  func(*design.Design) *float64
 }
 
 // value is a field with what the design has there.
@@ -31,42 +30,35 @@ type value struct {
 // fieldsOf returns the fields that a design has: of several ways to give a measure
 // the one that it uses.
 func fieldsOf(d design.Design) []field {
-	head := field{d.Bed.HeadKey(), "drop at the head bar", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.HeadValue }}
-	if d.Bed.Head == design.Girth {
-		head.name = "girth at the head bar"
-	}
-	control := field{d.Bed.ControlKey(), "side depth", quantity.Length, func(d *design.Design) *float64 { return &d.Bed.ControlValue }}
+	head := field{d.Bed.HeadKey(), quantity.Length, func(d *design.Design) *float64 { return &d.Bed.HeadValue }}
+	control := field{d.Bed.ControlKey(), quantity.Length, func(d *design.Design) *float64 { return &d.Bed.ControlValue }}
 	switch d.Bed.Control {
-	case design.HeadAngle:
-		control.name, control.dim = "head hang angle", quantity.Angle
-	case design.FootAngle:
-		control.name, control.dim = "foot hang angle", quantity.Angle
+	case design.HeadAngle, design.FootAngle:
+		control.dim = quantity.Angle
 	case design.Thrust:
-		control.name, control.dim = "thrust of one side", quantity.Force
+		control.dim = quantity.Force
 	}
-	long := func(key design.Key, name string, at func(*design.Design) *float64) field {
-		return field{key, name, quantity.Length, at}
-	}
+	long := func(key design.Key, at func(*design.Design) *float64) field { return field{key, quantity.Length, at} }
 	return []field{
-		long(design.KeySleeperStature, "stature", func(d *design.Design) *float64 { return &d.Sleeper.Stature }),
-		{design.KeySleeperMass, "mass", quantity.Mass, func(d *design.Design) *float64 { return (*float64)(&d.Sleeper.Mass) }},
-		long(design.KeyBedSpan, "span", func(d *design.Design) *float64 { return &d.Bed.Span }),
-		long(design.KeyBedHeadBar, "head bar", func(d *design.Design) *float64 { return &d.Bed.HeadBar }),
-		long(design.KeyBedFootBar, "foot bar", func(d *design.Design) *float64 { return &d.Bed.FootBar }),
+		long(design.KeySleeperStature, func(d *design.Design) *float64 { return &d.Sleeper.Stature }),
+		{design.KeySleeperMass, quantity.Mass, func(d *design.Design) *float64 { return (*float64)(&d.Sleeper.Mass) }},
+		long(design.KeyBedSpan, func(d *design.Design) *float64 { return &d.Bed.Span }),
+		long(design.KeyBedHeadBar, func(d *design.Design) *float64 { return &d.Bed.HeadBar }),
+		long(design.KeyBedFootBar, func(d *design.Design) *float64 { return &d.Bed.FootBar }),
 		head, control,
-		long(design.KeyBedHeadTail, "head tail", func(d *design.Design) *float64 { return &d.Bed.HeadTail }),
-		long(design.KeyBedFootTail, "foot tail", func(d *design.Design) *float64 { return &d.Bed.FootTail }),
-		long(design.KeyBedHeadLeg, "head leg", func(d *design.Design) *float64 { return &d.Bed.HeadLeg }),
-		long(design.KeyBedFootLeg, "foot leg", func(d *design.Design) *float64 { return &d.Bed.FootLeg }),
+		long(design.KeyBedHeadTail, func(d *design.Design) *float64 { return &d.Bed.HeadTail }),
+		long(design.KeyBedFootTail, func(d *design.Design) *float64 { return &d.Bed.FootTail }),
+		long(design.KeyBedHeadLeg, func(d *design.Design) *float64 { return &d.Bed.HeadLeg }),
+		long(design.KeyBedFootLeg, func(d *design.Design) *float64 { return &d.Bed.FootLeg }),
 	}
 }
 
 // valuesOf returns a design's fields with their values.
-func valuesOf(d design.Design) []value {
+func valuesOf(d design.Design, say Words) []value {
 	var out []value
 	for _, f := range fieldsOf(d) {
 		u := f.dim.Unit(d.Output.Inches)
-		out = append(out, value{string(f.key), f.name, u.Format(*f.at(&d), quantity.Nearest)})
+		out = append(out, value{string(f.key), say.Fields[f.key], u.Format(*f.at(&d), quantity.Nearest)})
 	}
 	return out
 }
@@ -81,6 +73,7 @@ type tried struct {
 // try sets out the sheet of a design with other values for some of its fields.
 func try(name string, d design.Design, other map[string]string) tried {
 	var out tried
+	say := English()
 	for _, f := range fieldsOf(d) {
 		text, ok := other[string(f.key)]
 		if !ok {
@@ -88,7 +81,7 @@ func try(name string, d design.Design, other map[string]string) tried {
 		}
 		q, err := quantity.As(strings.TrimSpace(text), f.dim)
 		if err != nil || math.IsNaN(q.Value) || math.IsInf(q.Value, 0) {
-			out.Faults = append(out.Faults, fault{Text: fmt.Sprintf("%s: %v", f.name, err)})
+			out.Faults = append(out.Faults, fault{Text: fmt.Sprintf(say.Wrong, say.Fields[f.key], err)})
 			continue
 		}
 		*f.at(&d) = q.Value

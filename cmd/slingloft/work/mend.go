@@ -1,6 +1,7 @@
 package work
 
 import (
+	"fmt"
 	"strings"
 
 	"slingloft/outline/margin"
@@ -10,26 +11,27 @@ import (
 // Mend says which values would meet a margin that is not met, each alone, and which
 // changes would bring it nearer, in the units of the design; empty for one that is.
 func (p *Plan) Mend(c margin.Check) string {
+	say := p.Words.Mend
 	var values, changes []string
 	for _, w := range c.Ways {
 		switch {
 		case w.Least > 0:
-			values = append(values, string(w.Key)+" of "+p.source.Value(w.Key, w.Least, quantity.Up))
+			values = append(values, fmt.Sprintf(say.Value, w.Key, p.source.Value(w.Key, w.Least, quantity.Up)))
 		case w.Less:
-			changes = append(changes, "a smaller "+string(w.Key))
+			changes = append(changes, fmt.Sprintf(say.Smaller, w.Key))
 		default:
-			changes = append(changes, "a larger "+string(w.Key))
+			changes = append(changes, fmt.Sprintf(say.Larger, w.Key))
 		}
 	}
-	text := ""
-	if len(values) > 0 {
-		text = strings.Join(values, ", or ") + " or more would do"
+	would := fmt.Sprintf(say.WouldDo, strings.Join(values, say.Or))
+	helps := fmt.Sprintf(say.Helps, strings.Join(changes, say.OrElse))
+	switch {
+	case len(values) > 0 && len(changes) > 0:
+		return fmt.Sprintf(say.Both, would, helps)
+	case len(values) > 0:
+		return would
+	case len(changes) > 0:
+		return helps
 	}
-	if len(changes) > 0 {
-		if text != "" {
-			text += "; "
-		}
-		text += strings.Join(changes, " or ") + " helps"
-	}
-	return text
+	return ""
 }

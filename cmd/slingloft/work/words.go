@@ -2,12 +2,24 @@ package work
 
 import "slingloft/outline/words"
 
-// Words is all that a plan says in one language: the lettering on what is cut, and
-// warnings.
+// Words is all that a plan says in one language: the lettering on what is cut,
+// warnings, and what would meet a margin.
 type Words struct {
 	words.Lettering
 	Warnings map[Warning]string // texts with verbs, see [Plan.Warnings]
 	Joins    [3]string          // so many joins in the body
+	Mend     MendWords
+}
+
+// MendWords says what would meet a margin; see [Plan.Mend].
+type MendWords struct {
+	Value           string // key, least value
+	Or              string // between values of which each would do
+	WouldDo         string // values
+	Smaller, Larger string // key
+	OrElse          string // between changes
+	Helps           string // changes
+	Both            string // what would do, what helps
 }
 
 // English returns the words in English.
@@ -32,5 +44,10 @@ func English() Words {
 			NotChecked:   "%d strength checks cannot be made, since data-sheet values are missing; slingloft figure names them",
 		},
 		Joins: [3]string{"no join", "one join", "two joins"},
+		Mend: MendWords{
+			Value: "%s of %s", Or: ", or ", WouldDo: "%s or more would do",
+			Smaller: "a smaller %s", Larger: "a larger %s", OrElse: " or ", Helps: "%s helps",
+			Both: "%s; %s",
+		},
 	}
 }
