@@ -19,7 +19,7 @@ import (
 func FuzzRead(f *testing.F) {
 	_, demo := Demo()
 	f.Add(demo)
-	f.Add([]byte(Starter(true)))
+	f.Add([]byte(FullStarter(true)))
 	for _, text := range soundDesigns(f) {
 		f.Add([]byte(text))
 	}

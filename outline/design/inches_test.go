@@ -11,7 +11,7 @@ import (
 // What is left out of a design in inches is a round figure on a tape, near the
 // metric one; what is given stays as it is, and so does a design in mm.
 func TestLeftOutInInches(t *testing.T) {
-	text := string(Starter(true))
+	text := string(FullStarter(true))
 	d, _, err := Read("inches.toml", []byte(text))
 	if err != nil {
 		t.Fatal(err)
@@ -25,7 +25,7 @@ func TestLeftOutInInches(t *testing.T) {
 	if err != nil || given.Channel.TurnUnder != 10 {
 		t.Errorf("turn_under given as 10 mm is %g, %v", given.Channel.TurnUnder, err)
 	}
-	metric, _, err := Read("metric.toml", []byte(Starter(false)))
+	metric, _, err := Read("metric.toml", []byte(FullStarter(false)))
 	if err != nil || metric.Channel.TurnUnder != 10 || metric.Seam.Side != 12 {
 		t.Errorf("in mm: turn under %g, side %g, %v", metric.Channel.TurnUnder, metric.Seam.Side, err)
 	}

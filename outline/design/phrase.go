@@ -47,6 +47,7 @@ const (
 	WriteUnder
 	TableHolds
 	FirstTableHolds
+	TakeHeadToo // a header
 	TablesAre
 	LevelsAtMost
 	KeepOne

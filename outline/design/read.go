@@ -59,6 +59,7 @@ type reader struct {
 	bad    map[Key]bool // keys that are given but at fault
 	faults Faults
 
+	heads     []leftOut      // by line, see headsLeftOut
 	sideCurve string         // as written in bed.side_curve
 	misspelt  []Key          // tables that unknown ones were probably meant for
 	uses      map[Key]string // entries of the shelf, by the key that names each
@@ -83,7 +84,7 @@ func ReadWith(name string, data []byte, shelf *Shelf) (Design, Source, error) {
 		r.bad[Key(key)] = true
 	}
 	r.source.pounds = b.root.balance() > 0
-	r.design = Defaults()
+	r.design, r.heads = Defaults(), headsLeftOut(data)
 	r.table("", b.root)
 	r.take(shelf)
 	if r.design.Output.Inches {
@@ -178,7 +179,9 @@ func (r *reader) table(name Key, t *table) {
 		if r.full() {
 			return
 		}
-		r.entry(name, e)
+		if t.closed || !r.strayed(name.In(e.name), name, e) {
+			r.entry(name, e)
+		}
 	}
 }
 
@@ -332,6 +335,7 @@ func (r *reader) element(full, list Key, t *table) {
 		switch {
 		case r.full():
 			return
+		case !t.closed && r.strayed(full.In(e.name), list, e):
 		case !ok:
 			hint, meant := r.keys.suggest(list, e.name)
 			for _, key := range meant {

@@ -36,7 +36,7 @@ func ReadMachine(name string, data []byte) (Machine, Source, error) {
 	for key := range b.broken {
 		r.bad[Key(key)] = true
 	}
-	r.design = Defaults()
+	r.design, r.heads = Defaults(), headsLeftOut(data)
 	r.table("", b.root)
 	if len(r.faults) == 0 && !r.source.Given("machine") {
 		r.fault(Position{1, 1}, "machine", Found(TableMissing), Say(WriteKeysBelow, KeyMachine))

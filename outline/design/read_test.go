@@ -74,7 +74,7 @@ func TestReadInches(t *testing.T) {
 // A starter file reads without fault in both systems, and says the same in both
 // but for rounding to handy figures.
 func TestStarter(t *testing.T) {
-	mm, in := read(t, "mm", Starter(false)), read(t, "in", Starter(true))
+	mm, in := read(t, "mm", FullStarter(false)), read(t, "in", FullStarter(true))
 	if mm.Bed.Control != SideDepth {
 		t.Errorf("control %v, want the side depth", mm.Bed.Control)
 	}
@@ -92,7 +92,7 @@ func TestWriteReadsBack(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, text := range []string{string(demo), string(inches), Starter(false), Starter(true)} {
+	for _, text := range []string{string(demo), string(inches), Starter(false), Starter(true), FullStarter(false), FullStarter(true)} {
 		d := read(t, "first", text)
 		again := read(t, "again", string(Write(d)))
 		if diff := cmp.Diff(d, again); diff != "" {
@@ -104,7 +104,7 @@ func TestWriteReadsBack(t *testing.T) {
 // A proposed value takes the example's place, with its reason above it, and a key
 // that is left out as a rule is then given. What cannot be read is refused.
 func TestStarterFor(t *testing.T) {
-	text, err := StarterFor(false, "For one who sleeps well.", []Proposed{
+	text, err := StarterFor(false, true, "For one who sleeps well.", []Proposed{
 		{"bed.span", "1510 mm", "As long as asked."}, {"cloth.joins", "1", "Proposed: to try it."}, {"sleeper.lies", "side", "As asked."},
 	})
 	if err != nil {
@@ -119,7 +119,7 @@ func TestStarterFor(t *testing.T) {
 		t.Errorf("span %v, joins %v, lies %v", d.Bed.Span, d.Cloth.Joins, d.Sleeper.Lies)
 	}
 	for _, bad := range []Proposed{{"bed.spam", "1 m", "x."}, {"bed.span", "1510", "x."}, {"bed.span", "9 m", "x."}, {"sleeper.lies", "belly", "x."}} {
-		if _, err := StarterFor(true, "x", []Proposed{bad}); err == nil || !strings.HasPrefix(err.Error(), string(bad.Key)+": ") {
+		if _, err := StarterFor(true, false, "x", []Proposed{bad}); err == nil || !strings.HasPrefix(err.Error(), string(bad.Key)+": ") {
 			t.Errorf("%+v: %v", bad, err)
 		}
 	}

@@ -18,7 +18,7 @@ func cordRows(table Key, what string, at func(*Design) *Cord) []row {
 	}
 	return []row{useRow(table.In("use"), "cord"), name, diameter,
 		measure(table+".strength", 10, 1e6, func(d *Design) *quantity.Newtons { return &at(d).Strength }).
-			says("Breaking strength from the data sheet; left out, its margins are not known.", pick("10 kN", "11 kN"), pick("2250 lbf", "2500 lbf")).known("breaking_strength", "breaking_load", "mbs"),
+			says("Breaking strength from the data sheet; left out, its margins are not known.", pick("10 kN", "11 kN"), pick("2250 lbf", "2500 lbf")).known("breaking_strength", "breaking_load", "mbs").lookedUp(),
 		measure(table+".stiffness", 100, 1e8, func(d *Design) *quantity.Newtons { return &at(d).Stiffness }).
 			says("Force over strain (EA) at the working load; left out, cords are not shortened for their stretch.", "220 kN", "50000 lbf").known("ea", "modulus"),
 		measure(table+".linear_density", 0.05, 1000, func(d *Design) *quantity.GramsPerMetre { return &at(d).LinearDensity }).

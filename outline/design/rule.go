@@ -34,6 +34,7 @@ const (
 	GivenAlready
 	UnknownTable
 	UnknownKey
+	BelowLeftOut // a key below the header, left out, of its table
 	GivenAsList
 	TableHoldsValue
 	KeyGivenAsTable

@@ -37,6 +37,7 @@ type row struct {
 	usual   string // value where the key is left out, as it would be written; "": not given
 	usualIn string // that of a design in inches; "": as usual
 	active  bool   // stands uncommented in a starter file
+	sought  bool   // stands in a short one behind #: to be looked up
 	doc     string
 	mm      string // example in metric units, without its quotes
 	inch    string // example in imperial units
@@ -139,6 +140,9 @@ func (r row) needed() row { r.must, r.active = true, true; return r }
 
 // shown marks a key that may be left out but stands in a starter file.
 func (r row) shown() row { r.active = true; return r }
+
+// lookedUp marks a key that a maker has to look up, in a data sheet.
+func (r row) lookedUp() row { r.sought = true; return r }
 
 // or sets the value that holds where the key is left out.
 func (r row) or(usual string) row { r.usual = usual; return r }

@@ -46,7 +46,7 @@ func TestSchema(t *testing.T) {
 
 // The reference, the starter file and the table documentation name everything.
 func TestReferenceNamesAll(t *testing.T) {
-	reference, starter, docs := Reference(), Starter(true), tableDocs()
+	reference, starter, docs := Reference(), FullStarter(true), tableDocs()
 	k := allKeys()
 	for _, r := range k.rows {
 		if !strings.Contains(reference, "| `"+r.name()+"` | ") || !strings.Contains(starter, r.name()+" = ") {
@@ -69,7 +69,7 @@ func TestReferenceNamesAll(t *testing.T) {
 // it does not exclude another key.
 func TestStarterLines(t *testing.T) {
 	for _, inches := range []bool{false, true} {
-		lines := strings.Split(Starter(inches), "\n")
+		lines := strings.Split(FullStarter(inches), "\n")
 		tried := 0
 		for i, line := range lines {
 			key, _, found := strings.Cut(strings.TrimPrefix(line, "# "), " = ")
@@ -79,7 +79,11 @@ func TestStarterLines(t *testing.T) {
 			changed := slices.Clone(lines)
 			changed[i] = strings.TrimPrefix(line, "# ")
 			_, _, err := Read("starter", []byte(strings.Join(changed, "\n")))
-			if err != nil && !strings.Contains(err.Error(), "keep one of") && !inOmittedTable(lines, i) && !needsMore[key] {
+			if head := headLeftOut(lines, i); head != "" {
+				if want := "take the # from " + head + " too"; err == nil || !strings.Contains(err.Error(), want) || strings.Contains(err.Error(), "write "+key) {
+					t.Errorf("%s below # %s: %v, want advice to %s", changed[i], head, err, want)
+				}
+			} else if err != nil && !strings.Contains(err.Error(), "keep one of") && !needsMore[key] {
 				t.Errorf("%s: %v", changed[i], err)
 			}
 			tried++
@@ -94,17 +98,46 @@ func TestStarterLines(t *testing.T) {
 var needsMore = map[string]bool{"from": true, "to": true, "end_girth": true, "trail": true, "cutter": true, "spin_up": true, "travel": true, "strap": true,
 	"use": true, "use_hook": true, "use_thread": true}
 
-// inOmittedTable reports whether the header above line i is a comment.
-func inOmittedTable(lines []string, i int) bool {
+// headLeftOut returns the header above line i where that is a comment, without its #.
+func headLeftOut(lines []string, i int) string {
 	for ; i >= 0; i-- {
 		if strings.HasPrefix(lines[i], "[") {
-			return false
+			return ""
 		}
 		if strings.HasPrefix(lines[i], "# [") {
-			return true
+			return strings.TrimPrefix(lines[i], "# ")
 		}
 	}
-	return false
+	return ""
+}
+
+// A short starter file fits a page: what has to be given, what is looked up, and what
+// is proposed, each with its meaning. Uncommented, what is looked up is read.
+func TestShortStarter(t *testing.T) {
+	for _, inches := range []bool{false, true} {
+		text := Starter(inches)
+		lines := strings.Split(strings.TrimSpace(text), "\n")
+		if len(lines) > 55 {
+			t.Errorf("%d lines, want a page", len(lines))
+		}
+		d := read(t, "short", text)
+		if full := read(t, "full", FullStarter(inches)); d.Name != full.Name || d.Bed != full.Bed || d.Output.Inches != inches {
+			t.Errorf("inches %v: another bed than the full file's: %+v", inches, d.Bed)
+		}
+		for _, line := range lines {
+			key, _, found := strings.Cut(line, " = ")
+			if found && !strings.Contains(line, "# ") || len([]rune(line)) > 140 {
+				t.Errorf("%q does not say what %s is in a line", line, key)
+			}
+		}
+		if got := read(t, "strong", strings.ReplaceAll(text, "# strength", "strength")); got.Side.Strength == 0 || got.Leg.Strength == 0 {
+			t.Error("strengths that are given are not read")
+		}
+	}
+	text, err := StarterFor(false, false, "For one.", []Proposed{{"cloth.joins", "1", "To try it."}, {"seam.rows", "1", "As asked."}})
+	if d := read(t, "proposed", text); err != nil || d.Cloth.Joins != 1 || d.Seam.Rows != 1 || !strings.Contains(text, "\n# To try it.\njoins = 1 ") {
+		t.Errorf("%v\n%s", err, text)
+	}
 }
 
 func TestNearest(t *testing.T) {

@@ -13,18 +13,20 @@ type Proposed struct {
 	Why   string // a sentence
 }
 
-// Starter returns a commented design file to begin with, in inches and pounds or
-// in mm and kg. It names every key and is itself a sound design.
-func Starter(inches bool) string {
-	s := starter{inches: inches}
-	return s.text(starterHead)
-}
+// Starter returns a design file to begin with, in inches and pounds or in mm and kg:
+// the few values that a maker has to decide, in the order in which they come up. It is
+// itself a sound design.
+func Starter(inches bool) string { return starter{inches: inches}.text("") }
 
-// StarterFor returns a starter file with the proposed values, each with its reason
-// beside it; about says what they are proposed for. A key that is not in the schema
-// or cannot have its value is an error.
-func StarterFor(inches bool, about string, values []Proposed) (string, error) {
-	s := starter{inches: inches, values: map[Key]Proposed{}}
+// FullStarter returns a commented design file to begin with that names every key. It is
+// itself a sound design.
+func FullStarter(inches bool) string { return starter{inches: inches, full: true}.text("") }
+
+// StarterFor returns a starter file, full or not, with the proposed values, each with
+// its reason beside it; about says what they are proposed for. A key that is not in the
+// schema or cannot have its value is an error.
+func StarterFor(inches, full bool, about string, values []Proposed) (string, error) {
+	s := starter{inches: inches, full: full, values: map[Key]Proposed{}}
 	for _, v := range values {
 		r, ok := allKeys().byKey[v.Key]
 		if !ok {
@@ -35,20 +37,26 @@ func StarterFor(inches bool, about string, values []Proposed) (string, error) {
 		}
 		s.values[v.Key] = v
 	}
-	var head strings.Builder
-	comment(&head, "# ", about)
-	return s.text(starterHead + head.String() + "\n"), nil
+	return s.text(about), nil
 }
 
 // starter writes starter files.
 type starter struct {
 	inches bool
+	full   bool             // with every key
 	values map[Key]Proposed // by key; may be nil
 }
 
-func (s starter) text(head string) string {
+func (s starter) text(about string) string {
 	var b strings.Builder
-	b.WriteString(head)
+	if !s.full {
+		return s.short(about)
+	}
+	b.WriteString(starterHead)
+	if about != "" {
+		comment(&b, "# ", about)
+		b.WriteString("\n")
+	}
 	k := allKeys()
 	docs := tableDocs()
 	rows := k.in("")

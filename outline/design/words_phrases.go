@@ -29,6 +29,7 @@ func englishPhrases() map[PhraseKind]string {
 		WriteValue:      "write %[1]s = %[2]s",
 		WriteUnder:      "write %[1]s under [%[2]s]",
 		TableHolds:      "[%[1]s] holds %[2]s",
+		TakeHeadToo:     "take the # from %[1]s too, or move the key above it",
 		FirstTableHolds: "the first table holds %[1]s",
 		TablesAre:       "tables are %[1]s",
 		LevelsAtMost:    "at most %[1]d levels will do",

@@ -16,6 +16,7 @@ func englishRules() map[Rule]string {
 		GivenAlready:      "is given already in line %[1]d",
 		UnknownTable:      "is not a known table",
 		UnknownKey:        "is not a known key",
+		BelowLeftOut:      "stands below %[1]s, which is left out in line %[2]d",
 		GivenAsList:       "is given as a list of tables",
 		TableHoldsValue:   "is a table but holds a value",
 		KeyGivenAsTable:   "is a key but is given as a table",

@@ -23,6 +23,7 @@ type startOptions struct {
 	units                          string
 	stature, mass, shoulders, lies string
 	clothWidth                     string
+	all                            bool
 	reporting
 }
 
@@ -32,6 +33,7 @@ func startCommand() command {
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o startOptions
 			f.StringVar(&o.units, "units", "mm", "")
+			f.BoolVar(&o.all, "all", false, "")
 			f.StringVar(&o.stature, "stature", "", "")
 			f.StringVar(&o.mass, "mass", "", "")
 			f.StringVar(&o.shoulders, "shoulders", "", "")
@@ -49,8 +51,12 @@ func start(s Streams, args []string, o startOptions) error {
 	if len(args) == 0 {
 		return misuse(NameFile)
 	}
-	if o == (startOptions{units: o.units, reporting: o.reporting}) {
-		return o.write(s, args[0], design.Starter(o.units == "in"), nil)
+	if o == (startOptions{units: o.units, all: o.all, reporting: o.reporting}) {
+		text := design.Starter(o.units == "in")
+		if o.all {
+			text = design.FullStarter(o.units == "in")
+		}
+		return o.write(s, args[0], text, nil)
 	}
 	w, err := o.wish()
 	if err != nil {
@@ -122,7 +128,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 
 // wish reads the flags that describe the sleeper.
 func (o startOptions) wish() (work.Wish, error) {
-	w, width := work.Wish{Inches: o.units == "in"}, 0.0
+	w, width := work.Wish{Inches: o.units == "in", All: o.all}, 0.0
 	if w.Inches {
 		w.Person.Step, w.Person.Inches = quantity.Inch/4, true
 	}

@@ -24,9 +24,10 @@ func (w Words) help(c command) Help {
 func englishHelp() map[string]Help {
 	return map[string]Help{
 		"start": {
-			Line: "write a commented starter design, or one proposed for a sleeper",
-			Long: `Writes a complete design with a comment at every value, ready to be changed. It
-never writes over a file that is there already; the name - stands for standard output.
+			Line: "write a starter design, or one proposed for a sleeper",
+			Long: `Writes a complete design with the few values that have to be decided, each with what
+it means, ready to be changed; with --all every key there is. It never writes over a
+file that is there already; the name - stands for standard output.
 
 With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
 side depth, tails and legs, each with the reason for it and the source of the body
@@ -35,6 +36,7 @@ measure behind it, in the file. Take it, or change any part of it.`,
 				"  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
 			Flags: map[string]string{
 				"units":       "units to write the design in: mm or in",
+				"all":         "write every key, those left out behind #",
 				"stature":     `the sleeper's height, such as "172 cm" or "5 ft 8 in"`,
 				"mass":        `the sleeper's mass, such as "80 kg" or "176 lb"`,
 				"shoulders":   "breadth over the shoulders (default: estimated)",

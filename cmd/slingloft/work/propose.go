@@ -20,6 +20,7 @@ import (
 // Wish is whom a design is proposed for and on what cloth. Stature, Mass, Shoulders
 // and ClothWidth are the maker's own words, so that the file has them as given.
 type Wish struct {
+	All        bool // the file names every key
 	Person     fit.Person
 	Stature    string
 	Mass       string
@@ -90,7 +91,7 @@ func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
 				Why: "the body is wider than the roll; it can be cut with " + English().Joins[joins]})
 		}
 		var err error
-		if o.Text, err = design.StarterFor(w.Inches, about, inFiles(values)); err != nil {
+		if o.Text, err = design.StarterFor(w.Inches, w.All, about, inFiles(values)); err != nil {
 			return err
 		}
 		o.Plan, err = Read(name, []byte(o.Text))
