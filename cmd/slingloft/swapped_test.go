@@ -76,7 +76,7 @@ func run(t *testing.T, path string, in language) spoken {
 		t.Fatal(err)
 	}
 	out := spoken{plan: &p, files: map[string][]byte{}}
-	out.decided = decided{Seams: p.Sewn.Seams, Cords: map[string]float64{}, Bill: b.Rows, Checks: p.Margins.Names(), Digest: p.Digest}
+	out.decided = decided{Seams: p.Sewn.Seams, Cords: map[string]float64{}, Bill: b.Rows, Checks: checkNames(p), Digest: p.Digest}
 	for _, q := range p.Pieces() {
 		for _, l := range q.Labels {
 			out.letters = append(out.letters, l.Text)
@@ -262,7 +262,7 @@ func swapped(t *testing.T, what, english, other string) {
 }
 
 // remarks are the fields of the document of figure that people read.
-var remarks = regexp.MustCompile(`^\.(cautions|warnings|margin_notes|rigging\.notes|accuracy\.notes|margins\.source|` +
+var remarks = regexp.MustCompile(`^\.(cautions|hazards\.(hazard|consequence|avoidance)|warnings|margin_notes|rigging\.notes|accuracy\.notes|(margins|governing)\.source|` +
 	`cases\.(basis|cannot)|materials\.(rows\.(name|note)|open))$`)
 
 // sameJSON holds two documents against each other: only remarks may have changed, and
@@ -384,6 +384,15 @@ func apartDXF(t *testing.T, data []byte) []string {
 		default:
 			out = append(out, code+" "+value)
 		}
+	}
+	return out
+}
+
+// checkNames returns the identifiers of a plan's checks.
+func checkNames(p work.Plan) []string {
+	var out []string
+	for _, c := range p.Margins().Checks {
+		out = append(out, c.Name())
 	}
 	return out
 }

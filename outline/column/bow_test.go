@@ -39,3 +39,44 @@ func TestColumnCurve(t *testing.T) {
 	bow := eta * inertia / (side / 2) / area
 	near(t, "load", column.Crooked(s, 70000, 200, 1000, bow, 0), 73831.72, 2e-5)
 }
+
+// A hole of 4 mm across a tube 25 × 1.5 where it bends most: by adding up thin slices
+// across, parallel to the hole.
+func TestDrilled(t *testing.T) {
+	for _, row := range []struct{ outer, wall, hole float64 }{{25, 1.5, 4}, {25, 1.5, 10}, {16, 0, 3}, {20, 10, 5}} {
+		whole := column.Tube(row.outer, row.wall)
+		inner := row.outer - 2*row.wall
+		if row.wall == 0 {
+			whole, inner = column.Rod(row.outer), 0
+		}
+		area, inertia := 0.0, 0.0
+		const n = 1000
+		for i := range n {
+			for k := range n {
+				y, z := row.hole*((float64(i)+0.5)/n-0.5), row.outer*((float64(k)+0.5)/n-0.5)
+				if r := y*y + z*z; r < row.outer*row.outer/4 && r >= inner*inner/4 {
+					da := row.hole * row.outer / (n * n)
+					area, inertia = area+da, inertia+da*z*z
+				}
+			}
+		}
+		got := column.Drilled(row.outer, row.wall, row.hole)
+		near(t, "area", got.Area, whole.Area-area, 2e-3)
+		near(t, "inertia", got.Inertia, whole.Inertia-inertia, 3e-3)
+	}
+}
+
+// Whole, what is left yields as the strut does; less of it yields sooner, in a stocky
+// strut with a straight axis in proportion to its area.
+func TestWeakened(t *testing.T) {
+	s := column.Tube(25, 1.5)
+	bent := column.Strut{Section: s, Modulus: 69000, Length: 900, Bow: 1.8}
+	near(t, "whole", column.Weakened(bent, s, 240), 5860.7178, 1e-5)
+	short := column.Strut{Section: s, Modulus: 69000, Length: 60}
+	left := column.Drilled(25, 1.5, 6)
+	near(t, "squashed", column.Weakened(short, left, 240), 240*left.Area, 1e-9)
+	if p := column.Weakened(bent, left, 240); !(p < 5860) {
+		t.Errorf("drilled, it yields at %g N", p)
+	}
+	near(t, "kink", column.Kink(1000, 0.3, 60), 1.25, 1e-12)
+}

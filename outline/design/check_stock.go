@@ -87,6 +87,12 @@ func (r *reader) checkBar() {
 	if r.good(KeyBarTipReach, KeyBedHeadBar, KeyBedFootBar) && 2*d.Bar.TipReach >= shorter {
 		r.bounded(KeyBarTipReach, Found(TipsMeet), r.below(KeyBarTipReach, shorter/2))
 	}
+	if r.good(KeyBarHole, KeyBarOuterDiameter) && d.Bar.Hole > d.Bar.Outer/2 {
+		r.bounded(KeyBarHole, Found(HoleWide), r.atMost(KeyBarHole, d.Bar.Outer/2))
+	}
+	if r.good(KeyBarJoint, KeyBedHeadBar, KeyBedFootBar) && d.Bar.Joint > shorter/2 {
+		r.bounded(KeyBarJoint, Found(JointLong), r.atMost(KeyBarJoint, shorter/2))
+	}
 }
 
 // checkStock wants each bar to come out of one stock length.
@@ -109,6 +115,9 @@ func (r *reader) checkHang() {
 	r.checkFastening()
 	if h.Height > 0 && r.good(KeyHangHeight, KeyHangBed) && h.Height <= h.Bed {
 		r.bounded(KeyHangHeight, Found(SupportsLow, r.show(KeyHangHeight, h.Bed)), r.above(KeyHangHeight, h.Bed))
+	}
+	if b.Second == LevelAnchors && h.Distance == 0 && r.good(KeyBedLevelAnchors, KeyHangDistance) {
+		r.conflict(KeyBedLevelAnchors, Found(AnchorsNowhere), Say(GiveOrAsk, string(KeyHangDistance), string(KeyBedLevelHooks)))
 	}
 }
 

@@ -113,10 +113,11 @@ type Second int
 
 // The second conditions.
 const (
-	SameWall   Second = iota // the same wall angle at both bars
-	FootDrop                 // the drop at the foot bar, mm
-	FootGirth                // the girth at the foot bar, mm
-	LevelHooks               // both apexes' hooks level
+	SameWall     Second = iota // the same wall angle at both bars
+	FootDrop                   // the drop at the foot bar, mm
+	FootGirth                  // the girth at the foot bar, mm
+	LevelHooks                 // both apexes level, where the legs' hooks are
+	LevelAnchors               // both anchors level, where the hang lines are tied
 )
 
 // Cut says how the tails are shaped.
@@ -140,7 +141,7 @@ type Bed struct {
 	ControlValue float64 // mm, rad or N as Control says
 
 	Second      Second
-	SecondValue float64 // mm; unused for SameWall and LevelHooks
+	SecondValue float64 // mm; unused for SameWall, LevelHooks and LevelAnchors
 
 	HeadTail, FootTail float64 // r, along the centre line
 	HeadLeg, FootLeg   float64 // L, from bar tip to apex along the cord
@@ -250,8 +251,12 @@ type Bar struct {
 	TipReach     float64                             // how far a tip holds the cord beyond the bar's end, mm
 	TipDiameter  float64                             // of what the cords part round, mm; 0: not given
 	Eccentricity float64                             // of the thrust at the tips, mm
-	Stock        float64                             // length the bars are sold in, mm; 0: not given
-	Price        float64                             // per stock length; 0: not given
+	// Joint is how far the parts of a sectional bar reach into each other, mm; 0: it is
+	// in one piece. JointPlay is by how much the one is thinner than the other is wide.
+	Joint, JointPlay float64
+	Hole             float64 // diameter of a hole drilled across the bar, mm; 0: none
+	Stock            float64 // length the bars are sold in, mm; 0: not given
+	Price            float64 // per stock length; 0: not given
 }
 
 // Cloth is the fabric on the roll.
@@ -317,6 +322,7 @@ type Seam struct {
 	ThreadName           string
 	ThreadStrength       quantity.Newtons // 0: not given
 	SeamFactor           float64          // part of stitch count × thread strength that a seam holds; 0: not given
+	Perforation          float64          // part of its strength that cloth keeps along needle holes; 0: 0.8
 }
 
 // Sheet is the stiff stock for templates and the bed of the machine that cuts it.

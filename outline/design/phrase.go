@@ -69,6 +69,7 @@ const (
 	WriteNames
 	WriteOrTrue
 	WriteOrLeave
+	GiveOrAsk
 	WriteNear
 	OneWillDo
 	WillDo

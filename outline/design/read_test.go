@@ -34,7 +34,7 @@ func TestReadDemo(t *testing.T) {
 		t.Errorf("bed (-want +got):\n%s", diff)
 	}
 	bar := Bar{Name: "aluminium tube 25 x 1.5 mm", Material: "6061-T6", Outer: 25, Wall: 1.5,
-		Modulus: 68900, Yield: 241, Density: 2710, TipReach: 7, TipDiameter: 8, Eccentricity: 2, Stock: 2000, Price: 17.5}
+		Modulus: 68900, Yield: 241, Density: 2710, TipReach: 7, TipDiameter: 8, Eccentricity: 2, JointPlay: 0.2, Stock: 2000, Price: 17.5}
 	if diff := cmp.Diff(bar, d.Bar); diff != "" {
 		t.Errorf("bar (-want +got):\n%s", diff)
 	}

@@ -128,10 +128,11 @@ func bedRows() []row {
 		control(number(KeyBedThrust, measured, 1, 50000, value).of(quantity.Force), Thrust).
 			says("Horizontal pull in the cords of one side.", "450 N", "100 lbf").known("tension", "pull"),
 		follow(length(KeyBedFootDrop, 20, 5000, second), FootDrop).
-			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_hooks the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
+			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_hooks, level_anchors the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
 		follow(length(KeyBedFootGirth, 150, 5000, second), FootGirth).
 			says("Cloth across the bed at the foot bar.", "1120 mm", "44 in"),
-		only(KeyBedLevelHooks, LevelHooks, "Both hooks hang at the same height."),
+		only(KeyBedLevelHooks, LevelHooks, "Both apexes, where the legs' hooks are, hang at the same height. The anchors that the hang lines are tied to then differ a little: their slopes do."),
+		only(KeyBedLevelAnchors, LevelAnchors, "Both anchors, on trees or posts, stand at the same height; needs hang.distance, in the middle of which the hammock hangs."),
 		only(KeyBedSameWallAngle, SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
 	)
 }

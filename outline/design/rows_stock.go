@@ -82,7 +82,7 @@ func spliceRows() []row {
 		length(KeySpliceEyeBury, 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
 			says("Length of an eye's own bury; left out, as bury.", "190 mm", "7 1/2 in"),
 		number(KeySpliceEfficiency, ratio, 0.1, 1, func(d *Design) *float64 { return &d.Splice.Efficiency }).
-			says("Part of the cord's strength that a splice keeps, as you tested it or were told; left out, margins are given for the bare cord and say so.", "0.9", "0.9").known("strength"),
+			says("Part of the cord's strength that a splice keeps, as you tested it or were told; left out, margins are given for the bare cord and say so, and what to buy for splices that keep 0.9.", "0.9", "0.9").known("strength"),
 		number(KeySpliceWaste, ratio, 0, 1, func(d *Design) *float64 { return &d.Splice.Waste }).
 			says("Cord to buy beyond the sum, for trials and ends.", "8 %", "8 %").or("5 %"),
 		toggle(KeySpliceWholeLoop, func(d *Design) *bool { return &d.Splice.Whole }).
@@ -126,6 +126,12 @@ func barRows() []row {
 			says("Thickness of a tip, where the two cords part round it; left out, the gap is taken as straight.", "8 mm", "5/16 in").known("pin", "tip_thickness"),
 		length(KeyBarEccentricity, 0, 100, func(d *Design) *float64 { return &d.Bar.Eccentricity }).
 			says("How far off the bar's axis the cords push.", "3 mm", "1/8 in").or("0 mm"),
+		length(KeyBarJoint, 5, 500, func(d *Design) *float64 { return &d.Bar.Joint }).
+			says("How far the parts of a sectional bar reach into each other at their joint; left out, the bar is in one piece.", "60 mm", "2 3/8 in").known("overlap", "sleeve"),
+		length(KeyBarJointPlay, 0, 5, func(d *Design) *float64 { return &d.Bar.JointPlay }).
+			says("Play in that joint: by how much the inner part is thinner than the outer one is wide. It lets the bar stand with a kink; own choice unless you measured it.", "0.3 mm", "0.012 in").or("0.2 mm").orIn("0.008 in").known("play"),
+		length(KeyBarHole, 0.5, 50, func(d *Design) *float64 { return &d.Bar.Hole }).
+			says("Diameter of a hole drilled across the bar, for a pin or a cord; left out, there is none. It is taken to lie where the bar bends most.", "4 mm", "5/32 in").known("drilled"),
 		length(KeyBarStock, 100, 20000, func(d *Design) *float64 { return &d.Bar.Stock }).
 			says("Length in which bars are sold.", "2000 mm", "8 ft").known("stock_length", "length"),
 		number(KeyBarPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Bar.Price }).

@@ -116,6 +116,9 @@ const (
 	// Bars, place, sheets.
 	WallOverHalf
 	TipsMeet
+	HoleWide
+	JointLong
+	AnchorsNowhere
 	StockShort
 	UnknownMaterial
 	SupportsClose

@@ -51,6 +51,7 @@ func englishPhrases() map[PhraseKind]string {
 		WriteNames:   `write names in quotes, such as ["one", "two"]`,
 		WriteOrTrue:  "leave the key out, or write true",
 		WriteOrLeave: "write %[1]s, or leave it out",
+		GiveOrAsk:    "give %[1]s, or ask for %[2]s",
 		WriteNear:    "write %[1]q; one of %[2]s will do",
 		OneWillDo:    "one of %[1]s will do",
 		WillDo:       "%[1]s will do",

@@ -93,6 +93,9 @@ func englishRules() map[Rule]string {
 
 		WallOverHalf:     "is half the outer diameter or more",
 		TipsMeet:         "two tips reach across the whole bar",
+		HoleWide:         "takes more than half of the bar's diameter",
+		JointLong:        "is longer than either part of the bar",
+		AnchorsNowhere:   "the anchors' distance is not given",
 		StockShort:       "is shorter than the longer bar, %[1]s",
 		UnknownMaterial:  "%[1]s is not in the table of materials",
 		SupportsClose:    "the supports stand closer than the bars, %[1]s",

@@ -108,10 +108,13 @@ func (s *solver) hang(thrust, dy, dz float64, withTails bool) (candidate, error)
 	return t, nil
 }
 
+// levels reports whether a second condition asks for level apexes or anchors.
+func levels(s design.Second) bool { return s == design.LevelHooks || s == design.LevelAnchors }
+
 // needsTails reports whether a condition of the bay looks at the tails.
 func (s *solver) needsTails() bool {
 	b := &s.p.Bed
-	return b.Second == design.LevelHooks || b.Control == design.HeadAngle || b.Control == design.FootAngle
+	return levels(b.Second) || b.Control == design.HeadAngle || b.Control == design.FootAngle
 }
 
 // mmPerRad is what a residual in radians is multiplied by, so that it weighs as much
@@ -127,7 +130,7 @@ func (s *solver) closing(t *candidate) ([]float64, error) {
 	if b.Second == design.FootDrop {
 		return []float64{miss, t.end.z - s.p.Bottom(x) - b.SecondValue}, nil
 	}
-	if b.Second == design.LevelHooks {
+	if levels(b.Second) {
 		head, foot := &t.tails[Head], &t.tails[Foot]
 		run := s.hangRun(t)
 		return []float64{miss, head.apexZ - foot.apexZ + float64(run*head.slope) - float64(run*foot.slope)}, nil
@@ -209,7 +212,7 @@ func (s *solver) beam() (left, moment float64) {
 // atThrust solves for the slopes at one thrust, starting from near.
 func (s *solver) atThrust(thrust, dy, dz float64) (candidate, error) {
 	f := func(x []float64) ([]float64, error) {
-		t, err := s.hang(thrust, x[0], x[1], s.p.Bed.Second == design.LevelHooks)
+		t, err := s.hang(thrust, x[0], x[1], levels(s.p.Bed.Second))
 		if err != nil {
 			return nil, err
 		}

@@ -27,7 +27,8 @@ type Problem struct {
 	ClothWeight float64    // of the cloth, N/mm²
 	BarWeight   [2]float64 // of each whole bar, N
 	// Anchors is the level distance between the anchors, mm, from which the hammock hangs
-	// in the middle. With [design.LevelHooks] these are then level; with 0 the apexes are.
+	// in the middle, for [design.LevelAnchors]. With 0 and [design.LevelHooks] the apexes
+	// are level.
 	Anchors float64
 }
 
@@ -38,6 +39,9 @@ func ProblemOf(d design.Design) Problem {
 		p.BarWeight[e] = float64(BarMass(d.Bar, b).Weight())
 	}
 	p.Load = LoadOf(d)
+	if d.Bed.Second == design.LevelAnchors {
+		p.Anchors = d.Hang.Distance
+	}
 	return p
 }
 

@@ -12,14 +12,16 @@ package margin
 
 import (
 	"slices"
+	"strings"
 
 	"slingloft/outline/design"
+	"slingloft/outline/state"
 )
 
 // Check is one part under one load case.
 type Check struct {
 	Part     Part
-	Case     CaseKind
+	Case     state.Kind
 	Load     float64 // with Factor in it, in Unit
 	Factor   float64 // dynamic factor on the static load; 1: none
 	Capacity float64 // in Unit; 0: not known
@@ -35,7 +37,7 @@ type Check struct {
 }
 
 // Name returns the check's identifier, by which a design waives it: "side cord,
-// seated".
+// getting-in".
 func (c Check) Name() string { return c.Part.String() + ", " + c.Case.String() }
 
 // Unmet reports whether the check is known to fail.
@@ -44,10 +46,10 @@ func (c Check) Unmet() bool { return c.Capacity > 0 && c.Ratio < c.Required }
 // Report is every check of a design.
 type Report struct {
 	Cases  []Case
+	States []state.State // every one, extremes too
 	Checks []Check
-	// Strangers are names in the design's list of waivers that no check has.
-	Strangers []string
-	Notes     []Note
+	Leasts []Least
+	Notes  []Note
 }
 
 // Unmet returns the checks that fail and are not waived.
@@ -93,15 +95,6 @@ func (r Report) Governing() (Check, bool) {
 	}), true
 }
 
-// Names returns the names of all checks, those that a waiver may use.
-func (r Report) Names() []string {
-	out := make([]string, len(r.Checks))
-	for i, c := range r.Checks {
-		out[i] = c.Name()
-	}
-	return out
-}
-
 // add completes a check and puts it into the report. A missing value makes the
 // capacity, where there is one, an upper bound. If it fails, ways is asked what
 // would give it the capacity that is wanted.
@@ -117,14 +110,56 @@ func (r *Report) add(c Check, ways func(wanted float64) []Way) {
 	r.Checks = append(r.Checks, c)
 }
 
-// waive marks the checks that the design waives and collects names that none has.
-func (r *Report) waive(names []string) {
-	for _, name := range names {
-		i := slices.IndexFunc(r.Checks, func(c Check) bool { return c.Name() == name })
-		if i < 0 {
-			r.Strangers = append(r.Strangers, name)
-			continue
+// formerly are names that the cases had, by which designs may still waive a check.
+func formerly() *strings.Replacer {
+	return strings.NewReplacer(", seated", ", "+state.GettingIn.String(), ", rolling", ", "+state.Edge.String())
+}
+
+// Possible returns the checks that there may be, by part and case alone: those that a
+// waiver may name. Joined says that the body has lengthwise joins.
+func Possible(joined bool) []Check {
+	var out []Check
+	for k := range state.Kind(state.Kinds) {
+		for p := range PartCount {
+			if joined || p != JoinSeam {
+				out = append(out, Check{Part: p, Case: k})
+			}
 		}
-		r.Checks[i].Waived = true
+	}
+	return out
+}
+
+// Names returns the names of [Possible] checks.
+func Names(joined bool) []string {
+	var out []string
+	for _, c := range Possible(joined) {
+		out = append(out, c.Name())
+	}
+	return out
+}
+
+// Strangers returns the names in a design's list of waivers that no check has, now or
+// formerly.
+func Strangers(waived []string, joined bool) []string {
+	var out []string
+	all, old := Names(joined), formerly()
+	for _, name := range waived {
+		if !slices.Contains(all, old.Replace(name)) {
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
+// waive marks the checks that the design waives.
+func (r *Report) waive(names []string) {
+	old := formerly()
+	for _, name := range names {
+		now := old.Replace(name)
+		for i := range r.Checks {
+			if r.Checks[i].Name() == now {
+				r.Checks[i].Waived = true
+			}
+		}
 	}
 }

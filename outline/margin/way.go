@@ -1,11 +1,9 @@
 package margin
 
 import (
-	"math"
-
-	"slingloft/outline/column"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/state"
 )
 
 // Way is one value of the design that, changed alone, would meet a margin or, where
@@ -31,12 +29,12 @@ func (a *assessor) slacker() Way {
 }
 
 // barWays returns what would give a bar the wanted capacity, N: a thicker tube of
-// the same wall, or less thrust. Capacity is that of a section.
-func (a *assessor) barWays(end hung.End, wanted float64, capacity func(column.Section) float64) []Way {
+// the same wall, or less thrust. Capacity is that of a bar.
+func (a *assessor) barWays(end hung.End, wanted float64, capacity func(design.Bar) float64) []Way {
 	bar := a.design.Bar
 	enough := func(outer float64) bool {
 		bar.Outer = outer
-		return capacity(section(bar)) >= wanted
+		return capacity(bar) >= wanted
 	}
 	var out []Way
 	if lo, hi := bar.Outer, design.Greatest(design.KeyBarOuterDiameter); enough(hi) {
@@ -53,10 +51,10 @@ func (a *assessor) barWays(end hung.End, wanted float64, capacity func(column.Se
 }
 
 // clothWays returns what would give the cloth the wanted strength, N/mm; steeper
-// walls carry the sleeper with less of it, but not one who sits on the edge.
+// walls carry the sleeper with less of it, but not one who sits on one cord.
 func (a *assessor) clothWays(c Case, wanted float64) []Way {
 	out := []Way{atLeast(design.KeyClothStripStrength, wanted)}
-	if c.Kind != Seated {
+	if c.Kind != state.GettingIn {
 		out = append(out, a.steeper())
 	}
 	return out
@@ -67,13 +65,28 @@ func (a *assessor) steeper() Way {
 	return Way{Key: a.design.Bed.HeadKey()}
 }
 
-// seamWays returns what would make a seam with the given strength hold the wanted
-// one, N/mm.
-func (a *assessor) seamWays(has, wanted float64) []Way {
+// seamWays returns what would make a seam hold the wanted strength, N/mm: a second row
+// or stronger thread where the thread is what gives, stronger cloth where that does at
+// the needle holes.
+func (a *assessor) seamWays(wanted float64) []Way {
 	s := a.design.Seam
 	var out []Way
-	if rows := math.Ceil(wanted/has*float64(max(1, s.Rows)) - 1e-9); rows <= design.Greatest(design.KeySeamRows) {
-		out = append(out, atLeast(design.KeySeamRows, rows))
+	if cloth := float64(a.design.Cloth.StripStrength); cloth > 0 && perforation(s)*cloth < wanted {
+		out = append(out, atLeast(design.KeyClothStripStrength, wanted/perforation(s)))
+	}
+	has := stitched(s)
+	if has == 0 || has >= wanted {
+		return out
+	}
+	if len(out) > 0 {
+		// Neither alone would do: what the thread lacks is not known to be enough.
+		return append(out[:0], Way{Key: design.KeyClothStripStrength}, Way{Key: design.KeySeamThreadStrength})
+	}
+	if two := s; s.Rows < 2 {
+		two.Rows = 2
+		if stitched(two) >= wanted {
+			out = append(out, atLeast(design.KeySeamRows, 2))
+		}
 	}
 	return append(out, atLeast(design.KeySeamThreadStrength, float64(s.ThreadStrength)*wanted/has))
 }

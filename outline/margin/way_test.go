@@ -5,6 +5,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/margin"
+	"slingloft/outline/quantity"
 )
 
 // sets puts a value of a way into a design.
@@ -32,41 +33,74 @@ func TestWays(t *testing.T) {
 	weak.Sleeper.Mass = 110
 	weak.Side.Strength, weak.Leg.Strength, weak.Hang.Line.Strength = 3000, 3000, 3000
 	weak.Bar.Outer, weak.Bar.Wall, weak.Bar.Yield = 14, 0.6, 60
-	weak.Cloth.StripStrength, weak.Seam.ThreadStrength = 2, 6
+	weak.Cloth.StripStrength, weak.Seam.ThreadStrength = 2, 90
 	s := solve(t, weak)
-	in := margin.Input{Shape: &s, Design: weak, Hook: 3000, Joined: true}
+	in := joined(hooked(hangs(&s, weak), 3000))
 	kinds := map[design.Key]bool{}
-	for _, c := range margin.Of(in).Checks {
-		if !c.Unmet() {
-			if len(c.Ways) > 0 {
-				t.Errorf("%s is met, but has ways %v", c.Name(), c.Ways)
-			}
-			continue
-		}
-		if len(c.Ways) == 0 || c.Ways[0].Least == 0 {
-			t.Errorf("%s: no value that would do among %v", c.Name(), c.Ways)
-		}
-		for _, w := range c.Ways {
-			if w.Least == 0 {
+	try := func(in margin.Input) {
+		for _, c := range margin.Of(in).Checks {
+			if !c.Unmet() {
+				if len(c.Ways) > 0 {
+					t.Errorf("%s is met, but has ways %v", c.Name(), c.Ways)
+				}
 				continue
 			}
-			kinds[w.Key] = true
-			for _, part := range []float64{1 + 1e-9, 0.99} {
-				d, with, way := weak, in, w
-				way.Least *= part
-				sets(t, &d, &with, way)
-				with.Design = d
-				if got := check(t, margin.Of(with), c.Name()); got.Unmet() != (part < 1) {
-					t.Errorf("%s: %s of %g gives %.4f of %g", c.Name(), w.Key, way.Least, got.Ratio, got.Required)
+			if len(c.Ways) == 0 || c.Ways[0].Least == 0 {
+				t.Errorf("%s: no value that would do among %v", c.Name(), c.Ways)
+			}
+			for _, w := range c.Ways {
+				if w.Least == 0 {
+					continue
 				}
+				kinds[w.Key] = true
+				does(t, in, c, w)
 			}
 		}
 	}
+	try(in)
+	// Seams: the thread gives, far from what is wanted and near to it.
+	need := 0.0
+	for _, c := range margin.Of(in).Checks {
+		if c.Part == margin.SideSeam {
+			need = max(need, c.Load*c.Required)
+		}
+	}
+	in.Design.Cloth.StripStrength = 100
+	in.Design.Seam.ThreadStrength = 6
+	try(in)
+	in.Design.Seam = design.Seam{StitchLength: 1, ThreadStrength: quantity.Newtons(need * 0.95), SeamFactor: 1, Rows: 1}
+	try(in)
 	for _, key := range []design.Key{"cord.side.strength", "cord.leg.strength", "hang.line.strength", "hang.hook_strength",
 		"bar.outer_diameter", "cloth.strip_strength", "seam.thread_strength", "seam.rows"} {
 		if !kinds[key] {
 			t.Errorf("no failing check named %s", key)
 		}
+	}
+}
+
+// does tries a way: it meets its check, and one per cent less does not. Of rows there
+// is no less than one more.
+func does(t *testing.T, in margin.Input, c margin.Check, w margin.Way) {
+	t.Helper()
+	for _, part := range []float64{1 + 1e-9, 0.99} {
+		d, with, way := in.Design, in, w
+		way.Least *= part
+		sets(t, &d, &with, way)
+		with.Design = d
+		if got := check(t, margin.Of(with), c.Name()); got.Unmet() != (part < 1) {
+			t.Errorf("%s: %s of %g gives %.4f of %g", c.Name(), w.Key, way.Least, got.Ratio, got.Required)
+		}
+	}
+}
+
+// A seam whose thread and cloth are both too weak has no single way out, and says so.
+func TestSeamOfTwoWeaknesses(t *testing.T) {
+	weak := sample()
+	weak.Cloth.StripStrength, weak.Seam.ThreadStrength = 1, 1
+	s := solve(t, weak)
+	c := check(t, margin.Of(hangs(&s, weak)), "side seam, getting-in")
+	if len(c.Ways) != 2 || c.Ways[0] != (margin.Way{Key: "cloth.strip_strength"}) || c.Ways[1] != (margin.Way{Key: "seam.thread_strength"}) {
+		t.Errorf("ways %+v", c.Ways)
 	}
 }
 
@@ -76,7 +110,7 @@ func TestWaysWithoutValue(t *testing.T) {
 	weak.Side.Strength, weak.Leg.Strength, weak.Bar.Outer, weak.Bar.Wall, weak.Cloth.StripStrength = 2500, 2500, 14, 0.6, 1
 	s := solve(t, weak)
 	tried := 0
-	for _, c := range margin.Of(margin.Input{Shape: &s, Design: weak}).Unmet() {
+	for _, c := range margin.Of(hangs(&s, weak)).Unmet() {
 		for _, w := range c.Ways {
 			if w.Least > 0 {
 				continue
@@ -96,7 +130,7 @@ func TestWaysWithoutValue(t *testing.T) {
 			}
 			tried++
 			more := solve(t, d)
-			if got := check(t, margin.Of(margin.Input{Shape: &more, Design: d}), c.Name()); got.Ratio <= c.Ratio {
+			if got := check(t, margin.Of(hangs(&more, d)), c.Name()); got.Ratio <= c.Ratio {
 				t.Errorf("%s: %s larger, margin %.4f after %.4f", c.Name(), w.Key, got.Ratio, c.Ratio)
 			}
 		}

@@ -106,3 +106,17 @@ func (s Style) RunUnit() string {
 	}
 	return "m"
 }
+
+// People returns the mass of a person or a load in kg with its unit, in whole
+// kilograms or pounds, rounded down, or up where it is to be no less.
+func (s Style) People(kg float64, up bool) string {
+	unit := " kg"
+	if s.Inches {
+		kg, unit = kg/Pound, " lb"
+	}
+	const exact = 1e-6 // a conversion's last bits
+	if up {
+		return Decimal(math.Ceil(kg-exact), 0) + unit
+	}
+	return Decimal(math.Floor(kg+exact), 0) + unit
+}

@@ -225,9 +225,6 @@ func TestSteadiness(t *testing.T) {
 	r := rig.Steadiness(&s, design.Sleeper{Stature: 1692.35, Mass: 76.64})
 	near(t, "hooks", r.Hooks, s.Ends[0].ApexZ, 1e-9)
 	near(t, "on the back", r.Back, s.Ends[0].ApexZ-244.975/2, 1e-6)
-	if !r.Stable {
-		t.Errorf("not stable: %+v", r)
-	}
 }
 
 // Level anchors can be asked for where their distance is given; level apexes are

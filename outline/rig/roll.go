@@ -49,17 +49,25 @@ func CentreHeight(s design.Sleeper) (back, side float64) {
 	return back, side
 }
 
-// Roll says how steady the bed is against turning over about the line through its
-// apexes.
+// Roll says how steady the bed is against turning over. Heights of the line through the
+// apexes are necessary, not enough: what counts is the turn.
 type Roll struct {
-	X      float64 `json:"x"`      // station of the weight's centre, mm
-	Hooks  float64 `json:"hooks"`  // the apexes' line there above the bottom line, mm
-	Back   float64 `json:"back"`   // that line above the centre of mass of one who lies on the back, mm
-	Side   float64 `json:"side"`   // and on the side
-	Stable bool    `json:"stable"` // both are above zero
+	X     float64 `json:"x"`     // station of the weight's centre, mm
+	Hooks float64 `json:"hooks"` // the apexes' line there above the bottom line, mm
+	Back  float64 `json:"back"`  // that line above the centre of mass of one who lies on the back, mm
+	Side  float64 `json:"side"`  // and on the side
+	// Turn is by how much the made bed turns when one on the back has the centre of mass
+	// 100 mm aside, rad: as far as it could be followed where Over says that it turns over
+	// before. Share is the part of the weight that the lower cord then carries.
+	Turn   float64 `json:"turn"`
+	Share  float64 `json:"share"`
+	Over   bool    `json:"over,omitempty"`
+	Stable bool    `json:"stable"` // it turns by less than 20°
+	Rocks  bool    `json:"-"`      // by more, but less than 30°
 }
 
-// Steadiness returns the roll stability of a shape under the sleeper.
+// Steadiness returns the heights that the roll stability of a shape under the sleeper
+// hangs on; its turn is left to the made bed.
 func Steadiness(s *hung.Shape, sleeper design.Sleeper) Roll {
 	_, x := s.Problem.Load.Total()
 	h, f := s.Ends[hung.Head], s.Ends[hung.Foot]
@@ -67,6 +75,5 @@ func Steadiness(s *hung.Shape, sleeper design.Sleeper) Roll {
 	r := Roll{X: x, Hooks: h.ApexZ + t*(f.ApexZ-h.ApexZ) - s.Problem.Bottom(x)}
 	back, side := CentreHeight(sleeper)
 	r.Back, r.Side = r.Hooks-back, r.Hooks-side
-	r.Stable = r.Back > 0 && r.Side > 0
 	return r
 }

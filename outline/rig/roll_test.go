@@ -70,27 +70,3 @@ func TestSteadinessOfUnlikeEnds(t *testing.T) {
 		}
 	})
 }
-
-// Stable is one whose centre of mass lies below the apexes' line both ways.
-func TestStable(t *testing.T) {
-	s := solve(t, bed(), hung.EvenLoad(700, -720, 720))
-	hooks := rig.Steadiness(&s, mean()).Hooks
-	for _, r := range []struct {
-		name      string
-		shoulders float64
-		mass      float64 // times the mean
-		want      bool
-	}{
-		{"as most are", 480, 1, true},
-		{"just below the line on the side", 2*hooks - 1, 1, true},
-		{"just above it on the side", 2*hooks + 1, 1, false},
-		{"above it on the back", 480, 1.01 * math.Pow(2*hooks/244.975, 2), false},
-	} {
-		who := mean()
-		who.Shoulders = r.shoulders
-		who.Mass *= quantity.Kilograms(r.mass)
-		if got := rig.Steadiness(&s, who); got.Stable != r.want {
-			t.Errorf("%s: %+v, want stable %v", r.name, got, r.want)
-		}
-	}
-}

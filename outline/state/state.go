@@ -39,6 +39,7 @@ type State struct {
 	Kind  Kind
 	X     float64 // station of the middle of the weight, mm
 	Aside float64 // of the centre of mass from the middle of the cloth, mm, to the left
+	Seat  float64 // length of bed that carries one who sits, mm; 0 lying
 	// Extreme says that hardly anybody lies so far aside: shown, and not judged.
 	Extreme bool
 	Loads   finished.Loads
@@ -117,14 +118,14 @@ func Of(h finished.Hammock, p Person) []State {
 		// on how high it is.
 		w := finished.Weight{Load: p.seat(x), Centre: p.Back}
 		pose, err := h.HangFrom(last, finished.Change{}, w)
+		s := of(Sitting, w, pose)
 		if err != nil {
-			out = append(out, onOneCord(h, p, Sitting, x, err))
-			continue
-		}
-		if x == 0 {
+			s = onOneCord(h, p, Sitting, x, err)
+		} else if x == 0 {
 			last = pose
 		}
-		out = append(out, of(Sitting, w, pose))
+		s.Seat = p.Seat
+		out = append(out, s)
 	}
 	out = append(out, getIn(h, p))
 	var edge finished.Pose
@@ -145,10 +146,11 @@ func Of(h finished.Hammock, p Person) []State {
 // getIn returns the state in which the person sits on the left side cord at mid-bay.
 func getIn(h finished.Hammock, p Person) State {
 	entry, err := h.Enter(finished.Change{}, bed.Left, p.seat(0))
-	if err != nil {
-		return onOneCord(h, p, GettingIn, 0, err)
-	}
 	s := State{Kind: GettingIn, Loads: entry.Loads, Share: 1, Slack: entry.Slack}
+	if err != nil {
+		s = onOneCord(h, p, GettingIn, 0, err)
+	}
+	s.Seat = p.Seat
 	// The cloth at the seat hangs on that cord's seam, whatever the rest does.
 	s.Loads.Cloth = max(s.Loads.Cloth, p.Weight/p.Seat)
 	return s

@@ -24,8 +24,12 @@ type Names struct {
 	Margins   Margins
 	Materials Materials
 	Accuracy  Accuracy
-	// Cautions stand beside every load figure.
-	Cautions []string
+	// Cautions stand beside every load figure; see [Names.CautionFor].
+	Cautions map[Hazard]Caution
+	Signals  map[Signal]string
+	Caution  string // signal, hazard, consequence, avoidance
+	// LargestMass is lettered on the bed, with the mass.
+	LargestMass string
 }
 
 // English returns the names in English.
@@ -33,7 +37,7 @@ func English() Names {
 	return Names{
 		Ends:   [2]string{hung.Head: "head", hung.Foot: "foot"},
 		Pieces: englishPieces(), Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(),
-		Cautions: englishCautions(),
+		Cautions: englishCautions(), Signals: identified(SignalCount), Caution: "%s: %s %s %s", LargestMass: "max %s, one person",
 	}
 }
 

@@ -9,9 +9,9 @@ import (
 	"strings"
 	"testing"
 
+	"slingloft/cmd/slingloft/work"
 	"slingloft/export/format"
 	"slingloft/outline/design"
-	"slingloft/outline/words"
 )
 
 // root is the top of the repository.
@@ -59,9 +59,16 @@ func TestReadmeCautions(t *testing.T) {
 		return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return !('a' <= r && r <= 'z') }), " ")
 	}
 	text := plain(strings.ToLower(readme(t)))
-	for _, c := range words.English().Cautions {
-		if !strings.Contains(text, plain(strings.ToLower(c))) {
-			t.Errorf("the README does not say: %s", c)
+	name, demo := design.Demo()
+	p, err := work.Read(name, demo)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range p.Cautions() {
+		for _, say := range []string{c.Hazard, c.Consequence, c.Avoidance} {
+			if !strings.Contains(text, plain(strings.ToLower(say))) {
+				t.Errorf("the README does not say: %s", say)
+			}
 		}
 	}
 }

@@ -120,7 +120,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 		out.Proposed = append(out.Proposed, document.Value{Key: string(v.Key), Value: v.Value, Reason: v.Reason()})
 	}
 	out.Joins, out.Cautions = p.Joins, append(out.Cautions, p.Cautions...)
-	for _, c := range p.Plan.Margins.Unmet() {
+	for _, c := range p.Plan.Margins().Unmet() {
 		out.Unmet = append(out.Unmet, document.Missing{Check: c.Name(), Margin: c.Ratio, Required: c.Required})
 	}
 	return out
@@ -198,7 +198,7 @@ func reasoning(s Streams, p work.Proposal) {
 			say(s.Err, fmt.Sprintf("%s = %s: %s", v.Key, v.Value, v.Why))
 		}
 	}
-	for _, c := range p.Plan.Margins.Unmet() {
+	for _, c := range p.Plan.Margins().Unmet() {
 		s.say(TooWeak, c.Name(),
 			quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Plan.Mend(c))
 	}

@@ -30,7 +30,7 @@ func judged(p *work.Plan) (code int, said []told) {
 			said = append(said, told{SeamIsOff, []any{p.Words.Seam(s), p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)}})
 		}
 	}
-	for _, c := range p.Margins.Unmet() {
+	for _, c := range p.Margins().Unmet() {
 		code = Unmet
 		line := told{MarginNotMet, []any{c.Name(), c.Ratio, c.Required}}
 		if how := p.Mend(c); how != "" {

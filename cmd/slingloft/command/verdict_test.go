@@ -37,6 +37,6 @@ func TestVerdict(t *testing.T) {
 	ask(SeamOff, seam.String(), "mm remain")
 	seam.Remains = -seam.Remains
 	ask(SeamOff, seam.String())
-	p.Margins.Checks[0].Ratio = 0.5 * p.Margins.Checks[0].Required
-	ask(Unmet, p.Margins.Checks[0].Name(), "margin not met", seam.String())
+	p.Margins().Checks[0].Ratio = 0.5 * p.Margins().Checks[0].Required
+	ask(Unmet, p.Margins().Checks[0].Name(), "margin not met", seam.String())
 }

@@ -12,6 +12,7 @@ import (
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
 	"slingloft/outline/template"
+	"slingloft/outline/words"
 )
 
 // stationsShown is how many even stations the shape is given at, its marks apart.
@@ -39,9 +40,15 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	d.Cautions, d.Warnings = w.Cautions, p.Warnings()
-	d.Margins, d.Cases = checksOf(p.Margins, w.Margins), casesOf(p.Margins, w.Margins, p.Style())
-	d.Notes = w.Margins.NotesOf(p.Margins.Notes)
+	for h, c := range p.Cautions() {
+		d.Cautions = append(d.Cautions, w.CautionLine(words.Hazard(h), c))
+		d.Hazards = append(d.Hazards, Hazard{words.Hazard(h).Signal().String(), c.Hazard, c.Consequence, c.Avoidance})
+	}
+	d.Warnings = p.Warnings()
+	loads := p.Margins()
+	d.Margins, d.Cases, d.States = checksOf(loads.Checks, w.Margins), casesOf(loads, w.Margins, p.Style()), statesOf(loads.States)
+	d.Governs, d.Leasts, d.Proof = checksOf(loads.ByPart(), w.Margins), leastsOf(loads), proofOf(loads, p.Design.Sleeper.Mass)
+	d.Notes = w.Margins.NotesOf(loads.Notes)
 	d.Hanging = hangingOf(p)
 	stack, err := p.Accuracy()
 	d.Accuracy = accuracyOf(stack, err, say)
@@ -64,10 +71,11 @@ func hangingOf(p *work.Plan) Hanging {
 		first, step = 6*quantity.Inch, 12*quantity.Inch
 	}
 	over := rig.Overall(&p.Shape)
-	out := Hanging{Overall: over, Roll: p.Roll, Shelter: p.Shelter}
-	if p.Hangs {
+	out := Hanging{Overall: over, Roll: p.Roll(), Shelter: p.Shelter}
+	if out.Reckoned = p.Reckoned(); p.Hangs {
 		out.Place = &p.Place
 	}
+	out.Anchors, out.Apexes = out.Reckoned.HeadAbove, out.Reckoned.ApexAbove()
 	from := math.Ceil(over/first) * first
 	out.Sweep = rig.Sweep(&p.Shape, from, from+steps*step, p.Design.Hang.Bed, steps)
 	return out

@@ -2,19 +2,22 @@ package figures
 
 import (
 	"fmt"
+	"math"
 
 	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/state"
 )
 
 // unmet prints what fails before anything else.
 func (b *report) unmet(p *work.Plan, d Document) {
 	say := b.say.Faults
-	for _, c := range p.Margins.Checks {
+	for _, c := range p.Margins().Checks {
 		if c.Unmet() {
 			word := say.NotMet
 			if c.Waived {
@@ -44,15 +47,60 @@ func (b *report) checked(v float64, unit margin.Unit) string {
 func (b *report) margins(r margin.Report) {
 	say := b.say.Margins
 	b.head(say.Title)
-	b.row(append(say.Columns[:], "")...)
-	for _, c := range r.Checks {
-		b.row(b.words.Margins.CheckName(c), b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), b.standing(c))
+	b.line(say.Governs)
+	b.checks(r.ByPart())
+	for _, c := range b.words.Margins.UnknownOf(r) {
+		b.line("%s", c)
 	}
+	b.line(say.Least)
+	for _, l := range r.Leasts {
+		b.line(say.Buy, b.words.Margins.Least.Things[l.Thing], b.words.Margins.LeastOf(l, b.style), b.words.Margins.LeastFor(l, b.style))
+	}
+	b.line("%s", b.words.Margins.Least.Knots)
+	b.line(say.Every)
+	b.checks(r.Checks)
 	for _, c := range r.Cases {
-		b.line(say.Case, b.words.Margins.Cases[c.Kind], b.words.Margins.Basis(c.Basis, b.style))
+		b.line(say.Case, b.words.Margins.Cases[c.Kind], b.words.Margins.Basis(c, b.style))
 	}
+	b.states(r.States)
 	b.notes(b.words.Margins.NotesOf(r.Notes))
 	b.careful()
+}
+
+// checks tables checks.
+func (b *report) checks(all []margin.Check) {
+	b.row(append(b.say.Margins.Columns[:], "")...)
+	for _, c := range all {
+		b.row(b.words.Margins.CheckName(c), b.checked(c.Load, c.Unit), b.capacity(c), b.ratio(c), quantity.Decimal(c.Required, 1), b.standing(c))
+	}
+}
+
+// states tables the made bed in every state.
+func (b *report) states(all []state.State) {
+	say := b.say.Margins
+	b.line(say.States, b.unit(), b.style.ForceUnit(), b.style.PerLengthUnit())
+	b.row(say.State[:]...)
+	for _, s := range all {
+		name := b.words.Margins.Cases[s.Kind]
+		switch {
+		case s.Bound != nil:
+			name = fmt.Sprintf(say.Bounded, name)
+		case s.Extreme:
+			name = fmt.Sprintf(say.Extreme, name)
+		}
+		most := func(a, c state.Member) string {
+			return b.style.ForceFigure(max(a.Load(s.Loads), c.Load(s.Loads)))
+		}
+		turn, share := "–", "–"
+		if s.Kind != state.GettingIn && s.Bound == nil {
+			turn = b.deg(math.Abs(s.Turn))
+		}
+		if s.Share > 0 {
+			share = quantity.Decimal(s.Share, 2)
+		}
+		b.row(name, b.figure(s.X), b.figure(s.Aside), most(state.HeadLine, state.FootLine), most(state.HeadLeg, state.FootLeg),
+			b.style.ForceFigure(state.SideCord.Load(s.Loads)), most(state.HeadBar, state.FootBar), b.style.PerLengthFigure(s.Loads.Cloth), turn, share)
+	}
 }
 
 func (b *report) capacity(c margin.Check) string {
@@ -87,18 +135,12 @@ func (b *report) standing(c margin.Check) string {
 	return say.Met
 }
 
-func (b *report) hanging(d Document) {
+func (b *report) hanging(p *work.Plan, d Document) {
 	h, say := d.Hanging, b.say.Hanging
 	b.head(say.Title)
 	b.line(say.Overall, b.mm(h.Overall))
-	if p := h.Place; p != nil {
-		b.place(*p)
-	}
-	steady := say.Steady
-	if !h.Roll.Stable {
-		steady = say.NotSteady
-	}
-	b.line(say.Roll, b.mm(h.Roll.Back), b.mm(h.Roll.Side), steady)
+	b.heights(p, h)
+	b.roll(h.Roll)
 	if h.Shelter.Ridge > 0 {
 		b.line(say.ShelterOf, b.mm(h.Shelter.Needed), b.mm(h.Shelter.Ridge))
 	} else {
@@ -112,6 +154,57 @@ func (b *report) hanging(d Document) {
 	b.careful()
 }
 
+// heights says what a maker sets, the anchors, before what follows, the apexes.
+func (b *report) heights(p *work.Plan, h Hanging) {
+	say := b.say.Hanging
+	place := h.Reckoned
+	if h.Place != nil {
+		b.place(*h.Place)
+		place = *h.Place
+	}
+	end, by := higherEnd(place.HeadAbove)
+	apex, over := higherEnd(place.ApexAbove())
+	heights := []any{b.words.Ends[end], b.mm(by), b.words.Ends[apex], b.mm(over)}
+	if h.Place != nil {
+		b.line(say.Anchors, heights...)
+	} else {
+		b.line(say.Guessed, append([]any{b.mm(place.Ends[hung.Head].Line)}, heights...)...)
+	}
+	switch p.Design.Bed.Second {
+	case design.LevelAnchors:
+		b.line(say.LevelIs)
+	case design.LevelHooks:
+		b.line(say.ApexLevelIs)
+	}
+}
+
+// higherEnd returns the end that stands higher, and by how much, where the head
+// stands so much higher.
+func higherEnd(head float64) (bed.End, float64) {
+	if head < 0 {
+		return bed.Foot, -head
+	}
+	return bed.Head, head
+}
+
+// roll says how steady the bed is.
+func (b *report) roll(r rig.Roll) {
+	say := b.say.Hanging
+	b.line(say.Roll, b.mm(r.Back), b.mm(r.Side))
+	if r.Over {
+		b.line(say.Over, b.mm(state.AtEdge), b.deg(r.Turn))
+		return
+	}
+	verdict := say.NotSteady
+	switch {
+	case r.Stable:
+		verdict = say.Steady
+	case r.Rocks:
+		verdict = say.Rocks
+	}
+	b.line(say.Turn, b.mm(state.AtEdge), b.deg(r.Turn), quantity.Decimal(r.Share, 2), verdict)
+}
+
 // place prints where the hammock hangs.
 func (b *report) place(p rig.Place) {
 	say := b.say.Hanging
@@ -120,6 +213,7 @@ func (b *report) place(p rig.Place) {
 	for k, f := range [placeFigures]func(rig.End) string{
 		placeHook:  func(e rig.End) string { return b.mm(e.Hook) },
 		placeLine:  func(e rig.End) string { return b.mm(e.Line) },
+		placeApex:  func(e rig.End) string { return b.mm(e.Apex) },
 		placeAngle: func(e rig.End) string { return b.deg(e.Angle) },
 		placePull: func(e rig.End) string {
 			if b.imperial {

@@ -25,6 +25,7 @@ type Document struct {
 	Digest   string   `json:"digest"`
 	Mark     string   `json:"mark"`
 	Cautions []string `json:"cautions"`
+	Hazards  []Hazard `json:"hazards"` // the cautions part by part
 	Warnings []string `json:"warnings"`
 
 	Given   Given       `json:"given"`
@@ -40,6 +41,10 @@ type Document struct {
 	Lay     Lay         `json:"lay"`
 	Margins []Check     `json:"margins"`
 	Cases   []Case      `json:"cases"`
+	States  []State     `json:"states"`
+	Governs []Check     `json:"governing"`       // of each part the check of the state that loads it most
+	Leasts  []Least     `json:"least_strengths"` // that have to be bought
+	Proof   Proof       `json:"proof"`
 	Notes   []string    `json:"margin_notes"`
 
 	Hanging   Hanging   `json:"hanging"`
@@ -53,6 +58,14 @@ type Document struct {
 
 	corrected *accuracy.Corrected
 	bill      stock.Bill // what Materials tells
+}
+
+// Hazard is a caution: what the danger is, what comes of it, what to do about it.
+type Hazard struct {
+	Signal      string `json:"signal"` // "DANGER", "WARNING", "CAUTION" or "NOTICE"
+	Hazard      string `json:"hazard"`
+	Consequence string `json:"consequence"`
+	Avoidance   string `json:"avoidance"`
 }
 
 // Schema returns the JSON Schema of a [Document].
@@ -258,9 +271,15 @@ type Place struct {
 
 // Hanging is the hammock between its supports.
 type Hanging struct {
-	Overall float64     `json:"overall"`         // from apex to apex
-	Place   *rig.Place  `json:"place,omitempty"` // absent where the design names no place
+	Overall float64    `json:"overall"`         // from apex to apex
+	Place   *rig.Place `json:"place,omitempty"` // absent where the design names no place
+	// Anchors is by how much the head's anchor stands higher than the foot's, Apexes by
+	// how much its apex does; with hang lines of 1000 mm where no place is named.
+	Anchors float64     `json:"anchors"`
+	Apexes  float64     `json:"apexes"`
 	Roll    rig.Roll    `json:"roll"`
 	Shelter rig.Shelter `json:"shelter"`
 	Sweep   []rig.Place `json:"sweep"` // by the distance of the supports
+
+	Reckoned rig.Place `json:"-"` // with hang lines of 1000 mm, where no place is named
 }

@@ -10,6 +10,7 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/words"
 )
@@ -20,13 +21,13 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.out = tabwriter.NewWriter(&b.text, 0, 0, 2, ' ', tabwriter.AlignRight)
 	b.line(say.Head, d.Name, d.Digest, d.Mark)
 	b.unmet(p, d)
-	b.cautions()
+	b.cautions(p)
 	b.shape(d)
 	b.ends(d)
 	b.stations(d)
 	b.body(p, d)
-	b.margins(p.Margins)
-	b.hanging(d)
+	b.margins(p.Margins())
+	b.hanging(p, d)
 	b.cords(d)
 	b.accuracy(d)
 	b.corrections(p, d)
@@ -84,10 +85,17 @@ func (b *report) force(v float64) string { return b.style.Force(v) }
 func (b *report) unit() string { return b.style.LengthUnit() }
 
 // cautions prints what holds of every load figure, once in full.
-func (b *report) cautions() {
+func (b *report) cautions(p *work.Plan) {
 	b.head(b.say.Faults.Title)
-	for _, c := range b.words.Cautions {
-		b.line(b.say.Caution, c)
+	for h, c := range p.Cautions() {
+		b.line(b.say.Caution, b.words.CautionLine(words.Hazard(h), c))
+	}
+	if weak := p.Margins().Unproven(); len(weak) > 0 {
+		var parts []string
+		for _, part := range weak {
+			parts = append(parts, b.words.Margins.Parts[part])
+		}
+		b.line(b.say.Faults.Unproven, quantity.Decimal(margin.ProofLeast, 1), strings.Join(parts, ", "))
 	}
 }
 
@@ -99,11 +107,6 @@ func (b *report) shape(d Document) {
 	b.head(say.Title)
 	b.line(say.Thrust, b.force(s.Thrust), b.mm(s.SideDepth), b.mm(s.SideDepthAt), b.mm(s.SideArc))
 	b.line(say.Tension, b.force(s.MaxTension), b.mm(s.MaxTensionAt))
-	higher, which := s.HeadHigher, hung.Head
-	if higher < 0 {
-		higher, which = -higher, hung.Foot
-	}
-	b.line(say.Higher, b.words.Ends[which], b.mm(higher))
 	if s.Slide > 0 {
 		b.line(say.Slide, b.force(s.Slide))
 	}

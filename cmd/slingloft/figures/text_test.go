@@ -32,14 +32,15 @@ func text(t *testing.T, p work.Plan, d figures.Document) {
 	newton := func(v float64) string { return fmt.Sprintf("%.0f N", v) }
 	h, f := d.Ends.Head, d.Ends.Foot
 	has("bar, between cord centres", mm(h.Bar), mm(f.Bar))
-	has("leg, tip to hook", mm(h.Leg), mm(f.Leg))
-	has("hook above the bed's bottom", mm(h.Apex[1]), mm(f.Apex[1]))
-	has("pull on the hook, level", newton(h.Horizontal), newton(f.Horizontal))
-	has("pull on the hook, upright", newton(h.Vertical), newton(f.Vertical))
+	has("leg, tip to apex", mm(h.Leg), mm(f.Leg))
+	has("apex above the bed's bottom", mm(h.Apex[1]), mm(f.Apex[1]))
+	has("pull at the apex, level", newton(h.Horizontal), newton(f.Horizontal))
+	has("pull at the apex, upright", newton(h.Vertical), newton(f.Vertical))
 	has("bar compression", newton(h.BarCompression), newton(f.BarCompression))
 	has("leg tension at the tip", newton(h.LegTension), newton(f.LegTension))
-	has("hang the head hook", mm(d.Shape.HeadHigher), "higher than the other")
-	has("overall length from hook to hook", mm(d.Hanging.Overall))
+	has("set the anchors: the head one stands", mm(d.Hanging.Anchors),
+		"higher than the other. To check afterwards: the head apex then stands", mm(d.Hanging.Apexes), "higher than the other")
+	has("overall length from apex to apex", mm(d.Hanging.Overall))
 	for _, q := range d.Pieces {
 		has(q.ID, fmt.Sprint(q.Count), mm(q.Size[0]), mm(q.Size[1]), mm(q.CutLength), q.Stock)
 	}

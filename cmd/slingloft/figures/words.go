@@ -57,6 +57,7 @@ type FaultWords struct {
 	Margin   string // that word, check, margin, required, what would do
 	Seam     string // out of tolerance: seam, what remains
 	Warning  string
+	Unproven string // times, parts that do not hold the proof load
 	Standing StandingWords
 }
 
@@ -68,12 +69,13 @@ type StandingWords struct {
 
 func englishFaults() FaultWords {
 	return FaultWords{
-		Title:   "Cautions",
-		NotMet:  "NOT MET",
-		Waived:  "not met, waived in the design",
-		Margin:  "%s: %s has margin %s, required %s; %s",
-		Seam:    "OUT OF TOLERANCE: seam %s, %s remain",
-		Warning: "warning: %s",
+		Title:    "Cautions",
+		NotMet:   "NOT MET",
+		Waived:   "not met, waived in the design",
+		Margin:   "%s: %s has margin %s, required %s; %s",
+		Seam:     "OUT OF TOLERANCE: seam %s, %s remain",
+		Warning:  "warning: %s",
+		Unproven: "! The proof load is more than these parts are known to hold %s times over: %s.",
 		Standing: StandingWords{
 			Met: "met", NotMet: "NOT MET", Waived: "not met, waived", Missing: "missing %s",
 		},

@@ -6,6 +6,14 @@ type MarginWords struct {
 	Columns [5]string
 	AtMost  string // a capacity that may be less
 	Case    string // load case, how its loads are found
+	Governs string // over the parts, each in the case that loads it most
+	Every   string // over all checks
+	Least   string // over what has to be bought
+	Buy     string // thing, strength, what it follows from
+	States  string // over the states of the made bed
+	State   [10]string
+	Bounded string // a state of which no rest is found
+	Extreme string // one that no check looks at
 }
 
 func englishMargins() MarginWords {
@@ -14,6 +22,13 @@ func englishMargins() MarginWords {
 		Columns: [5]string{"check", "load", "capacity", "margin", "required"},
 		AtMost:  "at most %s",
 		Case:    "case %s: %s",
+		Governs: "each part in the case that loads it most:",
+		Every:   "every check:",
+		Least:   "least strengths to buy, by the data sheet, whether or not the design gives any:",
+		Buy:     "%s: %s; %s",
+		States:  "the made bed in every state, loads at rest of the side and the end that carry more (%s, %s, %s):",
+		State:   [10]string{"state", "weight at", "aside", "lines", "legs", "side cord", "bars", "cloth", "turn", "fuller cord"},
+		Bounded: "%s, bounded", Extreme: "%s, extreme",
 	}
 }
 
@@ -23,6 +38,7 @@ type placeFigure int
 const (
 	placeHook placeFigure = iota
 	placeLine
+	placeApex
 	placeAngle
 	placePull
 	placeFigures
@@ -30,36 +46,51 @@ const (
 
 // HangingWords says what belongs to the hammock between its supports.
 type HangingWords struct {
-	Title             string
-	Overall           string // length
-	Between           string // distance, lowest point, edge
-	Figures           [placeFigures]string
-	Pull              string // a force, and in kgf
-	Beyond            string // by how much
-	Roll              string // height on the back, on the side, verdict
-	Steady, NotSteady string // the verdicts
-	Shelter           string // what is needed
-	ShelterOf         string // and what it has
-	Sweep             string // unit
-	Columns           [5]string
+	Title            string
+	Overall          string // length
+	Between          string // distance, lowest point, edge
+	Figures          [placeFigures]string
+	Pull             string // a force, and in kgf
+	Beyond           string // by how much
+	Anchors          string // end whose anchor stands higher, by how much; end whose apex then does, by how much
+	Guessed          string // length of the hang lines, and likewise, where it is not known how long the hang lines are
+	LevelIs          string // what "level" was asked of: anchors
+	ApexLevelIs      string // and apexes
+	Roll             string // height on the back, on the side
+	Turn             string // how far aside, how far the bed turns, what the lower cord carries, verdict
+	Over             string // how far aside, how far it turned before it turns over
+	Steady           string // the verdicts
+	Rocks, NotSteady string
+	Shelter          string // what is needed
+	ShelterOf        string // and what it has
+	Sweep            string // unit
+	Columns          [5]string
 }
 
 func englishHanging() HangingWords {
 	return HangingWords{
 		Title:   "Hanging",
-		Overall: "overall length from hook to hook %s",
-		Between: "between supports %s apart, lowest point %s above ground, edge to climb in over %s",
+		Overall: "overall length from apex to apex %s",
+		Between: "between anchors %s apart, lowest point %s above ground, edge to climb in over %s",
 		Figures: [placeFigures]string{
-			placeHook: "hook on the support", placeLine: "hang line", placeAngle: "angle of the line", placePull: "pull on the support",
+			placeHook: "anchor above ground", placeLine: "hang line, apex to anchor", placeApex: "apex above ground, to check afterwards",
+			placeAngle: "angle of the line", placePull: "pull on the anchor",
 		},
-		Pull:   "%s, %s kgf",
-		Beyond: "the higher hook stands %s above the height that the design gives",
-		Roll:   "line through the hooks above the sleeper's centre of mass: %s on the back, %s on the side: %s",
-		Steady: "steady", NotSteady: "NOT steady",
+		Pull:    "%s, %s kgf",
+		Beyond:  "the higher anchor stands %s above the height that the design gives",
+		Anchors: "set the anchors: the %s one stands %s higher than the other. To check afterwards: the %s apex then stands %s higher than the other",
+		Guessed: "with hang lines of %s (own choice: the design does not say where it hangs) the %s anchor stands %s higher than the other, the %s apex %s; " +
+			"other lines make another difference of the anchors",
+		LevelIs:     "level anchors were asked for (bed.level_anchors)",
+		ApexLevelIs: "level apexes were asked for (bed.level_hooks): the anchors differ",
+		Roll:        "line through the apexes above the sleeper's centre of mass: %s on the back, %s on the side",
+		Turn:        "with the weight %s aside, on the back, the bed turns by %s, the lower cord carries %s of it: %s",
+		Over:        "with the weight less than %s aside, on the back, the bed turned by %s, it turns over: NOT steady",
+		Steady:      "steady", Rocks: "it rocks", NotSteady: "NOT steady",
 		Shelter:   "shelter: the ridge needs %s",
 		ShelterOf: "shelter: the ridge needs %s, has %s",
-		Sweep:     "support distance against the height of the hooks (%s), the bed's lowest point as the design has it:",
-		Columns:   [5]string{"distance", "head hook", "foot hook", "head line", "foot line"},
+		Sweep:     "distance of the anchors against their height (%s), the bed's lowest point as the design has it:",
+		Columns:   [5]string{"distance", "head anchor", "foot anchor", "head line", "foot line"},
 	}
 }
 

@@ -5,7 +5,6 @@ type ShapeWords struct {
 	Title   string
 	Thrust  string // thrust, side depth, where, length of the side cord
 	Tension string // largest, where
-	Higher  string // name of an end, by how much its hook stands higher
 	Slide   string // force
 }
 
@@ -14,7 +13,6 @@ func englishShape() ShapeWords {
 		Title:   "Hung shape",
 		Thrust:  "thrust of each side's cord %s, side depth %s at the cord line, at %s from mid-bay, side cord %s from tip to tip",
 		Tension: "largest cord tension %s, at %s from mid-bay",
-		Higher:  "hang the %s hook %s higher than the other",
 		Slide:   "the bed is inclined: the sleeper slides with %s",
 	}
 }
@@ -56,13 +54,13 @@ func englishEnds() EndWords {
 			endGirth:       "girth at the bar",
 			endTailGirth:   "girth at the tail's end",
 			endWall:        "wall angle",
-			endLeg:         "leg, tip to hook",
+			endLeg:         "leg, tip to apex",
 			endTailArc:     "cord over the tail",
-			endApexOut:     "hook from mid-bay",
-			endApexUp:      "hook above the bed's bottom",
+			endApexOut:     "apex from mid-bay",
+			endApexUp:      "apex above the bed's bottom",
 			endHangAngle:   "hang angle",
-			endLevelPull:   "pull on the hook, level",
-			endUprightPull: "pull on the hook, upright",
+			endLevelPull:   "pull at the apex, level",
+			endUprightPull: "pull at the apex, upright",
 			endCompression: "bar compression",
 			endLegTension:  "leg tension at the tip",
 			endTipTension:  "side cord tension at the tip",

@@ -55,7 +55,7 @@ func TestSections(t *testing.T) {
 // forces: both hooks carry sleeper, cloth and bars, pull level alike, and along their
 // lines; two legs and two side cords press a bar as moments and corners demand.
 func (s readSheet) forces(p work.Plan) {
-	level, upright := s.row("forces", "pull on the hook, level"), s.row("forces", "pull on the hook, upright")
+	level, upright := s.row("forces", "pull at the apex, level"), s.row("forces", "pull at the apex, upright")
 	const g = 9.80665
 	load := float64(p.Design.Sleeper.Mass) * g
 	up := upright[0] + upright[1]
@@ -87,8 +87,8 @@ func (s readSheet) forces(p work.Plan) {
 func (s readSheet) section(p work.Plan) {
 	bars, drops := s.row("ends", "bar, between cord centres"), s.row("ends", "drop at the bar")
 	girths, walls := s.row("ends", "girth at the bar, cord to cord"), s.row("ends", "wall above the level at the bar")
-	legs, out := s.row("ends", "leg, bar tip to hook"), s.row("ends", "hook from mid-bay, level")
-	up := s.row("ends", "hook above the bottom line")
+	legs, out := s.row("ends", "leg, bar tip to apex"), s.row("ends", "apex from mid-bay, level")
+	up := s.row("ends", "apex above the bottom line")
 	for e, r := range [2]float64{p.Design.Bed.HeadRadius, p.Design.Bed.FootRadius} {
 		sin, cos := math.Sincos(walls[e] * math.Pi / 180)
 		wall := girths[e]/2 - r*walls[e]*math.Pi/180
@@ -102,29 +102,34 @@ func (s readSheet) section(p work.Plan) {
 			s.Errorf("end %d: leg %g, straight from tip to apex %g", e, legs[e], straight)
 		}
 	}
-	s.near("overall", s.row("summary", "overall length, hook to hook")[0], out[0]+out[1], 1)
-	s.near("one hook above the other", s.row2("summary", "hooks straight at the apexes"), math.Abs(up[0]-up[1]), 1)
+	s.near("overall", s.row("summary", "overall length, apex to apex")[0], out[0]+out[1], 1)
+	// Without a place the apexes' difference is told, and with one the anchors'.
+	if p.Hangs {
+		s.near("one anchor above the other", s.row2("summary", "anchor above the"), math.Abs(p.Place.HeadAbove), 1)
+	} else {
+		s.near("one apex above the other", s.row2("summary", "apex above the"), math.Abs(up[0]-up[1]), 1)
+	}
 }
 
-// row2 returns the first figure of the row whose name ends so.
-func (s readSheet) row2(id, end string) float64 {
+// row2 returns the first figure of the row whose name holds so.
+func (s readSheet) row2(id, part string) float64 {
 	s.Helper()
 	for _, r := range s.table(id).Rows {
-		if strings.HasSuffix(r[0], end) {
+		if strings.Contains(r[0], part) {
 			return figures(r[1])[0]
 		}
 	}
-	s.Fatalf("table %s has no row that ends with %q", id, end)
+	s.Fatalf("table %s has no row that holds %q", id, part)
 	return 0
 }
 
 // place: the hang lines' level runs and the hammock fill the distance, each hook stands
 // its line's rise above its apex, and a pull is that of the forces along the line.
 func (s readSheet) place(p work.Plan) {
-	lines, hooks := s.row("place", "hang line, apex to support"), s.row("place", "support above ground")
-	apexes, angle := s.row("place", "apex above ground"), s.row("ends", "hang angle above the level")
+	lines, hooks := s.row("place", "hang line, from apex to anchor"), s.row("place", "anchor above ground")
+	apexes, angle := s.row("place", "to check afterwards: apex above ground"), s.row("ends", "hang angle above the level")
 	pulls, weights := s.row("place", "pull along the line"), s.row("place", "the same as a weight")
-	level, upright := s.row("forces", "pull on the hook, level"), s.row("forces", "pull on the hook, upright")
+	level, upright := s.row("forces", "pull at the apex, level"), s.row("forces", "pull at the apex, upright")
 	runs := 0.0
 	for e := range 2 {
 		sin, cos := math.Sincos(angle[e] * math.Pi / 180)
@@ -133,10 +138,10 @@ func (s readSheet) place(p work.Plan) {
 		s.near("pull", pulls[e], math.Hypot(level[e], upright[e]), 2)
 		s.near("as a weight", weights[e], pulls[e]/9.80665, 1)
 	}
-	overall := s.row("summary", "overall length, hook to hook")[0]
+	overall := s.row("summary", "overall length, apex to apex")[0]
 	s.near("distance", runs+overall, p.Design.Hang.Distance, 4)
 	s.near("bed above ground", s.row("place", "bed's lowest point above ground")[0], p.Design.Hang.Bed, 0.5)
-	up := s.row("ends", "hook above the bottom line")
+	up := s.row("ends", "apex above the bottom line")
 	s.near("apexes over each other", apexes[0]-apexes[1], up[0]-up[1], 2)
 	s.near("shelter", s.row("place", "least that covers it")[0], overall+2*200, 1)
 }

@@ -49,9 +49,11 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 	d := given.Data{
 		Design: p.Design, Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
-		Margins: &p.Margins, Roll: &p.Roll, Shelter: &p.Shelter,
-		Say: say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
+		Shelter: &p.Shelter,
+		Say:     say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
+	margins, roll := p.Margins(), p.Roll()
+	d.Margins, d.Roll, d.Cautions = &margins, &roll, p.Cautions()
 	if p.Hangs {
 		d.Place = &p.Place
 	}

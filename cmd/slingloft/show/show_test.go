@@ -280,12 +280,21 @@ func TestCautions(t *testing.T) {
 	name, demo := design.Demo()
 	s := unlaid(t, name, demo)
 	data := string(written(t, s))
-	for _, c := range words.English().Cautions {
-		if n := strings.Count(data, html.EscapeString(c)); n != 1 {
-			t.Errorf("%d times: %s", n, c)
+	p, err := work.Read(name, demo)
+	if err != nil {
+		t.Fatal(err)
+	}
+	first := ""
+	for h, c := range p.Cautions() {
+		line := p.Words.CautionLine(words.Hazard(h), c)
+		if n := strings.Count(data, html.EscapeString(line)); n != 1 {
+			t.Errorf("%d times: %s", n, line)
+		}
+		if first == "" {
+			first = html.EscapeString(line)
 		}
 	}
-	if i, j := strings.Index(data, words.English().Cautions[0]), strings.Index(data, `id="hung"`); i > j {
+	if i, j := strings.Index(data, first), strings.Index(data, `id="hung"`); i > j {
 		t.Error("the cautions do not stand in the first section")
 	}
 	for _, sec := range s.Sections {

@@ -24,7 +24,7 @@ func (s readSheet) work(p work.Plan) {
 			s.near(end+" corner", s.fact("Tack the tails' ends", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
 		}
 	}
-	s.near("overall", s.fact("Measure and correct", "hook to hook, level")[0], s.row("summary", "overall length, hook to hook")[0], 0)
+	s.near("overall", s.fact("Measure and correct", "apex to apex, level")[0], s.row("summary", "overall length, apex to apex")[0], 0)
 	shorter, apart := min(bars[0], bars[1]), s.fact("Measure and correct", "cords apart at mid-bay")[0]
 	s.near("mid-bay, wider than the bars never", shorter, max(apart, shorter), 0)
 	s.near("bar to bar", s.fact("Measure and correct", "body, bar to bar along the bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)

@@ -1,8 +1,11 @@
 package work
 
 import (
+	"math"
+
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
+	"slingloft/outline/rig"
 	"slingloft/outline/state"
 )
 
@@ -21,6 +24,23 @@ func (p *Plan) Lines() (lines [2]float64, known bool) {
 		}
 	}
 	return lines, p.Hangs
+}
+
+// Reckoned returns the place that the bed hangs in or, where the design names none, one
+// between anchors so far apart that both hang lines are as long as [Plan.Lines] says.
+func (p *Plan) Reckoned() rig.Place {
+	if p.Hangs {
+		return p.Place
+	}
+	out := rig.Place{Lowest: p.Design.Hang.Bed}
+	ground := rig.Lowest(&p.Shape) - p.Design.Hang.Bed
+	lines, _ := p.Lines()
+	for e, end := range p.Shape.Ends {
+		run := lines[e] / math.Sqrt(1+float64(end.Slope*end.Slope))
+		out.Ends[e] = rig.End{Run: run, Line: lines[e], Apex: end.ApexZ - ground, Hook: end.ApexZ - ground + float64(run*end.Slope)}
+	}
+	out.HeadAbove = out.Ends[hung.Head].Hook - out.Ends[hung.Foot].Hook
+	return out
 }
 
 // Made returns the bed as it is sewn and spliced: cloth and cords of the lengths to

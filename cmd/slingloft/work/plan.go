@@ -10,6 +10,7 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"sync"
 
 	"slingloft/export"
 	"slingloft/outline"
@@ -36,10 +37,8 @@ type Plan struct {
 	Cords  cord.Set
 	Words  Words
 
-	Margins margin.Report
 	Place   rig.Place // as it hangs between its supports; see Hangs
 	Hangs   bool      // the design says where it hangs
-	Roll    rig.Roll
 	Shelter rig.Shelter
 
 	// Templates are the stiff templates and gauges, those longer than the sheet
@@ -51,7 +50,8 @@ type Plan struct {
 	Brought []Brought // outlines of the maker's own, in the order in which they are asked for
 	Sources []Source  // the files that they are from
 
-	keepOuts [2][]keepOut // the maker's own, by stock
+	burden   func() burden // what the made bed carries; found when first asked for
+	keepOuts [2][]keepOut  // the maker's own, by stock
 	source   design.Source
 	sheet    [2]float64    // width and height as the design has them, whatever the machine reaches
 	machine  design.Source // of the machine's settings, where they are not the design's own
@@ -226,23 +226,23 @@ func (p *Plan) rigged() error {
 	if p.Cords, err = cord.Of(s, d, o); err != nil {
 		return err
 	}
-	p.Roll = rig.Steadiness(s, d.Sleeper)
 	p.Shelter = rig.Cover(s, d.Hang.Shelter)
-	p.Margins = margin.Of(margin.Input{Shape: s, Design: d, Hook: d.Hang.HookStrength, Joined: len(p.Sewn.Joins) > 0})
-	if names := p.Margins.Strangers; len(names) > 0 {
+	if names := margin.Strangers(d.Margins.Waived, p.joined()); len(names) > 0 {
 		return &blamed{design.KeyMarginWaived, p.stranger(names[0])}
 	}
+	made := *p
+	p.burden = sync.OnceValue(func() burden { return burdenOf(&made) })
 	return nil
 }
 
 // stranger says which check a name in the list of waivers is likely meant for.
 func (p *Plan) stranger(name string) error {
-	all := p.Margins.Names()
+	all, checks := margin.Names(p.joined()), margin.Possible(p.joined())
 	hint := design.Say(design.ChecksAre, design.Listing(quoted(all)))
 	if near := slices.Index(all, design.Nearest(name, all)); near >= 0 {
 		meant := []string{all[near]}
-		for i, other := range p.Margins.Checks {
-			if i != near && other.Part == p.Margins.Checks[near].Part {
+		for i, other := range checks {
+			if i != near && other.Part == checks[near].Part {
 				meant = append(meant, all[i])
 			}
 		}

@@ -63,7 +63,7 @@ func Propose(name string, w Wish) (Proposal, error) {
 	// The least tube that holds, by halving the list: each holds more than the one before.
 	best := sort.Search(len(tubes)-1, func(i int) bool {
 		tried := out
-		return tried.read(name, w, tubes[i]) != nil || !weakBars(tried.Plan.Margins)
+		return tried.read(name, w, tubes[i]) != nil || !weakBars(tried.Plan.Margins())
 	})
 	return out, out.read(name, w, tubes[best])
 }
@@ -164,7 +164,7 @@ func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
 		step = 6 * quantity.Inch
 	}
 	out = append(out, Value{Key: design.KeyHangDistance, Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: "own choice",
-		Why: fmt.Sprintf("the bed measures %s from hook to hook; the rest leaves room for the hang lines", w.length(over))})
+		Why: fmt.Sprintf("the bed measures %s from apex to apex; the rest leaves room for the hang lines", w.length(over))})
 	out = append(out, Value{Key: design.KeyAccuracyNodes, Value: "read", Source: "own choice",
 		Why: "splices scatter by more than the bed may be off level: every node is read off a tape and set right before its buries are locked"})
 	if w.Inches {

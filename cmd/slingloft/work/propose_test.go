@@ -116,7 +116,7 @@ func TestProposedBarsHold(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%+v: %v", r, err)
 		}
-		for _, c := range p.Plan.Margins.Unmet() {
+		for _, c := range p.Plan.Margins().Unmet() {
 			t.Errorf("%+v: %s has margin %.2f of %.2f with bars of %g x %g", r, c.Name(), c.Ratio, c.Required, p.Plan.Design.Bar.Outer, p.Plan.Design.Bar.Wall)
 		}
 		if (len(p.Cautions) > 0) != r.child || r.child && !strings.Contains(p.Text[:strings.Index(p.Text, "\nname =")], "go round a neck") {

@@ -6,6 +6,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/quantity"
+	"slingloft/outline/state"
 )
 
 // usualLocking is the shear at which light woven cloth begins to wrinkle, rad,
@@ -28,20 +29,34 @@ const (
 	LongTails                    // how long, how long would be well
 	StraightTails                // most that they depart from the level girth
 	DrawnSide                    // how high and how low of level
-	RollsOver
-	HookTooLow   // by how much
-	ShortShelter // by how much
-	Waived       // check, margin, required
-	NotChecked   // how many checks
-	WarningCount // how many kinds there are
+	TurnsOver                    // with the sleeper a hair aside
+	RollsOver                    // how far aside, how far the bed turns before
+	RollsFar                     // how far it turns, how far aside, what the lower cord then carries
+	Rocks                        // likewise, but not so far
+	HookTooLow                   // by how much
+	ShortShelter                 // by how much
+	Waived                       // check, margin, required
+	NotChecked                   // how many checks, without what
+	WarningCount                 // how many kinds there are
 )
 
-// Warnings returns the plan's warnings, one line each.
+// Warnings returns the plan's warnings, one line each; how it rolls stands first.
 func (p *Plan) Warnings() []string {
 	var out []string
 	warn := func(w Warning, a ...any) { out = append(out, fmt.Sprintf(p.Words.Warnings[w], a...)) }
 	st, d := p.Style(), p.Design
+	percent := func(part float64) string { return quantity.Decimal(100*part, 0) + " %" }
 
+	switch r := p.Roll(); {
+	case r.Over && r.Turn == 0:
+		warn(TurnsOver)
+	case r.Over:
+		warn(RollsOver, st.Length(state.AtEdge), st.Angle(r.Turn))
+	case r.Rocks:
+		warn(Rocks, st.Angle(r.Turn), st.Length(state.AtEdge), percent(r.Share))
+	case !r.Stable:
+		warn(RollsFar, st.Angle(r.Turn), st.Length(state.AtEdge), percent(r.Share))
+	}
 	limit, shears := float64(d.Cloth.LockingAngle), Wrinkles
 	if limit == 0 {
 		limit, shears = usualLocking, MayWrinkle
@@ -65,16 +80,13 @@ func (p *Plan) Warnings() []string {
 	if l := p.Body.Level; l.Curve != design.Balanced {
 		warn(DrawnSide, st.Length(l.High), st.Length(-l.Low))
 	}
-	if !p.Roll.Stable {
-		warn(RollsOver)
-	}
 	if p.Place.Beyond > 0 {
 		warn(HookTooLow, st.Length(p.Place.Beyond))
 	}
 	if s := p.Shelter; s.Ridge > 0 && s.Spare < 0 {
 		warn(ShortShelter, st.Length(-s.Spare))
 	}
-	for _, c := range p.Margins.Waived() {
+	for _, c := range p.Margins().Waived() {
 		warn(Waived, p.Words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}
 	if p.machine.File() != "" { // a shop's file may have jobs for other designs
@@ -82,8 +94,8 @@ func (p *Plan) Warnings() []string {
 			out = append(out, f.Error())
 		}
 	}
-	if n := len(p.Margins.Unknown()); n > 0 {
-		warn(NotChecked, n)
+	if r := p.Margins(); len(r.Unknown()) > 0 {
+		warn(NotChecked, len(r.Unknown()), p.Words.Margins.Lacking(r.Unknown()))
 	}
 	return out
 }

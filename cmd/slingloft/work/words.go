@@ -36,12 +36,17 @@ func English() Words {
 			StraightTails: "the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level",
 			DrawnSide: "the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" " +
 				"hangs level",
-			RollsOver: "the line through the hooks lies below the sleeper's centre of mass: the bed can roll over; a larger " +
-				"bed.head_drop or longer legs would help",
+			TurnsOver: "the bed turns over as soon as the sleeper moves aside; deeper drops (bed.head_drop), a steeper hang or wider bars help",
+			RollsOver: "the bed turns over before the sleeper's weight is %s aside, having turned by %s; deeper drops (bed.head_drop), a " +
+				"steeper hang or wider bars help",
+			RollsFar: "the bed turns by %s with the sleeper's weight %s aside, on the back, %s of it on the lower cord: it is not steady; " +
+				"deeper drops (bed.head_drop), a steeper hang or wider bars help",
+			Rocks: "the bed turns by %s with the sleeper's weight %s aside, on the back, %s of it on the lower cord: more than most like, " +
+				"no danger; deeper drops (bed.head_drop), a steeper hang or wider bars make it steadier",
 			HookTooLow:   "the higher hook has to stand %s higher than hang.height; bring the supports closer or hang the bed lower",
 			ShortShelter: "the shelter's ridge is %s too short to cover the hammock",
 			Waived:       "waived in the design: %s has margin %s, required %s",
-			NotChecked:   "%d strength checks cannot be made, since data-sheet values are missing; slingloft figure names them",
+			NotChecked:   "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
 		},
 		Joins: [3]string{"no join", "one join", "two joins"},
 		Mend: MendWords{

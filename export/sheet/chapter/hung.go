@@ -5,8 +5,10 @@ import (
 	"math"
 
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/scene"
 	"slingloft/outline/hung"
+	"slingloft/outline/state"
 )
 
 // hungShape shows how it hangs.
@@ -47,8 +49,8 @@ func (b build) endsTable() sheet.Table {
 	add(say.Wall, func(e hung.EndShape) string { return b.Style.Angle(e.Section.Wall) })
 	add(say.Leg, func(e hung.EndShape) string { return b.Long(e.Leg) })
 	add(say.TailArc, func(e hung.EndShape) string { return b.Long(e.TailArc) })
-	add(say.HookOut, func(e hung.EndShape) string { return b.Long(max(e.ApexX, -e.ApexX)) })
-	add(say.HookUp, func(e hung.EndShape) string { return b.Long(e.ApexZ) })
+	add(say.ApexOut, func(e hung.EndShape) string { return b.Long(max(e.ApexX, -e.ApexX)) })
+	add(say.ApexUp, func(e hung.EndShape) string { return b.Long(e.ApexZ) })
 	add(say.Angle, func(e hung.EndShape) string { return b.Style.Angle(math.Atan(e.Slope)) })
 	return t
 }
@@ -58,9 +60,11 @@ func (b build) placeTable() sheet.Table {
 	say, p := b.Say.Place, b.Place
 	t := b.byEnd("place", fmt.Sprintf(say.Caption, b.Round(p.Distance)))
 	h, f := p.Ends[hung.Head], p.Ends[hung.Foot]
+	t.Add(say.Anchor, b.Round(h.Hook), b.Round(f.Hook))
+	t.Add(say.AnchorAbove, higher(b.Round, p.HeadAbove), higher(b.Round, -p.HeadAbove))
 	t.Add(say.Line, b.Round(h.Line), b.Round(f.Line))
-	t.Add(say.Support, b.Round(h.Hook), b.Round(f.Hook))
 	t.Add(say.Apex, b.Round(h.Apex), b.Round(f.Apex))
+	t.Add(say.ApexAbove, higher(b.Round, p.ApexAbove()), higher(b.Round, -p.ApexAbove()))
 	t.Add(say.Pull, b.Force(h.Pull.N), b.Force(f.Pull.N))
 	if !b.Style.Inches { // pounds are a weight already
 		t.Add(say.Weight, fmt.Sprintf("%.0f kgf", h.Pull.Kgf), fmt.Sprintf("%.0f kgf", f.Pull.Kgf))
@@ -77,12 +81,25 @@ func (b build) placeTable() sheet.Table {
 	return t
 }
 
+// higher writes by how much an end stands above the other, at the higher one.
+func higher(write func(float64) string, by float64) string {
+	if by < 0 {
+		return ""
+	}
+	return write(by)
+}
+
 // rollNotice tells whether the bed is steady.
 func (b build) rollNotice() sheet.Notice {
 	say, r := b.Say.Roll, b.Roll
-	heights := fmt.Sprintf(say.Heights, b.Round(r.Back), b.Round(r.Side))
-	if r.Stable {
-		return sheet.Notice{Grade: sheet.Good, Title: say.Steady, Lines: []string{heights}}
+	turns := fmt.Sprintf(say.Turns, b.Round(state.AtEdge), b.Style.Angle(r.Turn), given.Times(r.Share))
+	switch {
+	case r.Over:
+		return sheet.Notice{Grade: sheet.Bad, Title: say.TurnsOver, Lines: []string{fmt.Sprintf(say.Over, b.Round(state.AtEdge), b.Style.Angle(r.Turn)), say.Mend}}
+	case r.Stable:
+		return sheet.Notice{Grade: sheet.Good, Title: say.Steady, Lines: []string{turns}}
+	case r.Rocks:
+		return sheet.Notice{Grade: sheet.Careful, Title: say.Rocks, Lines: []string{turns, say.Mend}}
 	}
-	return sheet.Notice{Grade: sheet.Bad, Title: say.TurnsOver, Lines: []string{heights, say.Mend}}
+	return sheet.Notice{Grade: sheet.Bad, Title: say.NotSteady, Lines: []string{turns, say.Mend}}
 }

@@ -22,7 +22,7 @@ func TestEndsTable(t *testing.T) {
 		t.Errorf("heads %q, want %q", got.Head, want)
 	}
 	for name, want := range map[string][]string{
-		say.Bar: {"900.0 mm", "820.0 mm"}, say.HookOut: {"1234.5 mm", "1111.1 mm"}, say.Angle: {"45.0°", "0.0°"},
+		say.Bar: {"900.0 mm", "820.0 mm"}, say.ApexOut: {"1234.5 mm", "1111.1 mm"}, say.Angle: {"45.0°", "0.0°"},
 	} {
 		if c := cells(got, name); !slices.Equal(c, want) {
 			t.Errorf("%s: %q, want %q", name, c, want)
@@ -83,8 +83,10 @@ func TestRollNotice(t *testing.T) {
 		title string
 		lines int
 	}{
-		{rig.Roll{Back: 300, Side: 200, Stable: true}, sheet.Good, b.Say.Roll.Steady, 1},
-		{rig.Roll{Back: 30, Side: -70}, sheet.Bad, b.Say.Roll.TurnsOver, 2},
+		{rig.Roll{Turn: 0.3, Share: 0.6, Stable: true}, sheet.Good, b.Say.Roll.Steady, 1},
+		{rig.Roll{Turn: 0.4, Share: 0.6, Rocks: true}, sheet.Careful, b.Say.Roll.Rocks, 2},
+		{rig.Roll{Turn: 0.6, Share: 0.7}, sheet.Bad, b.Say.Roll.NotSteady, 2},
+		{rig.Roll{Turn: 0.9, Over: true}, sheet.Bad, b.Say.Roll.TurnsOver, 2},
 	} {
 		b.Roll = &row.roll
 		if n := b.rollNotice(); n.Grade != row.grade || n.Title != row.title || len(n.Lines) != row.lines {

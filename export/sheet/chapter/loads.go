@@ -2,12 +2,14 @@ package chapter
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/given"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/state"
 )
 
 // loads tables forces and margins.
@@ -40,18 +42,14 @@ func (b build) forcesTable() sheet.Table {
 	return t
 }
 
-// marginBlocks tables every check, case by case, and names the sources.
+// marginBlocks tables what governs each part, what has to be bought, every check case by
+// case, every state, and names the sources.
 func (b build) marginBlocks() []sheet.Block {
 	say, names := b.Say.Loads, b.Say.Names.Margins
-	var out []sheet.Block
+	out := []sheet.Block{b.governsTable(), b.leastTable(), sheet.Para(names.Least.Knots)}
 	var sources []margin.Source
 	for i, c := range b.Margins.Cases {
-		caption := fmt.Sprintf(say.Case, given.Capital(names.Cases[c.Kind]), names.Basis(c.Basis, b.Style))
-		if c.Cannot.Kind != margin.NoObstacle {
-			out = append(out, sheet.Notice{Grade: sheet.Careful, Title: caption,
-				Lines: []string{fmt.Sprintf(say.NoLoads, names.Obstacle(c.Cannot, b.Style))}})
-			continue
-		}
+		caption := fmt.Sprintf(say.Case, given.Capital(names.Cases[c.Kind]), names.Basis(c, b.Style))
 		t := sheet.Table{ID: fmt.Sprintf("margins-%d", i+1), Caption: caption, Head: say.Columns[:],
 			Words: []bool{true, false, false, false, false, false, true, false}}
 		for _, k := range b.Margins.Checks {
@@ -69,6 +67,7 @@ func (b build) marginBlocks() []sheet.Block {
 			out = append(out, t)
 		}
 	}
+	out = append(out, b.statesTable())
 	var list sheet.List
 	for i, s := range sources {
 		list = append(list, fmt.Sprintf(say.Source, i+1, names.Source(s)))
@@ -78,6 +77,69 @@ func (b build) marginBlocks() []sheet.Block {
 		out = append(out, sentences(names.NotesOf(b.Margins.Notes)))
 	}
 	return out
+}
+
+// governsTable has one line a part: the state that loads it most.
+func (b build) governsTable() sheet.Table {
+	say := b.Say.Loads
+	t := sheet.Table{ID: "governs", Caption: say.Governs, Head: say.GovernColumns[:], Words: []bool{true, true, false, false, false, false, true}}
+	for _, k := range b.Margins.ByPart() {
+		row := b.checkRow(k, 0)
+		t.AddStrong(k.Unmet(), row[0], b.Say.Names.Margins.Cases[k.Case], row[1], row[3], row[4], row[5], row[6])
+	}
+	return t
+}
+
+// leastTable has the least strengths to buy.
+func (b build) leastTable() sheet.Table {
+	say, names := b.Say.Loads, b.Say.Names.Margins
+	t := sheet.Table{ID: "least", Caption: say.Least, Head: say.LeastColumns[:],
+		Words: []bool{true, false, false, false, false, false, true, false}}
+	for _, l := range b.Margins.Leasts {
+		has, knotted, keeps := b.Say.NotGiven, "–", "–"
+		if l.Given > 0 {
+			has = b.Load(l.Given, l.Unit)
+		}
+		if l.Knotted > 0 {
+			knotted = b.Load(l.Knotted, l.Unit)
+		}
+		switch {
+		case l.Assumed:
+			keeps = fmt.Sprintf(say.Assumed, given.Times(l.Keeps))
+		case l.Keeps < 1:
+			keeps = given.Times(l.Keeps)
+		}
+		t.AddStrong(l.Given > 0 && l.Given < l.Value, given.Capital(names.Least.Things[l.Thing]), b.Load(l.Value, l.Unit), knotted,
+			b.Load(l.Check.Load, l.Check.Unit), given.Times(l.Check.Required), keeps, names.CheckName(l.Check), has)
+	}
+	return t
+}
+
+// statesTable has the made bed in every state, loads static.
+func (b build) statesTable() sheet.Table {
+	say := b.Say.Loads
+	t := sheet.Table{ID: "states", Caption: say.States, Head: say.StateColumns[:],
+		Words: []bool{true, false, false, false, false, false, false, false, false, false}}
+	for _, s := range b.Margins.States {
+		name := given.Capital(b.Say.Names.Margins.Cases[s.Kind])
+		switch {
+		case s.Bound != nil:
+			name = fmt.Sprintf(say.Bounded, name)
+		case s.Extreme:
+			name = fmt.Sprintf(say.Extreme, name)
+		}
+		most := func(a, c state.Member) string { return b.Force(max(a.Load(s.Loads), c.Load(s.Loads))) }
+		turn, share := "–", "–"
+		if s.Share > 0 {
+			share = given.Times(s.Share)
+		}
+		if s.Kind != state.GettingIn && s.Bound == nil {
+			turn = b.Style.Angle(math.Abs(s.Turn))
+		}
+		t.Add(name, b.Round(s.X), b.Round(s.Aside), most(state.HeadLine, state.FootLine), most(state.HeadLeg, state.FootLeg),
+			b.Force(state.SideCord.Load(s.Loads)), most(state.HeadBar, state.FootBar), b.Load(s.Loads.Cloth, margin.PerWidth), turn, share)
+	}
+	return t
 }
 
 // checkRow writes one check.

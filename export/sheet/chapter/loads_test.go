@@ -1,6 +1,7 @@
 package chapter
 
 import (
+	"errors"
 	"slices"
 	"testing"
 
@@ -9,6 +10,7 @@ import (
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/state"
 )
 
 // What holds, the margin and the verdict of a check, known or not.
@@ -45,28 +47,53 @@ func TestCheckRow(t *testing.T) {
 	}
 }
 
-// Cases have a table each, those without loads say why, those without checks nothing;
-// a source is named once, by the number that the tables give.
+// What governs, what to buy and every state have a table each around those of the cases;
+// cases without checks have none; a source is named once, by the number that the tables
+// give.
 func TestMarginBlocks(t *testing.T) {
 	b := hangs(t)
-	check := func(c margin.CaseKind, s margin.SourceKind, ratio float64) margin.Check {
+	check := func(c state.Kind, s margin.SourceKind, ratio float64) margin.Check {
 		return margin.Check{Case: c, Load: 1, Factor: 1, Capacity: ratio, Ratio: ratio, Required: 5, Met: ratio >= 5,
 			Source: margin.Source{Kind: s}}
 	}
+	lost := &finished.LostError{Aside: 40, Turn: -0.7, Cause: errors.New("no rest")}
 	b.Margins = &margin.Report{
-		Cases: []margin.Case{{Kind: 0}, {Kind: 1, Cannot: margin.Obstacle{Kind: margin.NoPosture}}, {Kind: 2}, {Kind: 3}},
 		Checks: []margin.Check{
 			check(0, margin.CordSheet, 6), check(2, margin.HookSheet, 4), check(0, margin.Column, 5), check(2, margin.CordSheet, 7),
 		},
+		Leasts: []margin.Least{
+			{Thing: margin.SideCordThing, Value: 5000, Knotted: 15000, Keeps: 0.9, Assumed: true},
+			{Thing: margin.HookThing, Value: 5000, Given: 4000, Keeps: 1},
+		},
+		States: []state.State{{Kind: state.Lying, Share: 0.5}, {Kind: state.Edge, Bound: lost}},
+	}
+	for k := range state.Kind(state.Kinds) {
+		s := state.State{Kind: k}
+		if k == state.Edge {
+			s.Bound = lost
+		}
+		b.Margins.Cases = append(b.Margins.Cases, margin.Case{Kind: k, States: []state.State{s}})
 	}
 	blocks := b.marginBlocks()
-	if len(blocks) != 4 {
+	if len(blocks) != 7 {
 		t.Fatalf("%d blocks: %v", len(blocks), blocks)
 	}
-	first, notice, second := blocks[0].(sheet.Table), blocks[1].(sheet.Notice), blocks[2].(sheet.Table)
-	if notice.Grade != sheet.Careful || len(notice.Lines) != 1 {
-		t.Errorf("a case without loads: %+v", notice)
+	for i, id := range map[int]string{0: "governs", 1: "least", 3: "margins-1", 4: "margins-3", 5: "states"} {
+		if got := blocks[i].(sheet.Table); got.ID != id {
+			t.Errorf("block %d is %s, want %s", i, got.ID, id)
+		}
 	}
+	least := blocks[1].(sheet.Table)
+	if want := []string{"Side cord", "5000 N", "15000 N", "0 N", "0.00", "0.90, assumed"}; !slices.Equal(least.Rows[0][:6], want) {
+		t.Errorf("least %q, want %q", least.Rows[0], want)
+	}
+	if !slices.Equal(least.Strong, []bool{false, true}) || least.Rows[1][2] != "–" || least.Rows[1][5] != "–" || least.Rows[1][7] != "4000 N" {
+		t.Errorf("least %q, strong %v", least.Rows, least.Strong)
+	}
+	if states := blocks[5].(sheet.Table); states.Rows[1][0] != "Edge (bounded)" || states.Rows[1][8] != "–" || states.Rows[0][9] != "0.50" {
+		t.Errorf("states %q", states.Rows)
+	}
+	first, second := blocks[3].(sheet.Table), blocks[4].(sheet.Table)
 	sources := func(t sheet.Table) (out []string) {
 		for _, r := range t.Rows {
 			out = append(out, r[7])
@@ -79,14 +106,11 @@ func TestMarginBlocks(t *testing.T) {
 	if !slices.Equal(first.Strong, []bool{false, false}) || !slices.Equal(second.Strong, []bool{true, false}) {
 		t.Errorf("strong %v and %v", first.Strong, second.Strong)
 	}
-	if first.ID != "margins-1" || second.ID != "margins-3" {
-		t.Errorf("tables %s and %s", first.ID, second.ID)
-	}
 	source := func(k margin.SourceKind) string { return b.Say.Names.Margins.Source(margin.Source{Kind: k}) }
 	want := sheet.List{
 		"Source 1: " + source(margin.CordSheet) + ".", "Source 2: " + source(margin.Column) + ".", "Source 3: " + source(margin.HookSheet) + ".",
 	}
-	if got := blocks[3].(sheet.List); !slices.Equal(got, want) {
+	if got := blocks[6].(sheet.List); !slices.Equal(got, want) {
 		t.Errorf("sources %q, want %q", got, want)
 	}
 }

@@ -112,16 +112,17 @@ func (b build) stepHang() sheet.Step {
 	for _, e := range hung.Ends() {
 		s.Add(b.ofEnd(say.HangLine, e), b.Style.Angle(math.Atan(b.Shape.Ends[e].Slope)))
 	}
-	higher, by := hung.Head, b.Shape.Offset
-	if by < 0 {
-		higher, by = hung.Foot, -by
-	}
-	s.Add(b.ofEnd(say.Higher, higher), b.Round(by))
+	// What is set comes first, the apexes after it, to check.
 	if b.Place != nil {
 		for _, e := range hung.Ends() {
 			s.Add(b.ofEnd(say.Support, e), b.Round(b.Place.Ends[e].Hook))
 		}
 	}
+	higher, by := hung.Head, b.Shape.Offset
+	if by < 0 {
+		higher, by = hung.Foot, -by
+	}
+	s.Add(b.ofEnd(say.Higher, higher), b.Round(by))
 	return s
 }
 

@@ -140,13 +140,13 @@ func TestStepBars(t *testing.T) {
 
 func TestStepHang(t *testing.T) {
 	b := hangs(t)
-	for offset, name := range map[float64]string{25: "head apex above the other", -25: "foot apex above the other"} {
+	for offset, name := range map[float64]string{25: "to check afterwards: head apex above the other", -25: "to check afterwards: foot apex above the other"} {
 		b.Shape.Offset = offset
 		if got := facts(b.stepHang(), name); !slices.Equal(got, []string{"25 mm"}) {
 			t.Errorf("offset %g: %q is %q", offset, name, got)
 		}
 	}
-	if got := facts(made(t).stepHang(), "head support above ground"); len(got) != 1 {
+	if got := facts(made(t).stepHang(), "head anchor above ground"); len(got) != 1 {
 		t.Errorf("the head support stands at %q", got)
 	}
 }

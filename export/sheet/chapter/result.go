@@ -10,6 +10,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
+	"slingloft/outline/words"
 )
 
 // subtitle says for whom it is.
@@ -88,9 +89,11 @@ func (b build) result() (sheet.Section, error) {
 	note(sheet.Bad, say.Unmet, each(unmet, b.checkLine))
 	note(sheet.Bad, say.Off, b.seamsOff())
 	note(sheet.Careful, say.Waived, each(waived, b.checkLine))
-	note(sheet.Careful, say.Unknown, b.missing(unknown))
+	if len(unknown) > 0 {
+		note(sheet.Careful, say.Unknown, b.Say.Names.Margins.UnknownOf(*b.Margins))
+	}
 	note(sheet.Careful, say.Warnings, each(b.Warnings, func(w string) string { return given.Capital(w) + "." }))
-	note(sheet.Careful, say.Cautions, b.Say.Names.Cautions)
+	note(sheet.Careful, say.Cautions, b.cautions())
 	s.Add(b.summary())
 	return s, nil
 }
@@ -104,19 +107,20 @@ func each[T any](things []T, line func(T) string) []string {
 	return out
 }
 
-// missing lists what is not known, each missing key once with what hangs on it.
-func (b build) missing(checks []margin.Check) []string {
-	var keys []design.Key
-	on := map[design.Key][]string{}
-	for _, c := range checks {
-		for _, k := range c.Missing {
-			if on[k] == nil {
-				keys = append(keys, k)
-			}
-			on[k] = append(on[k], b.Say.Names.Margins.CheckName(c))
-		}
+// cautions are what goes with every load figure, once in full.
+func (b build) cautions() []string {
+	var out []string
+	for h, c := range b.Cautions {
+		out = append(out, b.Say.Names.CautionLine(words.Hazard(h), c))
 	}
-	return each(keys, func(k design.Key) string { return fmt.Sprintf(b.Say.Result.Missing, k, strings.Join(on[k], "; ")) })
+	if b.Margins == nil {
+		return out
+	}
+	if weak := b.Margins.Unproven(); len(weak) > 0 {
+		parts := each(weak, func(p margin.Part) string { return b.Say.Names.Margins.Parts[p] })
+		out = append(out, fmt.Sprintf(b.Say.Result.Unproven, given.Times(margin.ProofLeast), strings.Join(parts, ", ")))
+	}
+	return out
 }
 
 // carefully stands beside the load figures and points to the cautions.
@@ -136,12 +140,17 @@ func (b build) summary() sheet.Table {
 	t.Add(say.Tails, b.Both(b.Round(bed.HeadTail), b.Round(bed.FootTail)))
 	t.Add(say.Overall, b.Round(f.ApexX-h.ApexX))
 	t.Add(say.Angles, b.Both(b.Style.Angle(math.Atan(h.Slope)), b.Style.Angle(math.Atan(f.Slope))))
-	high, low, by := hung.Head, hung.Foot, sh.Offset
+	// What is set are the anchors; where they are not known, the apexes are told for what they are.
+	text, by := say.HigherApex, sh.Offset
+	if b.Place != nil {
+		text, by = say.Higher, b.Place.HeadAbove
+	}
+	high, low := hung.Head, hung.Foot
 	if by < 0 {
 		high, low, by = low, high, -by
 	}
 	ends := b.Say.Names.Ends
-	t.Add(fmt.Sprintf(say.Higher, ends[high], ends[low]), b.Round(by))
+	t.Add(fmt.Sprintf(text, ends[high], ends[low]), b.Round(by))
 	pull, _ := sh.MaxTension()
 	t.Add(say.Tension, b.Force(pull))
 	t.Add(say.Ends, say.Caps[b.Design.Cap.Kind])

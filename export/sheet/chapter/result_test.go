@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/margin"
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
+	"slingloft/outline/rig"
 )
 
 // Checks of every outcome.
@@ -107,20 +108,19 @@ func TestCheckLine(t *testing.T) {
 	}
 }
 
-// A missing value is named once, with every check that needs it, in the order in which
-// they come.
-func TestMissing(t *testing.T) {
-	b := hangs(t)
+// What cannot be judged is told a line a part, in a maker's words, each value once.
+func TestUnknown(t *testing.T) {
+	names := hangs(t).Say.Names.Margins
 	check := func(part margin.Part, keys ...design.Key) margin.Check {
 		return margin.Check{Part: part, Missing: keys}
 	}
-	parts := []margin.Part{0, 1, 2}
-	const hook, thread = design.KeyHangHookStrength, design.KeySeamThreadStrength
-	got := b.missing([]margin.Check{check(parts[0], hook, thread), check(parts[1], thread), check(parts[2], hook)})
-	name := func(i int) string { return b.Say.Names.Margins.CheckName(check(parts[i])) }
+	const hook, thread, strip = design.KeyHangHookStrength, design.KeySeamThreadStrength, design.KeyClothStripStrength
+	got := names.UnknownOf(margin.Report{Checks: []margin.Check{
+		check(margin.SideSeam, thread, strip), check(margin.HeadHook, hook), check(margin.SideSeam, strip, thread), check(margin.SideCord),
+	}})
 	want := []string{
-		fmt.Sprintf(b.Say.Result.Missing, hook, name(0)+"; "+name(2)),
-		fmt.Sprintf(b.Say.Result.Missing, thread, name(0)+"; "+name(1)),
+		"head hook: cannot be judged without the rated strength of hooks and supports (1 check)",
+		"side seam: cannot be judged without the breaking strength of the thread and strip strength of the cloth (2 checks)",
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
@@ -147,19 +147,25 @@ func TestLoadWords(t *testing.T) {
 	}
 }
 
-// The hook that stands higher is named first, whichever it is.
-func TestSummaryHigherHook(t *testing.T) {
+// The anchor that stands higher is named first, whichever it is; without a place the
+// apexes are told, for what they are.
+func TestSummaryHigher(t *testing.T) {
+	ends := [2]string{"head", "foot"}
 	for _, row := range []struct {
-		offset     float64
-		name, want string
-	}{
-		{37.4, "head hook above the foot hook, hooks straight at the apexes", "37 mm"},
-		{-37.6, "foot hook above the head hook, hooks straight at the apexes", "38 mm"},
-	} {
+		by    float64
+		first int // end that stands higher
+		want  string
+	}{{37.4, 0, "37 mm"}, {-37.6, 1, "38 mm"}} {
 		b := hangs(t)
-		b.Shape.Offset = row.offset
-		if got := cells(b.summary(), row.name); !slices.Equal(got, []string{row.want}) {
-			t.Errorf("offset %g: %q, want %q", row.offset, got, row.want)
+		b.Shape.Offset = row.by
+		high, low := ends[row.first], ends[1-row.first]
+		if got := cells(b.summary(), fmt.Sprintf(b.Say.Summary.HigherApex, high, low)); !slices.Equal(got, []string{row.want}) {
+			t.Errorf("apexes %g: %q, want %q", row.by, got, row.want)
+		}
+		b.Shape.Offset = -10 * row.by
+		b.Place = &rig.Place{HeadAbove: row.by}
+		if got := cells(b.summary(), fmt.Sprintf(b.Say.Summary.Higher, high, low)); !slices.Equal(got, []string{row.want}) {
+			t.Errorf("anchors %g: %q, want %q", row.by, got, row.want)
 		}
 	}
 }

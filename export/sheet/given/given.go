@@ -21,6 +21,7 @@ import (
 	"slingloft/outline/rig"
 	"slingloft/outline/state"
 	"slingloft/outline/stock"
+	"slingloft/outline/words"
 )
 
 // Data is all that a build sheet is made from. What is left at its zero value is
@@ -50,7 +51,8 @@ type Data struct {
 	// Corrected is what to set on the bed, where it was measured as it hung.
 	Corrected *accuracy.Corrected
 	Guests    []Guest
-	Warnings  []string // what a maker would not expect, one line each
+	Cautions  [words.HazardCount]words.Caution // by [words.Hazard]
+	Warnings  []string                         // what a maker would not expect, one line each
 }
 
 // Guest is what another sleeper finds in the bed.

@@ -53,7 +53,7 @@ func englishHung() Hung {
 type Ends struct {
 	Caption string
 
-	Bar, Drop, Girth, TailGirth, Wall, Leg, TailArc, HookOut, HookUp, Angle string
+	Bar, Drop, Girth, TailGirth, Wall, Leg, TailArc, ApexOut, ApexUp, Angle string
 }
 
 func englishEnds() Ends {
@@ -64,10 +64,10 @@ func englishEnds() Ends {
 		Girth:     "girth at the bar, cord to cord",
 		TailGirth: "girth at the tail's end",
 		Wall:      "wall above the level at the bar",
-		Leg:       "leg, bar tip to hook",
+		Leg:       "leg, bar tip to apex",
 		TailArc:   "of it, along the tail's cloth",
-		HookOut:   "hook from mid-bay, level",
-		HookUp:    "hook above the bottom line",
+		ApexOut:   "apex from mid-bay, level",
+		ApexUp:    "apex above the bottom line",
 		Angle:     "hang angle above the level",
 	}
 }
@@ -76,36 +76,41 @@ func englishEnds() Ends {
 type Place struct {
 	Caption string // distance
 
-	Line, Support, Apex, Pull, Weight, Lowest, Edge, Beyond, Ridge, Covers string
+	Anchor, AnchorAbove, Line, Apex, ApexAbove, Pull, Weight, Lowest, Edge, Beyond, Ridge, Covers string
 }
 
 func englishPlace() Place {
 	return Place{
-		Caption: "Between supports %s apart, the sleeper in it",
-		Line:    "hang line, apex to support",
-		Support: "support above ground",
-		Apex:    "apex above ground",
-		Pull:    "pull along the line",
-		Weight:  "the same as a weight",
-		Lowest:  "bed's lowest point above ground",
-		Edge:    "side cord at mid-bay above ground",
-		Beyond:  "the higher support stands above the height given by",
-		Ridge:   "shelter's ridge",
-		Covers:  "least that covers it",
+		Caption:     "Between anchors %s apart, the sleeper in it",
+		Anchor:      "anchor above ground",
+		AnchorAbove: "the one anchor above the other",
+		Line:        "hang line, from apex to anchor",
+		Apex:        "to check afterwards: apex above ground",
+		ApexAbove:   "the one apex above the other",
+		Pull:        "pull along the line",
+		Weight:      "the same as a weight",
+		Lowest:      "bed's lowest point above ground",
+		Edge:        "side cord at mid-bay above ground",
+		Beyond:      "the higher anchor stands above the height given by",
+		Ridge:       "shelter's ridge",
+		Covers:      "least that covers it",
 	}
 }
 
 // Roll says whether the bed is steady.
 type Roll struct {
-	Steady, TurnsOver string // titles
-	Heights           string // of the line through the hooks, over a sleeper on the back and on the side
-	Mend              string
+	Steady, Rocks, NotSteady, TurnsOver string // titles
+
+	Turns string // centre of mass aside, how far the bed turns, what the lower cord carries
+	Over  string // centre of mass aside, how far it turned before it turns over
+	Mend  string
 }
 
 func englishRoll() Roll {
 	return Roll{
-		Steady: "Steady against rolling", TurnsOver: "It can turn over",
-		Heights: "The line through the hooks runs %s above the centre of mass of a sleeper on the back, %s on the side.",
-		Mend:    "Above zero both ways is needed: more drop at the bars or shorter legs raise the hooks' line over the bed.",
+		Steady: "Steady against rolling", Rocks: "It rocks more than most like", NotSteady: "It is not steady", TurnsOver: "It turns over",
+		Turns: "With the centre of mass %s aside, on the back, the bed turns by %s; the lower cord then carries %s of the weight. Under 20° is steady.",
+		Over:  "Before the centre of mass is %s aside, with the bed turned by %s, it is at rest no more.",
+		Mend:  "Deeper drops at the bars, a steeper hang or wider bars make it steadier.",
 	}
 }

@@ -9,26 +9,39 @@ type Loads struct {
 	Level, Upright, Leg, Side, Thrust string
 
 	Case                string // case, how its loads are found
-	NoLoads             string // why
 	Columns             [8]string
 	Met, NotMet, Waived string
 	Source              string // number, what it is
+
+	Governs, Least, States string // captions
+
+	GovernColumns    [7]string
+	LeastColumns     [8]string
+	StateColumns     [10]string
+	Assumed          string // a part that is counted on
+	Bounded, Extreme string // a state of which no rest is found, one that no check looks at
 }
 
 func englishLoads() Loads {
 	return Loads{
 		Title:   "Loads and margins",
 		Forces:  "Forces under the sleeper lying still",
-		Level:   "pull on the hook, level",
-		Upright: "pull on the hook, upright",
+		Level:   "pull at the apex, level",
+		Upright: "pull at the apex, upright",
 		Leg:     "leg tension at the bar tip, each",
 		Side:    "side cord tension at the bar tip, each",
 		Thrust:  "thrust along the bar",
 		Case:    "%s: %s",
-		NoLoads: "No loads: %s.",
 		Columns: [8]string{"part", "load", "dynamic factor", "holds", "margin", "required", "verdict", "source"},
 		Met:     "met", NotMet: "not met", Waived: "waived",
-		Source: "Source %d: %s.",
+		Source:        "Source %d: %s.",
+		Governs:       "What loads each part most",
+		GovernColumns: [7]string{"part", "when", "load", "holds", "margin", "required", "verdict"},
+		Least:         "Least strengths to buy, by the data sheet",
+		LeastColumns:  [8]string{"for", "strength", "where it is knotted", "load", "required", "part counted on", "most loaded", "the design gives"},
+		States:        "The made bed in every state; loads at rest, of the side and the end that carry more",
+		StateColumns:  [10]string{"state", "weight at", "aside", "hang lines", "legs", "side cord", "bars", "cloth", "turn", "fuller cord"},
+		Assumed:       "%s, assumed", Bounded: "%s (bounded)", Extreme: "%s (extreme, not judged)",
 	}
 }
 

@@ -175,14 +175,14 @@ func englishRigging(o *Order) {
 
 	o.Hang = Step{"Hang it low and test", "Hang it so low that nobody can fall far, over soft ground. Load it little by little: first " +
 		"with hands, then sitting, then lying, somebody beside it. Look over each splice, seam, tip and hook after every step."}
-	o.HangLine, o.Higher, o.Support = "%s hang line above the level", "%s apex above the other", "%s support above ground"
+	o.HangLine, o.Higher, o.Support = "%s hang line above the level", "to check afterwards: %s apex above the other", "%s anchor above ground"
 
 	o.Correct = Step{"Measure and correct", "Lay a dead weight of 20 kg or more in it, its middle on the middle line to 3 mm. Read the " +
 		"heights of the four bar tips over the ground or one level. Turn the weight by half a turn on the spot, read again and take " +
 		"the means. Write them into the design under [hung]: figures and build sheet then say which eye, line or anchor to set, and by " +
 		"how much. Do not take in a leg because its bar stands askew: the bar at the other end moves more. Read again after the third " +
 		"night. Write down what a leg was changed by, so that the next one is cut right. With the sleeper in it these are the design's measures:"}
-	o.HookToHook, o.CordsAtHead = "hook to hook, level", "cords above the bed's bottom at the head bar"
+	o.HookToHook, o.CordsAtHead = "apex to apex, level", "cords above the bed's bottom at the head bar"
 	o.CordsAtMiddle, o.CordsAtFoot = "at mid-bay", "at the foot bar"
 	o.Apart, o.BarToBar = "cords apart at mid-bay", "body, bar to bar along the bottom"
 }

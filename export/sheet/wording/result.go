@@ -43,7 +43,7 @@ type Result struct {
 	Check                                 string // name, load, what it holds, margin, required
 	AtMost                                string // what a part holds at most
 	Seam                                  string // out of tolerance: seam, what remains, what is allowed
-	Missing                               string // key, checks
+	Unproven                              string // times, parts that do not hold the proof load
 	Cautions                              string // title
 	Careful                               string // title of the cautions
 }
@@ -59,7 +59,7 @@ func englishResult() Result {
 		Check:    "%s: load %s, holds %s, margin %s of %s required",
 		AtMost:   "at most %s",
 		Seam:     "%s: %s remain beyond the planned ease, %s are allowed",
-		Missing:  "%s: needed for %s",
+		Unproven: "The proof load is more than these parts are known to hold %s times over: %s.",
 		Cautions: "Before anybody lies in it",
 		Careful: "One resting person only; low at first, over soft ground. What stands at the top of this sheet under “%s” " +
 			"goes with every load.",
@@ -72,7 +72,8 @@ type Summary struct {
 	Columns [2]string
 
 	Span, Bars, Drops, Depth, Tails, Overall, Angles string
-	Higher                                           string // names of the ends, that of the higher hook first
+	Higher                                           string // names of the ends, that of the higher anchor first
+	HigherApex                                       string // likewise, of the apexes
 	Tension, Ends, Cut, Load                         string
 
 	Caps         map[design.CapKind]string
@@ -83,20 +84,21 @@ type Summary struct {
 
 func englishSummary() Summary {
 	return Summary{
-		Caption: "The bed in short",
-		Columns: [2]string{"measure", "value"},
-		Span:    "span between the bars",
-		Bars:    "bars, head and foot, between cord centres",
-		Drops:   "drop at the bars, head and foot",
-		Depth:   "side depth, flat, at the cord line",
-		Tails:   "tails past the bars, head and foot",
-		Overall: "overall length, hook to hook",
-		Angles:  "hang angles, head and foot",
-		Higher:  "%s hook above the %s hook, hooks straight at the apexes",
-		Tension: "largest cord tension",
-		Ends:    "ends",
-		Cut:     "cut of the body",
-		Load:    "load",
+		Caption:    "The bed in short",
+		Columns:    [2]string{"measure", "value"},
+		Span:       "span between the bars",
+		Bars:       "bars, head and foot, between cord centres",
+		Drops:      "drop at the bars, head and foot",
+		Depth:      "side depth, flat, at the cord line",
+		Tails:      "tails past the bars, head and foot",
+		Overall:    "overall length, apex to apex",
+		Angles:     "hang angles, head and foot",
+		Higher:     "%s anchor above the %s one",
+		HigherApex: "%s apex above the %s one; what is set are the anchors, see where it hangs",
+		Tension:    "largest cord tension",
+		Ends:       "ends",
+		Cut:        "cut of the body",
+		Load:       "load",
 		Caps: map[design.CapKind]string{
 			design.Upright: "upright caps", design.Leaning: "caps square to the rising cords", design.Gathered: "gathered by a drawstring",
 		},

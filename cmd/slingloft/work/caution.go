@@ -1,0 +1,35 @@
+package work
+
+import (
+	"fmt"
+
+	"slingloft/outline/margin"
+	"slingloft/outline/quantity"
+	"slingloft/outline/words"
+)
+
+// Cautions returns what holds of every load figure of this bed, by hazard.
+func (p *Plan) Cautions() [words.HazardCount]words.Caution {
+	st := p.Style()
+	st.Decimals = 0
+	people := func(kg quantity.Kilograms, nearest bool) string { return st.People(float64(kg), nearest) }
+	mass := p.Design.Sleeper.Mass
+	// Of a mass that is not to be passed no more is said than is so; the proof load is no less.
+	f := words.CautionFigures{
+		Mass: people(mass, false), Proof: people(margin.ProofMass*mass, true),
+		Low: "150 mm", Seat: "350 mm", Bag: "10 to 15 kg", Strap: "25 mm", High: "450 mm",
+	}
+	if st.Inches {
+		f.Low, f.Seat, f.Bag, f.Strap, f.High = "6 in", "14 in", "22 to 33 lb", "1 in", "18 in"
+	}
+	var out [words.HazardCount]words.Caution
+	for h := range out {
+		out[h] = p.Words.Names.CautionFor(words.Hazard(h), f)
+	}
+	return out
+}
+
+// LargestMass returns what is lettered on the bed.
+func (p *Plan) LargestMass() string {
+	return fmt.Sprintf(p.Words.Names.LargestMass, p.Style().People(float64(p.Design.Sleeper.Mass), false))
+}
