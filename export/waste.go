@@ -105,14 +105,15 @@ func (w *waste) holds(b geom.Box) bool {
 	return w.sums[high*n+right]-w.sums[low*n+right]-w.sums[high*n+left]+w.sums[low*n+left] == 0
 }
 
-// find returns the leftmost free place for a box of a size, of those the lowest, and
-// takes it.
+// find returns the leftmost free place for a box of a size, of those the lowest, clear
+// of the stock's edges too, and takes it.
 func (w *waste) find(width, height, clear float64) (geom.Box, bool) {
+	within := w.box.Expanded(-clear)
 	for col := range w.cols {
 		for row := range w.rows {
 			at := w.box.Min.Plus(geom.Pt(float64(col)*w.cell, float64(row)*w.cell))
 			b := geom.Box{Min: at, Max: at.Plus(geom.Pt(width, height))}
-			if w.holds(b.Expanded(-w.cell * 1e-9)) {
+			if within.ContainsBox(b) && w.holds(b.Expanded(-w.cell*1e-9)) {
 				w.take(b, clear)
 				return b, true
 			}

@@ -171,6 +171,9 @@ func (s Settings) remarks(d export.Drawing) []string {
 	if s.Kerf == 0 && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], export.Through)) {
 		out = append(out, "cut on the lines, since nothing says how wide the cut is: kerf under [machine], as a kerf comb shows it, cuts beside them")
 	}
+	if s.Tool == design.Knife && s.Lead == 0 {
+		out = append(out, "the knife swings into line on the pieces' edges, where its cuts begin: lead under [machine] begins them in the waste")
+	}
 	name, tool := strconv.Quote(s.Of.Name), s.Tool.String()
 	if works := all.works[unset]; len(works) > 0 {
 		out = append(out, "left out: "+export.Listed(works)+": no job says how the "+tool+" does it in "+name)

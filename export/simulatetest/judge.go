@@ -86,27 +86,28 @@ func (o Order) spoilt(r Run, s Setup) []string {
 	var off, on float64
 	var offAt, onAt string
 	for _, t := range r.Tracks {
-		n := math.Max(1, math.Ceil(t.From.Dist(t.To)/step))
+		long := t.From.Dist(t.To)
+		n := math.Max(1, math.Ceil(long/step))
 		for i := 0.0; i <= n; i++ {
 			at := t.From.Towards(t.To, i/n)
 			if !stock.Contains(at) {
-				off, offAt = off+step, fmt.Sprint(at)
+				off, offAt = off+long/n, fmt.Sprint(at)
 			}
 			if asked.Dist(at) <= o.Tolerance {
 				continue
 			}
 			aside := edges.Dist(at)
 			if name := o.struck(at, aside); name != "" {
-				on, onAt = on+step, fmt.Sprintf("%v on %s", at, name)
+				on, onAt = on+long/n, fmt.Sprintf("%v on %s", at, name)
 			}
 		}
 	}
 	var out []string
 	if off > 0 {
-		out = append(out, fmt.Sprintf("%.0f mm off the stock with the tool on, last at %s", off, offAt))
+		out = append(out, fmt.Sprintf("%.2f mm off the stock with the tool on, last at %s", off, offAt))
 	}
 	if on > 0 {
-		out = append(out, fmt.Sprintf("%.0f mm on parts that nobody asked for, last at %s", on, onAt))
+		out = append(out, fmt.Sprintf("%.2f mm on parts that nobody asked for, last at %s", on, onAt))
 	}
 	return out
 }

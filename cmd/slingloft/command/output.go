@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -141,10 +142,13 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 	number, total := numbered(drawings)
 	var out []file
 	var lacking gcode.UnsetError
+	var far reaches
 	for _, f := range due {
 		var b bytes.Buffer
 		err := f.codec.Write(&b, f.drawing, o.options)
-		if lacks := o.lacks(err, stockOf(f.drawing)); len(lacks) > 0 {
+		if far.took(err, f.sheet) {
+			continue
+		} else if lacks := o.lacks(err, stockOf(f.drawing)); len(lacks) > 0 {
 			lacking = lacking.With(lacks)
 			continue
 		} else if err != nil {
@@ -156,6 +160,9 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 			File:  document.FileOf(f.name(), f.format.Name, b.Bytes()),
 			Sheet: f.sheet, Title: d.Title, Stock: stock.String(), Number: number[f.sheet], Of: total[stock], Size: [2]float64{w, h},
 		}})
+	}
+	for _, e := range far {
+		lacking = lacking.With(o.tooFar(e, stockOf(export.Drawing{Name: e.Name})))
 	}
 	if len(lacking) > 0 {
 		return nil, lacking
@@ -218,12 +225,22 @@ func (o output) tooFar(e *export.ReachError, s piece.Stock) gcode.UnsetError {
 	side := func(too bool, key design.Key, name string, need, has float64) {
 		if too {
 			out = append(out, gcode.Lack{Key: key, Found: fmt.Sprintf("%s takes %s %s from the zero, the machine reaches %s",
-				e.Name, o.style.Length(need), name, o.style.Length(has)), Hint: o.style.Length(need) + " or more would do; " + other})
+				e.Name, o.style.Length(need), name, o.style.Length(has)), Hint: o.style.Length(o.roundedUp(need)) + " or more would do; " + other})
 		}
 	}
 	side(e.Wide(), design.KeyMachineWidth, "wide", e.Need.X, e.Bed.Width)
 	side(e.High(), design.KeyMachineHeight, "high", e.Need.Y, e.Bed.Height)
 	return out
+}
+
+// roundedUp returns a length in mm that is at least the given one and stays itself where
+// it is written for people.
+func (o output) roundedUp(mm float64) float64 {
+	step := 0.1 // mm
+	if o.style.Inches {
+		step = quantity.Inch / 16
+	}
+	return math.Ceil(mm/step) * step
 }
 
 // stockOf returns what a sheet is cut from.

@@ -67,7 +67,9 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 func (p *Plan) strip() nest.Strip {
 	c, cut := p.Design.Cloth, 0.0
 	if m := p.Design.Machine; m.For.Takes(piece.Cloth) {
-		cut = m.Cut()
+		// A knife's tip points anywhere when it goes down: two trails from where it should
+		// at worst, and to either side.
+		cut = max(m.Cut(), 4*m.Trail)
 	}
 	return nest.Strip{Width: c.Width, Gap: max(c.Gap, cut), Margin: max(c.Margin, cut/2), KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
 }
