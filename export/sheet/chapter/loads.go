@@ -53,15 +53,13 @@ func (b build) marginBlocks() []sheet.Block {
 		t := sheet.Table{ID: fmt.Sprintf("margins-%d", i+1), Caption: caption, Head: say.Columns[:],
 			Words: []bool{true, false, false, false, false, false, true, false}}
 		for _, k := range b.Margins.Checks {
-			if k.Case != c.Kind {
-				continue
+			if k.Case == c.Kind {
+				n := slices.Index(sources, k.Source)
+				if n < 0 {
+					n, sources = len(sources), append(sources, k.Source)
+				}
+				t.AddStrong(k.Unmet(), b.checkRow(k, n+1)...)
 			}
-			n := slices.Index(sources, k.Source)
-			if n < 0 {
-				sources = append(sources, k.Source)
-				n = len(sources) - 1
-			}
-			t.AddStrong(k.Unmet(), b.checkRow(k, n+1)...)
 		}
 		if len(t.Rows) > 0 {
 			out = append(out, t)

@@ -6,6 +6,7 @@ package given
 
 import (
 	"fmt"
+
 	"slingloft/export"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/accuracy"

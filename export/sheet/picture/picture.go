@@ -103,6 +103,11 @@ func (p *Picture) Area(ink Ink, pts ...geom.Point) {
 	p.Items = append(p.Items, Path{Lines: []geom.Polyline{pts}, Closed: true, Fill: ink, Filled: true})
 }
 
+// Outline adds closed lines without an area.
+func (p *Picture) Outline(ink Ink, width float64, lines ...geom.Polyline) {
+	p.Items = append(p.Items, Path{Lines: lines, Closed: true, Stroke: ink, Width: width})
+}
+
 // Dot adds a filled disc, as a polygon of 24 corners.
 func (p *Picture) Dot(ink Ink, at geom.Point, radius float64) {
 	const corners = 24

@@ -3,6 +3,8 @@ package series
 import (
 	"fmt"
 	"math"
+	"slices"
+
 	"slingloft/export/sheet/chart"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/design"
@@ -12,17 +14,8 @@ import (
 
 // sideChart compares the side's curve with a parabola and an arc of its depth.
 func (b bed) sideChart() (Captioned, bool) {
-	side := b.Body.Side.Flat[b.Body.TipIndex(hung.Head) : b.Body.TipIndex(hung.Foot)+1]
-	from, to := side[0], side[len(side)-1]
-	dir := to.Minus(from).Unit()
-	long := from.Dist(to)
-	deep := 0.0
-	var x, depth []float64
-	for _, p := range side {
-		d := p.Minus(from)
-		x, depth = append(x, d.Dot(dir)), append(depth, d.Cross(dir))
-		deep = max(deep, d.Cross(dir))
-	}
+	x, depth, long := b.sideDepths()
+	deep := slices.Max(depth)
 	if !(deep > 0) {
 		return Captioned{}, false
 	}
@@ -34,16 +27,27 @@ func (b bed) sideChart() (Captioned, bool) {
 		own = append(own, b.axis(depth[i]-parabola))
 		arc = append(arc, b.axis(math.Sqrt(r*r-(x[i]-long/2)*(x[i]-long/2))-(r-deep)-parabola))
 	}
-	worst := extreme(own)
 	say := b.Say.Charts.Side
 	return Captioned{chart.Chart{
 		ID: "chart-side", Title: say.Title,
-		Desc: fmt.Sprintf(say.Desc, b.Long(deep),
-			b.Long(b.back(worst))),
-		X: fmt.Sprintf(b.Say.Charts.SideChord, b.Unit()), Y: fmt.Sprintf(say.Y, b.Unit()),
+		Desc: fmt.Sprintf(say.Desc, b.Long(deep), b.Long(b.back(extreme(own)))),
+		X:    fmt.Sprintf(b.Say.Charts.SideChord, b.Unit()), Y: fmt.Sprintf(say.Y, b.Unit()),
 		Lines: []chart.Line{{Name: say.Name, X: xs, Y: own, Ink: picture.First},
 			{Name: b.Say.Charts.SideArc, X: xs, Y: arc, Ink: picture.Second, Dashed: true}},
 	}, say.Caption}, true
+}
+
+// sideDepths returns the flat side edge of the bay, along its chord and off it, and how
+// long the chord is.
+func (b bed) sideDepths() (x, depth []float64, long float64) {
+	side := b.Body.Side.Flat[b.Body.TipIndex(hung.Head) : b.Body.TipIndex(hung.Foot)+1]
+	from, to := side[0], side[len(side)-1]
+	dir := to.Minus(from).Unit()
+	for _, p := range side {
+		d := p.Minus(from)
+		x, depth = append(x, d.Dot(dir)), append(depth, d.Cross(dir))
+	}
+	return x, depth, from.Dist(to)
 }
 
 // extreme returns the value of largest magnitude, as a magnitude.

@@ -4,6 +4,7 @@ package series
 
 import (
 	"fmt"
+
 	"slingloft/export/sheet/chart"
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"

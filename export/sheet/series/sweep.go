@@ -3,6 +3,7 @@ package series
 import (
 	"fmt"
 	"math"
+
 	"slingloft/export/sheet/chart"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/hung"

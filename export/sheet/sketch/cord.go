@@ -3,6 +3,7 @@ package sketch
 import (
 	"fmt"
 	"math"
+
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/cord"

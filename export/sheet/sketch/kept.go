@@ -64,7 +64,7 @@ func drawKept(p *picture.Picture, area geom.Polyline) {
 	if len(lines) > 0 {
 		p.Items = append(p.Items, picture.Path{Lines: lines, Stroke: picture.Inside, Width: picture.Hair})
 	}
-	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{area}, Closed: true, Stroke: picture.Inside, Width: picture.Thin})
+	p.Outline(picture.Inside, picture.Thin, area)
 }
 
 // keptWords names what is kept clear.

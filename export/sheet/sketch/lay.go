@@ -3,6 +3,7 @@ package sketch
 import (
 	"fmt"
 	"math"
+
 	"slingloft/export"
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
@@ -25,22 +26,7 @@ func Lay(d *given.Data, i int) picture.Picture {
 	k := math.Min((picture.Wide-left-right)/l.Width, tallest/l.Height)
 	p := picture.Picture{ID: fmt.Sprintf("lay-%d", i+1), Title: d.LayName(i), Width: picture.Wide, Height: below + above + k*l.Height}
 	v := picture.View{Scale: k, Shift: geom.Pt(left+(picture.Wide-left-right-k*l.Width)/2, below)}
-	edge := geom.BoxOf(geom.Pt(0, 0), geom.Pt(l.Width, l.Height))
-	for _, it := range l.Items {
-		p.Area(picture.Cloth, v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))...)
-	}
-	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(edge.Ring()))}, Closed: true,
-		Stroke: picture.Quiet, Width: picture.Medium})
-	for _, a := range kept {
-		drawKept(&p, v.Line(geom.Polyline(a.Outline)))
-	}
-	for _, it := range l.Items {
-		cut := []geom.Polyline{v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))}
-		for _, h := range it.Piece.Holes {
-			cut = append(cut, v.Line(geom.Polyline(h.Moved(it.Motion))))
-		}
-		p.Items = append(p.Items, picture.Path{Lines: cut, Closed: true, Stroke: picture.Cut, Width: picture.Thin})
-	}
+	drawStock(&p, v, l, kept)
 	for n, it := range l.Items {
 		letterItem(&p, v, it, n+1)
 	}
@@ -56,6 +42,25 @@ func Lay(d *given.Data, i int) picture.Picture {
 		p.Desc += " " + say.Runs
 	}
 	return p
+}
+
+// drawStock draws the stock, what is kept clear of it and the pieces on it.
+func drawStock(p *picture.Picture, v picture.View, l given.Lay, kept []given.Kept) {
+	for _, it := range l.Items {
+		p.Area(picture.Cloth, v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))...)
+	}
+	edge := geom.BoxOf(geom.Pt(0, 0), geom.Pt(l.Width, l.Height))
+	p.Outline(picture.Quiet, picture.Medium, v.Line(geom.Polyline(edge.Ring())))
+	for _, a := range kept {
+		drawKept(p, v.Line(geom.Polyline(a.Outline)))
+	}
+	for _, it := range l.Items {
+		cut := []geom.Polyline{v.Line(geom.Polyline(it.Piece.Cut.Moved(it.Motion)))}
+		for _, h := range it.Piece.Holes {
+			cut = append(cut, v.Line(geom.Polyline(h.Moved(it.Motion))))
+		}
+		p.Outline(picture.Cut, picture.Thin, cut...)
+	}
 }
 
 // letterItem writes a laid piece's number and name into it, upright where that is

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
@@ -20,47 +21,69 @@ func Across(box geom.Box) int {
 	return int(math.Ceil(24 / ((picture.Wide - 24) / box.Width() * box.Height())))
 }
 
-// Piece draws a piece with its overall measures and notch names.
-func Piece(d *given.Data, q piece.Piece) picture.Picture {
-	box := q.Cut.Bounds()
-	factor := float64(Across(box))
+// flat carries a piece to paper, across larger than along by a factor.
+type flat struct {
+	from, to geom.Point // the lower left corner of the piece, and where it stands on paper
+	scale    float64
+	across   float64
+}
+
+// Layout of a piece's picture, mm: room for its dimensions on each side.
+const (
+	pieceLeft, pieceRight = 15.0, 9.0
+	pieceBelow            = 12.0
+	pieceAbove            = 9.0
+)
+
+// flatOf returns the view of a piece and the width of its picture: half a page for one that
+// is no longer than about as wide.
+func flatOf(q piece.Piece) (v flat, width float64) {
+	box, factor := q.Cut.Bounds(), float64(Across(q.Cut.Bounds()))
 	width, room := picture.Wide, 100.0
 	if box.Width() < 1.3*box.Height() || box.Width() < 1.6*box.Height() && q.Kind != piece.WholeBody && factor == 1 {
 		width, room = picture.Half, 62
 	}
-	const left, right, below, above = 15.0, 9.0, 12.0, 9.0
-	k := math.Min((width-left-right)/box.Width(), room/(box.Height()*factor))
+	k := math.Min((width-pieceLeft-pieceRight)/box.Width(), room/(box.Height()*factor))
+	to := geom.Pt(pieceLeft+(width-pieceLeft-pieceRight-k*box.Width())/2, pieceBelow)
+	return flat{box.Min, to, k, factor}, width
+}
+
+func (v flat) at(p geom.Point) geom.Point {
+	d := p.Minus(v.from)
+	return geom.Pt(d.X*v.scale, d.Y*v.scale*v.across).Plus(v.to)
+}
+
+func (v flat) line(l geom.Polyline) geom.Polyline {
+	out := make(geom.Polyline, len(l))
+	for i, p := range l {
+		out[i] = v.at(p)
+	}
+	return out
+}
+
+// Piece draws a piece with its overall measures and notch names.
+func Piece(d *given.Data, q piece.Piece) picture.Picture {
+	box := q.Cut.Bounds()
+	v, width := flatOf(q)
 	p := picture.Picture{ID: "piece-" + picture.SafeID(q.ID), Title: fmt.Sprintf(d.Say.Pieces.Flat.Title, given.Capital(q.Title)),
-		Width: width, Height: below + above + k*factor*box.Height()}
-	shift := geom.Pt(left+(width-left-right-k*box.Width())/2, below)
-	at := func(p geom.Point) geom.Point {
-		d := p.Minus(box.Min)
-		return geom.Pt(d.X*k, d.Y*k*factor).Plus(shift)
-	}
-	line := func(l geom.Polyline) geom.Polyline {
-		out := make(geom.Polyline, len(l))
-		for i, p := range l {
-			out[i] = at(p)
-		}
-		return out
-	}
-	p.Area(picture.Cloth, line(geom.Polyline(q.Cut))...)
+		Width: width, Height: pieceBelow + pieceAbove + v.scale*v.across*box.Height()}
+	outline := v.line(geom.Polyline(q.Cut))
+	p.Area(picture.Cloth, outline...)
 	for _, l := range q.Lines {
-		p.Items = append(p.Items, workPath(l, line(l.Points)))
+		p.Items = append(p.Items, workPath(l, v.line(l.Points)))
 	}
 	for _, h := range q.Holes {
-		p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{line(geom.Polyline(h))}, Closed: true, Stroke: picture.Inside,
-			Width: picture.Thin})
+		p.Outline(picture.Inside, picture.Thin, v.line(geom.Polyline(h)))
 	}
-	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{line(geom.Polyline(q.Cut))}, Closed: true, Stroke: picture.Cut,
-		Width: picture.Medium})
-	p.Level(at(box.Min), at(geom.Pt(box.Max.X, box.Min.Y)), 4, d.Long(box.Width()))
-	p.Upright(at(box.Min), at(geom.Pt(box.Min.X, box.Max.Y)), shift.X-6, d.Long(box.Height()))
-	notchNames(&p, q, at)
-	lineNames(d, &p, q, at)
+	p.Outline(picture.Cut, picture.Medium, outline)
+	p.Level(v.at(box.Min), v.at(geom.Pt(box.Max.X, box.Min.Y)), 4, d.Long(box.Width()))
+	p.Upright(v.at(box.Min), v.at(geom.Pt(box.Min.X, box.Max.Y)), v.to.X-6, d.Long(box.Height()))
+	notchNames(&p, q, v)
+	lineNames(d, &p, q, v)
 	title := picture.Text{Text: given.Capital(q.Title), Size: 3.4, Anchor: piece.Centre, Ink: picture.Main, Bold: true}
-	p.WriteFree(title, append(line(places(q.Cut, (picture.Width(title.Text, title.Size, true)+2)/k)), at(box.Center()))...)
-	p.Desc = pieceWords(d, q)
+	need := (picture.Width(title.Text, title.Size, true) + 2) / v.scale
+	p.WriteFree(title, append(v.line(places(q.Cut, need)), v.at(box.Center()))...)
+	p.Desc = fmt.Sprintf(d.Say.Pieces.Flat.Desc, q.Title, d.Long(box.Width()), d.Long(box.Height()))
 	return p
 }
 
@@ -85,14 +108,14 @@ func workPath(l piece.Line, pts geom.Polyline) picture.Path {
 }
 
 // notchNames letters the notches outside the cut line, each once.
-func notchNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
+func notchNames(p *picture.Picture, q piece.Piece, v flat) {
 	var done []string
 	for _, l := range q.Lines {
 		if l.Role != piece.NotchStroke || slices.Contains(done, l.Of) || len(l.Points) < 2 {
 			continue
 		}
 		done = append(done, l.Of)
-		a, in := at(l.Points[0]), at(l.Points[1])
+		a, in := v.at(l.Points[0]), v.at(l.Points[1])
 		out := a.Minus(in).Unit()
 		t := picture.Text{Text: l.Of, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Mark}
 		p.WriteFree(t, a.Plus(out.Times(2.6)), a.Plus(out.Times(3.6)), a.Plus(out.Times(-5)), in.Plus(out.Times(-4)).Plus(out.Left().Times(3)))
@@ -100,7 +123,7 @@ func notchNames(p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Poin
 }
 
 // lineNames letters bar lines and the grain arrow.
-func lineNames(d *given.Data, p *picture.Picture, q piece.Piece, at func(geom.Point) geom.Point) {
+func lineNames(d *given.Data, p *picture.Picture, q piece.Piece, v flat) {
 	type line struct {
 		role  piece.Role
 		index int
@@ -112,7 +135,7 @@ func lineNames(d *given.Data, p *picture.Picture, q piece.Piece, at func(geom.Po
 			continue
 		}
 		done[line{l.Role, l.Index}] = true
-		a, z := at(l.Points[0]), at(l.Points[len(l.Points)-1])
+		a, z := v.at(l.Points[0]), v.at(l.Points[len(l.Points)-1])
 		dir := z.Minus(a).Unit()
 		turn := dir.Angle()
 		if turn > math.Pi/2+1e-9 || turn <= -math.Pi/2+1e-9 {
@@ -131,13 +154,6 @@ func lineNames(d *given.Data, p *picture.Picture, q piece.Piece, at func(geom.Po
 		}
 		p.WriteFree(t, places...)
 	}
-}
-
-// pieceWords tells a piece in words.
-func pieceWords(d *given.Data, q piece.Piece) string {
-	box := q.Cut.Bounds()
-	return fmt.Sprintf(d.Say.Pieces.Flat.Desc, q.Title,
-		d.Long(box.Width()), d.Long(box.Height()))
 }
 
 // lineWords says what a line of a piece is, for those that a drawing names.

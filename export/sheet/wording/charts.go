@@ -38,7 +38,7 @@ type Curve struct {
 }
 
 func englishCharts() Charts {
-	return Charts{
+	c := Charts{
 		Title:   "Charts",
 		How:     "Stations run along the bed from mid-bay, the head end negative; upright lines stand at the bars.",
 		Station: "station, %s",
@@ -77,25 +77,31 @@ func englishCharts() Charts {
 			Title:   "Bottom line above level, with the side curve as drawn",
 			Desc:    "The side curve is drawn and not in balance: the bed's bottom stands up to %s high and %s low of level.",
 		}, "above level, %s", "bottom line"},
-		Controls: map[design.Control]string{
-			design.SideDepth: "side depth", design.HeadAngle: "head hang angle", design.FootAngle: "foot hang angle",
-			design.Thrust: "thrust of one side",
-		},
-		Control: "%s, %s",
-		Angles: Picture{
-			Caption: "Sensitivity: the hang angles if the control of the shape were a fifth less or more. The upright line is this design.",
-			Title:   "Hang angles against the %s",
-			Desc:    "Hang angles if the %s were up to a fifth less or more: head from %s° to %s°, foot from %s° to %s°.",
-		},
-		Angle: "hang angle, °",
-		Forces: Curve{Picture{
-			Caption: "Sensitivity: forces if the control of the shape were a fifth less or more. The upright line is this design.",
-			Title:   "Forces against the %s",
-			Desc: "Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord from %s to %s %s, " +
-				"bar from %s to %s.",
-		}, "force, %s", "largest cord tension"},
-		Thrust:     "bar thrust",
 		Departures: "Girth of the straight tails, in %s: what would hang level, and what the cut has",
 		Columns:    [4]string{"station", "level", "cut", "departs"},
 	}
+	englishSweep(&c)
+	return c
+}
+
+// englishSweep says what belongs to the charts against the control of the shape.
+func englishSweep(c *Charts) {
+	c.Controls = map[design.Control]string{
+		design.SideDepth: "side depth", design.HeadAngle: "head hang angle", design.FootAngle: "foot hang angle",
+		design.Thrust: "thrust of one side",
+	}
+	c.Control = "%s, %s"
+	c.Angles = Picture{
+		Caption: "Sensitivity: the hang angles if the control of the shape were a fifth less or more. The upright line is this design.",
+		Title:   "Hang angles against the %s",
+		Desc:    "Hang angles if the %s were up to a fifth less or more: head from %s° to %s°, foot from %s° to %s°.",
+	}
+	c.Angle = "hang angle, °"
+	c.Forces = Curve{Picture{
+		Caption: "Sensitivity: forces if the control of the shape were a fifth less or more. The upright line is this design.",
+		Title:   "Forces against the %s",
+		Desc: "Largest cord tension and larger bar thrust if the %s were up to a fifth less or more: cord from %s to %s %s, " +
+			"bar from %s to %s.",
+	}, "force, %s", "largest cord tension"}
+	c.Thrust = "bar thrust"
 }
