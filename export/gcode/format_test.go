@@ -60,7 +60,7 @@ func TestFaults(t *testing.T) {
 		{"G0 X1.0000\nM2\n", true}, {"M30\n", true}, {"M02\r\n", true},
 		{"", false}, {"G0 X1.0000\n", false}, {"( M2 )\n", false}, {"M20\n", false},
 	} {
-		if got, err := faults([]byte(row.program), nil); err != nil || (len(got) == 0) != row.whole {
+		if got, err := faults([]byte(row.program), []byte(row.program)); err != nil || (len(got) == 0) != row.whole {
 			t.Errorf("faults(%q) = %q, %v", row.program, got, err)
 		}
 	}

@@ -54,7 +54,8 @@ func (r *reader) checkGuests() {
 		switch {
 		case !r.good(crown, one.In(KeyGuestStature.Name())):
 		case g.Stature > b.HeadTail+foot:
-			r.bounded(one.In(KeyGuestStature.Name()), Found(GuestTooLong), r.atMost(one.In(KeyGuestStature.Name()), b.HeadTail+foot))
+			stature := one.In(KeyGuestStature.Name())
+			r.bounded(stature, Found(GuestTooLong), r.atMost(stature, foot-max(g.Crown, -b.HeadTail))) // with the crown where it is
 		case g.Crown < -b.HeadTail:
 			r.bounded(crown, Found(GuestHeadOff), r.atLeast(crown, -b.HeadTail))
 		case g.Crown+g.Stature > foot:

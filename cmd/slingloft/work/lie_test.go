@@ -31,6 +31,7 @@ func TestTemplatesLie(t *testing.T) {
 		t.Fatal(err)
 	}
 	alike := []advice{{"bed.foot_bar", `"900 mm"`}, {"load.model", `"even"`}, {"bed.foot_tail", `"160 mm"`}, {"bed.foot_leg", `"880 mm"`}}
+	longSheet := advice{"sheet.width", `"2000 mm"`} // a whole side fits on it
 	with := func(base []advice, more ...advice) []advice { return append(append([]advice{}, base...), more...) }
 	for _, tc := range []struct {
 		name    string
@@ -39,14 +40,14 @@ func TestTemplatesLie(t *testing.T) {
 		sides   int // templates of the side
 	}{
 		{"bars unlike, halves", demo, nil, 2},
-		{"bars unlike, whole", demo, []advice{{"template.whole", "true"}}, 1},
+		{"bars unlike, whole", demo, []advice{{"template.whole", "true"}, longSheet}, 1},
 		{"bars unlike, straight cut", demo, []advice{{"bed.cut", `"straight"`}}, 2},
 		{"bars very unlike", demo, []advice{{"bed.foot_bar", `"640 mm"`}, {"bed.foot_leg", `"700 mm"`}, {"cap.hem", `"12 mm"`}}, 2},
 		{"walls unlike", demo, []advice{{"bed.foot_drop", `"390 mm"`}}, 2},
 		{"facing", demo, []advice{{"channel.kind", `"facing"`}}, 2},
 		{"straight caps", demo, []advice{{"cap.hollow", `"0 mm"`}}, 2},
 		{"bars alike, halves alike", demo, alike, 1},
-		{"bars alike, whole", demo, with(alike, advice{"template.whole", "true"}), 1},
+		{"bars alike, whole", demo, with(alike, advice{"template.whole", "true"}, longSheet), 1},
 		{"bars alike, straight cut", demo, with(alike, advice{"bed.cut", `"straight"`}), 1},
 		{"bars alike, halves unlike, leaning caps", inches, nil, 2},
 		{"narrow, on the centre line", demo, []advice{{"bed.head_bar", `"420 mm"`}, {"bed.foot_bar", `"400 mm"`}, {"bed.side_depth", `"150 mm"`},
