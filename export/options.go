@@ -25,6 +25,8 @@ type Options struct {
 	Thin float64
 	// Axes is how the machine counts; only formats that drive one follow it.
 	Axes Axes
+	// Inches has lengths in inches in the formats that can have either unit.
+	Inches bool
 	// Scheme is the strokes; the zero value means [style.Default].
 	Scheme style.Scheme
 	// Words is what a file says beside its drawing; nil means English.

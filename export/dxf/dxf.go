@@ -1,7 +1,7 @@
 // Package dxf writes drawings as DXF for CAD programs, and reads DXF files.
 //
 // The version is AC1018, the first that knows true colours. Lengths are mm
-// ($INSUNITS 4). There is one layer for each kind of work, named by it, with
+// ($INSUNITS 4), or inches ($INSUNITS 1) where the options say so. There is one layer for each kind of work, named by it, with
 // colour, width and a line type of its own that is in mm as well. Every line is a
 // LWPOLYLINE, closed where the line is, and carries its name as extended data of
 // the application SLINGLOFT. Lettering is drawn as strokes, so that it looks the
@@ -73,7 +73,7 @@ func WriteArcs(out io.Writer, d export.Drawing, o export.Options, tolerance floa
 	if err != nil {
 		return err
 	}
-	w := &writer{pairs: newPairs(out), last: firstHandle, tolerance: tolerance}
+	w := &writer{pairs: newPairs(out, o.Inches), last: firstHandle, tolerance: tolerance}
 	w.header(plain)
 	w.all("0", "SECTION", "2", "CLASSES", "0", "ENDSEC")
 	w.tables(o.Scheme, plain)
@@ -101,7 +101,8 @@ func (w *writer) header(d export.Drawing) {
 	w.all("0", "SECTION", "2", "HEADER", "9", "$ACADVER", "1", "AC1018", "9", "$DWGCODEPAGE", "3", "ANSI_1252")
 	w.all("9", "$HANDSEED")
 	w.handle(5, firstHandle+100+len(d.Lines))
-	w.all("9", "$INSUNITS", "70", "4", "9", "$MEASUREMENT", "70", "1", "9", "$LUNITS", "70", "2", "9", "$LUPREC", "70", "4")
+	w.units()
+	w.all("9", "$LUNITS", "70", "2", "9", "$LUPREC", "70", "4")
 	w.all("9", "$LTSCALE", "40", "1.0", "9", "$PLINEGEN", "70", "1", "9", "$INSBASE", "10", "0.0", "20", "0.0", "30", "0.0")
 	w.all("9", "$EXTMIN")
 	w.point(box.Min)

@@ -32,8 +32,16 @@ func PatternFormat() export.Format {
 	return export.Format{
 		Name: "pattern", Ending: ".pattern.dxf", About: "sewn-product pattern exchange (ASTM D6673)",
 		PiecesOnly: true, SizeUnsure: true,
-		SetUp: export.Always(export.Codec{Write: WritePattern, Read: Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers, Faults: faults}),
+		SetUp: setUpPattern,
 	}
+}
+
+// setUpPattern lets the pieces say what they are cut from.
+func setUpPattern(_ design.Machine, of export.Material) (export.Codec, error) {
+	return export.Codec{
+		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WritePattern(w, d, o, of) },
+		Read:  Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers, Faults: faults,
+	}, nil
 }
 
 // layers returns the names of the layers that entities lie on, group 8, each once,

@@ -7,8 +7,6 @@ import (
 	"slices"
 	"strings"
 
-	"golang.org/x/text/unicode/norm"
-
 	"slingloft/export"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -32,6 +30,10 @@ const (
 // sources say nothing of it.
 const turnAngle = 15 * math.Pi / 180
 
+// patternThin is how far the lines of a pattern may be off where a machine does not
+// say, mm: exchange programs choke on points that no eye tells apart. Own choice.
+const patternThin = 0.02
+
 // WritePattern writes the pieces of a drawing for sewn-product pattern exchange,
 // as far as ASTM D6673-10 is public: one block for each piece, numbered layers,
 // 7-bit ASCII, one style in a file. Crosses, bars and title block are left out, and
@@ -39,9 +41,15 @@ const turnAngle = 15 * math.Pi / 180
 // quantity. Entities are those that Release 13 has in common with Release 12,
 // POLYLINE, LINE, POINT, TEXT and INSERT, under the version number of the latter,
 // which readers of either take. Folds go on layer 8, not on layer 6, where a line
-// means that the piece is to be mirrored on it. The wording of the style and piece
-// texts is from memory.
-func WritePattern(out io.Writer, d export.Drawing, o export.Options) error {
+// means that the piece is to be mirrored on it.
+//
+// A piece of cloth has one LINE on layer 7, along the warp. A notch is one plain POINT
+// where it meets the boundary, its depth in words. Only closed lines are cutouts; a slit
+// is an internal line. The wording of the style and piece texts is from memory.
+func WritePattern(out io.Writer, d export.Drawing, o export.Options, of export.Material) error {
+	if o.Thin == 0 {
+		o.Thin = patternThin
+	}
 	plain, err := d.Plain(o)
 	if err != nil {
 		return err
@@ -57,15 +65,16 @@ func WritePattern(out io.Writer, d export.Drawing, o export.Options) error {
 			}
 		}
 	}
-	w := &writer{pairs: newPairs(out)} // no handles, no arcs
-	w.all("0", "SECTION", "2", "HEADER", "9", "$ACADVER", "1", "AC1009", "9", "$INSUNITS", "70", "4", "0", "ENDSEC")
-	w.all("0", "SECTION", "2", "BLOCKS")
+	w := &writer{pairs: newPairs(out, o.Inches)} // no handles, no arcs
+	w.all("0", "SECTION", "2", "HEADER", "9", "$ACADVER", "1", "AC1009")
+	w.units()
+	w.all("0", "ENDSEC", "0", "SECTION", "2", "BLOCKS")
 	for _, p := range pieces {
-		w.pieceBlock(p)
+		w.pieceBlock(p, of)
 	}
 	w.all("0", "ENDSEC", "0", "SECTION", "2", "ENTITIES")
 	low := geom.Pt(0, -10)
-	for i, text := range []string{"Style Name: " + plain.Title, "Author: Slingloft", "Units: METRIC"} {
+	for i, text := range []string{"Style Name: " + plain.Title, "Author: Slingloft", "Units: " + w.system()} {
 		w.patternText(layerBoundary, text, low.Minus(geom.Pt(0, float64(i)*8)), 5, 0)
 	}
 	for _, p := range pieces {
@@ -124,41 +133,48 @@ func piecesOf(d export.Drawing) []patternPiece {
 // patternLayer returns the layer of a line that is not the boundary.
 func patternLayer(l piece.Line) int {
 	switch {
-	case l.Work == piece.CutInside || l.Work == piece.CutOut:
+	case l.Closed && (l.Work == piece.CutInside || l.Work == piece.CutOut):
 		return layerCutout
 	case l.Work == piece.Stitch:
 		return layerSew
-	case l.Role == piece.NotchStroke:
-		return layerNotch
-	case l.Role == piece.GrainArrow:
-		return layerGrain
 	}
 	return layerInternal
 }
 
 // pieceBlock writes one piece.
-func (w *writer) pieceBlock(p patternPiece) {
+func (w *writer) pieceBlock(p patternPiece, of export.Material) {
 	w.all("0", "BLOCK", "8", "0")
 	w.raw(2, p.block())
 	w.int(70, 0)
 	w.point(geom.Point{})
 	w.oldPolyline(layerBoundary, p.boundary)
-	w.boundaryPoints(p.boundary)
+	w.turnsAndCurves(p.boundary)
 	for _, l := range p.lines {
-		layer := patternLayer(l)
-		if len(l.Points) == 2 && !l.Closed {
-			w.raw(0, "LINE")
-			w.int(8, layer)
-			w.point(l.Points[0])
-			w.num(11, l.Points[1].X)
-			w.num(21, l.Points[1].Y)
-			continue
+		switch {
+		case l.Role == piece.NotchStroke:
+			w.dot(layerNotch, l.Points[0])
+		case l.Role == piece.GrainArrow: // one line for all of it, below
+		case len(l.Points) == 2 && !l.Closed:
+			w.lineOn(patternLayer(l), l.Points[0], l.Points[1])
+		default:
+			layer := patternLayer(l)
+			w.oldPolyline(layer, l)
+			if layer == layerCutout || layer == layerSew {
+				w.turnsAndCurves(l)
+			}
 		}
-		w.oldPolyline(layer, l)
+	}
+	if a, b, ok := p.grain(of.Stock); ok {
+		w.lineOn(layerGrain, a, b)
 	}
 	at := geom.Polyline(p.boundary.Points).Bounds().Center()
-	for i, text := range []string{"Piece Name: " + p.name, fmt.Sprintf("Quantity: %d", p.copies)} {
+	texts := []string{"Piece Name: " + p.name, "Size: ONE", fmt.Sprintf("Quantity: %d", p.copies), "Material: " + of.Name}
+	for i, text := range texts {
 		w.patternText(layerBoundary, text, at.Minus(geom.Pt(0, float64(i)*8)), 5, 0)
+	}
+	for i, depth := range p.notchDepths() {
+		text := "Notches: " + w.written(depth) + " deep, square to the edge, inwards"
+		w.patternText(layerText, text, at.Minus(geom.Pt(0, float64(len(texts)+i)*8)), 5, 0)
 	}
 	for _, l := range p.labels {
 		w.patternText(layerText, l.Text, l.At, l.Height, l.Turn)
@@ -166,19 +182,68 @@ func (w *writer) pieceBlock(p patternPiece) {
 	w.all("0", "ENDBLK", "8", "0")
 }
 
-// boundaryPoints writes a point at each vertex of the boundary, sorted into corners
-// and curves.
-func (w *writer) boundaryPoints(l piece.Line) {
+// grain returns a line along the warp: the shaft of the piece's arrow or, on cloth, one
+// along the roll through the middle of the piece where it has none.
+func (p patternPiece) grain(stock piece.Stock) (a, b geom.Point, ok bool) {
+	for _, l := range p.lines {
+		if l.Role == piece.GrainArrow && len(l.Points) == 2 {
+			return l.Points[0], l.Points[1], true
+		}
+	}
+	if stock != piece.Cloth {
+		return a, b, false
+	}
+	box := geom.Polyline(p.boundary.Points).Bounds()
+	y := box.Center().Y
+	xs := geom.Ring(p.boundary.Points).LevelCrossings(y)
+	slices.Sort(xs)
+	if len(xs) < 2 {
+		return a, b, false
+	}
+	const part = 0.2 // of the piece's length, left free at both ends
+	room := part * (xs[1] - xs[0])
+	return geom.Pt(xs[0]+room, y), geom.Pt(xs[1]-room, y), true
+}
+
+// notchDepths returns how deep the notches are, each depth once, mm.
+func (p patternPiece) notchDepths() []float64 {
+	var out []float64
+	for _, l := range p.lines {
+		if l.Role == piece.NotchStroke {
+			out = append(out, math.Round(l.Points.Length()*10)/10)
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// lineOn writes a straight line.
+func (w *writer) lineOn(layer int, a, b geom.Point) {
+	w.raw(0, "LINE")
+	w.int(8, layer)
+	w.point(a)
+	w.num(11, b.X)
+	w.num(21, b.Y)
+}
+
+// dot writes a point.
+func (w *writer) dot(layer int, p geom.Point) {
+	w.raw(0, "POINT")
+	w.int(8, layer)
+	w.point(p)
+}
+
+// turnsAndCurves writes a point at each vertex of a line, sorted into corners, which its
+// ends are, and curves.
+func (w *writer) turnsAndCurves(l piece.Line) {
 	n := len(l.Points)
 	for i, p := range l.Points {
 		before, after := p.Minus(l.Points[(i+n-1)%n]), l.Points[(i+1)%n].Minus(p)
 		layer := layerCurve
-		if math.Abs(before.AngleTo(after)) >= turnAngle {
+		if end := !l.Closed && (i == 0 || i == n-1); end || math.Abs(before.AngleTo(after)) >= turnAngle {
 			layer = layerTurn
 		}
-		w.raw(0, "POINT")
-		w.int(8, layer)
-		w.point(p)
+		w.dot(layer, p)
 	}
 }
 
@@ -209,29 +274,5 @@ func (w *writer) patternText(layer int, text string, at geom.Point, height, turn
 	w.point(at)
 	w.num(40, height)
 	w.raw(1, ascii(text))
-	w.num(50, turn*180/math.Pi)
-}
-
-// ascii returns text in 7-bit ASCII: letters without their marks, "?" for what has
-// no plain form. The signs by which texts in DXF are escaped become "_".
-func ascii(text string) string {
-	var b strings.Builder
-	for _, r := range norm.NFKD.String(export.OneLine(text)) {
-		switch {
-		case r == '^' || r == '%' || r == '\\':
-			b.WriteByte('_')
-		case r >= ' ' && r <= '~':
-			b.WriteRune(r)
-		case r == '⁄':
-			b.WriteByte('/')
-		case r == '–' || r == '—' || r == '−':
-			b.WriteByte('-')
-		case r == '×':
-			b.WriteByte('x')
-		case r >= 0x300 && r < 0x370: // marks
-		default:
-			b.WriteByte('?')
-		}
-	}
-	return b.String()
+	w.raw(50, export.Fixed(turn*180/math.Pi, decimals))
 }
