@@ -307,6 +307,33 @@ func TestReadRefuses(t *testing.T) {
 	}
 }
 
+// In inches ezdxf finds the unit and every line at its place; we read it back.
+func TestInchesByEzdxf(t *testing.T) {
+	const script = `
+import sys, ezdxf, ezdxf.bbox
+d = ezdxf.readfile(sys.argv[1])
+b = ezdxf.bbox.extents(d.modelspace(), flatten=0)
+print(len(d.audit().errors), d.header["$INSUNITS"], d.header["$MEASUREMENT"], b.extmin.x, b.extmin.y, b.extmax.x, b.extmax.y)`
+	d := readertest.Drawing(t, 1)
+	o := export.Options{Inches: true}
+	read, plain := readertest.Read(t, write, Read, d, o)
+	readertest.Same(t, read, plain, 1e-4)
+	var errors, unit, measurement int
+	var v [4]float64
+	out := readertest.Script(t, "ezdxf", script, readertest.File(t, "a.dxf", readertest.Bytes(t, write, d, o)))
+	if _, err := fmt.Sscan(out, &errors, &unit, &measurement, &v[0], &v[1], &v[2], &v[3]); err != nil {
+		t.Fatal(err)
+	}
+	box := geom.EmptyBox()
+	for _, l := range plain.Lines {
+		box = box.Union(l.Points.Bounds())
+	}
+	low, high := geom.Pt(v[0], v[1]).Times(25.4), geom.Pt(v[2], v[3]).Times(25.4)
+	if errors != 0 || unit != 1 || measurement != 0 || low.Dist(box.Min) > 1e-3 || high.Dist(box.Max) > 1e-3 {
+		t.Errorf("%d errors, unit %d, system %d, from %v to %v mm, want %v", errors, unit, measurement, low, high, box)
+	}
+}
+
 func FuzzRead(f *testing.F) {
 	var b bytes.Buffer
 	if err := Write(&b, readertest.Square(), export.Options{}); err != nil {

@@ -154,7 +154,7 @@ func TestHoleOfTheToolsSize(t *testing.T) {
 	program := programFor(t, readertest.Drawing(t, 1), s)
 	_, after, ok := strings.Cut(program, "( path sling-1/hole 1 )\n")
 	middle := readertest.Find(t, readertest.Drawing(t, 1), "sling-1/hole 1").Points.Bounds().Center()
-	want := "G0 " + xy(middle) + "\nG1 Z-1.5000 F300.0000\nG0 Z5.0000\n"
+	want := "G0 " + fmt.Sprintf("X%.4f Y%.4f", middle.X, middle.Y) + "\nG1 Z-1.5000 F300.0000\nG0 Z5.0000\n"
 	if !ok || !strings.HasPrefix(after, want) {
 		t.Errorf("hole of the tool's size:\n%.200s\nwant\n%s", after, want)
 	}

@@ -124,9 +124,12 @@ func (m *machine) comment(text string) error {
 		return err
 	case "sheet":
 		w, after, _ := strings.Cut(rest, " x ")
-		h, _, _ := strings.Cut(after, " ")
+		h, unit, _ := strings.Cut(after, " ")
 		width, errW := strconv.ParseFloat(w, 64)
 		height, errH := strconv.ParseFloat(h, 64)
+		if strings.HasPrefix(unit, "in ") {
+			width, height = width*mmPerInch, height*mmPerInch
+		}
 		if errW != nil || errH != nil || !export.Inside(width, 1e-3, 2*export.MaxSize) || !export.Inside(height, 1e-3, 2*export.MaxSize) {
 			return fmt.Errorf("sheet %.40q", rest)
 		}

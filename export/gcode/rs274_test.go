@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"slingloft/export"
 	"slingloft/export/readertest"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -57,6 +58,46 @@ func TestLengthsByRS274(t *testing.T) {
 	for _, l := range d.Lines {
 		if math.Abs(total[l.Name]-readertest.Length(l)) > 0.01 {
 			t.Errorf("%q: the interpreter cuts %g mm, want %g", l.Name, total[l.Name], readertest.Length(l))
+		}
+	}
+}
+
+// A program in inches makes the same moves as one in mm, for the interpreter and for us.
+func TestInchesByRS274(t *testing.T) {
+	d := readertest.Drawing(t, 1)
+	for tool := design.Laser; tool <= design.Knife; tool++ {
+		s := settings(tool)
+		var inches strings.Builder
+		if err := WriteFor(&inches, d, export.Options{Inches: true}, s); err != nil {
+			t.Fatal(err)
+		}
+		metric := programFor(t, d, s)
+		a, errA := Read(strings.NewReader(metric))
+		b, errB := Read(strings.NewReader(inches.String()))
+		if errA != nil || errB != nil || len(a.Lines) != len(b.Lines) || math.Abs(a.Width-b.Width) > 1e-3 {
+			t.Fatalf("%s: %d lines on %g mm in mm, %d on %g mm in inches; %v, %v", tool, len(a.Lines), a.Width, len(b.Lines), b.Width, errA, errB)
+		}
+		for i, l := range a.Lines {
+			for k, p := range l.Points {
+				if p.Dist(b.Lines[i].Points[k]) > 2e-4 {
+					t.Fatalf("%s, %q: point %d at %v in inches, %v in mm", tool, l.Name, k+1, b.Lines[i].Points[k], p)
+				}
+			}
+		}
+		text := readertest.Run(t, "rs274", "-g", readertest.File(t, "a.ngc", []byte(inches.String())))
+		if !strings.Contains(text, "USE_LENGTH_UNITS(CANON_UNITS_INCHES)") {
+			t.Errorf("%s: the interpreter does not take inches", tool)
+		}
+		want := canonical(t, tool, readertest.Run(t, "rs274", "-g", readertest.File(t, "b.ngc", []byte(metric))))
+		got := canonical(t, tool, text)
+		if len(got) != len(want) {
+			t.Fatalf("%s: the interpreter cuts %d lines in inches, %d in mm", tool, len(got), len(want))
+		}
+		for i, r := range got {
+			// It prints four decimals, whatever the unit.
+			if r.from.Times(25.4).Dist(want[i].from) > 2e-3 || r.to.Times(25.4).Dist(want[i].to) > 2e-3 {
+				t.Fatalf("%s: line %d, %q, from %v to %v in, from %v to %v mm", tool, i+1, r.name, r.from, r.to, want[i].from, want[i].to)
+			}
 		}
 	}
 }

@@ -8,7 +8,8 @@
 // is cut loose before all else on it is done. Within a kind the paths are ordered
 // for short travel. Cuts are made beside the line, by half the kerf into the
 // waste: outside of outlines, inside of holes. They begin in the waste as well,
-// at the end of a short lead-in. Coordinates are in mm with four decimals; the
+// at the end of a short lead-in. Coordinates are in mm with four decimals, or
+// in inches with six where the options say so; the
 // zero is where [export.Axes] says and, in height, the stock's upper face.
 package gcode
 

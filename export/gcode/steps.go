@@ -73,7 +73,7 @@ func doing(block string) string {
 			return bare
 		}
 		if rest[0] != 'N' || len(out) > 0 {
-			number := strings.TrimSuffix(strings.TrimRight(export.Fixed(v, decimals), "0"), ".")
+			number := strings.TrimSuffix(strings.TrimRight(export.Fixed(v, inchDecimals), "0"), ".")
 			out = append(out, rest[:1]+cmp.Or(number, "0"))
 		}
 		rest = rest[end:]

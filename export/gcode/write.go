@@ -13,9 +13,14 @@ import (
 	"slingloft/outline/piece"
 )
 
-// decimals of a coordinate: the interpreter compares the radii at both ends of an
-// arc to 0.002 mm, from memory.
-const decimals = 4
+// decimals of a coordinate in mm, and in inches, a fortieth of a tenth of a micrometre:
+// the interpreter compares the radii at both ends of an arc to 0.002 mm, from memory.
+const (
+	decimals     = 4
+	inchDecimals = 6
+)
+
+const mmPerInch = 25.4
 
 // WriteFor writes the drawing as a program for the machine of the settings. Where they
 // lack what the program needs the error is an [UnsetError].
@@ -40,7 +45,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	for i := range cuts {
 		cuts[i].count(o.Axes, plain)
 	}
-	w := &program{Writer: bufio.NewWriter(out), settings: s}
+	w := &program{Writer: bufio.NewWriter(out), settings: s, inches: o.Inches}
 	w.head(plain, o)
 	if s.Frame {
 		w.frame(cuts)
@@ -66,6 +71,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 type program struct {
 	*bufio.Writer
 	settings Settings
+	inches   bool       // lengths and speeds are written in inches
 	feed     float64    // in force
 	at       geom.Point // where the last move ended
 }
@@ -79,7 +85,7 @@ func (w *program) tail() {
 	if w.settings.Air != design.NoAir {
 		w.line("M9")
 	}
-	w.line("G0 X0.0000 Y0.0000")
+	w.line("G0 %s", w.xy(geom.Point{}))
 	w.own(w.settings.Footer)
 	w.line("M2")
 }
@@ -133,31 +139,52 @@ func (w *program) remark(text string) {
 	w.comment(line)
 }
 
+// num writes a number that has no length in it.
 func num(v float64) string { return export.Fixed(v, decimals) }
 
-func xy(p geom.Point) string { return "X" + num(p.X) + " Y" + num(p.Y) }
+// length writes a length, mm, or a speed, mm/min, in the unit of the program.
+func (w *program) length(mm float64) string {
+	if w.inches {
+		return export.Fixed(mm/mmPerInch, inchDecimals)
+	}
+	return num(mm)
+}
 
-// head writes what the program is and sets the modes: mm, absolute, plane XY, no
+// unit names the unit of the program.
+func (w *program) unit() string {
+	if w.inches {
+		return "in"
+	}
+	return "mm"
+}
+
+func (w *program) xy(p geom.Point) string { return "X" + w.length(p.X) + " Y" + w.length(p.Y) }
+
+// head writes what the program is and sets the modes: the unit, absolute, plane XY, no
 // compensation, no canned cycle, feed by the minute, exact path.
 func (w *program) head(d export.Drawing, o export.Options) {
 	s := w.settings
 	w.comment("slingloft " + d.Title)
-	w.comment(fmt.Sprintf("sheet %s x %s mm scale %s", num(d.Width), num(d.Height), export.ScaleText(o.ScaleFactor())))
+	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), w.unit(), export.ScaleText(o.ScaleFactor())))
 	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
-	w.comment(fmt.Sprintf("tool %s kerf %s mm lead %s mm trail %s mm", s.Tool, num(s.Kerf), num(s.Lead), num(s.Trail)))
+	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), w.unit()))
 	for _, text := range s.remarks(d) {
 		w.remark(text)
 	}
 	w.own(s.Header)
+	unit := "G21"
+	if w.inches {
+		unit = "G20"
+	}
 	if s.Controller == design.Lean {
-		w.line("G17 G21 G90 G94")
+		w.line("G17 %s G90 G94", unit)
 	} else {
-		w.line("G17 G21 G40 G49 G80 G90 G94")
+		w.line("G17 %s G40 G49 G80 G90 G94", unit)
 		w.line("G61")
 	}
 	w.line("M5")
 	if s.Tool != design.Laser {
-		w.line("G0 Z%s", num(s.Safe))
+		w.line("G0 Z%s", w.length(s.Safe))
 	}
 }
 
@@ -182,7 +209,7 @@ func (w *program) frame(cuts []cut) {
 	}
 	w.comment("frame")
 	for _, p := range box.Ring().Closed() {
-		w.line("G0 %s", xy(p))
+		w.line("G0 %s", w.xy(p))
 	}
 	switch w.settings.Pause {
 	case design.Halt:
@@ -206,7 +233,7 @@ func (w *program) off() {
 	if w.settings.Tool == design.Laser {
 		w.line("M5")
 	} else {
-		w.line("G0 Z%s", num(w.settings.Safe))
+		w.line("G0 Z%s", w.length(w.settings.Safe))
 	}
 }
 
@@ -222,7 +249,7 @@ func (w *program) cut(c cut) {
 		if pass > 1 {
 			w.comment(fmt.Sprintf("pass %d", pass))
 		}
-		w.line("G0 %s", xy(c.start))
+		w.line("G0 %s", w.xy(c.start))
 		w.at = c.start
 		depth := j.Depth * float64(pass) / float64(j.Passes)
 		w.on(j, depth)
@@ -237,7 +264,7 @@ func (w *program) on(j Job, depth float64) {
 		w.beam(j)
 		return
 	}
-	w.line("G1 Z%s F%s", num(-depth), num(w.settings.Plunge))
+	w.line("G1 Z%s F%s", w.length(-depth), w.length(w.settings.Plunge))
 	w.feed = w.settings.Plunge
 }
 
@@ -265,9 +292,9 @@ func (w *program) follow(c cut, j Job, depth float64) {
 			case laser:
 				w.beam(j)
 			case up:
-				w.line("G1 Z%s F%s", num(-math.Max(0, over)), num(w.settings.Plunge))
+				w.line("G1 Z%s F%s", w.length(-math.Max(0, over)), w.length(w.settings.Plunge))
 			default:
-				w.line("G1 Z%s F%s", num(-depth), num(w.settings.Plunge))
+				w.line("G1 Z%s F%s", w.length(-depth), w.length(w.settings.Plunge))
 			}
 			w.feed = 0
 		}
@@ -278,17 +305,17 @@ func (w *program) follow(c cut, j Job, depth float64) {
 // step makes one move; rapid skips a laser over a tab.
 func (w *program) step(m move, feed float64, rapid bool) {
 	if rapid {
-		w.line("G0 %s", xy(m.to))
+		w.line("G0 %s", w.xy(m.to))
 		w.at = m.to
 		return
 	}
 	suffix := ""
 	if feed != w.feed {
-		suffix = " F" + num(feed)
+		suffix = " F" + w.length(feed)
 		w.feed = feed
 	}
 	if m.turn == 0 {
-		w.line("G1 %s%s", xy(m.to), suffix)
+		w.line("G1 %s%s", w.xy(m.to), suffix)
 		w.at = m.to
 		return
 	}
@@ -298,14 +325,17 @@ func (w *program) step(m move, feed float64, rapid bool) {
 	}
 	// I and J lead from where the arc begins, as it stands in the program, to its
 	// centre.
-	toCentre := m.centre.Minus(rounded(w.at))
-	w.line("%s %s I%s J%s%s", word, xy(m.to), num(toCentre.X), num(toCentre.Y), suffix)
+	toCentre := m.centre.Minus(w.rounded(w.at))
+	w.line("%s %s I%s J%s%s", word, w.xy(m.to), w.length(toCentre.X), w.length(toCentre.Y), suffix)
 	w.at = m.to
 }
 
 // rounded returns the point that stands in a program for p.
-func rounded(p geom.Point) geom.Point {
-	const k = 1e4 // by the number of decimals
+func (w *program) rounded(p geom.Point) geom.Point {
+	k := 1e4 // by the number of decimals
+	if w.inches {
+		k = 1e6 / mmPerInch
+	}
 	return geom.Pt(math.Round(p.X*k)/k, math.Round(p.Y*k)/k)
 }
 

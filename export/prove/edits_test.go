@@ -185,7 +185,7 @@ var edits = [...]edit{
 	{"dxf", "", "behind the end", appended("  0\nSECTION\n  2\nENTITIES\n")},
 	{"dxf", `arcs = "0.02 mm"`, "an arc made flat", swap(7, `(\n\s*42\n)\S+`, "${1}0.0")},
 
-	{"pattern", "", "a notch on another layer", swap(1, `(\nLINE\n\s*8\n)4\n`, "${1}13\n")},
+	{"pattern", "", "a notch on another layer", swap(1, `(\nPOINT\n\s*8\n)4\n`, "${1}13\n")},
 	{"pattern", "", "another quantity", swap(1, `Quantity: \d+`, "Quantity: 9")},
 	{"pattern", "", "a text moved", added(1, `\nTEXT\n\s*8\n\S+\n\s*10\n(\S+)`, 30)},
 	{"pattern", "", "a point of the outline moved", added(3, `\nPOINT\n\s*8\n\S+\n\s*10\n(\S+)`, 30)},

@@ -49,7 +49,7 @@ func outputOf(d design.Design, o shop, scale, name string, say *words.Sheets) (o
 	if out.options, err = export.OptionsFor(out.machine); err != nil {
 		return out, err
 	}
-	out.options.Scale, out.options.Words = d.Output.Scale, say
+	out.options.Scale, out.options.Words, out.options.Inches = d.Output.Scale, say, d.Output.Inches
 	if scale != "" {
 		if out.options.Scale, err = export.ParseScale(scale); err != nil {
 			return out, misuse(NoScale, name, err)

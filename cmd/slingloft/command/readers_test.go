@@ -91,10 +91,12 @@ def read_dxf(name):
     d = ezdxf.readfile(name)
     a = d.audit()
     assert not a.errors and not a.fixes, [e.message for e in a.errors + a.fixes]
-    assert d.header["$INSUNITS"] == 4 and d.header["$MEASUREMENT"] == 1, "not in mm"
-    out = {"size": list(d.header["$LIMMAX"][:2]), "layers": [l.dxf.name for l in d.layers], "lines": {}}
+    units = (d.header["$INSUNITS"], d.header["$MEASUREMENT"])
+    assert units in ((4, 1), (1, 0)), "neither in mm nor in inches"
+    k = 1 if units[0] == 4 else 25.4
+    out = {"size": [k * v for v in d.header["$LIMMAX"][:2]], "layers": [l.dxf.name for l in d.layers], "lines": {}}
     for e in d.modelspace():
-        p = list(e.get_points("xy"))
+        p = [(k * x, k * y) for x, y in e.get_points("xy")]
         n = sum(math.dist(p[i-1], p[i]) for i in range(0 if e.closed else 1, len(p)))
         title = "".join(v for c, v in e.get_xdata("SLINGLOFT") if c == 1000)
         xs, ys = [q[0] for q in p], [q[1] for q in p]
