@@ -54,8 +54,8 @@ const (
 	OnBarLine         // of the end at which it is laid
 	OnHeadBarLine
 	OnFootBarLine
-	OnMidBay     // drawn square to the centre line, midway between the bar lines
-	AlongSelvage // any line parallel to the selvage
+	OnMidBay      // drawn square to the centre line, midway between the bar lines
+	AlongSelvedge // any line parallel to the selvedge
 )
 
 // Place is one laying of a template on a piece.

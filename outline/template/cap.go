@@ -21,7 +21,7 @@ type CapCurves struct {
 }
 
 // Cap returns the stiff template of half an end cap, to be turned over on its centre
-// line, which is drawn on the cloth square to the selvage: seam and top edge with ticks
+// line, which is drawn on the cloth square to the selvedge: seam and top edge with ticks
 // by their running lengths.
 func Cap(id, title string, c CapCurves, opts Options) (piece.Piece, error) {
 	if len(c.Seam) == 0 || len(c.Top) == 0 {

@@ -34,10 +34,10 @@ func FacingTemplate(id, title string, f FacingCurves, opts Options) (piece.Piece
 	}
 	r := s.parts(id, title)[0]
 	r.ends, r.on = [2]words.BoardEdge{words.HeadEndEdge, words.FootEndEdge}, [2]piece.Seen{}
-	r.from, r.notes = s.edge, []string{opts.Words.FromEdge, opts.Words.AlongSelvage}
+	r.from, r.notes = s.edge, []string{opts.Words.FromEdge, opts.Words.AlongSelvedge}
 	shift := geom.Motion{Shift: geom.Pt(-s.zero, 0)}
 	r.inner = append(geom.Polyline{f.Outer[0]}, append(f.Inner, f.Outer[len(f.Outer)-1])...).Moved(shift)
-	r.lie = piece.Lie{For: piece.FacingBoard, Rests: []piece.Rest{{On: piece.AlongSelvage}}}
+	r.lie = piece.Lie{For: piece.FacingBoard, Rests: []piece.Rest{{On: piece.AlongSelvedge}}}
 	for _, side := range []bed.Side{bed.Right, bed.Left} {
 		over := side == bed.Left
 		r.lie.Places = append(r.lie.Places, piece.Place{Piece: "facing-" + side.String(), Side: side, Over: over,

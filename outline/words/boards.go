@@ -19,7 +19,7 @@ type Boards struct {
 	FromCentre               string // what the figures across a side curve are
 	Straight                 string // how far from the centre line its straight edge lies
 	OnCentre                 string // that it lies on it
-	FromEdge, AlongSelvage   string // what the figures across a facing are, how its straight edge lies
+	FromEdge, AlongSelvedge  string // what the figures across a facing are, how its straight edge lies
 
 	Press, Allowance, Notches string // titles of gauges
 	Marks                     map[GaugeMark]string
@@ -91,7 +91,7 @@ func englishBoards() Boards {
 		FromCentre: "WIDTHS FROM THE CENTRE LINE",
 		Straight:   "STRAIGHT EDGE %s FROM THE CENTRE LINE",
 		OnCentre:   "STRAIGHT EDGE ON THE CENTRE LINE",
-		FromEdge:   "WIDTHS FROM THE STRAIGHT EDGE", AlongSelvage: "STRAIGHT EDGE ALONG THE SELVAGE",
+		FromEdge:   "WIDTHS FROM THE STRAIGHT EDGE", AlongSelvedge: "STRAIGHT EDGE ALONG THE SELVEDGE",
 		Press: "PRESS GAUGE", Allowance: "ALLOWANCE GAUGE", Notches: "NOTCHES OF THE SIDE SEAM",
 		Marks:      identified(GaugeMarkCount),
 		Notch:      "NOTCH %d",

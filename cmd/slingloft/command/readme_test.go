@@ -12,15 +12,18 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/format"
 	"slingloft/outline/design"
+	"slingloft/outline/words"
 )
 
 // root is the top of the repository.
 const root = "../../.."
 
-// The marks between which the README's list of keys stands.
+// The marks between which the README's words and its list of keys stand.
 const (
-	keysFrom = "<!-- keys -->\n"
-	keysTo   = "<!-- end of keys -->"
+	wordsFrom = "<!-- words -->\n"
+	wordsTo   = "<!-- end of words -->"
+	keysFrom  = "<!-- keys -->\n"
+	keysTo    = "<!-- end of keys -->"
 )
 
 // With SLINGLOFT_GOLDEN=write the list of keys and the pictures are made anew.
@@ -35,21 +38,27 @@ func readme(t testing.TB) string {
 	return string(data)
 }
 
-func TestReadmeListsEveryKey(t *testing.T) {
-	text := readme(t)
-	head, rest, ok := strings.Cut(text, keysFrom)
-	keys, tail, closed := strings.Cut(rest, keysTo)
+func TestReadmeListsEveryKey(t *testing.T) { holds(t, keysFrom, keysTo, "\n"+design.Reference()) }
+
+func TestReadmeGlossary(t *testing.T) {
+	holds(t, wordsFrom, wordsTo, "\n"+words.GlossaryTable(words.EnglishGlossary())+"\n")
+}
+
+// holds requires that the program's text stands between two marks of the README.
+func holds(t *testing.T, from, to, want string) {
+	t.Helper()
+	head, rest, ok := strings.Cut(readme(t), from)
+	found, tail, closed := strings.Cut(rest, to)
 	if !ok || !closed {
-		t.Fatal("the README has no place for the keys")
+		t.Fatalf("the README has no place %q", from)
 	}
-	want := "\n" + design.Reference()
-	if keys == want {
+	if found == want {
 		return
 	}
 	if !writing() {
-		t.Fatal("the README's list of keys is not the program's; SLINGLOFT_GOLDEN=write makes it anew")
+		t.Fatalf("what stands behind %q is not the program's; SLINGLOFT_GOLDEN=write makes it anew", from)
 	}
-	if err := os.WriteFile(filepath.Join(root, "README.md"), []byte(head+keysFrom+want+keysTo+tail), 0o644); err != nil {
+	if err := os.WriteFile(filepath.Join(root, "README.md"), []byte(head+from+want+to+tail), 0o644); err != nil {
 		t.Fatal(err)
 	}
 }
