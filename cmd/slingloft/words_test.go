@@ -17,11 +17,15 @@ import (
 	"slingloft/cmd/slingloft/watch"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet/wording"
+	"slingloft/outline/design"
+	"slingloft/outline/quantity"
 )
 
 // tables are the words of every output in English.
 func tables() []any {
-	return []any{work.English(), figures.English(), wording.English(), command.English(), watch.English()}
+	return []any{
+		work.English(), figures.English(), wording.English(), command.English(), watch.English(), design.English(), quantity.English(),
+	}
 }
 
 // No table has an empty word, and each has a word for every kind of thing that it names.
@@ -38,6 +42,7 @@ var partly = map[string]string{
 	"slingloft/outline/piece.Between":  "named by its corners",
 	"slingloft/outline/stock.Named":    "called as the maker calls it",
 	"slingloft/outline/finished.Parts": "counts the others",
+	"slingloft/outline/design.Nothing": "says nothing",
 }
 
 // complete looks for words that a value lacks.

@@ -13,6 +13,15 @@ func Say(kind PhraseKind, data ...any) Phrase { return Phrase{kind, data} }
 // Suggest returns the phrase of a later stage that has words of its own.
 func Suggest(text string) Phrase { return Say(Suggested, text) }
 
+// Listing returns texts as a part of a message that lists them.
+func Listing(texts []string) any { return listed(texts) }
+
+// Meant returns texts as a part of a message that takes the first, or else another.
+func Meant(texts []string) any { return elses(texts) }
+
+// JoinsAllowed returns a count of lengthwise joins, 0 to 2, as a part of a message.
+func JoinsAllowed(n int) Phrase { return Say([...]PhraseKind{NoJoin, OneJoin, TwoJoins}[n]) }
+
 // PhraseKind is which sentence a phrase is.
 type PhraseKind int
 
@@ -59,7 +68,6 @@ const (
 	QuantityHint // what a [quantity.Error] suggests
 	QuantityAsIn
 	WriteThis
-	WriteEither
 	WriteWithin
 	WriteSuchAs
 	WriteBare

@@ -63,12 +63,8 @@ func (r *reader) checkOwnLines(key Key, lines []string) {
 	}
 	for _, line := range lines {
 		odd := strings.IndexFunc(line, func(c rune) bool { return c < ' ' || c > '~' || strings.ContainsRune("!?~%()", c) })
-		switch {
-		case odd >= 0:
+		if odd >= 0 {
 			r.conflict(key, Found(LineHolds, quantity.Quoted(line), []rune(line[odd:])[0]), Say(WriteWords))
-			return
-		case strings.TrimSpace(line) == "":
-			r.conflict(key, Found(LineEmpty), Say(LeaveOut))
 			return
 		}
 	}

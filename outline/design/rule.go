@@ -144,7 +144,6 @@ const (
 	LeanPause
 	LeanAir
 	LineHolds
-	LineEmpty
 	CutOfNoCutter
 	OfKeepOut
 	OfPiece

@@ -89,15 +89,6 @@ type (
 	listed []string
 )
 
-// Listing returns texts as a part of a message that lists them.
-func Listing(texts []string) any { return listed(texts) }
-
-// Meant returns texts as a part of a message that takes the first, or else another.
-func Meant(texts []string) any { return elses(texts) }
-
-// JoinsAllowed returns a count of lengthwise joins, 0 to 2, as a part of a message.
-func JoinsAllowed(n int) Phrase { return Say([...]PhraseKind{NoJoin, OneJoin, TwoJoins}[n]) }
-
 // What is wrong with a quantity, and what would do.
 type (
 	misread struct{ *quantity.Error }

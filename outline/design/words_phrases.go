@@ -41,7 +41,6 @@ func englishPhrases() map[PhraseKind]string {
 		QuantityHint: "%[1]s",
 		QuantityAsIn: `%[1]s, as in "3 mm, 1 mm"`,
 		WriteThis:    "write %[1]s",
-		WriteEither:  "write %[1]s or %[2]s",
 		WriteWithin:  "write %[1]s or the like: %[2]s will do",
 		WriteSuchAs:  "write one, such as %[1]s",
 		WriteBare:    "write a number without quotes, such as %[1]s",

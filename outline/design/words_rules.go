@@ -120,7 +120,6 @@ func englishRules() map[Rule]string {
 		LeanPause:       "M1 does not pause on a lean controller",
 		LeanAir:         "M7 is an error on a lean controller",
 		LineHolds:       "%[1]s holds %[2]q",
-		LineEmpty:       "a line is empty",
 		CutOfNoCutter:   "is no cut of a cutter of %[1]s",
 		OfKeepOut:       "is for a keep-out, but this is a piece",
 		OfPiece:         "is for a piece, but this is a keep-out",
