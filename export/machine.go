@@ -61,24 +61,31 @@ func scheme(strokes []design.Stroke) (style.Scheme, error) {
 	return s, nil
 }
 
-// ParseMeasured reads what the check bars of 100 mm measured on a plot, along x and y
-// in mm, as it is written on the command line: "99.6x100.2".
-func ParseMeasured(text string) ([2]float64, error) {
-	var out [2]float64
-	bad := fmt.Errorf("measured bars %.30q: want what the 100 mm bars measure along x and y, such as 99.6x100.2", text)
+// ParseMeasured reads what the check bars measured on a plot, along x and y, as it is
+// written on the command line: "99.6x100.2" for the bars of 100 mm, or "3.98x4.01" for
+// those of 4 in, with or without "in". It returns what was drawn and measured, mm.
+func ParseMeasured(text string) (drawn, measured [2]float64, err error) {
+	const inch = 25.4
+	bad := fmt.Errorf("measured bars %.30q: want what the 100 mm bars measure along x and y, such as 99.6x100.2, "+
+		"or the 4 in bars in inches, such as 3.98x4.01", text)
 	x, y, ok := strings.Cut(strings.ReplaceAll(text, "×", "x"), "x")
 	if !ok {
-		return out, bad
+		return drawn, measured, bad
 	}
 	for i, part := range []string{x, y} {
-		v, err := strconv.ParseFloat(strings.TrimSpace(part), 64)
+		bare, inches := strings.CutSuffix(strings.TrimSpace(part), "in")
+		v, err := strconv.ParseFloat(strings.TrimSpace(bare), 64)
 		if err != nil {
-			return out, bad
+			return drawn, measured, bad
 		}
-		if _, err := Correction(100, v); err != nil {
-			return out, err
+		// No bar of 100 mm measures 4, nor one of 4 in 100: a bar far off is refused.
+		drawn[i], measured[i] = 100, v
+		if inches || v > 3 && v < 5 {
+			drawn[i], measured[i] = 4*inch, v*inch
 		}
-		out[i] = v
+		if _, err := Correction(drawn[i], measured[i]); err != nil {
+			return drawn, measured, err
+		}
 	}
-	return out, nil
+	return drawn, measured, nil
 }

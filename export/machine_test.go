@@ -54,15 +54,20 @@ func TestAxesOfMachine(t *testing.T) {
 }
 
 func TestParseMeasured(t *testing.T) {
+	inches := func(v float64) float64 { return v * 25.4 }
 	for _, tc := range []struct {
 		text string
 		want [2]float64
 	}{
+		{"3.98x4.01", [2]float64{inches(3.98), inches(4.01)}}, {"3.98in x 4.01 in", [2]float64{inches(3.98), inches(4.01)}}, {"100inx100in", [2]float64{}},
 		{"99.6x100.2", [2]float64{99.6, 100.2}}, {"100×100", [2]float64{100, 100}}, {" 99.95 x 100.05 ", [2]float64{99.95, 100.05}},
 		{"", [2]float64{}}, {"99.6", [2]float64{}}, {"99,6x100", [2]float64{}}, {"NaNx100", [2]float64{}}, {"Infx1", [2]float64{}},
 		{"50x100", [2]float64{}}, {"-100x100", [2]float64{}}, {"0x0", [2]float64{}}, {"0x1p4x3", [2]float64{}},
 	} {
-		got, err := export.ParseMeasured(tc.text)
+		drawn, got, err := export.ParseMeasured(tc.text)
+		if err == nil && drawn != [2]float64{100, 100} && drawn != [2]float64{101.6, 101.6} {
+			t.Errorf("%q: drawn %v", tc.text, drawn)
+		}
 		if (err != nil) != (tc.want == [2]float64{}) || (err == nil && got != tc.want) {
 			t.Errorf("ParseMeasured(%q) = %v, %v; want %v", tc.text, got, err, tc.want)
 		}

@@ -71,11 +71,11 @@ func (o shop) apply(m *design.Machine, name string) error {
 		}
 	}
 	if o.measured != "" {
-		bars, err := export.ParseMeasured(o.measured)
+		drawn, bars, err := export.ParseMeasured(o.measured)
 		if err != nil {
 			return misuse(NotMeasured, name, err)
 		}
-		m.Drawn, m.Measured = [2]float64{100, 100}, bars
+		m.Drawn, m.Measured = drawn, bars
 	}
 	return nil
 }
