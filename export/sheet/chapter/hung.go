@@ -95,7 +95,8 @@ func (b build) rollNotice() sheet.Notice {
 	turns := fmt.Sprintf(say.Turns, b.Round(state.AtEdge), b.Style.Angle(r.Turn), given.Times(r.Share))
 	switch {
 	case r.Over:
-		return sheet.Notice{Grade: sheet.Bad, Title: say.TurnsOver, Lines: []string{fmt.Sprintf(say.Over, b.Round(state.AtEdge), b.Style.Angle(r.Turn)), say.Mend}}
+		over := fmt.Sprintf(say.Over, b.Round(state.AtEdge), b.Style.Angle(r.Turn))
+		return sheet.Notice{Grade: sheet.Bad, Title: say.TurnsOver, Lines: []string{over, say.Mend}}
 	case r.Stable:
 		return sheet.Notice{Grade: sheet.Good, Title: say.Steady, Lines: []string{turns}}
 	case r.Rocks:

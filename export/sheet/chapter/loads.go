@@ -80,7 +80,8 @@ func (b build) marginBlocks() []sheet.Block {
 // governsTable has one line a part: the state that loads it most.
 func (b build) governsTable() sheet.Table {
 	say := b.Say.Loads
-	t := sheet.Table{ID: "governs", Caption: say.Governs, Head: say.GovernColumns[:], Words: []bool{true, true, false, false, false, false, true}}
+	t := sheet.Table{ID: "governs", Caption: say.Governs, Head: say.GovernColumns[:],
+		Words: []bool{true, true, false, false, false, false, true}}
 	for _, k := range b.Margins.ByPart() {
 		row := b.checkRow(k, 0)
 		t.AddStrong(k.Unmet(), row[0], b.Say.Names.Margins.Cases[k.Case], row[1], row[3], row[4], row[5], row[6])

@@ -87,7 +87,8 @@ func TestMarginBlocks(t *testing.T) {
 	if want := []string{"Side cord", "5000 N", "15000 N", "0 N", "0.00", "0.90, assumed"}; !slices.Equal(least.Rows[0][:6], want) {
 		t.Errorf("least %q, want %q", least.Rows[0], want)
 	}
-	if !slices.Equal(least.Strong, []bool{false, true}) || least.Rows[1][2] != "–" || least.Rows[1][5] != "–" || least.Rows[1][7] != "4000 N" {
+	if !slices.Equal(least.Strong, []bool{false, true}) ||
+		least.Rows[1][2] != "–" || least.Rows[1][5] != "–" || least.Rows[1][7] != "4000 N" {
 		t.Errorf("least %q, strong %v", least.Rows, least.Strong)
 	}
 	if states := blocks[5].(sheet.Table); states.Rows[1][0] != "Edge (bounded)" || states.Rows[1][8] != "–" || states.Rows[0][9] != "0.50" {

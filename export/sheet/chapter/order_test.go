@@ -140,7 +140,9 @@ func TestStepBars(t *testing.T) {
 
 func TestStepHang(t *testing.T) {
 	b := hangs(t)
-	for offset, name := range map[float64]string{25: "to check afterwards: head apex above the other", -25: "to check afterwards: foot apex above the other"} {
+	for offset, name := range map[float64]string{
+		25: "to check afterwards: head apex above the other", -25: "to check afterwards: foot apex above the other",
+	} {
 		b.Shape.Offset = offset
 		if got := facts(b.stepHang(), name); !slices.Equal(got, []string{"25 mm"}) {
 			t.Errorf("offset %g: %q is %q", offset, name, got)

@@ -109,8 +109,9 @@ type Roll struct {
 func englishRoll() Roll {
 	return Roll{
 		Steady: "Steady against rolling", Rocks: "It rocks more than most like", NotSteady: "It is not steady", TurnsOver: "It turns over",
-		Turns: "With the centre of mass %s aside, on the back, the bed turns by %s; the lower cord then carries %s of the weight. Under 20° is steady.",
-		Over:  "Before the centre of mass is %s aside, with the bed turned by %s, it is at rest no more.",
-		Mend:  "Deeper drops at the bars, a steeper hang or wider bars make it steadier.",
+		Turns: "With the centre of mass %s aside, on the back, the bed turns by %s; the lower cord then carries %s of the weight. " +
+			"Under 20° is steady.",
+		Over: "Before the centre of mass is %s aside, with the bed turned by %s, it is at rest no more.",
+		Mend: "Deeper drops at the bars, a steeper hang or wider bars make it steadier.",
 	}
 }
