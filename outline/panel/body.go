@@ -146,6 +146,7 @@ func (m *maker) bodyLabels() []piece.Label {
 		m.named(m.words.Cloth.Body),
 		m.d.Cloth.Name,
 		fmt.Sprintf(m.words.Cloth.ShapeFace, m.mark),
+		m.largestMass(),
 	)
 	out = append(out, m.lineLabels()...)
 	out = append(out,
@@ -153,6 +154,12 @@ func (m *maker) bodyLabels() []piece.Label {
 		piece.Label{Text: m.words.Cloth.Sides[bed.Left], At: geom.Pt(x, m.sideRoom()), Height: h / 2},
 		piece.Label{Text: m.words.Cloth.Sides[bed.Right], At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
 	return out
+}
+
+// largestMass is what the bed is made to carry, lettered where everybody who gets in
+// sees it.
+func (m *maker) largestMass() string {
+	return fmt.Sprintf(m.words.LargestMass, m.d.Output.Style(0).People(float64(m.d.Sleeper.Mass), false))
 }
 
 // named returns what tells one piece of the design from the others.

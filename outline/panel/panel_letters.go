@@ -20,6 +20,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 		m.d.Cloth.Name,
 		fmt.Sprintf(m.words.Cloth.Shape, m.mark),
 		m.panelSides(q),
+		m.largestMass(),
 	}
 	head, foot := m.out.BarLines[hung.Head][0].X, m.out.BarLines[hung.Foot][0].X
 	at := head + 5*clothLetter

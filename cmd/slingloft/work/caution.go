@@ -1,8 +1,6 @@
 package work
 
 import (
-	"fmt"
-
 	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/words"
@@ -27,9 +25,4 @@ func (p *Plan) Cautions() [words.HazardCount]words.Caution {
 		out[h] = p.Words.Names.CautionFor(words.Hazard(h), f)
 	}
 	return out
-}
-
-// LargestMass returns what is lettered on the bed.
-func (p *Plan) LargestMass() string {
-	return fmt.Sprintf(p.Words.Names.LargestMass, p.Style().People(float64(p.Design.Sleeper.Mass), false))
 }

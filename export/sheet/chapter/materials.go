@@ -20,7 +20,13 @@ func (b build) materials() (sheet.Section, error) {
 	if b.Bill == nil {
 		return s, nil
 	}
-	s.Add(b.billTable(), b.massTable())
+	s.Add(b.billTable())
+	if b.Margins != nil {
+		strengths := b.leastTable()
+		strengths.ID = "materials-least"
+		s.Add(strengths, sheet.Para(b.Say.Names.Margins.Least.Knots))
+	}
+	s.Add(b.massTable())
 	if len(b.Bill.Bars) > 0 {
 		s.Add(b.barsList())
 	}
