@@ -70,6 +70,10 @@ func (a *assessor) leasts() []Least {
 		cord(LegThing, leg, runs, HeadLeg, FootLeg),
 		cord(LineThing, d.Hang.Line, 1, HeadLine, FootLine),
 	}
+	if d.Hang.Fastening == design.Hitched {
+		line := &out[len(out)-1]
+		line.Value, line.Keeps, line.Assumed = line.Knotted, KnotKeeps, true
+	}
 	hook := a.hardest(HeadHook, FootHook)
 	out = append(out, Least{Thing: HookThing, Value: hook.Load * hook.Required, Given: float64(a.Hook), Keeps: 1, Check: hook})
 	return append(out, a.leastSewn()...)

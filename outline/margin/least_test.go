@@ -127,3 +127,17 @@ func TestUnproven(t *testing.T) {
 		t.Errorf("%v unproven with nothing known", u)
 	}
 }
+
+// Hang lines that are tied with a hitch are judged, and bought, as knotted.
+func TestHitched(t *testing.T) {
+	d := sample()
+	s := solve(t, d)
+	in := hangs(&s, d)
+	spliced := least(t, margin.Of(in), margin.LineThing)
+	in.Design.Hang.Fastening = design.Hitched
+	r := margin.Of(in)
+	tied := least(t, r, margin.LineThing)
+	near(t, "strength to buy", tied.Value, spliced.Knotted, 1e-12)
+	near(t, "capacity", check(t, r, "head hang line, sitting").Capacity, 16e3*0.33, 1e-12)
+	near(t, "legs are spliced all the same", check(t, r, "head leg, sitting").Capacity, 10e3*0.9, 1e-12)
+}

@@ -70,6 +70,9 @@ func (a *assessor) rope(part Part, c Case, load float64, kind design.Cord, key d
 	if kind.Strength == 0 {
 		k.Missing = append(k.Missing, key.In("strength"))
 	}
+	if key == design.KeyHangLine && a.design.Hang.Fastening == design.Hitched {
+		efficiency = KnotKeeps // a hitch holds its end
+	}
 	if efficiency == 0 {
 		// A splice keeps no more than the cord has.
 		k.Missing = append(k.Missing, design.KeySpliceEfficiency)
@@ -275,6 +278,9 @@ func (a *assessor) notes() []Note {
 	}
 	if a.design.Sleeper.Shoulders == 0 {
 		n = append(n, ShouldersGuessed)
+	}
+	if a.design.Hang.Fastening == design.Hitched {
+		n = append(n, LinesKnotted)
 	}
 	if a.LinesGuessed {
 		n = append(n, LinesGuessed)

@@ -77,6 +77,7 @@ const (
 	BarsAlone                    // without their own weight or a knee's push
 	ThrustOnAxis                 // for want of an eccentricity
 	ShouldersGuessed             // the shoulders' breadth is estimated
+	LinesKnotted                 // hang lines are tied with a hitch
 	LinesGuessed                 // the hang lines' lengths are not known
 	JointAsBar                   // a sectional bar's joint is taken to be as stiff as the bar
 	StretchUnknown               // cords or cloth of which no stiffness is known do not stretch

@@ -225,6 +225,7 @@ func englishMargins() Margins {
 			margin.BarsAlone:        "bars are checked without their own weight and without what a knee or hand puts on them",
 			margin.ThrustOnAxis:     "bars: the thrust is taken to act on the axis; give bar.eccentricity for tips that push off it",
 			margin.ShouldersGuessed: "edge: the sleeper's shoulder breadth is estimated",
+			margin.LinesKnotted:     "hang lines are tied: a third of their strength is counted on, whatever their splices keep",
 			margin.LinesGuessed:     "hang lines of usual length are taken for the loads, since the design does not say where it hangs; the figures of the hanging name it",
 			margin.JointAsBar: "a sectional bar is taken to be as stiff and strong at its joint as elsewhere; parts that reach into each other " +
 				"by less than two diameters are not (EN ISO 5912)",
