@@ -22,9 +22,9 @@ func (b build) materials() (sheet.Section, error) {
 	}
 	s.Add(b.billTable())
 	if b.Margins != nil {
-		strengths := b.leastTable()
-		strengths.ID = "materials-least"
-		s.Add(strengths, sheet.Para(b.Say.Names.Margins.Least.Knots))
+		t := b.leastTable()
+		s.Add(sheet.Table{ID: "materials-least", Caption: t.Caption, Head: t.Head, Words: t.Words, Rows: t.Rows, Strong: t.Strong},
+			sheet.Para(b.Say.Names.Margins.Least.Knots))
 	}
 	s.Add(b.massTable())
 	if len(b.Bill.Bars) > 0 {
