@@ -79,8 +79,12 @@ type Working struct {
 	Scatter float64 // of κ from splice to splice
 	Kappa   float64 // of κ itself, in every splice alike
 	Loss    float64 // of an eye's crossing, in every eye alike
-	Set     float64 // part by which a spliced cord grows under its first load
-	Taken   Taken   // what is done about it
+	// Whole is the bury of eyes that show only what bury and crossing lose together, mm:
+	// where κ is larger by some amount the crossing is smaller by so much of this. 0:
+	// they are known apart.
+	Whole float64
+	Set   float64 // part by which a spliced cord grows under its first load
+	Taken Taken   // what is done about it
 	// Tape is of a node that is read off a tape under load, and set right, before its
 	// buries are locked: then neither marks nor contraction count. 0: none is read.
 	Tape   float64
@@ -100,7 +104,9 @@ func WorkingOf(a design.Accuracy, e cord.Estimate) Working {
 	}
 	if e.Pieces > 0 {
 		w.Kappa = e.Kappa.Error
-		if !e.Together {
+		if e.Together {
+			w.Whole = e.WholeBuried
+		} else {
 			w.Loss = e.Loss.Error
 		}
 	}
@@ -180,7 +186,7 @@ func (s *stack) splices(side, leg, eye float64) {
 	// What contracts more than was taken comes out shorter.
 	s.alike(Contraction, func(o *Off) {
 		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
-			o[p] = -s.w.Kappa * (side + eye)
+			o[p] = -s.w.Kappa * (side + eye - s.w.Whole)
 		}
 		o[finished.LeftSide], o[finished.RightSide] = -2*s.w.Kappa*leg, -2*s.w.Kappa*leg
 	})

@@ -68,6 +68,12 @@ func TestStackPractice(t *testing.T) {
 	w := accuracy.WorkingOf(d.Accuracy, e)
 	rss, _ = squares(accuracy.Stack(&s, d, sp, w), finished.HeadLeftLeg)
 	bury := 180.0
+	// Whole eyes of one bury say what an eye loses, whatever its κ: only the bury in the
+	// side cord is in doubt with it.
+	together := e
+	together.Together, together.WholeBuried, together.Kappa.Error = true, 180, 0.03
+	one, _ := squares(accuracy.Stack(&s, d, sp, accuracy.WorkingOf(d.Accuracy, together)), finished.HeadLeftLeg)
+	near(t, "whole eyes", one, math.Sqrt(2.25+2*math.Pow(0.01*180, 2)+math.Pow(0.03*180, 2)+math.Pow(0.004*820, 2)), 1e-9)
 	near(t, "tried", rss, math.Sqrt(2.25+2*math.Pow(0.01*bury, 2)+math.Pow(0.004*2*bury, 2)+1+math.Pow(0.004*820, 2)), 1e-9)
 }
 

@@ -71,7 +71,7 @@ func englishAccuracy() Accuracy {
 			accuracy.LevelAlready: "the tips are level within twice what can be told of them: leave everything as it is",
 			accuracy.BySleeper: "a sleeper lies aside by no one knows how much, which rolls both bars: only end against end and one bar's roll " +
 				"against the other's are judged; read under a weight to know more",
-			accuracy.AnyLines:       "the design has no hang lines: they are taken to be set by hand, 100 mm either way",
+			accuracy.AnyLines:       "the design has no hang lines: they are taken to be set by hand as far as need be",
 			accuracy.ReadAgain:      "read again after the third night",
 			accuracy.SleeperCentred: "the sleeper keeps to the middle of the cloth",
 		},
