@@ -54,7 +54,8 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	d.Accuracy = accuracyOf(stack, err, say)
 	d.Guests = []Guest{}
 	for _, g := range p.Guests() {
-		d.Guests = append(d.Guests, guestOf(g))
+		least, _ := g.Least()
+		d.Guests, d.least = append(d.Guests, guestOf(g, w.Margins)), append(d.least, least)
 	}
 	d.hung(p, say)
 	d.bill, err = p.Bill(l)

@@ -3,7 +3,9 @@ package figures
 import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/finished"
+	"slingloft/outline/quantity"
 	"slingloft/outline/state"
+	"slingloft/outline/words"
 )
 
 // Guest is what another sleeper finds in the bed as it is made.
@@ -15,7 +17,9 @@ type Guest struct {
 	Ground float64    `json:"ground,omitempty"`
 	Hang   Pair       `json:"hang"` // of the hang lines above the level, head and foot, rad
 	Loads  GuestLoads `json:"loads"`
-	Cannot string     `json:"cannot,omitempty"` // why the bed does not rest under the guest
+	// Margins are one of each part, of the guest's state that loads it most.
+	Margins []Check `json:"margins"`
+	Cannot  string  `json:"cannot,omitempty"` // why the bed does not rest under the guest
 }
 
 // GuestLoads are what the parts carry under a guest who lies still.
@@ -27,12 +31,13 @@ type GuestLoads struct {
 	Cloth float64 `json:"cloth"` // largest tension across the bed, N/mm
 }
 
-func guestOf(g work.Guest) Guest {
-	out := Guest{Name: g.Name, Level: g.Lying.Level, Ground: g.Ground, Hang: g.Lying.Hang}
+func guestOf(g work.Guest, w words.Margins) Guest {
+	out := Guest{Name: g.Name, Level: g.Lying.Level, Ground: g.Ground, Hang: g.Lying.Hang, Margins: []Check{}}
 	if g.Err != nil {
 		out.Cannot = g.Err.Error()
 		return out
 	}
+	out.Margins = append(out.Margins, checksOf(g.Checks, w)...)
 	load := func(m state.Member) float64 { return m.Load(g.Lying.Loads) }
 	out.Loads = GuestLoads{Side: load(state.SideCord), Leg: Pair{load(state.HeadLeg), load(state.FootLeg)},
 		Hang: Pair{load(state.HeadLine), load(state.FootLine)}, Bar: Pair{load(state.HeadBar), load(state.FootBar)}, Cloth: load(state.Cloth)}
@@ -58,9 +63,15 @@ func (b *report) guests(d Document) {
 		b.row(g.Name, b.mm(g.Level.Along), b.mm(g.Level.Sag), b.mm(g.Level.Height), ground, b.deg(g.Hang[0]), b.deg(g.Hang[1]),
 			b.force(g.Loads.Hang[0]), b.force(g.Loads.Hang[1]), b.force(g.Loads.Side))
 	}
-	for _, g := range d.Guests {
-		if g.Cannot != "" {
+	for i, g := range d.Guests {
+		c := d.least[i]
+		switch {
+		case g.Cannot != "":
 			b.line(say.Cannot, g.Name, g.Cannot)
+		case c.Unmet():
+			b.line(say.Unmet, g.Name, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+		case c.Capacity > 0:
+			b.line(say.Least, g.Name, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 		}
 	}
 	b.line("%s", say.How)

@@ -6,6 +6,7 @@ import (
 	"slingloft/cmd/slingloft/document"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
+	"slingloft/outline/margin"
 	"slingloft/outline/rig"
 	"slingloft/outline/stock"
 )
@@ -57,7 +58,8 @@ type Document struct {
 	Hung        *Hung        `json:"hung,omitempty"`  // absent where nothing was measured
 
 	corrected *accuracy.Corrected
-	bill      stock.Bill // what Materials tells
+	least     []margin.Check // of each guest, nearest to what is required; a capacity of 0: none is known
+	bill      stock.Bill     // what Materials tells
 }
 
 // Hazard is a caution: what the danger is, what comes of it, what to do about it.

@@ -26,7 +26,8 @@ func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
 		d.Accuracy = &r
 	}
 	for _, g := range p.Guests() {
-		d.Guests = append(d.Guests, given.Guest{Name: g.Name, Lying: g.Lying, Ground: g.Ground, Cannot: g.Err})
+		least, _ := g.Least()
+		d.Guests = append(d.Guests, given.Guest{Name: g.Name, Lying: g.Lying, Ground: g.Ground, Cannot: g.Err, Least: least})
 	}
 	if p.Design.Hung.Given {
 		if c, err := p.Corrected(); err == nil {

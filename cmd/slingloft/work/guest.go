@@ -3,6 +3,7 @@ package work
 import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
 	"slingloft/outline/rig"
 	"slingloft/outline/state"
 )
@@ -15,7 +16,14 @@ type Guest struct {
 	// design does not say where the bed hangs.
 	Ground float64
 	Err    error // why there is no such state
+	// Checks are one of each part, of the guest's state that loads it most: lying,
+	// sitting up, getting in, at the edge.
+	Checks []margin.Check
 }
+
+// Least returns the check that is nearest to what it requires, or furthest below it, and
+// whether any capacity is known.
+func (g Guest) Least() (margin.Check, bool) { return margin.Report{Checks: g.Checks}.Governing() }
 
 // Guests returns what every guest of the design finds, each alone in the bed. The bed
 // and its anchors stay as they were made for the sleeper.
@@ -24,7 +32,14 @@ func (p *Plan) Guests() []Guest {
 	made := p.Made()
 	for _, g := range p.Design.Guests {
 		found := Guest{Guest: g}
-		found.Lying, found.Err = state.Lie(made, p.person(g.Sleeper))
+		who := p.person(g.Sleeper)
+		found.Lying, found.Err = state.Lie(made, who)
+		if found.Err == nil {
+			d := p.Design
+			d.Sleeper = g.Sleeper
+			found.Checks = margin.Of(margin.Input{Shape: &p.Shape, Design: d, Hook: d.Hang.HookStrength, Joined: p.joined(),
+				States: state.Of(made, who), LinesGuessed: !p.Hangs}).ByPart()
+		}
 		if p.Hangs && found.Err == nil {
 			found.Ground = p.Place.Lowest - rig.Lowest(&p.Shape) + found.Lying.Level.Height
 		}

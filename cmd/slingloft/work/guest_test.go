@@ -68,6 +68,17 @@ crown = "30 mm"
 			t.Errorf("guest %d: %g above ground, at a level of %g", i, g.Ground, g.Lying.Level.Height)
 		}
 	}
+	// Of the sleeper as a guest every part's check is that of the design, and the heavier
+	// guest has the lesser margins.
+	own1 := p.Margins().ByPart()
+	for i, c := range guests[0].Checks {
+		if c.Part != own1[i].Part || math.Abs(c.Load-own1[i].Load) > 1e-6*c.Load {
+			t.Errorf("%s: load %g, the sleeper's %g", c.Name(), c.Load, own1[i].Load)
+		}
+		if heavy := guests[1].Checks[i]; heavy.Load <= c.Load {
+			t.Errorf("%s: %g N under 120 kg, %g under 74", c.Name(), heavy.Load, c.Load)
+		}
+	}
 	if !(guests[1].Ground < guests[0].Ground && guests[0].Ground < guests[2].Ground) {
 		t.Errorf("heights over ground %.1f, %.1f, %.1f: want the heaviest lowest", guests[0].Ground, guests[1].Ground, guests[2].Ground)
 	}

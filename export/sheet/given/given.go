@@ -62,6 +62,9 @@ type Guest struct {
 	Lying  state.State
 	Ground float64 // of the bottom line at mid-bay above ground, mm; 0: not known
 	Cannot error   // why the bed does not rest under the guest
+	// Least is the check that is nearest to what it requires; with a capacity of 0 none is
+	// known.
+	Least margin.Check
 }
 
 // Lay is one roll or sheet with the pieces on it.

@@ -89,6 +89,8 @@ type Guests struct {
 	Caption string // unit
 	Columns [10]string
 	Cannot  string // guest, why the bed does not rest
+	Least   string // guest, check that is nearest to what it requires, its margin, required
+	Unmet   string // likewise of one that is not met
 	How     string
 }
 
@@ -98,6 +100,8 @@ func englishGuests() Guests {
 		Columns: [10]string{"guest", "head above foot", "sag", "higher than designed", "over ground", "head line", "foot line",
 			"pull at the head", "pull at the foot", "side cord"},
 		Cannot: "%s: the bed is not found at rest: %s",
+		Least:  "%s: least margin: %s %s, required %s",
+		Unmet:  "%s: not met: %s has margin %s, required %s",
 		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, height that " +
 			"of mid-bay; hang lines and anchors stay as they were set for the sleeper",
 	}
