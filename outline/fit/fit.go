@@ -99,7 +99,7 @@ func Propose(p Person) (Proposal, error) {
 // Bounds under which cautions for children come first: own choice.
 const (
 	ChildMass    quantity.Kilograms = 40
-	ChildStature                    = 1400 // mm
+	ChildStature float64            = 1400 // mm
 )
 
 // Child reports whether the person may be a child, by size.
