@@ -18,6 +18,19 @@ type Properties map[string]string
 // Add adds an object.
 func (l Looks) Add(name string, p Properties) { l[name] = append(l[name], p) }
 
+// LookFaultsOf is [LookFaults] for files, whose looks are read by looksOf.
+func LookFaultsOf(got, due []byte, looksOf func([]byte) (Looks, error)) ([]string, error) {
+	a, err := looksOf(got)
+	if err != nil {
+		return nil, err
+	}
+	b, err := looksOf(due)
+	if err != nil {
+		return nil, err
+	}
+	return LookFaults(a, b), nil
+}
+
 // LookFaults says what of the looks of a file is not as it should be: a few of the
 // objects, the first by name, and how many more.
 func LookFaults(got, due Looks) []string {

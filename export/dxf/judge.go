@@ -15,17 +15,7 @@ import (
 // faults compares all that Read does not give back and that a program which opens the
 // file acts on: colours, line types, widths and states of layers and entities, texts and
 // points, units, and whatever stands behind the end.
-func faults(got, due []byte) ([]string, error) {
-	a, err := looksOf(got)
-	if err != nil {
-		return nil, err
-	}
-	b, err := looksOf(due)
-	if err != nil {
-		return nil, err
-	}
-	return export.LookFaults(a, b), nil
-}
+func faults(got, due []byte) ([]string, error) { return export.LookFaultsOf(got, due, looksOf) }
 
 // judge gathers the looks of a file.
 type judge struct {
@@ -69,25 +59,8 @@ func looksOf(data []byte) (export.Looks, error) {
 
 // file follows the file to its end.
 func (j judge) file() error {
-	section := ""
-	for {
-		p, err := j.next()
-		if errors.Is(err, io.EOF) {
-			return errors.New("file ends before EOF")
-		}
-		if err != nil {
-			return err
-		}
+	return j.sections(func(section string, p pair) (err error) {
 		switch {
-		case p.code == 0 && p.value == "EOF":
-			return nil
-		case p.code == 0 && p.value == "SECTION":
-			if p, err = j.next(); err != nil {
-				return err
-			}
-			section = p.value
-		case p.code == 0 && p.value == "ENDSEC":
-			section = ""
 		case section == "HEADER" && p.code == 9:
 			err = j.variable(p.value)
 		case section == "TABLES" && p.code == 0 && (p.value == "LAYER" || p.value == "LTYPE"):
@@ -97,10 +70,8 @@ func (j judge) file() error {
 		case section == "BLOCKS" && p.code == 0 && p.value == "BLOCK":
 			err = j.block()
 		}
-		if err != nil {
-			return err
-		}
-	}
+		return err
+	})
 }
 
 // Variables of the header by which the file is drawn otherwise.

@@ -77,25 +77,8 @@ type block struct {
 var mmPerUnit = [...]float64{1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000, 10: 914.4, 14: 100}
 
 func (f *file) read(s *scanner) error {
-	section := ""
-	for {
-		p, err := s.next()
-		if errors.Is(err, io.EOF) {
-			return errors.New("file ends before EOF")
-		}
-		if err != nil {
-			return err
-		}
+	return s.sections(func(section string, p pair) (err error) {
 		switch {
-		case p.code == 0 && p.value == "EOF":
-			return nil
-		case p.code == 0 && p.value == "SECTION":
-			if p, err = s.next(); err != nil {
-				return err
-			}
-			section = p.value
-		case p.code == 0 && p.value == "ENDSEC":
-			section = ""
 		case section == "HEADER" && p.code == 9:
 			err = f.variable(s, p.value)
 		case section == "TABLES" && p.code == 0 && p.value == "LAYER":
@@ -106,10 +89,8 @@ func (f *file) read(s *scanner) error {
 		case section == "BLOCKS" && p.code == 0 && p.value == "BLOCK":
 			err = f.readBlock(s)
 		}
-		if err != nil {
-			return err
-		}
-	}
+		return err
+	})
 }
 
 // variable reads a header variable that is of use.

@@ -37,6 +37,36 @@ func newScanner(r io.Reader) *scanner {
 	return &scanner{lines: lines, left: maxPairs}
 }
 
+// sections hands every pair to visit, with the section that it stands in, "" between
+// sections, until the end of the file. What belongs to a pair visit may read on its own.
+func (s *scanner) sections(visit func(section string, p pair) error) error {
+	section := ""
+	for {
+		p, err := s.next()
+		if errors.Is(err, io.EOF) {
+			return errors.New("file ends before EOF")
+		}
+		if err != nil {
+			return err
+		}
+		switch {
+		case p.code == 0 && p.value == "EOF":
+			return nil
+		case p.code == 0 && p.value == "SECTION":
+			if p, err = s.next(); err != nil {
+				return err
+			}
+			section = p.value
+		case p.code == 0 && p.value == "ENDSEC":
+			section = ""
+		default:
+			if err := visit(section, p); err != nil {
+				return err
+			}
+		}
+	}
+}
+
 // next returns the next pair; io.EOF after the last.
 func (s *scanner) next() (pair, error) {
 	if s.held != nil {
