@@ -1,6 +1,7 @@
 package work
 
 import (
+	"slingloft/outline/design"
 	"slingloft/outline/margin"
 	"slingloft/outline/rig"
 	"slingloft/outline/state"
@@ -15,9 +16,7 @@ type burden struct {
 // burdenOf puts the made bed of a rigged plan through its states.
 func burdenOf(p *Plan) burden {
 	bed, who := p.Made(), p.Person()
-	in := margin.Input{Shape: &p.Shape, Design: p.Design, Hook: p.Design.Hang.HookStrength, Joined: p.joined(),
-		States: state.Of(bed, who), LinesGuessed: !p.Hangs}
-	out := burden{margin.Of(in), rig.Steadiness(&p.Shape, p.Design.Sleeper)}
+	out := burden{p.loaded(p.Design, state.Of(bed, who)), rig.Steadiness(&p.Shape, p.Design.Sleeper)}
 	r := &out.roll
 	roll, err := state.RollOf(bed, who)
 	if err != nil {
@@ -28,6 +27,13 @@ func burdenOf(p *Plan) burden {
 	r.Turn, r.Share, r.Over = roll.Turn, roll.Share, roll.Over
 	r.Stable, r.Rocks = roll.How == state.Stable, roll.How == state.Rocks
 	return out
+}
+
+// loaded returns what every part carries in some states of the made bed. The design has
+// the one who lies in it as its sleeper.
+func (p *Plan) loaded(d design.Design, states []state.State) margin.Report {
+	return margin.Of(margin.Input{Shape: &p.Shape, Design: d, Hook: d.Hang.HookStrength, Joined: p.joined(),
+		States: states, LinesGuessed: !p.Hangs})
 }
 
 // joined reports whether the body has lengthwise joins.

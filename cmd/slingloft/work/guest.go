@@ -37,8 +37,7 @@ func (p *Plan) Guests() []Guest {
 		if found.Err == nil {
 			d := p.Design
 			d.Sleeper = g.Sleeper
-			found.Checks = margin.Of(margin.Input{Shape: &p.Shape, Design: d, Hook: d.Hang.HookStrength, Joined: p.joined(),
-				States: state.Of(made, who), LinesGuessed: !p.Hangs}).ByPart()
+			found.Checks = p.loaded(d, state.Of(made, who)).ByPart()
 		}
 		if p.Hangs && found.Err == nil {
 			found.Ground = p.Place.Lowest - rig.Lowest(&p.Shape) + found.Lying.Level.Height
