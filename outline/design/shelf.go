@@ -1,6 +1,7 @@
 package design
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -170,11 +171,7 @@ func (r *shelfReader) kind(e *entry) {
 func (r *shelfReader) entry(s slot, e *entry) {
 	full := Key(s.kind).In(e.name)
 	out := &shelved{name: e.name, at: e.table.at}
-	known := make([]string, 0, len(s.to))
-	for name := range s.to {
-		known = append(known, name)
-	}
-	slices.Sort(known)
+	known := slices.Sorted(maps.Keys(s.to))
 	for _, kv := range e.table.entries {
 		key, ok := s.to[kv.name]
 		switch {
