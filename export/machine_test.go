@@ -41,7 +41,7 @@ func TestAxesOfMachine(t *testing.T) {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := hpgl.Write(&b, readertest.Square(), o); err != nil {
+	if err := hpgl.WriteFor(&b, readertest.Square(), o, hpgl.Plot{}); err != nil {
 		t.Fatal(err)
 	}
 	// The square lies from (10 5) to (30 25) on a sheet 30 mm high: 5 mm to 25 mm

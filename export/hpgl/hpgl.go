@@ -31,11 +31,6 @@ const unitsPerMM = 40
 // pairsPerLine is how many points one PD holds; old buffers are small.
 const pairsPerLine = 30
 
-// Write writes the drawing as HP-GL/2 with the usual pens, see [Pen].
-func Write(out io.Writer, d export.Drawing, o export.Options) error {
-	return WriteFor(out, d, o, Plot{})
-}
-
 // Plot is how a machine plots on one material. The zero value draws all with the usual
 // pens.
 type Plot struct {
@@ -58,7 +53,8 @@ func (p Pens) of(w piece.Work) int {
 	return Pen(w)
 }
 
-// WriteFor is [Write] as a plotter has it. [Read] knows the usual ones only.
+// WriteFor writes the drawing as HP-GL/2, as a plotter has it. [Read] knows the usual pens
+// only, see [Pen].
 func WriteFor(out io.Writer, d export.Drawing, o export.Options, p Plot) error {
 	plain, err := d.Plain(o)
 	if err != nil {

@@ -16,7 +16,9 @@ import (
 	"slingloft/outline/piece"
 )
 
-func write(b *bytes.Buffer, d export.Drawing, o export.Options) error { return Write(b, d, o) }
+func write(b *bytes.Buffer, d export.Drawing, o export.Options) error {
+	return WriteFor(b, d, o, Plot{})
+}
 
 // tolerance is half a plotter unit along both axes.
 const tolerance = 0.0125 * math.Sqrt2

@@ -159,7 +159,7 @@ func TestNotes(t *testing.T) {
 func TestWriteError(t *testing.T) {
 	for _, after := range []int{0, 1, 5000} {
 		d := readertest.Drawing(t, 1)
-		if err := Write(&full{left: after}, d, export.Options{}); !errors.Is(err, errFull) {
+		if err := WriteFor(&full{left: after}, d, export.Options{}, Plot{}); !errors.Is(err, errFull) {
 			t.Errorf("full after %d bytes: %v", after, err)
 		}
 	}

@@ -21,21 +21,15 @@ type Strut struct {
 	Off     float64 // of the thrust from the axis at both ends, to the side of the bow, mm
 }
 
-// Crooked returns the thrust, N, at which a bar with pinned ends yields whose axis is
-// bowed by bow mm at mid-length and whose thrust acts e mm off the axis at both
-// ends, both to one side: with σ = P/A, Euler's load Pe and W = I/c,
+// Weakened returns the thrust, N, at which a strut yields, of which at mid-length no
+// more is left than a weaker section, or the whole: with σ = P/A, Euler's load Pe and
+// W = I/c,
 //
 //	σ + P bow / (W (1 − P/Pe)) + P e / (W cos(π/2 √(P/Pe))) = yield
 //
-// which is the Perry formula (fy − σ)(σe − σ) = η σ σe, η = bow A / W, for e = 0 and
-// the secant formula for bow = 0.
-func Crooked(s Section, modulus, yield, l, bow, e float64) float64 {
-	return Weakened(Strut{s, modulus, l, bow, e}, s, yield)
-}
-
-// Weakened returns the thrust as [Crooked] does of a strut of which at mid-length no
-// more is left than a weaker section: A and W are those of what is left, Euler's load that
-// of the whole, since a short weakness makes it hardly softer.
+// which is the Perry formula (fy − σ)(σe − σ) = η σ σe, η = bow A / W, for no thrust off
+// the axis and the secant formula for no bow. A and W are those of what is left, Euler's
+// load that of the whole, since a short weakness makes it hardly softer.
 func Weakened(t Strut, left Section, yield float64) float64 {
 	critical := Euler(t.Section, t.Modulus, t.Length)
 	w := left.Inertia / left.Edge

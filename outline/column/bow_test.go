@@ -18,10 +18,10 @@ func TestCrooked(t *testing.T) {
 		{3.6010, 0, 5387.7753},
 		{0, 1.8, 5738.7871},
 	} {
-		near(t, "thrust", column.Crooked(s, 69000, 240, 900, row.bow, row.e), row.want, 1e-5)
+		near(t, "thrust", crooked(s, 69000, 240, 900, row.bow, row.e), row.want, 1e-5)
 	}
 	// Both together are worse than either.
-	if p := column.Crooked(s, 69000, 240, 900, 1.8, 1.8); !(p < 5738.78 && p > 5200) {
+	if p := crooked(s, 69000, 240, 900, 1.8, 1.8); !(p < 5738.78 && p > 5200) {
 		t.Errorf("bow and eccentricity together: %g N", p)
 	}
 }
@@ -37,7 +37,7 @@ func TestColumnCurve(t *testing.T) {
 	const lambda = 0.54727251
 	eta := 0.2 * (lambda - 0.1)
 	bow := eta * inertia / (side / 2) / area
-	near(t, "load", column.Crooked(s, 70000, 200, 1000, bow, 0), 73831.72, 2e-5)
+	near(t, "load", crooked(s, 70000, 200, 1000, bow, 0), 73831.72, 2e-5)
 }
 
 // A hole of 4 mm across a tube 25 × 1.5 where it bends most: by adding up thin slices

@@ -8,8 +8,6 @@ package column
 
 import (
 	"math"
-
-	"slingloft/outline/numeric"
 )
 
 // Section is a round cross-section.
@@ -71,37 +69,4 @@ func Buckling(s Section, modulus, yield, l float64) (load float64, euler bool) {
 		return Euler(s, modulus, l), true
 	}
 	return Johnson(s, modulus, yield, l), false
-}
-
-// Secant returns the largest stress, N/mm², and the deflection at mid-length,
-// mm, of a bar with pinned ends whose thrust acts e mm off the axis at both ends:
-//
-//	σ = P/A (1 + e c/k² sec φ)    δ = e (sec φ − 1)    φ = (l/2k) √(P/(E A))
-//
-// At Euler's load and past it, where no such shape exists, both are infinite.
-func Secant(s Section, modulus, l, thrust, e float64) (stress, deflection float64) {
-	k := s.Gyration()
-	phi := l / (2 * k) * math.Sqrt(thrust/(modulus*s.Area))
-	if phi >= math.Pi/2 {
-		return math.Inf(1), math.Inf(1)
-	}
-	sec := 1 / math.Cos(phi)
-	return thrust / s.Area * (1 + e*s.Edge/(k*k)*sec), e * (sec - 1)
-}
-
-// Yielding returns the thrust at which the secant formula reaches the yield, N.
-func Yielding(s Section, modulus, yield, l, e float64) float64 {
-	limit := min(s.Area*yield, Euler(s, modulus, l))
-	if e == 0 {
-		return limit
-	}
-	over := func(p float64) float64 {
-		stress, _ := Secant(s, modulus, l, p, e)
-		return min(stress, 2*yield) - yield
-	}
-	p, err := numeric.Root(over, 0, limit, 1e-9*limit)
-	if err != nil {
-		return limit
-	}
-	return p
 }

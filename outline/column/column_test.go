@@ -101,6 +101,28 @@ func TestTransition(t *testing.T) {
 	}
 }
 
+// secant returns the largest stress, N/mm², and the deflection at mid-length,
+// mm, of a bar with pinned ends whose thrust acts e mm off the axis at both ends:
+//
+//	σ = P/A (1 + e c/k² sec φ)    δ = e (sec φ − 1)    φ = (l/2k) √(P/(E A))
+//
+// At Euler's load and past it, where no such shape exists, both are infinite.
+func secant(s column.Section, modulus, l, thrust, e float64) (stress, deflection float64) {
+	k := s.Gyration()
+	phi := l / (2 * k) * math.Sqrt(thrust/(modulus*s.Area))
+	if phi >= math.Pi/2 {
+		return math.Inf(1), math.Inf(1)
+	}
+	sec := 1 / math.Cos(phi)
+	return thrust / s.Area * (1 + e*s.Edge/(k*k)*sec), e * (sec - 1)
+}
+
+// crooked returns the thrust at which a bar of one section yields that is bowed by bow and
+// whose thrust acts e off its axis.
+func crooked(s column.Section, modulus, yield, l, bow, e float64) float64 {
+	return column.Weakened(column.Strut{Section: s, Modulus: modulus, Length: l, Bow: bow, Off: e}, s, yield)
+}
+
 // The secant formula on a tube 20 × 1.5, 1000 long, E 69 000; values by a second
 // computation at 25 digits.
 func TestSecant(t *testing.T) {
@@ -108,11 +130,11 @@ func TestSecant(t *testing.T) {
 	for _, r := range []struct{ p, e, stress, bow float64 }{
 		{400, 2, 7.2090271, 0.45969969}, {400, 5, 11.140192, 1.1492492}, {800, 5, 25.872668, 2.8349979},
 	} {
-		stress, bow := column.Secant(s, 69000, 1000, r.p, r.e)
+		stress, bow := secant(s, 69000, 1000, r.p, r.e)
 		near(t, "stress", stress, r.stress, 1e-7)
 		near(t, "deflection", bow, r.bow, 1e-7)
 	}
-	if stress, _ := column.Secant(s, 69000, 1000, 2557, 1); !math.IsInf(stress, 1) {
+	if stress, _ := secant(s, 69000, 1000, 2557, 1); !math.IsInf(stress, 1) {
 		t.Errorf("past Euler's load the stress is %g", stress)
 	}
 }
@@ -124,16 +146,16 @@ func TestYielding(t *testing.T) {
 	for _, l := range []float64{60, 300, 900, 2000} {
 		last := math.Inf(1)
 		for _, e := range []float64{0, 0.01, 1, 5, 20} {
-			p := column.Yielding(s, 68900, 241, l, e)
+			p := crooked(s, 68900, 241, l, 0, e)
 			if p >= last {
 				t.Errorf("l %g, e %g: %g is no less than %g", l, e, p, last)
 			}
 			last = p
 			if e > 0 {
-				stress, _ := column.Secant(s, 68900, l, p, e)
+				stress, _ := secant(s, 68900, l, p, e)
 				near(t, "stress", stress, 241, 1e-6)
 			}
 		}
-		near(t, "central", column.Yielding(s, 68900, 241, l, 0), min(s.Area*241, column.Euler(s, 68900, l)), 1e-12)
+		near(t, "central", crooked(s, 68900, 241, l, 0, 0), min(s.Area*241, column.Euler(s, 68900, l)), 1e-12)
 	}
 }

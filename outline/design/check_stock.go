@@ -101,7 +101,7 @@ func (r *reader) checkStock() {
 	if d.Bar.Stock == 0 || !r.good(KeyBarStock, KeyBarTipReach, KeyBedHeadBar, KeyBedFootBar) {
 		return
 	}
-	if longest := max(d.Bed.HeadBar, d.Bed.FootBar) - 2*d.Bar.TipReach; longest > d.Bar.Stock {
+	if longest := d.Bar.CutFor(max(d.Bed.HeadBar, d.Bed.FootBar)); longest > d.Bar.Stock {
 		r.bounded(KeyBarStock, Found(StockShort, r.show(KeyBarStock, longest)), r.atLeast(KeyBarStock, longest))
 	}
 }

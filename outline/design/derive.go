@@ -1,8 +1,9 @@
 package design
 
 import (
-	"slingloft/outline/quantity"
 	"strconv"
+
+	"slingloft/outline/quantity"
 )
 
 // derive sets what follows from keys together: values left out whose default

@@ -259,6 +259,10 @@ type Bar struct {
 	Price            float64 // per stock length; 0: not given
 }
 
+// CutFor returns the length to which a bar is cut for cords that are open mm apart: less
+// the reach of both tips.
+func (b Bar) CutFor(open float64) float64 { return open - 2*b.TipReach }
+
 // Cloth is the fabric on the roll.
 type Cloth struct {
 	Name          string

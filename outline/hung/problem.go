@@ -71,7 +71,7 @@ func LyingLoad(b design.Bed, s design.Sleeper) Load {
 // BarMass returns the mass of a bar between cord centres that are long mm
 // apart, 0 where the density is not given.
 func BarMass(b design.Bar, long float64) quantity.Kilograms {
-	return quantity.Kilograms(b.Density.PerCubicMillimetre() * BarArea(b) * max(0, long-2*b.TipReach))
+	return quantity.Kilograms(b.Density.PerCubicMillimetre() * BarArea(b) * max(0, b.CutFor(long)))
 }
 
 // BarArea returns the area in mm² of the bar's section, tube or rod.

@@ -106,10 +106,6 @@ func (a *assessor) cords(c Case) {
 
 func ends() [2]hung.End { return [2]hung.End{hung.Head, hung.Foot} }
 
-// BarLength returns the length to which a bar is cut for cords that are open mm
-// apart: less the reach of both tips.
-func BarLength(b design.Bar, open float64) float64 { return open - 2*b.TipReach }
-
 // section returns the whole section of the design's bars.
 func section(b design.Bar) column.Section {
 	if b.Wall == 0 {

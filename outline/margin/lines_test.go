@@ -83,7 +83,9 @@ func TestRequired(t *testing.T) {
 // with what is not given.
 func TestBarCapacities(t *testing.T) {
 	const l, e, fy = 980, 68900, 241
-	bowed := func(s column.Section, bow float64) float64 { return column.Crooked(s, e, fy, l, bow, 0) }
+	bowed := func(s column.Section, bow float64) float64 {
+		return column.Weakened(column.Strut{Section: s, Modulus: e, Length: l, Bow: bow}, s, fy)
+	}
 	for _, r := range []struct {
 		name            string
 		bar             design.Bar

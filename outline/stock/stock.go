@@ -154,7 +154,7 @@ func (b *Bill) bars(in Input) error {
 	var long []Part
 	m := Mass{Part: MassPart{Kind: OfBars}}
 	for e, open := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
-		long = append(long, Part{hung.End(e), open - 2*d.Bar.TipReach})
+		long = append(long, Part{hung.End(e), d.Bar.CutFor(open)})
 		m.Grams += hung.BarMass(d.Bar, open).Grams()
 	}
 	if d.Bar.Density == 0 {

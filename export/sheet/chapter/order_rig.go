@@ -66,11 +66,8 @@ func (b build) stepSplice() sheet.Step {
 	return s
 }
 
-// barCut is the length to cut a bar to: its cords stand beyond its ends by what
-// the tips reach.
-func (b build) barCut(e hung.End) float64 {
-	return b.Shape.Ends[e].Bar - 2*b.Design.Bar.TipReach
-}
+// barCut is the length to cut a bar to.
+func (b build) barCut(e hung.End) float64 { return b.Design.Bar.CutFor(b.Shape.Ends[e].Bar) }
 
 // ofEnd fills the name of an end into a text.
 func (b build) ofEnd(text string, e hung.End) string { return fmt.Sprintf(text, b.Say.Names.Ends[e]) }
