@@ -7,7 +7,6 @@
 package fit
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -23,31 +22,23 @@ type Person struct {
 	Shoulders float64 // breadth over the shoulders; 0: estimated
 	OnSide    bool    // sleeps on the side, with knees drawn up, rather than on the back
 	Step      float64 // figures are rounded to whole steps; 0: 10 mm
-	Inches    bool    // reasons are written in inches
 }
 
 // Reason is why one key of the design has its value.
 type Reason struct {
-	Key    design.Key `json:"key"`
-	Value  float64    `json:"value"` // mm
-	Why    string     `json:"why"`
-	Source string     `json:"source"`
+	Key    design.Key
+	Value  float64 // mm
+	Why    Why
+	Part   float64 // of another measure, or a length in mm, where the reason names one
+	Source Source
 }
 
 // Proposal is a proposed bed. Its sleeper and bed go into a design as they are.
 type Proposal struct {
-	Sleeper design.Sleeper `json:"-"`
-	Bed     design.Bed     `json:"-"`
-	Reasons []Reason       `json:"reasons"`
+	Sleeper design.Sleeper
+	Bed     design.Bed
+	Reasons []Reason
 }
-
-// The sources named beside a figure.
-const (
-	given  = "as given"
-	own    = "own choice"
-	survey = "own choice of the proportion; body measure: " +
-		"C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007 (an army sample, fitter than others)"
-)
 
 // Proportions, all own choice.
 const (
@@ -132,23 +123,22 @@ type proposer struct {
 	step float64
 }
 
-// put rounds a value to whole steps and keeps it with its reason.
-func (b *proposer) put(key design.Key, v float64, source, why string) float64 {
-	v = math.Round(v/b.step) * b.step
-	b.Reasons = append(b.Reasons, Reason{key, v, why, source})
-	return v
+// put rounds the value of a reason to whole steps, keeps it with the reason and returns it.
+func (b *proposer) put(r Reason) float64 {
+	r.Value = math.Round(r.Value/b.step) * b.step
+	b.Reasons = append(b.Reasons, r)
+	return r.Value
 }
 
 // shoulders returns the breadth that the section is built on.
 func (b *proposer) shoulders(p Person) float64 {
 	if p.Shoulders > 0 {
-		b.Reasons = append(b.Reasons, Reason{design.KeySleeperShoulders, p.Shoulders, "breadth over both shoulders", given})
+		b.Reasons = append(b.Reasons, Reason{Key: design.KeySleeperShoulders, Value: p.Shoulders, Why: ShouldersGiven, Source: Given})
 		return p.Shoulders
 	}
 	_, half := rig.CentreHeight(design.Sleeper{Stature: p.Stature, Mass: p.Mass})
 	v := min(max(2*half, narrowest*p.Stature), broadest*p.Stature)
-	return b.put(design.KeySleeperShoulders, v, survey,
-		"estimated: the survey's mean breadth times √(mass / stature) over that of its mean body")
+	return b.put(Reason{Key: design.KeySleeperShoulders, Value: v, Why: ShouldersEstimated, Source: Survey})
 }
 
 func (b *proposer) sleeper(p Person, shoulders float64) {
@@ -157,44 +147,32 @@ func (b *proposer) sleeper(p Person, shoulders float64) {
 
 // lengths proposes what runs along the bed.
 func (b *proposer) lengths(p Person) {
-	span := b.put(design.KeyBedSpan, spanOfStature*p.Stature, own,
-		fmt.Sprintf("%.2f of the stature: the bars cross above brow and ankles, the shoulders lie well inside", spanOfStature))
+	span := b.put(Reason{design.KeyBedSpan, spanOfStature * p.Stature, SpanOfStature, spanOfStature, OwnChoice})
 	tail := (p.Stature + 2*endRoom - span) / 2
-	why := fmt.Sprintf("carries head or feet past the bar, with about %s of cloth beyond",
-		quantity.Style{Inches: p.Inches, Fraction: 2}.Length(endRoom))
 	b.Bed.Span = span
-	b.Bed.HeadTail = b.put(design.KeyBedHeadTail, tail, own, why)
-	b.Bed.FootTail = b.put(design.KeyBedFootTail, tail, own, why)
-	b.Sleeper.Crown = b.put(design.KeySleeperCrown, endRoom-b.Bed.HeadTail, own, "leaves the same room beyond crown and soles")
+	b.Bed.HeadTail = b.put(Reason{design.KeyBedHeadTail, tail, RoomPastBar, endRoom, OwnChoice})
+	b.Bed.FootTail = b.put(Reason{design.KeyBedFootTail, tail, RoomPastBar, endRoom, OwnChoice})
+	b.Sleeper.Crown = b.put(Reason{Key: design.KeySleeperCrown, Value: endRoom - b.Bed.HeadTail, Why: SameRoom, Source: OwnChoice})
 }
 
 // section proposes what lies across the bed, and the legs that follow from the bars.
 func (b *proposer) section(p Person, shoulders float64) {
 	bar, drop, depth, foot := barOfShoulders, dropOfShoulders, depthOfSpan, footOfHead
-	how := "on the back"
+	why := [...]Why{BarOnBack, FootNarrower, DropOnBack}
 	if p.OnSide {
 		bar, drop, depth, foot = barOnSide, dropOnSide, depthOnSide, 1
-		how = "on the side"
+		why = [...]Why{BarOnSide, FootAsHead, DropOnSide}
 	}
 	e := &b.Bed
-	e.HeadBar = b.put(design.KeyBedHeadBar, bar*shoulders, survey,
-		fmt.Sprintf("%.2f of the shoulder breadth for one who sleeps %s, so that the walls do not press on the shoulders", bar, how))
-	why := "a little narrower than the head bar: feet need less room and the bar weighs less"
-	if p.OnSide {
-		why = "as the head bar: drawn-up knees need the room"
-	}
-	e.FootBar = b.put(design.KeyBedFootBar, foot*e.HeadBar, own, why)
+	e.HeadBar = b.put(Reason{design.KeyBedHeadBar, bar * shoulders, why[0], bar, Survey})
+	e.FootBar = b.put(Reason{Key: design.KeyBedFootBar, Value: foot * e.HeadBar, Why: why[1], Source: OwnChoice})
 	e.Head = design.Drop
-	e.HeadValue = b.put(design.KeyBedHeadDrop, drop*shoulders, survey,
-		fmt.Sprintf("%.2f of the shoulder breadth: deep enough to lie safely, flat enough for one who sleeps %s", drop, how))
-	e.HeadRadius = b.put(design.KeyBedUnderbodyRadius, radiusOfShoulders*shoulders, survey,
-		fmt.Sprintf("%.2f of the shoulder breadth: the back's round", radiusOfShoulders))
+	e.HeadValue = b.put(Reason{design.KeyBedHeadDrop, drop * shoulders, why[2], drop, Survey})
+	e.HeadRadius = b.put(Reason{design.KeyBedUnderbodyRadius, radiusOfShoulders * shoulders, RoundOfShoulders, radiusOfShoulders, Survey})
 	e.SeatRadius, e.FootRadius = e.HeadRadius, e.HeadRadius
 	e.Control = design.SideDepth
-	e.ControlValue = b.put(design.KeyBedSideDepth, depth*e.Span, own,
-		fmt.Sprintf("%.3f of the span: deeper is slacker and narrower in the middle, shallower pulls harder on cords and bars", depth))
+	e.ControlValue = b.put(Reason{design.KeyBedSideDepth, depth * e.Span, DepthOfSpan, depth, OwnChoice})
 	e.Second = design.SameWall
-	legs := fmt.Sprintf("%.2f of its bar: the legs then meet at about 61°, and push on the bar with about half their own pull", legOfBar)
-	e.HeadLeg = b.put(design.KeyBedHeadLeg, legOfBar*e.HeadBar, own, legs)
-	e.FootLeg = b.put(design.KeyBedFootLeg, legOfBar*e.FootBar, own, legs)
+	e.HeadLeg = b.put(Reason{design.KeyBedHeadLeg, legOfBar * e.HeadBar, LegOfBar, legOfBar, OwnChoice})
+	e.FootLeg = b.put(Reason{design.KeyBedFootLeg, legOfBar * e.FootBar, LegOfBar, legOfBar, OwnChoice})
 }

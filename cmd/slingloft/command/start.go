@@ -117,7 +117,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 		return out
 	}
 	for _, v := range p.Values {
-		out.Proposed = append(out.Proposed, document.Value{Key: string(v.Key), Value: v.Value, Reason: v.Reason()})
+		out.Proposed = append(out.Proposed, document.Value{Key: string(v.Key), Value: v.Value, Reason: p.Plan.Words.Proposal.Reason(v)})
 	}
 	out.Joins, out.Cautions = p.Joins, append(out.Cautions, p.Cautions...)
 	for _, c := range p.Plan.Margins().Unmet() {
@@ -130,7 +130,7 @@ func (o startOptions) document(name, text string, p *work.Proposal) document.Sta
 func (o startOptions) wish() (work.Wish, error) {
 	w, width := work.Wish{Inches: o.units == "in", All: o.all}, 0.0
 	if w.Inches {
-		w.Person.Step, w.Person.Inches = quantity.Inch/4, true
+		w.Person.Step = quantity.Inch / 4
 	}
 	switch o.lies {
 	case "", "back":
@@ -203,7 +203,7 @@ func reasoning(s Streams, p work.Proposal) {
 			quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2), p.Plan.Mend(c))
 	}
 	if p.Joins > 0 {
-		s.say(NarrowCloth, p.Plan.Words.Joins[p.Joins])
+		s.say(NarrowCloth, p.Plan.Words.Joins(p.Joins))
 	}
 	s.say(ReasonsBeside)
 }

@@ -27,7 +27,11 @@ type Wish struct {
 	Shoulders  string // empty: estimated
 	ClothWidth string // empty: that of the starter file
 	Inches     bool
+	Words      *Words // nil: English
 }
+
+// words returns the words that reasons are given in.
+func (w Wish) words() Words { return Setting{Words: w.Words}.words() }
 
 // Proposal is a design that is proposed, as text with its reasons, and what follows
 // from it.
@@ -57,7 +61,7 @@ func Propose(name string, w Wish) (Proposal, error) {
 	}
 	out := Proposal{Values: w.values(bed, &s)}
 	if w.Person.Child() {
-		out.Cautions = append(out.Cautions, forChildren)
+		out.Cautions = append(out.Cautions, w.words().Proposal.ForChildren)
 	}
 	tubes := fit.Tubes(w.Inches)
 	// The least tube that holds, by halving the list: each holds more than the one before.
@@ -68,18 +72,11 @@ func Propose(name string, w Wish) (Proposal, error) {
 	return out, out.read(name, w, tubes[best])
 }
 
-// forChildren is said first of a bed for one who may be a child. It rests on the US
-// Consumer Product Safety Commission's warnings of strangling in hammocks (release
-// 96-183) and common practice.
-const forChildren = "For a child: a child stays out of it without an adult who watches. Cords, cloth and net can go round a neck and kill. " +
-	"Hang it no higher than a seat, let nobody swing or wrap up in it, and take it down when it is not in use."
-
 // read completes a proposal with bars of a tube, and reads it. Where the cloth is too
 // narrow the body is joined.
 func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
-	about := fmt.Sprintf("Proposed for a sleeper of %s and %s who lies on the %s. Take it or change any part of "+
-		"it; cords, cloth and sheets below are examples, to be replaced by what you have.",
-		w.Stature, w.Mass, w.lies())
+	say := w.words()
+	about := fmt.Sprintf(say.Proposal.About, w.Stature, w.Mass, say.Proposal.Lies[w.lying()])
 	if len(o.Cautions) > 0 {
 		about = strings.Join(append(slices.Clone(o.Cautions), about), " ")
 	}
@@ -88,13 +85,13 @@ func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
 		values := all
 		if joins > 0 {
 			values = append(slices.Clone(all), Value{Key: design.KeyClothJoins, Value: fmt.Sprint(joins),
-				Why: "the body is wider than the roll; it can be cut with " + English().Joins[joins]})
+				Why: fmt.Sprintf(say.Proposal.JoinedWith, say.Joins(joins))})
 		}
 		var err error
-		if o.Text, err = design.StarterFor(w.Inches, w.All, about, inFiles(values)); err != nil {
+		if o.Text, err = design.StarterFor(w.Inches, w.All, about, inFiles(values, say.Proposal)); err != nil {
 			return err
 		}
-		o.Plan, err = Read(name, []byte(o.Text))
+		o.Plan, err = ReadFor(name, []byte(o.Text), Setting{Words: w.Words})
 		if err == nil || joins == 2 || !aboutWidth(err) {
 			o.Values, o.Joins = values, joins
 			return err
@@ -114,11 +111,12 @@ func (w Wish) barValues(t fit.Tube) []Value {
 	if w.Inches {
 		unit = " in"
 	}
+	say := w.words().Proposal
+	own := say.Sources[fit.OwnChoice]
 	return []Value{
-		{Key: design.KeyBarName, Value: "aluminium tube " + strings.TrimSuffix(outer, unit) + " x " + wall,
-			Source: "own choice", Why: "the least of a few common tubes of 6061-T6 of which both bars hold what is asked of them"},
-		{Key: design.KeyBarOuterDiameter, Value: outer, Source: "own choice", Why: "goes with the tube; a longer bar needs a thicker one and longer legs"},
-		{Key: design.KeyBarWall, Value: wall, Source: "own choice", Why: "goes with the tube"},
+		{Key: design.KeyBarName, Value: fmt.Sprintf(say.Tube, strings.TrimSuffix(outer, unit), wall), Source: own, Why: say.LeastTube},
+		{Key: design.KeyBarOuterDiameter, Value: outer, Source: own, Why: say.OuterOfTube},
+		{Key: design.KeyBarWall, Value: wall, Source: own, Why: say.WallOfTube},
 	}
 }
 
@@ -136,6 +134,15 @@ func aboutWidth(err error) bool {
 	return errors.As(err, &f) && len(f) == 1 && f[0].Key == design.KeyClothWidth
 }
 
+// lying returns how the sleeper lies.
+func (w Wish) lying() design.Posture {
+	if w.Person.OnSide {
+		return design.OnSide
+	}
+	return design.OnBack
+}
+
+// lies returns that as the file has it.
 func (w Wish) lies() string {
 	if w.Person.OnSide {
 		return "side"
@@ -146,13 +153,16 @@ func (w Wish) lies() string {
 // values lists what is proposed: the person as given, the bed with its reasons, and
 // a distance of the supports that leaves room for hang lines.
 func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
+	words := w.words()
+	say := words.Proposal
+	own := say.Sources[fit.OwnChoice]
 	out := []Value{
-		{Key: design.KeySleeperStature, Value: w.Stature, Asked: true, Why: given},
-		{Key: design.KeySleeperMass, Value: w.Mass, Asked: true, Why: given},
-		{Key: design.KeySleeperLies, Value: w.lies(), Asked: true, Why: asked},
+		{Key: design.KeySleeperStature, Value: w.Stature, Asked: true, Why: say.Given},
+		{Key: design.KeySleeperMass, Value: w.Mass, Asked: true, Why: say.Given},
+		{Key: design.KeySleeperLies, Value: w.lies(), Asked: true, Why: say.Asked},
 	}
 	for _, r := range bed.Reasons {
-		v := Value{Key: r.Key, Value: w.length(r.Value), Why: r.Why, Source: r.Source}
+		v := Value{Key: r.Key, Value: w.length(r.Value), Why: say.reason(r, w.Inches), Source: say.Sources[r.Source]}
 		if r.Key == design.KeySleeperShoulders && w.Shoulders != "" {
 			v.Value = w.Shoulders
 		}
@@ -163,15 +173,15 @@ func (w Wish) values(bed fit.Proposal, s *hung.Shape) []Value {
 	if w.Inches {
 		step = 6 * quantity.Inch
 	}
-	out = append(out, Value{Key: design.KeyHangDistance, Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: "own choice",
-		Why: fmt.Sprintf("the bed measures %s from apex to apex; the rest leaves room for the hang lines", w.length(over))})
-	out = append(out, Value{Key: design.KeyAccuracyNodes, Value: "read", Source: "own choice",
-		Why: "splices scatter by more than the bed may be off level: every node is read off a tape and set right before its buries are locked"})
+	out = append(out,
+		Value{Key: design.KeyHangDistance, Value: w.length(step * math.Ceil((over+2*lineRoom)/step)), Source: own,
+			Why: fmt.Sprintf(say.RoomForLines, w.length(over))},
+		Value{Key: design.KeyAccuracyNodes, Value: "read", Source: own, Why: say.NodesRead})
 	if w.Inches {
-		out = append(out, Value{Key: design.KeyOutputUnits, Value: "in", Asked: true, Why: asked})
+		out = append(out, Value{Key: design.KeyOutputUnits, Value: "in", Asked: true, Why: say.Asked})
 	}
 	if w.ClothWidth != "" {
-		out = append(out, Value{Key: design.KeyClothWidth, Value: w.ClothWidth, Asked: true, Why: given})
+		out = append(out, Value{Key: design.KeyClothWidth, Value: w.ClothWidth, Asked: true, Why: say.Given})
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package work_test
 import (
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -54,12 +55,39 @@ func checkProposal(t *testing.T, p work.Proposal, side, inches bool) {
 	}
 	flow := strings.Join(strings.Fields(strings.ReplaceAll(p.Text, "\n#", " ")), " ")
 	for _, v := range p.Values {
-		if v.Why == "" || !strings.Contains(flow, v.Reason()+" "+v.Key.Name()+" = ") {
+		if v.Why == "" || !strings.Contains(flow, p.Plan.Words.Proposal.Reason(v)+" "+v.Key.Name()+" = ") {
 			t.Errorf("%s: no reason %q beside it", v.Key, v.Why)
+		}
+		if v.Key == "bed.head_tail" && strings.Contains(v.Why, "mm of cloth beyond") == inches {
+			t.Errorf("inches %v: %q", inches, v.Why)
 		}
 		if !v.Asked && v.Source == "" && v.Key != "cloth.joins" {
 			t.Errorf("%s: no source: %q", v.Key, v.Why)
 		}
+	}
+}
+
+// A reason is printed with as many digits as its proportion has.
+func TestProportionsPrinted(t *testing.T) {
+	named := 0
+	for _, side := range []bool{false, true} {
+		p, err := fit.Propose(fit.Person{Stature: 1700, Mass: 70, OnSide: side})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, r := range p.Reasons {
+			if r.Part == 0 || r.Why == fit.RoomPastBar {
+				continue
+			}
+			named++
+			text := fmt.Sprintf(work.English().Proposal.Reasons[r.Why], r.Part)
+			if number, _, _ := strings.Cut(text, " "); strings.TrimRight(number, "0") != strconv.FormatFloat(r.Part, 'f', -1, 64) {
+				t.Errorf("%s: %q of %g", r.Key, text, r.Part)
+			}
+		}
+	}
+	if named != 14 {
+		t.Errorf("%d reasons name a proportion, want span, head bar, drop, round, depth and two legs, twice", named)
 	}
 }
 

@@ -1,6 +1,10 @@
 package work
 
-import "slingloft/outline/design"
+import (
+	"fmt"
+
+	"slingloft/outline/design"
+)
 
 // Value is a proposed value of a design with its reason.
 type Value struct {
@@ -11,37 +15,31 @@ type Value struct {
 	Source string // empty: the reason says all
 }
 
-// given and asked are the reasons of what is not proposed.
-const (
-	given = "As given."
-	asked = "As asked."
-)
-
-// Reason returns why and from where, in sentences.
-func (v Value) Reason() string {
+// Reason returns why and from where a value is proposed, in sentences.
+func (w ProposalWords) Reason(v Value) string {
 	switch {
 	case v.Asked:
 		return v.Why
 	case v.Source == "":
-		return v.Why + "."
+		return fmt.Sprintf(w.Whole, v.Why)
 	}
-	return v.Why + ". Source: " + v.Source + "."
+	return fmt.Sprintf(w.WithSource, v.Why, v.Source)
 }
 
-// inFile returns the value as the starter file takes it.
-func (v Value) inFile() design.Proposed {
-	why := v.Reason()
+// inFile returns a value as the starter file takes it.
+func (w ProposalWords) inFile(v Value) design.Proposed {
+	why := w.Reason(v)
 	if !v.Asked {
-		why = "Proposed: " + why
+		why = fmt.Sprintf(w.Because, why)
 	}
 	return design.Proposed{Key: v.Key, Value: v.Value, Why: why}
 }
 
 // inFiles returns values as the starter file takes them.
-func inFiles(values []Value) []design.Proposed {
+func inFiles(values []Value, w ProposalWords) []design.Proposed {
 	var out []design.Proposed
 	for _, v := range values {
-		out = append(out, v.inFile())
+		out = append(out, w.inFile(v))
 	}
 	return out
 }

@@ -1,14 +1,18 @@
 package work
 
-import "slingloft/outline/words"
+import (
+	"slingloft/outline/design"
+	"slingloft/outline/words"
+)
 
 // Words is all that a plan says in one language: the lettering on what is cut,
 // warnings, and what would meet a margin.
 type Words struct {
 	words.Lettering
 	Warnings map[Warning]string // texts with verbs, see [Plan.Warnings]
-	Joins    [3]string          // so many joins in the body
+	Design   design.Words       // what is wrong with a design
 	Mend     MendWords
+	Proposal ProposalWords
 }
 
 // MendWords says what would meet a margin; see [Plan.Mend].
@@ -21,6 +25,9 @@ type MendWords struct {
 	Helps           string // changes
 	Both            string // what would do, what helps
 }
+
+// Joins names so many joins in the body, 0 to 2.
+func (w Words) Joins(n int) string { return w.Design.Phrase(design.JoinsAllowed(n)) }
 
 // English returns the words in English.
 func English() Words {
@@ -48,11 +55,12 @@ func English() Words {
 			Waived:       "waived in the design: %s has margin %s, required %s",
 			NotChecked:   "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
 		},
-		Joins: [3]string{"no join", "one join", "two joins"},
+		Design: design.English(),
 		Mend: MendWords{
 			Value: "%s of %s", Or: ", or ", WouldDo: "%s or more would do",
 			Smaller: "a smaller %s", Larger: "a larger %s", OrElse: " or ", Helps: "%s helps",
 			Both: "%s; %s",
 		},
+		Proposal: englishProposal(),
 	}
 }
