@@ -35,14 +35,6 @@ func (b Bound) Further(part float64) float64 {
 	return b.Value + step
 }
 
-// TOML returns the bound as a value of the key in a design file.
-func (b Bound) TOML() string {
-	if r, ok := allKeys().byKey[b.Key.Unnumbered()]; ok {
-		return r.quoted(b.Written)
-	}
-	return b.Written
-}
-
 // Advised is an error that says what would do, beside what is wrong.
 type Advised struct {
 	Found Finding

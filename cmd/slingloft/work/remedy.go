@@ -136,17 +136,16 @@ var errPlace = errors.New("no place in the file for this value")
 
 // read reads the design with values changed and returns what is still wrong with it.
 func (r remedy) read(changes ...design.Bound) error {
-	data, source := r.data, r.source
-	for i, c := range changes {
-		if i > 0 {
-			_, source, _ = design.Read(r.name, data)
-		}
-		var ok bool
-		if data, ok = source.With(data, c.Key, c.TOML()); !ok {
-			return errPlace
+	text, err := design.OpenText(r.name, r.data)
+	for _, c := range changes {
+		if err == nil {
+			text, err = text.Set(c.Key, c.Written)
 		}
 	}
-	_, err := readFor(r.name, data, r.with)
+	if err != nil {
+		return errPlace
+	}
+	_, err = readFor(r.name, text.Bytes(), r.with)
 	return err
 }
 
