@@ -23,7 +23,7 @@ type Item struct {
 type Sheet struct {
 	Name  string // file stem: "cloth-lay", "template-sheet-1"
 	Title string // for people: "Cloth lay"
-	Frame Frame  // from [Around] or [Within]
+	Frame Frame  // from [Around], [Within] or [Empty]
 	Items []Item
 
 	Lines  []piece.Line  // further lines, such as flaws of the cloth
@@ -45,9 +45,11 @@ func Compose(s Sheet) (Drawing, error) {
 		return Drawing{}, fmt.Errorf("sheet %.60q: scale %g: want %g to %g", s.Name, f.Scale, minScale, maxScale)
 	}
 	d := Drawing{Name: s.Name, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
-	if f.bare {
+	switch {
+	case f.empty:
+	case f.bare:
 		d.addToWaste(s)
-	} else {
+	default:
 		d.addBand(s)
 	}
 	lay := geom.Motion{Shift: f.Lay.Min}

@@ -37,6 +37,7 @@ type Material struct {
 	Stock piece.Stock
 
 	Thickness float64 // mm; 0: not given
+	OnLines   bool    // cuts go along the lines, whatever their width: a machine is tried with them
 }
 
 // Codec writes drawings in a format, as it is set up for one machine and material,

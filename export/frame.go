@@ -31,6 +31,7 @@ type Frame struct {
 	// Otherwise the lay area alone is the stock.
 	Inside bool
 	bare   bool // no band: what belongs there lies in the waste
+	empty  bool // nor in the waste: nothing belongs there
 }
 
 // Widths of the band in mm on paper.
@@ -80,6 +81,12 @@ func Around(width, height, scale float64) Frame {
 	f.Width = max(f.Lay.Max.X+float64(bandRight*u), minWidth)
 	f.Height = max(f.Lay.Max.Y+float64(bandTop*u), minHeight)
 	return f
+}
+
+// Empty returns the frame of a stock of the given size in mm, at true size, that holds
+// what is laid on it and nothing else: no band, no crosses, no check bars, no title.
+func Empty(width, height float64) Frame {
+	return Frame{Width: width, Height: height, Lay: geom.Box{Max: geom.Pt(width, height)}, Scale: 1, Inside: true, empty: true}
 }
 
 // BedError says that a bed is too small for what has to be on every sheet. Sizes in mm.

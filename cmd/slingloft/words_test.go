@@ -176,7 +176,7 @@ var worded = map[string][]string{
 		"default-src 'none'; style-src 'unsafe-inline'; img-src 'none'; base-uri 'none'; form-action 'none'",
 		"good", "careful", "bad", "narrow", "wide", " lettered", " short", ` class="w"`, ` class="strong"`, // classes
 	},
-	"export/calibrate": {"long bar x low", "long bar y right", "long bar x high", "long bar y left", "/start", "/end", "%.0f mm"},
+	"export/calibrate": {"long bar x low", "long bar y right", "long bar x high", "long bar y left", "long bars", "/start", "/end"},
 	"export/tile": {
 		"joint ", "%s/part %d", "page text %d", "note %d", "map/", "map/name ",
 		"match %s/%d", "/diamond", "/along", "/across", "/names", "paper ", "/start", "/end", "/text", "100 mm", "4 in",

@@ -8,8 +8,10 @@ import (
 	"math"
 
 	"slingloft/export"
+	"slingloft/export/lettering"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
 	"slingloft/outline/words"
 )
 
@@ -19,50 +21,101 @@ type Bars struct {
 	Diagonal float64 // from corner to corner, both ways the same if the axes are square
 }
 
-// step is what the lengths of the bars are multiples of, mm: long rulers are read
-// off at such places.
-const step = 50.0
+// Trial is what a machine is tried on and how.
+type Trial struct {
+	Room   [2]float64 // that there is at most along x and y, mm
+	Inches bool       // lengths are whole inches, or halves, and lettered so
+	Cut    bool       // the tool only cuts what it is tried on: the bars are the edges of a rectangle
+	Block  export.Block
+	Words  words.Sheets
+}
 
-// Sheet draws the calibration sheet in the frame: a rectangle of bars along both
-// axes, as long as fit in whole steps of 50 mm, and its diagonals by their ends.
-// Plot it without correction, measure, and give nominal and measured length of the
-// bars to [export.Correction]. What to measure stands on it in the words given. The error for a frame too small for it is an
-// *[export.BedError].
-func Sheet(f export.Frame, b export.Block, say words.Sheets) (export.Drawing, Bars, error) {
-	const room, tick, textHeight = 12.0, 4.0, 5.0
-	x := math.Floor((f.Lay.Width()-2*room)/step) * step
-	y := math.Floor((f.Lay.Height()-2*room)/step) * step
-	if least := step + 2*room; !(x >= step && y >= step) {
-		return export.Drawing{}, Bars{}, &export.BedError{Width: f.Width, Height: f.Height,
-			NeedWidth: f.Width - f.Lay.Width() + least, NeedHeight: f.Height - f.Lay.Height() + least}
+// room is what is kept free around bars and combs, mm: a tick, a way in, the edge of a
+// stock that does not lie quite square.
+const room = 10.0
+
+// Longest is the longest bar, mm, and in inches: what a steel tape is read to half a
+// millimetre over by one person (own choice).
+const (
+	Longest       = 3000.0
+	LongestInches = 120 * quantity.Inch
+)
+
+// BarsFor returns the bars of a trial: as long as there is room for, in whole steps that
+// rulers are read off at, shorter where there is little room.
+func BarsFor(t Trial) Bars {
+	x, y := t.barIn(t.Room[0]), t.barIn(t.Room[1])
+	return Bars{x, y, math.Hypot(x, y)}
+}
+
+// barIn returns the longest bar for a length of room, mm.
+func (t Trial) barIn(length float64) float64 {
+	coarse, fine, longest := 50.0, 10.0, Longest
+	if t.Inches {
+		coarse, fine, longest = 2*quantity.Inch, quantity.Inch/2, LongestInches
 	}
-	bars := Bars{x, y, math.Hypot(x, y)}
-	s := export.Sheet{Name: "calibration", Title: say.Calibration, Frame: f, Block: b, Words: &say}
+	// Rounding of what was given in inches takes nothing off.
+	length = math.Min(length-2*room, longest) + 1e-9
+	step := coarse
+	if length < 4*coarse {
+		step = fine
+	}
+	return math.Floor(length/step) * step
+}
+
+// style is that of lettered lengths.
+func (t Trial) style() quantity.Style { return quantity.Style{Inches: t.Inches, Fraction: 32} }
+
+// Sheet draws the calibration sheet: a rectangle of bars along both axes. It is to be
+// made without correction; nominal and measured length of the bars go to
+// [export.Correction]. What to measure stands on it.
+func Sheet(t Trial) (export.Drawing, Bars, error) {
+	const tick, textHeight = 4.0, 5.0
+	bars := BarsFor(t)
+	x, y := bars.X, bars.Y
+	s := export.Sheet{Name: "calibration", Title: t.Words.Calibration, Frame: export.Empty(x+2*room, y+2*room), Block: t.Block, Words: &t.Words}
 	low := geom.Pt(room, room)
 	corners := [4]geom.Point{low, low.Plus(geom.Pt(x, 0)), low.Plus(geom.Pt(x, y)), low.Plus(geom.Pt(0, y))}
+	if t.Cut {
+		s.Lines = append(s.Lines, piece.Line{Name: "long bars", Work: piece.CutOut, Points: corners[:], Closed: true})
+	}
 	names := [4]string{"long bar x low", "long bar y right", "long bar x high", "long bar y left"}
 	for i, from := range corners {
 		to := corners[(i+1)%4]
 		along := to.Minus(from).Unit()
-		s.Lines = append(s.Lines,
-			mark(names[i], from, to),
-			mark(names[i]+"/start", from.Minus(along.Left().Times(tick)), from.Plus(along.Left().Times(tick))),
-			mark(names[i]+"/end", to.Minus(along.Left().Times(tick)), to.Plus(along.Left().Times(tick))))
+		if !t.Cut {
+			across := along.Left().Times(tick)
+			s.Lines = append(s.Lines, mark(names[i], from, to), mark(names[i]+"/start", from.Minus(across), from.Plus(across)),
+				mark(names[i]+"/end", to.Minus(across), to.Plus(across)))
+		}
 		s.Labels = append(s.Labels, piece.Label{
-			Text: fmt.Sprintf("%.0f mm", from.Dist(to)), At: from.Towards(to, 0.5).Plus(along.Left().Times(textHeight * 1.5)),
+			Text: t.style().Length(from.Dist(to)), At: from.Towards(to, 0.5).Plus(along.Left().Times(textHeight * 1.5)),
 			Height: textHeight, Turn: upright(along.Angle()), Anchor: piece.Centre,
 		})
 	}
-	for i, text := range []string{
-		say.Bars,
-		fmt.Sprintf(say.Diagonals, bars.Diagonal),
-	} {
-		at := low.Plus(geom.Pt(x/2, y/2-float64(i)*10))
-		height := math.Min(textHeight, x/70) // 65 letters of about a height each
-		s.Labels = append(s.Labels, piece.Label{Text: text, At: at, Height: height, Anchor: piece.Centre})
-	}
+	fine := t.style()
+	fine.Decimals = 2
+	s.Labels = append(s.Labels, lettered(geom.BoxOf(low, low.Plus(geom.Pt(x, y))).Expanded(-15),
+		t.Block.Design, t.Block.Marks, t.Words.Bars, fmt.Sprintf(t.Words.Diagonals, fine.Length(bars.Diagonal)))...)
 	d, err := export.Compose(s)
 	return d, bars, err
+}
+
+// lettered returns lines of text in the middle of a box, as large as there is room for.
+func lettered(in geom.Box, rows ...string) []piece.Label {
+	const most, step = 5.0, 2.0 // mm; from row to row over the height
+	height := math.Min(most, in.Height()/(step*float64(len(rows))))
+	for _, text := range rows {
+		height = math.Min(height, in.Width()/math.Max(lettering.Width(text, 1), 1))
+	}
+	var out []piece.Label
+	for i, text := range rows {
+		if text != "" {
+			at := in.Center().Plus(geom.Pt(0, (float64(len(rows)-1)/2-float64(i))*step*height))
+			out = append(out, piece.Label{Text: text, At: at, Height: height, Anchor: piece.Centre})
+		}
+	}
+	return out
 }
 
 func mark(name string, pts ...geom.Point) piece.Line {

@@ -168,7 +168,7 @@ func (s Settings) remarks(d export.Drawing) []string {
 	if s.Example {
 		out = append(out, "example values, try yours on scrap first")
 	}
-	if s.Kerf == 0 && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], export.Through)) {
+	if s.Kerf == 0 && !s.Of.OnLines && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], export.Through)) {
 		out = append(out, "cut on the lines, since nothing says how wide the cut is: kerf under [machine], as a kerf comb shows it, cuts beside them")
 	}
 	if s.Tool == design.Knife && s.Lead == 0 {

@@ -42,6 +42,9 @@ func SettingsFor(m design.Machine, of export.Material) Settings {
 	s.Safe, s.Plunge, s.SpinUp, s.Through = m.Safe, float64(m.Plunge), m.SpinUp, m.Through
 	s.Pause, s.Dynamic, s.Air, s.Controller = m.Pause, m.Dynamic, m.Air, m.Controller
 	s.Header, s.Footer = m.Header, m.Footer
+	if of.OnLines {
+		s.Kerf = 0
+	}
 	if s.Tool == design.Pen {
 		s.Kerf, s.Lead = 0, 0 // a line is drawn as it is, and from its start
 	}

@@ -150,7 +150,6 @@ const (
 	MoreWouldDo
 	LeastWouldDo
 	MostWouldDo
-	ThickerBoard
 	ChangeThis
 	ChangeWithIt
 	GiveUnit

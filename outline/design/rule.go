@@ -168,7 +168,6 @@ const (
 	LeansOverBar
 	UnknownCheck // in the list of waivers
 	NoRoomForFrame
-	NoRoomForComb
 	PieceTooLarge
 	Stated // by a later stage, in its own words
 

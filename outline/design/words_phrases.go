@@ -118,7 +118,6 @@ func englishPhrases() map[PhraseKind]string {
 		MoreWouldDo:  "%[1]s or more would do",
 		LeastWouldDo: "at least %[1]s would do",
 		MostWouldDo:  "at most %[1]s would do",
-		ThickerBoard: "a thicker board would do",
 		ChangeThis:   "this value, or one that it is measured against, has to change",
 		ChangeWithIt: "change this value or the bars, the drop or the control with it",
 		GiveUnit:     `give the length of its unit, such as unit = "1 mm", or save it with one`,

@@ -141,7 +141,6 @@ func englishRules() map[Rule]string {
 		LeansOverBar:   "a leaning end section would cut across the bar",
 		UnknownCheck:   "there is no check %[1]s",
 		NoRoomForFrame: "there is no room for check bars and title block",
-		NoRoomForComb:  "there is no room for a calibration sheet",
 		PieceTooLarge:  "%[1]s, %[2]s by %[3]s as cut, does not fit",
 		Stated:         "%[1]s",
 	}

@@ -21,11 +21,11 @@ type Sheets struct {
 	Pages           string // how many, paper, how it lies, scale
 	Order, Together string // how the pages are named, and joined
 
-	Calibration string // title
-	Bars        string // what to measure
-	Diagonals   string // mm
-	Comb        string // title: thickness of the board, mm
-	CombNotes   [3]string
+	Calibration string    // title
+	Bars        string    // what to measure
+	Diagonals   string    // length
+	Comb        string    // title: thickness of the board
+	CombNotes   [3]string // the last: unit
 }
 
 // FileTitle is the title of a sheet with what tells the file from all others.
@@ -56,12 +56,12 @@ func EnglishSheets() Sheets {
 
 		Calibration: "Calibration sheet",
 		Bars:        "Measure all four bars and both diagonals.",
-		Diagonals:   "Diagonals %.2f mm, the same both ways where the axes are square.",
-		Comb:        "Kerf comb, board %g mm",
+		Diagonals:   "Diagonals %s, the same both ways where the axes are square.",
+		Comb:        "Kerf comb, board %s",
 		CombNotes: [3]string{
 			"Cut on the lines, with no regard to the kerf.",
 			"Push the board's own edge into the slots.",
-			"The number at the slot that it fits is the kerf in mm.",
+			"The number at the slot that it fits is the kerf (%s).",
 		},
 	}
 }

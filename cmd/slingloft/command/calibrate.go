@@ -3,7 +3,6 @@ package command
 import (
 	"context"
 	"errors"
-	"fmt"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -15,16 +14,15 @@ import (
 	"slingloft/export/format"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
-	"slingloft/outline/geom"
-	"slingloft/outline/piece"
-	"slingloft/outline/words"
+	"slingloft/outline/quantity"
 )
 
 // calibrateOptions are the flags of calibrate.
 type calibrateOptions struct {
-	out   string
-	as    string
-	force bool
+	out       string
+	as        string
+	thickness string // of the board that the comb is cut from, as it was measured
+	force     bool
 	shop
 	reporting
 }
@@ -36,6 +34,7 @@ func calibrateCommand() command {
 			var o calibrateOptions
 			f.StringVarP(&o.out, "out", "o", defaultFolder, "")
 			f.StringVar(&o.as, "as", "svg,dxf", strings.Join(format.Names(), ", "))
+			f.StringVar(&o.thickness, "thickness", "", "")
 			f.BoolVar(&o.force, "force", false, "")
 			o.shop.flags(f, false)
 			return o.reporting.flags(f, calibrationSchema, func(_ context.Context, s Streams, args []string) error {
@@ -45,11 +44,12 @@ func calibrateCommand() command {
 	}
 }
 
-// usualThickness is that of a board for which the design says none, mm.
-const usualThickness = 3.0
-
 func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	formats, err := formatsNamed(o.as, "calibrate")
+	if err != nil {
+		return err
+	}
+	thickness, err := o.measuredBoard()
 	if err != nil {
 		return err
 	}
@@ -65,40 +65,55 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	if err != nil {
 		return err
 	}
-	d, digest := p.Design, p.Digest
+	t, drawings, err := trialOf(&p, thickness)
+	if err != nil {
+		return err
+	}
+	d := p.Design
 	d.Machine.Kerf, d.Machine.Measured, d.Machine.Thin, d.Sheet.Kerf, d.Output.Scale = 0, [2]float64{}, 0, 0, 1
-	d.Machine.For = design.ForBoth // a cloth machine too is measured on a sheet
+	d.Machine.Tabs, d.Sheet.Thickness = 0, thickness // a tab would stand in a slot
 	out, err := outputOf(d, o.shop, "", "calibrate", &p.Words.Sheets)
 	if err != nil {
 		return err
 	}
-	sheet, bars, err := calibrationSheet(d, digest, p.Words.Sheets)
-	var bed *export.BedError
-	if errors.As(err, &bed) {
-		return p.SmallSheet(bed, design.NoRoomForComb)
-	} else if err != nil {
-		return err
+	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: p.Digest}, o.force
+	out.say, out.trial = s.words(), &t.stock
+	if o.json {
+		return tellCalibration(s, &p, t, out, drawings)
 	}
-	comb := combFor(d)
-	combSheet, err := kerfComb(comb, d, digest, p.Words.Sheets)
+	tell := named{Streams: s}
+	if err := out.write(drawings, tell.done); err != nil {
+		return atMachine(&p, err)
+	}
+	tell.tell()
+	for _, hint := range t.hints(p.Design) {
+		say(s.Err, s.words().text(hint))
+	}
+	return nil
+}
+
+// measuredBoard returns what --thickness says, mm, 0 where it is not given: what a comb
+// can be made for.
+func (o calibrateOptions) measuredBoard() (float64, error) {
+	if o.thickness == "" {
+		return 0, nil
+	}
+	q, err := quantity.As(o.thickness, quantity.Length)
 	if err != nil {
-		return p.Fault(design.KeySheetThickness, design.Told(err.Error()), design.Say(design.ThickerBoard))
+		return 0, misuse(BadThickness, err)
 	}
-	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: digest}, o.force
-	out.say = s.words()
-	drawings := []export.Drawing{sheet, combSheet}
-	if !o.json {
-		tell := named{Streams: s}
-		if err := out.write(drawings, tell.done); err != nil {
-			return atMachine(&p, err)
-		}
-		tell.tell()
-		calibrationHints(s, bars)
-		return nil
+	if !export.Inside(q.Value, 0.2, 50) {
+		return 0, misuse(ThicknessRange, o.thickness)
 	}
-	doc := document.Calibration{Head: document.Head{Version: document.CalibrateVersion, Name: d.Name, Digest: digest},
-		Bars: [2]float64{bars.X, bars.Y}, Comb: combDocument(comb), Files: []document.Sheet{}}
-	err = atMachine(&p, out.write(drawings, collect(&doc.Files)))
+	return q.Value, nil
+}
+
+// tellCalibration writes the sheets and tells of them in a document.
+func tellCalibration(s Streams, p *work.Plan, t trial, out output, drawings []export.Drawing) error {
+	doc := document.Calibration{Head: document.Head{Version: document.CalibrateVersion, Name: p.Design.Name, Digest: p.Digest},
+		Bars: [2]float64{t.bars.X, t.bars.Y}, Comb: combDocument(t.combs), NoComb: strings.Join(s.words().lines(t.noComb), "; "),
+		Files: []document.Sheet{}}
+	err := atMachine(p, out.write(drawings, collect(&doc.Files)))
 	if _, faulty := err.(design.Faults); faulty {
 		return err
 	}
@@ -106,18 +121,13 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	return errors.Join(err, document.Write(s.Out, doc))
 }
 
-// calibrationHints says what to do with the sheets.
-func calibrationHints(s Streams, bars calibrate.Bars) {
-	s.say(MeasureBars)
-	say(s.Err, fmt.Sprintf(`calibration_x = { drawn = "%g mm", measured = "%g mm" }`, bars.X, bars.X))
-	say(s.Err, fmt.Sprintf(`calibration_y = { drawn = "%g mm", measured = "%g mm" }`, bars.Y, bars.Y))
-	s.say(CutComb)
-}
-
-func combDocument(c calibrate.Comb) document.Comb {
-	out := document.Comb{Thickness: c.Thickness}
-	for i := range c.Slots {
-		out.Kerfs = append(out.Kerfs, c.First+c.Step*float64(i))
+func combDocument(rows []calibrate.Comb) document.Comb {
+	out := document.Comb{Kerfs: []float64{}}
+	for _, c := range rows {
+		out.Thickness = c.Thickness
+		for i := range c.Slots {
+			out.Kerfs = append(out.Kerfs, c.First+float64(c.Step*float64(i)))
+		}
 	}
 	return out
 }
@@ -126,48 +136,4 @@ func calibrationSchema() map[string]any {
 	return document.Schema[document.Calibration]("slingloft calibrate", document.CalibrateVersion,
 		"What was written to try a machine with. Lengths mm. With exit status 2 there is a list of "+
 			"faults in its place where the design is at fault.")
-}
-
-func calibrationSheet(d design.Design, digest string, say words.Sheets) (export.Drawing, calibrate.Bars, error) {
-	frame, err := export.Within(d.Sheet.Width, d.Sheet.Height)
-	if err != nil {
-		return export.Drawing{}, calibrate.Bars{}, err
-	}
-	return calibrate.Sheet(frame, export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: d.Sheet.Name, Marks: fmt.Sprintf(say.Design, digest)}, say)
-}
-
-// combFor returns a comb for kerfs up to what the board allows.
-func combFor(d design.Design) calibrate.Comb {
-	c := calibrate.Comb{Thickness: d.Sheet.Thickness, First: 0.05, Step: 0.05, Slots: 12}
-	if c.Thickness == 0 {
-		c.Thickness = usualThickness
-	}
-	if d.Machine.Tool == design.Router {
-		c.First, c.Step = 0.2*c.Thickness, 0.05*c.Thickness
-	}
-	for c.Slots > 1 && c.First+c.Step*float64(c.Slots-1) >= c.Thickness-0.1 {
-		c.Slots--
-	}
-	return c
-}
-
-// kerfComb draws the comb.
-func kerfComb(c calibrate.Comb, d design.Design, digest string, say words.Sheets) (export.Drawing, error) {
-	p, err := c.Piece()
-	if err != nil {
-		return export.Drawing{}, err
-	}
-	box := p.Cut.Bounds()
-	const room = 10.0
-	var labels []piece.Label
-	for i, text := range say.CombNotes {
-		labels = append(labels, piece.Label{Text: text, At: geom.Pt(room, box.Height()+4*room-7*float64(i)), Height: 4})
-	}
-	return export.Compose(export.Sheet{
-		Labels: labels,
-		Name:   "kerf-comb", Title: fmt.Sprintf(say.Comb, c.Thickness), Words: &say,
-		Frame: export.Around(box.Width()+2*room, box.Height()+2*room, 1),
-		Items: []export.Item{{Piece: p, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(room, room)}}},
-		Block: export.Block{Design: d.Name, Sheet: 2, Sheets: 2, Material: d.Sheet.Name, Marks: fmt.Sprintf(say.Design, digest)},
-	})
 }

@@ -66,7 +66,7 @@ func TestDocumentsFollowTheirSchemas(t *testing.T) {
 		{"cut", small, "--as", "svg,hpgl", "--out", at("out")}, {"cut", "--out", at("none"), heavy},
 		{"prove", small, at("out")}, {"prove", at("empty")},
 		{"sheet", small, "--out", at("a.html")}, {"sheet", "--out", at("b.pdf"), heavy},
-		{"calibrate", "--out", at("out")}, {"calibrate", faulty},
+		{"calibrate", "--out", at("out"), "--thickness", "3 mm"}, {"calibrate", "--out", at("bars")}, {"calibrate", faulty},
 		{"start", at("a.toml")}, {"start", at("b.toml"), "--stature", "180 cm", "--mass", "140 kg"},
 	} {
 		var out, errs bytes.Buffer

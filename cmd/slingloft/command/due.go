@@ -40,7 +40,7 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 			if err != nil {
 				return nil, err
 			}
-			if f.Drives && !o.machine.For.Takes(stockOf(d)) {
+			if f.Drives && !o.machine.For.Takes(o.stockOf(d.Name)) {
 				continue
 			}
 			shown, err := o.shown(f, d)
@@ -87,10 +87,10 @@ func (o output) parts(f export.Format, d export.Drawing) []export.Drawing {
 
 // material returns what a drawing of the name is cut from.
 func (o output) material(drawing string) export.Material {
-	if isCloth(drawing) {
-		return export.Material{Name: o.cloth, Stock: piece.Cloth}
+	if o.stockOf(drawing) == piece.Cloth {
+		return export.Material{Name: o.cloth, Stock: piece.Cloth, OnLines: o.trial != nil}
 	}
-	return export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness}
+	return export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness, OnLines: o.trial != nil}
 }
 
 // format returns the format of the given name, set up for a drawing. The sheets'

@@ -28,7 +28,7 @@ func (o output) selected(drawings []export.Drawing) ([]export.Drawing, error) {
 	var out []export.Drawing
 	for _, d := range drawings {
 		whole := slices.Contains(names, d.Name) ||
-			slices.Contains(names, map[piece.Stock]string{piece.Cloth: onlyCloth, piece.Board: onlyBoards}[stockOf(d)])
+			slices.Contains(names, map[piece.Stock]string{piece.Cloth: onlyCloth, piece.Board: onlyBoards}[o.stockOf(d.Name)])
 		if whole {
 			out = append(out, d)
 		} else if slices.ContainsFunc(names, d.Holds) {

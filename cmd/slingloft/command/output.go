@@ -34,7 +34,9 @@ type output struct {
 	force   bool       // replace any file
 
 	known map[string]whole.Known // what the folder's record says, by the names of files; for proofs
-	cause string                 // why files that nobody changed may not be as they should be
+	trial *piece.Stock           // what a machine is tried on, whatever the drawings are called; nil: as they are called
+
+	cause string // why files that nobody changed may not be as they should be
 }
 
 // outputOf returns how a design's sheets are written at a scale, as it is written
@@ -139,7 +141,7 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 	if err != nil {
 		return nil, err
 	}
-	number, total := numbered(drawings)
+	number, total := o.numbered(drawings)
 	var out []file
 	var lacking gcode.UnsetError
 	var far reaches
@@ -148,13 +150,13 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		err := f.codec.Write(&b, f.drawing, o.options)
 		if far.took(err, f.sheet) {
 			continue
-		} else if lacks := o.lacks(err, stockOf(f.drawing)); len(lacks) > 0 {
+		} else if lacks := o.lacks(err, o.stockOf(f.drawing.Name)); len(lacks) > 0 {
 			lacking = lacking.With(lacks)
 			continue
 		} else if err != nil {
 			return nil, err
 		}
-		d, stock := f.drawing, stockOf(f.drawing)
+		d, stock := f.drawing, o.stockOf(f.drawing.Name)
 		w, h := o.options.Size(d)
 		out = append(out, file{content: b.Bytes(), notes: o.notes(f), about: document.Sheet{
 			File:  document.FileOf(f.name(), f.format.Name, b.Bytes()),
@@ -162,7 +164,7 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		}})
 	}
 	for _, e := range far {
-		lacking = lacking.With(o.tooFar(e, stockOf(export.Drawing{Name: e.Name})))
+		lacking = lacking.With(o.tooFar(e, o.stockOf(e.Name)))
 	}
 	if len(lacking) > 0 {
 		return nil, lacking
@@ -175,11 +177,11 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 
 // numbered returns which of the sheets of its stock each drawing is, by its name and
 // from 1, and how many there are.
-func numbered(drawings []export.Drawing) (number map[string]int, total map[piece.Stock]int) {
+func (o output) numbered(drawings []export.Drawing) (number map[string]int, total map[piece.Stock]int) {
 	number, total = map[string]int{}, map[piece.Stock]int{}
 	for _, d := range drawings {
-		total[stockOf(d)]++
-		number[d.Name] = total[stockOf(d)]
+		total[o.stockOf(d.Name)]++
+		number[d.Name] = total[o.stockOf(d.Name)]
 	}
 	return number, total
 }
@@ -243,9 +245,12 @@ func (o output) roundedUp(mm float64) float64 {
 	return math.Ceil(mm/step) * step
 }
 
-// stockOf returns what a sheet is cut from.
-func stockOf(d export.Drawing) piece.Stock {
-	if isCloth(d.Name) {
+// stockOf returns what the sheet of a name is cut from.
+func (o output) stockOf(drawing string) piece.Stock {
+	switch {
+	case o.trial != nil:
+		return *o.trial
+	case isCloth(drawing):
 		return piece.Cloth
 	}
 	return piece.Board

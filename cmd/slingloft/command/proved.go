@@ -73,7 +73,7 @@ func (o output) proveOne(f dueFile) proved {
 		return fails(Failed, "unreadable", err.Error())
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
-	if lacks := o.lacks(err, stockOf(f.drawing)); len(lacks) > 0 {
+	if lacks := o.lacks(err, o.stockOf(f.drawing.Name)); len(lacks) > 0 {
 		return fails(Disagree, "not due", "is not due: "+lacks[0].Found)
 	}
 	if err != nil {

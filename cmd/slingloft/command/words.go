@@ -28,27 +28,29 @@ const (
 	NameShell
 	LayTimeRange // value
 	JSONOrMaterials
-	NoFormat      // command, name, formats
-	NoPaper       // command, name, papers
-	NotMeasured   // command, why
-	NoScale       // command, why
-	NotCalledSo   // name, what would do
-	ThereAre      // names
-	WriteName     // name
-	NoFolder      // name
-	NotAFolder    // name
-	NoneHere      // folder
-	BadEnding     // name
-	NoSheetPaper  // name
-	NoUnits       // name
-	NameFile      // of start
-	BothToOutput  // name
-	NoLying       // name
-	ProposalNeeds // flag, example
-	BadMeasure    // flag, why
-	NoProposal    // why
-	NoBed         // key, fault
-	NoHost        // address, example
+	NoFormat       // command, name, formats
+	NoPaper        // command, name, papers
+	NotMeasured    // command, why
+	NoScale        // command, why
+	NotCalledSo    // name, what would do
+	ThereAre       // names
+	WriteName      // name
+	NoFolder       // name
+	NotAFolder     // name
+	NoneHere       // folder
+	BadEnding      // name
+	NoSheetPaper   // name
+	NoUnits        // name
+	NameFile       // of start
+	BothToOutput   // name
+	NoLying        // name
+	ProposalNeeds  // flag, example
+	BadMeasure     // flag, why
+	BadThickness   // why
+	ThicknessRange // value
+	NoProposal     // why
+	NoBed          // key, fault
+	NoHost         // address, example
 )
 
 // Of files.
@@ -92,7 +94,16 @@ const (
 	KeptClear
 	LeftOut // what
 	MeasureBars
-	CutComb
+	MeasureCut // material
+	MeasureFlat
+	CalibrationLine // axis, length twice
+	CutComb         // example
+	CombLoose
+	NoComb             // why
+	CombNeedsThickness // example
+	CombOfTool         // tool
+	CombOfBoard
+	CombTooThin
 	SeamIsOff     // seam, what remains, what is allowed
 	MarginNotMet  // check, margin, required
 	WouldDo       // a message, what would do
@@ -171,6 +182,8 @@ func englishUsage() map[Message]string {
 		NoLying:          "start: --sleeps is back or side, not %.20q",
 		ProposalNeeds:    "start: a proposal needs --stature and --mass; add --%s %q",
 		BadMeasure:       "start: --%s: %v",
+		BadThickness:     "calibrate: --thickness: %v",
+		ThicknessRange:   "calibrate: --thickness %s: a comb is for boards of 0.2 mm to 50 mm",
 		NoProposal:       "start: %v",
 		NoBed:            "no bed that can be cut: %s: %s",
 		NoHost:           "watch: --addr %.60q: want host and port, such as %s",
@@ -207,19 +220,31 @@ func englishFiles() map[Message]string {
 
 func englishMade() map[Message]string {
 	return map[Message]string{
-		DesignOf:      "%s, design %s, shape %s",
-		ClothLaid:     "cloth: %d pieces on %s of roll %s wide, %.0f %% used",
-		BoardsLaid:    "templates: %d parts on %d sheets",
-		HangLow:       "hang it low and try it out before you trust it; slingloft figure shows loads and cautions",
-		BroughtIn:     "brought in: %s, %s × %s%s",
-		OneHole:       ", 1 hole",
-		Holes:         ", %d holes",
-		OneLine:       ", 1 line in it",
-		Lines:         ", %d lines in it",
-		KeptClear:     ", kept clear",
-		LeftOut:       "left out: %s",
-		MeasureBars:   "measure the long bars and write under [machine] what they measure, in place of these:",
-		CutComb:       "cut the comb from the board and push the board's edge into its slots: the number at the slot that fits is kerf, in mm",
+		DesignOf:    "%s, design %s, shape %s",
+		ClothLaid:   "cloth: %d pieces on %s of roll %s wide, %.0f %% used",
+		BoardsLaid:  "templates: %d parts on %d sheets",
+		HangLow:     "hang it low and try it out before you trust it; slingloft figure shows loads and cautions",
+		BroughtIn:   "brought in: %s, %s × %s%s",
+		OneHole:     ", 1 hole",
+		Holes:       ", %d holes",
+		OneLine:     ", 1 line in it",
+		Lines:       ", %d lines in it",
+		KeptClear:   ", kept clear",
+		LeftOut:     "left out: %s",
+		MeasureBars: "measure the long bars and write under [machine] what they measure, in place of these:",
+		MeasureCut: "the machine only cuts %[1]q: the bars are the edges of a rectangle that is cut on its lines; measure it, add one width of the cut, " +
+			"and write under [machine], in place of these:",
+		MeasureFlat:     "let the cloth lie flat and slack while it is measured, or try the machine on paper or card",
+		CalibrationLine: `calibration_%[1]s = { drawn = %[2]q, measured = %[2]q }`,
+		CutComb: "cut the comb from the board that was measured and push that board's edge into its slots: " +
+			"the number at the slot that fits is the kerf; write it under [machine], as in kerf = %q",
+		CombLoose: "the comb has no tabs, which would stand in its slots: hold it down where it comes loose",
+		NoComb:    "no kerf comb: %s",
+		CombNeedsThickness: "its slots hang on how thick the board is, to a tenth of what is to be found; " +
+			"measure it with callipers in three places and run this again with --thickness %q, as it measures",
+		CombOfTool:    "a %s takes nothing away",
+		CombOfBoard:   "it is cut from a board, and the machine cuts cloth alone",
+		CombTooThin:   "the board is no thicker than the cut is wide; take a thicker one",
 		SeamIsOff:     "seam %s: %s remain beyond the planned ease, %s are allowed; raise seam.tolerance only after sewing a test piece",
 		MarginNotMet:  "margin not met: %s: %.2f, required %.2f",
 		WouldDo:       "%s; %s",

@@ -97,18 +97,25 @@ The exit status is 5 where something does not agree, 1 where a file cannot be re
 		},
 		"calibrate": {
 			Line: "write what a new machine is tried with: long bars and a kerf comb",
-			Long: `Writes two sheets to plot or cut first on a machine. The calibration sheet has bars
-nearly as long as the bed, both ways, and square diagonals: measure them, and give
-what they measure as calibration_x and calibration_y under [machine]; every file is
-then corrected. The kerf comb is cut from the board itself: the board's edge fits
-snugly into the slot whose number is the width of the cut; give it as kerf.
+			Long: `Writes what to plot or cut first on a machine. The calibration sheet has bars nearly as
+long as the bed, both ways, and square diagonals: measure them, and give what they
+measure as calibration_x and calibration_y under [machine]; every file is then
+corrected. On a small bed the bars are shorter; on a roll (a machine for cloth, a pen
+or knife of which one of width and height is left out) they are some two metres along
+the feed. Where the tool only cuts, a rectangle is cut out, and its edges are the bars.
 
-Neither sheet is corrected or cut beside its lines, whatever the settings say.`,
-			Example: "  slingloft calibrate --as svg,pdf\n  slingloft calibrate my.toml --machine laser.toml --as gcode\n",
+The kerf comb is cut from the board itself: the board's edge fits snugly into the slot
+whose number is the width of the cut; give it as kerf. That number is off by as much as
+the board's thickness is, so there is a comb only with --thickness, as callipers show
+it, whatever the board is called.
+
+Neither is corrected or cut beside its lines, whatever the settings say.`,
+			Example: "  slingloft calibrate --as svg,pdf\n  slingloft calibrate my.toml --machine laser.toml --as gcode --thickness \"2.94 mm\"\n",
 			Flags: map[string]string{
-				"out":   "folder to write into; made if it is not there",
-				"as":    "formats to write, with commas between: %s",
-				"force": "replace files that are there already",
+				"thickness": `what the board for the comb measures, such as "2.94 mm" or "0.116 in"`,
+				"out":       "folder to write into; made if it is not there",
+				"as":        "formats to write, with commas between: %s",
+				"force":     "replace files that are there already",
 			},
 		},
 		"sheet": {

@@ -99,11 +99,13 @@ type Calibration struct {
 	Files []Sheet    `json:"files" doc:"in the order in which they were written"`
 	Bars  [2]float64 `json:"bars" doc:"lengths of the long bars along x and y, mm: what they measure is machine.calibration_x and calibration_y"`
 	Comb  Comb       `json:"comb"`
+
+	NoComb string `json:"no_comb" doc:"why no comb was written, empty where one was"`
 }
 
 // Comb is what the width of the cut is found with.
 type Comb struct {
-	Thickness float64   `json:"thickness" doc:"of the board, mm"`
+	Thickness float64   `json:"thickness" doc:"of the board, mm, as it was measured; 0 where there is no comb"`
 	Kerfs     []float64 `json:"kerfs" doc:"numbers at the slots, mm: that of the slot that fits is machine.kerf"`
 }
 
