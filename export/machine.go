@@ -80,10 +80,12 @@ func ParseMeasured(text string) (drawn, measured [2]float64, err error) {
 		}
 		// No bar of 100 mm measures 4, nor one of 4 in 100: a bar far off is refused.
 		drawn[i], measured[i] = 100, v
+		unit, name := 1.0, "mm"
 		if inches || v > 3 && v < 5 {
 			drawn[i], measured[i] = 4*inch, v*inch
+			unit, name = inch, "in"
 		}
-		if _, err := Correction(drawn[i], measured[i]); err != nil {
+		if _, err := correction(drawn[i], measured[i], unit, name); err != nil {
 			return drawn, measured, err
 		}
 	}

@@ -62,9 +62,14 @@ const maxThin = 1.0
 // Correction returns the factor that makes a line of the nominal length come out
 // true on a machine that drew it with the measured length, both in mm.
 func Correction(nominal, measured float64) (float64, error) {
+	return correction(nominal, measured, 1, "mm")
+}
+
+// correction is [Correction] with its error in a unit of so many mm.
+func correction(nominal, measured, unit float64, name string) (float64, error) {
 	c := nominal / measured
 	if !Inside(c, minCorrection, maxCorrection) {
-		return 0, fmt.Errorf("a bar of %g mm measured as %g mm: more than a tenth off, measure again", nominal, measured)
+		return 0, fmt.Errorf("a bar of %.6g %[3]s measured as %.6[2]g %[3]s: more than a tenth off, measure again", nominal/unit, measured/unit, name)
 	}
 	return c, nil
 }

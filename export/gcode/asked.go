@@ -155,7 +155,7 @@ func (s Settings) jobless(w piece.Work) Lack {
 	name := strconv.Quote(s.Of.Name)
 	lines := fmt.Sprintf("[[machine.job]], work = %q, material = %s", w, name)
 	for _, key := range s.lacks(w) {
-		lines += ", " + key + " = " + map[string]string{"feed": `"… mm/min"`, "power": "…", "depth": `"… mm"`}[key]
+		lines += ", " + key + " = " + map[string]string{"feed": `"… ` + s.unit() + `/min"`, "power": "…", "depth": `"… ` + s.unit() + `"`}[key]
 	}
 	return Lack{design.KeyMachineJob, "no job says how the " + s.Tool.String() + " does " + w.String() + " in " + name,
 		"write, each on a line of its own and with values tried on scrap: " + lines}

@@ -1,7 +1,6 @@
 package gcode
 
 import (
-	"math"
 	"strconv"
 
 	"slingloft/export"
@@ -32,24 +31,33 @@ func (s Settings) wrongDepth(w piece.Work) UnsetError {
 	if s.Of.Stock != piece.Board || s.Tool == design.Laser || s.Tool == design.Pen {
 		return nil
 	}
-	thick, depth, mm := s.Of.Thickness, s.depth(w), func(v float64) string { return strconv.FormatFloat(math.Round(v*1000)/1000, 'f', -1, 64) + " mm" }
+	thick, depth := s.Of.Thickness, s.depth(w)
 	in := w.String() + " in " + strconv.Quote(s.Of.Name)
 	switch {
 	case !export.Through(w):
 		if thick > 0 && depth >= thick {
-			return UnsetError{{design.KeyMachineJob, in + " is " + mm(depth) + " deep, through the sheet's " + mm(thick),
-				"a depth below " + mm(thick) + " marks it"}}
+			return UnsetError{{design.KeyMachineJob, in + " is " + s.said(depth) + " deep, through the sheet's " + s.said(thick),
+				"a depth below " + s.said(thick) + " marks it"}}
 		}
 	case thick == 0 && s.Tool == design.Router:
-		return UnsetError{{design.KeySheetThickness, "a router has to know how thick the sheet is", `write thickness = "… mm" under [sheet], as it measures`}}
+		out := UnsetError{{design.KeySheetThickness, "a router has to know how thick the sheet is", `write thickness = "… ` + s.unit() + `" under [sheet], as it measures`}}
+		if depth == 0 && s.Through == 0 {
+			out = append(out, s.noThrough())
+		}
+		return out
 	case depth == 0:
-		return UnsetError{{design.KeyMachineThrough, "nothing says how far below the sheet the " + s.Tool.String() + " cuts",
-			`write through = "… mm" under [machine], as deep as the spoil board may be cut`}}
+		return UnsetError{s.noThrough()}
 	case depth < thick:
-		return UnsetError{{design.KeyMachineJob, in + " is " + mm(depth) + " deep and stops short of the sheet's " + mm(thick),
-			"leave depth out and give through, or " + mm(thick) + " or more would do"}}
+		return UnsetError{{design.KeyMachineJob, in + " is " + s.said(depth) + " deep and stops short of the sheet's " + s.said(thick),
+			"leave depth out and give through, or " + s.said(thick) + " or more would do"}}
 	}
 	return nil
+}
+
+// noThrough is the lack of a depth below the sheet.
+func (s Settings) noThrough() Lack {
+	return Lack{design.KeyMachineThrough, "nothing says how far below the sheet the " + s.Tool.String() + " cuts",
+		`write through = "… ` + s.unit() + `" under [machine], as deep as the spoil board may be cut`}
 }
 
 // unsetTool returns what a tool needs and nobody gave.
@@ -66,20 +74,20 @@ func (s Settings) unsetTool() UnsetError {
 		}
 	}
 	if s.Tool != design.Laser {
-		want(design.KeyMachinePlunge, s.Plunge, "nothing says how fast the "+tool+" goes down", "mm/min")
-		want(design.KeyMachineSafeHeight, s.Safe, "nothing says how high above the stock the "+tool+" is clear of all that holds it", "mm")
+		want(design.KeyMachinePlunge, s.Plunge, "nothing says how fast the "+tool+" goes down", s.unit()+"/min")
+		want(design.KeyMachineSafeHeight, s.Safe, "nothing says how high above the stock the "+tool+" is clear of all that holds it", s.unit())
 	}
 	switch s.Tool {
 	case design.Router:
-		want(design.KeyMachineCutter, s.Cutter, "a router has to know its cutter's diameter", "mm")
+		want(design.KeyMachineCutter, s.Cutter, "a router has to know its cutter's diameter", s.unit())
 		want(design.KeyMachineSpinUp, s.SpinUp, "nothing says how long the spindle takes to its speed", "")
 	case design.Knife:
-		want(design.KeyMachineTrail, s.Trail, "nothing says how far the knife's tip trails behind its holder", "mm")
+		want(design.KeyMachineTrail, s.Trail, "nothing says how far the knife's tip trails behind its holder", s.unit())
 	}
 	if s.Tabs > 0 {
-		want(design.KeyMachineTabWidth, s.TabWidth, "nothing says how wide a holding tab is", "mm")
+		want(design.KeyMachineTabWidth, s.TabWidth, "nothing says how wide a holding tab is", s.unit())
 		if s.Tool == design.Router {
-			want(design.KeyMachineTabHeight, s.TabHeight, "nothing says how high a holding tab is", "mm")
+			want(design.KeyMachineTabHeight, s.TabHeight, "nothing says how high a holding tab is", s.unit())
 		}
 	}
 	return out

@@ -16,6 +16,7 @@ package gcode
 import (
 	"fmt"
 	"math"
+	"strconv"
 
 	"slingloft/export"
 	"slingloft/outline/design"
@@ -64,6 +65,24 @@ type Settings struct {
 	Controller design.Dialect
 	Header     []string // lines of the owner's own, as a design has them
 	Footer     []string
+
+	inches bool // lengths in messages are in inches, as those of the program
+}
+
+// said returns a length, mm, as messages have it.
+func (s Settings) said(mm float64) string {
+	if s.inches {
+		mm /= mmPerInch
+	}
+	return strconv.FormatFloat(math.Round(mm*1000)/1000, 'f', -1, 64) + " " + s.unit()
+}
+
+// unit names the unit of lengths in messages and in the program.
+func (s Settings) unit() string {
+	if s.inches {
+		return "in"
+	}
+	return "mm"
 }
 
 // Defaults returns a tool's settings where nothing is given. No value of the machine is

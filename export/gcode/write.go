@@ -32,6 +32,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	if err != nil {
 		return err
 	}
+	s.inches = o.Inches
 	if err := s.check(plain); err != nil {
 		return err
 	}
@@ -45,7 +46,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	for i := range cuts {
 		cuts[i].count(o.Axes, plain)
 	}
-	w := &program{Writer: bufio.NewWriter(out), settings: s, inches: o.Inches}
+	w := &program{Writer: bufio.NewWriter(out), settings: s}
 	w.head(plain, o)
 	if s.Frame {
 		w.frame(cuts)
@@ -71,7 +72,6 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 type program struct {
 	*bufio.Writer
 	settings Settings
-	inches   bool       // lengths and speeds are written in inches
 	feed     float64    // in force
 	at       geom.Point // where the last move ended
 }
@@ -144,18 +144,10 @@ func num(v float64) string { return export.Fixed(v, decimals) }
 
 // length writes a length, mm, or a speed, mm/min, in the unit of the program.
 func (w *program) length(mm float64) string {
-	if w.inches {
+	if w.settings.inches {
 		return export.Fixed(mm/mmPerInch, inchDecimals)
 	}
 	return num(mm)
-}
-
-// unit names the unit of the program.
-func (w *program) unit() string {
-	if w.inches {
-		return "in"
-	}
-	return "mm"
 }
 
 func (w *program) xy(p geom.Point) string { return "X" + w.length(p.X) + " Y" + w.length(p.Y) }
@@ -165,15 +157,15 @@ func (w *program) xy(p geom.Point) string { return "X" + w.length(p.X) + " Y" + 
 func (w *program) head(d export.Drawing, o export.Options) {
 	s := w.settings
 	w.comment("slingloft " + d.Title)
-	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), w.unit(), export.ScaleText(o.ScaleFactor())))
+	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
 	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
-	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), w.unit()))
+	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
 	for _, text := range s.remarks(d) {
 		w.remark(text)
 	}
 	w.own(s.Header)
 	unit := "G21"
-	if w.inches {
+	if w.settings.inches {
 		unit = "G20"
 	}
 	if s.Controller == design.Lean {
@@ -333,7 +325,7 @@ func (w *program) step(m move, feed float64, rapid bool) {
 // rounded returns the point that stands in a program for p.
 func (w *program) rounded(p geom.Point) geom.Point {
 	k := 1e4 // by the number of decimals
-	if w.inches {
+	if w.settings.inches {
 		k = 1e6 / mmPerInch
 	}
 	return geom.Pt(math.Round(p.X*k)/k, math.Round(p.Y*k)/k)

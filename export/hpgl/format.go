@@ -81,7 +81,11 @@ func faults(got, due []byte) ([]string, error) { return export.StepFaults(steps(
 func (p Plot) notes(d export.Drawing, o export.Options) []string {
 	out := append(p.left(d), d.Room()...)
 	if Beyond16Bits(d, o) {
-		out = append(out, "beyond 819 mm, where plotters that count in 16 bits stop")
+		far := "819 mm"
+		if o.Inches {
+			far = "32 1/4 in"
+		}
+		out = append(out, "beyond "+far+", where plotters that count in 16 bits stop")
 	}
 	if o.Axes.Below() {
 		out = append(out, "counts below zero from the "+o.Axes.Origin.String()+

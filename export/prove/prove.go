@@ -40,6 +40,24 @@ type Report struct {
 	Found, Due Measures
 	// Faults are what does not agree, the gravest first; none if the file agrees.
 	Faults []string
+
+	inches bool // lengths are told in inches
+}
+
+// figure returns a length, mm, to a hundredth of it or as fine in inches, without its
+// unit; long with it.
+func (r Report) figure(mm float64) string {
+	if r.inches {
+		return export.Fixed(mm/25.4, 4)
+	}
+	return export.Fixed(mm, 2)
+}
+
+func (r Report) long(mm float64) string {
+	if r.inches {
+		return r.figure(mm) + " in"
+	}
+	return r.figure(mm) + " mm"
 }
 
 // Agrees reports whether the file agrees in all that was compared.
@@ -58,6 +76,9 @@ func (r Report) String() string {
 	if r.Lines == 0 {
 		return "agrees: the same picture"
 	}
+	if r.inches {
+		return fmt.Sprintf("agrees: %d lines, worst %s in", r.Lines, export.Fixed(r.Worst/25.4, 6))
+	}
 	return fmt.Sprintf("agrees: %d lines, worst %s mm", r.Lines, export.Fixed(r.Worst, 4))
 }
 
@@ -68,7 +89,7 @@ func (r *Report) fault(format string, a ...any) {
 // File compares the content of a file with the sheet that it should hold. The
 // error says that it cannot be read, or that the sheet cannot be written.
 func File(data []byte, s Sheet) (Report, error) {
-	var r Report
+	r := Report{inches: s.Options.Inches}
 	var anew bytes.Buffer
 	if err := s.Codec.Write(&anew, s.Drawing, s.Options); err != nil {
 		return r, err
@@ -138,7 +159,7 @@ func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
 // size compares the sizes of the sheets and reports whether they differ.
 func (r *Report) size(got, want export.Drawing, limit float64) bool {
 	if math.Abs(got.Width-want.Width) > limit || math.Abs(got.Height-want.Height) > limit {
-		r.fault("sheet of %.2f × %.2f mm, %.2f × %.2f due", got.Width, got.Height, want.Width, want.Height)
+		r.fault("sheet of %s × %s, %s × %s due", r.figure(got.Width), r.long(got.Height), r.figure(want.Width), r.figure(want.Height))
 		return true
 	}
 	return false
@@ -151,7 +172,7 @@ func (r *Report) bars(limit float64) {
 	for _, a := range r.Found.Bars {
 		for _, b := range r.Due.Bars {
 			if a.Name == b.Name && math.Abs(a.Length-b.Length) > limit {
-				off = append(off, fmt.Sprintf("%s measures %.2f mm, %.2f due", a.Name, a.Length, b.Length))
+				off = append(off, fmt.Sprintf("%s measures %s, %s due", a.Name, r.long(a.Length), r.figure(b.Length)))
 			}
 		}
 	}
@@ -180,7 +201,7 @@ func (r *Report) lines(m match, got, want export.Drawing, limit float64) {
 	}
 	if len(off) > 0 {
 		worst := slices.MaxFunc(off, func(a, b pair) int { return int(math.Copysign(1, a.off-b.off)) })
-		r.fault("%s off, most of all %s, by %.2f mm", counted(len(off)), named(worst.want), worst.off)
+		r.fault("%s off, most of all %s, by %s", counted(len(off)), named(worst.want), r.long(worst.off))
 	}
 	if 2*len(off) > len(m.pairs) {
 		r.scale(got, want)
@@ -208,7 +229,7 @@ func (r *Report) scale(got, want export.Drawing) {
 	if math.Abs(kx-1) > noise || math.Abs(ky-1) > noise {
 		r.fault("rescaled to %.3f %% along x and %.3f %% along y", 100*kx, 100*ky)
 	} else if d := a.Min.Minus(b.Min); d.Len() > Limit {
-		r.fault("moved by %.2f mm along x and %.2f mm along y", d.X, d.Y)
+		r.fault("moved by %s along x and %s along y", r.long(d.X), r.long(d.Y))
 	}
 }
 

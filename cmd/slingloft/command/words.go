@@ -183,7 +183,7 @@ func englishUsage() map[Message]string {
 		ProposalNeeds:    "start: a proposal needs --stature and --mass; add --%s %q",
 		BadMeasure:       "start: --%s: %v",
 		BadThickness:     "calibrate: --thickness: %v",
-		ThicknessRange:   "calibrate: --thickness %s: a comb is for boards of 0.2 mm to 50 mm",
+		ThicknessRange:   "calibrate: --thickness %s: a comb is for boards of 0.2 mm to 50 mm, 0.008 in to 2 in",
 		NoProposal:       "start: %v",
 		NoBed:            "no bed that can be cut: %s: %s",
 		NoHost:           "watch: --addr %.60q: want host and port, such as %s",
