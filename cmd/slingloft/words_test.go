@@ -38,11 +38,13 @@ func TestNoWordMissing(t *testing.T) {
 
 // partly are the kinds without a word, or with an empty one.
 var partly = map[string]string{
-	"slingloft/outline/cord.Alone":     "on no branch, says nothing",
-	"slingloft/outline/piece.Between":  "named by its corners",
-	"slingloft/outline/stock.Named":    "called as the maker calls it",
-	"slingloft/outline/finished.Parts": "counts the others",
-	"slingloft/outline/design.Nothing": "says nothing",
+	"slingloft/outline/cord.Alone":      "on no branch, says nothing",
+	"slingloft/outline/piece.Between":   "named by its corners",
+	"slingloft/outline/stock.Named":     "called as the maker calls it",
+	"slingloft/outline/finished.Parts":  "counts the others",
+	"slingloft/outline/design.Nothing":  "says nothing",
+	"slingloft/outline/piece.NoBoard":   "is none",
+	"slingloft/outline/piece.OnNothing": "is none",
 }
 
 // complete looks for words that a value lacks.
@@ -155,17 +157,19 @@ var worded = map[string][]string{
 	"outline/label":      {},
 	"cmd/slingloft/show": {},
 	"export/sheet":       {},
-	"export/sheet/given": {"mm", "in", " kg", " lb"},
+	"export/sheet/given": {"mm", "in", "kg", "lb"},
 	"export/sheet/chapter": {
 		"%.0f kgf",
-		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "order", "seams", "charts", "assumptions",
-		"sources", // ids of sections, and of tables:
+		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "seams", "charts", "assumptions", "sources",
+		"cut-list", "ticks", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
+		"step-", "tick-", "board-", // ids of sections, and of tables:
+		"cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
 		"summary", "ends", "place", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
 		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
 		"seam-walk", "seam-%d-parts", "departures",
 	},
-	"export/sheet/scene":  {"view-solid", "view-side", "view-above", "view-end"},
-	"export/sheet/sketch": {"piece-", "lay-%d", "cord-"},
+	"export/sheet/scene":  {"view-solid", "view-side", "view-above", "view-end", "view-parts"},
+	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "body", "cord-"},
 	"export/sheet/series": {
 		"chart-side", "chart-girth", "chart-cord", "chart-cloth", "chart-straight", "chart-level", "chart-angles", "chart-forces",
 	},
@@ -174,7 +178,7 @@ var worded = map[string][]string{
 	"export/sheet/page": {
 		":root{color-scheme:light dark;%s}\n@media screen and (prefers-color-scheme:dark){:root{%s}}\n%s\n%s",
 		"default-src 'none'; style-src 'unsafe-inline'; img-src 'none'; base-uri 'none'; form-action 'none'",
-		"good", "careful", "bad", "narrow", "wide", " lettered", " short", ` class="w"`, ` class="strong"`, // classes
+		"good", "careful", "bad", "narrow", "wide", " lettered", " short", ` class="w"`, ` class="strong"`, ` class="opens"`, // classes
 	},
 	"export/calibrate": {"long bar x low", "long bar y right", "long bar x high", "long bar y left", "long bars", "/start", "/end"},
 	"export/tile": {

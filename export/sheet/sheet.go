@@ -29,10 +29,13 @@ type Frame struct {
 	File      string // title of the file: title of the sheet
 	Design    string // digest
 	Contents  string
-	Skip      string // leads past the contents
-	Picture   string // its title
-	Rows      string // part of a table: caption, from, to
-	Continued string // a table that goes on: caption
+	Parts     [PartCount]string // their headings
+	Skip      string            // leads past the contents
+	Picture   string            // its title
+	Rows      string            // part of a table: caption, from, to
+	Continued string            // a table that goes on: caption
+	Needs     string            // what lies at hand for a step
+	Done      string            // what a step looks like when done
 }
 
 // File returns the title of a file with the sheet.
@@ -64,6 +67,7 @@ const (
 // Section is a part of the sheet under its own heading.
 type Section struct {
 	ID     string // safe as an id, unique
+	Part   Part
 	Title  string
 	Blocks []Block
 }
@@ -71,8 +75,8 @@ type Section struct {
 // Add adds blocks to a section.
 func (s *Section) Add(blocks ...Block) { s.Blocks = append(s.Blocks, blocks...) }
 
-// Block is a part of a section: [Para], [List], [Steps], [Table], [Figures] or
-// [Notice].
+// Block is a part of a section: [Para], [List], [Ticks], [Steps], [Terms], [Table],
+// [Figures] or [Notice].
 type Block interface{ block() }
 
 // Para is a paragraph.
@@ -80,24 +84,6 @@ type Para string
 
 // List is a list of short points.
 type List []string
-
-// Steps are numbered steps of work.
-type Steps []Step
-
-// Step is one step: what to do, how, and the figures that it needs.
-type Step struct {
-	Title string
-	Text  string
-	Facts []Fact
-}
-
-// Fact is a named figure, ready to print.
-type Fact struct {
-	Name, Value string
-}
-
-// Add adds a figure to a step.
-func (s *Step) Add(name, value string) { s.Facts = append(s.Facts, Fact{name, value}) }
 
 // Table is a table; its first column names the rows.
 type Table struct {
@@ -140,7 +126,9 @@ type Notice struct {
 
 func (Para) block()    {}
 func (List) block()    {}
+func (Ticks) block()   {}
 func (Steps) block()   {}
+func (Terms) block()   {}
 func (Table) block()   {}
 func (Figures) block() {}
 func (Notice) block()  {}

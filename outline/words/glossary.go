@@ -24,6 +24,7 @@ func EnglishGlossary() []Term {
 		{"bed bottom", "the lowest line along the middle of the bed"},
 		{"body", "the cloth that one lies on, in one panel or joined from several"},
 		{"bury", "a length of cord drawn into the hollow of another, or of itself"},
+		{"centre line", "the line along the middle of the body, from head to foot, along the grain"},
 		{"chain", "the cords of one side spliced together: eye, leg, tip gap, side cord, tip gap, leg, eye"},
 		{"channel", "the sewn tube along a side in which the cord runs; its depth is from the seam to the fold"},
 		{"channel strip", "the straight strip of cloth that makes a channel"},

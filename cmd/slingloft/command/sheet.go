@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -25,6 +26,7 @@ import (
 type sheetOptions struct {
 	out   string
 	paper string
+	pages string
 	shelf string
 	force bool
 	reporting
@@ -37,6 +39,7 @@ func sheetCommand() command {
 			var o sheetOptions
 			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "")
 			f.StringVar(&o.paper, "paper", "a4", "")
+			f.StringVar(&o.pages, "pages", allPages, "")
 			f.BoolVar(&o.force, "force", false, "")
 			shelfFlag(f, &o.shelf)
 			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
@@ -72,12 +75,44 @@ func paperNamed(name string) (paper.Size, error) {
 	return paper.Size{}, misuse(NoSheetPaper, name)
 }
 
+// allPages asks for the whole build sheet.
+const allPages = "all"
+
+// partsNamed returns the parts of the sheet that are asked for, none for the whole.
+func partsNamed(names string) ([]sheet.Part, error) {
+	if strings.EqualFold(names, allPages) {
+		return nil, nil
+	}
+	var out []sheet.Part
+	for name := range strings.SplitSeq(names, ",") {
+		i := slices.IndexFunc(sheet.Parts(), func(p sheet.Part) bool { return strings.EqualFold(p.String(), strings.TrimSpace(name)) })
+		if i < 0 {
+			return nil, misuse(NoSheetPart, pageNames(), name)
+		}
+		out = append(out, sheet.Parts()[i])
+	}
+	return out, nil
+}
+
+// pageNames lists what can be asked for of a sheet.
+func pageNames() string {
+	names := []string{allPages}
+	for _, p := range sheet.Parts() {
+		names = append(names, p.String())
+	}
+	return strings.Join(names, ", ")
+}
+
 func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) error {
 	size, err := paperNamed(o.paper)
 	if err != nil {
 		return err
 	}
 	form, err := sheetFormOf(o.out, size)
+	if err != nil {
+		return err
+	}
+	parts, err := partsNamed(o.pages)
 	if err != nil {
 		return err
 	}
@@ -93,6 +128,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
+	doc = doc.Only(parts...)
 	var b bytes.Buffer
 	if err := form.write(&b, doc); err != nil {
 		return err

@@ -40,6 +40,7 @@ const (
 	NoneHere       // folder
 	BadEnding      // name
 	NoSheetPaper   // name
+	NoSheetPart    // names, name
 	NoUnits        // name
 	NameFile       // of start
 	BothToOutput   // name
@@ -176,6 +177,7 @@ func englishUsage() map[Message]string {
 		NoneHere:         "%s: none of the files that cut writes is here",
 		BadEnding:        "sheet: --out %.60q: the name has to end in .html or .pdf",
 		NoSheetPaper:     "sheet: --paper is a4 or letter, not %.20q",
+		NoSheetPart:      "sheet: --pages is one or more of %s, not %.20q",
 		NoUnits:          "start: --units is mm or in, not %.20q",
 		NameFile:         "start: name the file to write, as in slingloft start my.toml",
 		BothToOutput:     "start: %s and --json both write to standard output; name a file",

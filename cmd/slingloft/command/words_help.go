@@ -121,17 +121,21 @@ Neither is corrected or cut beside its lines, whatever the settings say.`,
 		"sheet": {
 			Line: "write the build sheet: drawings, tables and the order of work",
 			Long: `Writes the build sheet as one web page that needs nothing beside itself, or as a
-PDF file, whichever the name's ending says: the result of the checks, the hung
-shape, every piece, the lay, the cord set, offsets, loads and margins, materials,
-the order of work, the seam walk. A file that is there already is replaced only if
-it was written for the same design values and not changed since, or with --force.
+PDF file, whichever the name's ending says. It comes in parts: shop, some pages for
+the table with what to cut and the steps to tick off; steps, the same in full with
+pictures of pieces and templates; hanging, how it is hung, proved and set right;
+appendix, the glossary, offsets, loads and margins, seam walk and sources. A file
+that is there already is replaced only if it was written for the same design values
+and not changed since, or with --force.
 
 The sheet is written even where a required margin is not met; it then says so
 first.`,
-			Example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n  slingloft sheet my.toml --out my.pdf\n",
+			Example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n" +
+				"  slingloft sheet my.toml --out table.pdf --pages shop --paper letter\n",
 			Flags: map[string]string{
 				"out":   "file to write, ending in .html or .pdf; its folder is made if it is not there",
 				"paper": "paper of a PDF file: a4 or letter",
+				"pages": "parts to write, with commas between: shop, steps, hanging, appendix; or all",
 				"force": "replace a file that is there already",
 			},
 		},

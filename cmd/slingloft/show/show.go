@@ -49,12 +49,12 @@ func Unlaid(p *work.Plan, say wording.Words) (sheet.Sheet, error) {
 func dataOf(p *work.Plan, say wording.Words) given.Data {
 	d := given.Data{
 		Design: p.Design, Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
-		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Templates: p.Templates, Cords: p.Cords,
+		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Boards: p.Boards, Templates: p.Templates, Cords: p.Cords,
 		Shelter: &p.Shelter,
 		Say:     say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
 	margins, roll := p.Margins(), p.Roll()
-	d.Margins, d.Roll, d.Cautions = &margins, &roll, p.Cautions()
+	d.Margins, d.Roll, d.Cautions, d.Proof = &margins, &roll, p.Cautions(), p.CautionFigures()
 	if p.Hangs {
 		d.Place = &p.Place
 	}

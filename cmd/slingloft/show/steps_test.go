@@ -8,6 +8,13 @@ import (
 	"slingloft/outline/design"
 )
 
+// What the figures of the steps are rounded to, mm: half of it is what they may be off,
+// and a tenth more for the tables that they are held against.
+const (
+	onCloth = 0.5/2 + 0.06
+	onRope  = 1.0/2 + 0.06
+)
+
 // work: the order of work gives figures that stand in other tables, or follow from
 // them and the design.
 func (s readSheet) work(p work.Plan) {
@@ -15,21 +22,21 @@ func (s readSheet) work(p work.Plan) {
 	bars := s.row("ends", "bar, between cord centres")
 	drops := s.row("ends", "drop at the bar")
 	for e, end := range []string{"head", "foot"} {
-		s.near(end+" bar", s.fact("Cut the bars", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, 0.1)
-		drop := [2]string{"cords above the bed's bottom at the head bar", "at the foot bar"}[e]
-		s.near(end+" drop", s.fact("Measure and correct", drop)[0], drops[e], 0.6)
+		s.near(end+" bar", s.fact("Cut the bars", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, onCloth)
+		drop := [2]string{"cords above the bed bottom at the head bar", "at the foot bar"}[e]
+		s.near(end+" drop", s.fact("Lie in it", drop)[0], drops[e], 0.6)
 		angle := s.row("ends", "hang angle above the level")[e]
-		s.near(end+" angle", s.fact("Hang it low and test", end+" hang line above the level")[0], angle, 0)
+		s.near(end+" angle", s.fact("Set the anchors", end+" hang line above the level")[0], angle, 0)
 		if d.Bed.Cut == design.Net {
-			s.near(end+" corner", s.fact("Tack the tails' ends", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
+			s.near(end+" corner", s.fact("Tack the corners of the tails", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
 		}
 	}
-	s.near("overall", s.fact("Measure and correct", "apex to apex, level")[0], s.row("summary", "overall length, apex to apex")[0], 0)
-	shorter, apart := min(bars[0], bars[1]), s.fact("Measure and correct", "cords apart at mid-bay")[0]
+	s.near("overall", s.fact("Lie in it", "apex to apex, level")[0], s.row("summary", "overall length, apex to apex")[0], 0)
+	shorter, apart := min(bars[0], bars[1]), s.fact("Lie in it", "cords apart at mid-bay")[0]
 	s.near("mid-bay, wider than the bars never", shorter, max(apart, shorter), 0)
-	s.near("bar to bar", s.fact("Measure and correct", "body, bar to bar along the bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)
-	s.near("allowance", s.fact("Cut", "allowance at the body's sides")[0], d.Seam.Side, 0.05)
-	s.near("channel", s.fact("Stitch the channels", "finished depth of the channel")[0], d.Channel.Depth, 0.05)
+	s.near("bar to bar", s.fact("Lie in it", "bar to bar, along the bed bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)
+	s.near("allowance", s.fact("Cut the cloth", "allowance at the body's sides")[0], d.Seam.Side, onCloth)
+	s.near("channel", s.fact("Stitch the channels", "finished depth of the channel")[0], d.Channel.Depth, onCloth)
 	s.pins(d)
 	s.threads(d)
 }
@@ -39,7 +46,7 @@ func (s readSheet) work(p work.Plan) {
 func (s readSheet) pins(d design.Design) {
 	last := 0.0
 	for _, st := range s.steps() {
-		if st.Title != "Pin the channels" {
+		if st.ID != "step-pin-strips" && st.ID != "step-pin-facings" {
 			continue
 		}
 		for _, f := range st.Facts {
@@ -54,12 +61,12 @@ func (s readSheet) pins(d design.Design) {
 	if !strings.Contains(side[0], "side") {
 		s.Fatalf("the first seam is %q", side[0])
 	}
-	s.near("end of the side seam", last, figures(side[3])[0], 0.1)
+	s.near("end of the side seam", last, figures(side[3])[0], onCloth)
 	if d.Channel.Kind == design.Strip {
 		// An opening has a bar's notch in its middle, further out by the turned-in end where
 		// it is told from the strip's folded end: the same end as the seam's.
 		head := s.fact("Work the openings", "head tip opening")
-		s.near("head opening", (head[0]+head[1])/2, s.fact("Pin the channels", "L1, at the bar")[0], 0.1)
+		s.near("head opening", (head[0]+head[1])/2, s.fact("Pin the channels", "L1, at the bar")[0], 2*onCloth)
 	}
 }
 
@@ -73,8 +80,8 @@ func (s readSheet) threads(d design.Design) {
 	for _, r := range s.table(id).Rows {
 		for _, st := range s.steps() {
 			for _, f := range st.Facts {
-				if st.Title == "Thread the side cords" && f.Name == r[0]+", from the start" {
-					s.near(f.Name, figures(f.Value)[0], figures(r[1])[0], 0)
+				if strings.HasPrefix(st.ID, "step-thread-") && f.Name == r[0]+", from the start" {
+					s.near(f.Name, figures(f.Value)[0], figures(r[1])[0], onRope)
 					seen++
 				}
 			}

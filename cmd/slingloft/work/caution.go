@@ -8,6 +8,16 @@ import (
 
 // Cautions returns what holds of every load figure of this bed, by hazard.
 func (p *Plan) Cautions() [words.HazardCount]words.Caution {
+	f := p.CautionFigures()
+	var out [words.HazardCount]words.Caution
+	for h := range out {
+		out[h] = p.Words.Names.CautionFor(words.Hazard(h), f)
+	}
+	return out
+}
+
+// CautionFigures returns what the cautions of this bed are filled in with.
+func (p *Plan) CautionFigures() words.CautionFigures {
 	st := p.Style()
 	st.Decimals = 0
 	people := func(kg quantity.Kilograms, nearest bool) string { return st.People(float64(kg), nearest) }
@@ -20,9 +30,5 @@ func (p *Plan) Cautions() [words.HazardCount]words.Caution {
 	if st.Inches {
 		f.Low, f.Seat, f.Bag, f.Strap, f.High = "6 in", "14 in", "22 to 33 lb", "1 in", "18 in"
 	}
-	var out [words.HazardCount]words.Caution
-	for h := range out {
-		out[h] = p.Words.Names.CautionFor(words.Hazard(h), f)
-	}
-	return out
+	return f
 }

@@ -16,20 +16,37 @@ type build struct{ *given.Data }
 func Sheet(d given.Data) (sheet.Sheet, error) {
 	b := build{&d}
 	s := sheet.Sheet{Title: d.Design.Name, Subtitle: b.subtitle(), Digest: d.Digest, Frame: d.Say.Frame, Verdict: b.verdict()}
-	chapters := []func() (sheet.Section, error){
-		b.result, b.hungShape, b.pieces, b.lay, b.cords, b.offsets, b.loads,
-		b.materials, b.order, b.seams, b.charts, b.assumptions, b.sources,
-	}
-	for _, f := range chapters {
-		sec, err := f()
+	for _, row := range b.chapters() {
+		sec, err := row.of()
 		if err != nil {
 			return sheet.Sheet{}, err
 		}
 		if len(sec.Blocks) > 0 {
+			sec.Part = row.part
 			s.Sections = append(s.Sections, sec)
 		}
 	}
 	return s, nil
+}
+
+// chapterOf is a row of the sheet: a part of it and what makes one of its sections.
+type chapterOf struct {
+	part sheet.Part
+	of   func() (sheet.Section, error)
+}
+
+// chapters are the sections of the sheet, in order.
+func (b build) chapters() []chapterOf {
+	return []chapterOf{
+		{sheet.Shop, b.result}, {sheet.Shop, b.cutList}, {sheet.Shop, b.ticks},
+		{sheet.Work, b.names}, {sheet.Work, b.materials},
+		{sheet.Work, b.pieces}, {sheet.Work, b.templates}, {sheet.Work, b.lay}, {sheet.Work, b.stage("cloth")},
+		{sheet.Work, b.stage("sewing")},
+		{sheet.Work, b.cords}, {sheet.Work, b.stage("rope")}, {sheet.Work, b.stage("fitting")},
+		{sheet.Hanging, b.hungShape}, {sheet.Hanging, b.hanging},
+		{sheet.Appendix, b.glossary}, {sheet.Appendix, b.offsets}, {sheet.Appendix, b.loads}, {sheet.Appendix, b.seams},
+		{sheet.Appendix, b.charts}, {sheet.Appendix, b.assumptions}, {sheet.Appendix, b.sources},
+	}
 }
 
 // sentences sets notes, which are written as messages are, as sentences.

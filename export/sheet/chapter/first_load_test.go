@@ -4,7 +4,7 @@ import (
 	"slices"
 	"testing"
 
-	"slingloft/export/sheet"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 )
 
@@ -12,23 +12,24 @@ import (
 // or as a chain where its nodes are read.
 func TestFirstLoad(t *testing.T) {
 	b := hangs(t)
-	o := b.Say.Order
+	of := func(more ...wording.Task) []wording.Task { return more }
 	for _, row := range []struct {
-		load         design.FirstLoad
-		nodesRead    bool
-		before, last []string // titles
+		load      design.FirstLoad
+		nodesRead bool
+		want      []wording.Task
 	}{
-		{design.LeaveSet, false, nil, nil},
-		{design.CutSet, false, nil, nil},
-		{design.PullSet, false, []string{o.Pull.Title}, nil},
-		{design.LeaveSet, true, nil, []string{o.Read.Title}},
-		{design.PullSet, true, nil, []string{o.PullRead.Title}},
+		{design.LeaveSet, false, nil},
+		{design.CutSet, false, nil},
+		{design.PullSet, false, of(wording.PullCords)},
+		{design.LeaveSet, true, of(wording.ReadNodes)},
+		{design.PullSet, true, of(wording.PullChains)},
 	} {
 		b.Design.Accuracy.FirstLoad, b.Design.Accuracy.NodesRead = row.load, row.nodesRead
-		title := func(s sheet.Step) string { return s.Title }
-		before, last := each(b.stepsPull(), title), each(b.stepsRead(), title)
-		if !slices.Equal(before, row.before) || !slices.Equal(last, row.last) {
-			t.Errorf("first load %d, nodes read %v: %q and %q, want %q and %q", row.load, row.nodesRead, before, last, row.before, row.last)
+		got := slices.DeleteFunc(b.kinds(), func(k wording.Task) bool {
+			return k != wording.PullCords && k != wording.ReadNodes && k != wording.PullChains
+		})
+		if !slices.Equal(got, row.want) {
+			t.Errorf("first load %d, nodes read %v: %q, want %q", row.load, row.nodesRead, got, row.want)
 		}
 	}
 }

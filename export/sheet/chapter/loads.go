@@ -20,7 +20,7 @@ func (b build) loads() (sheet.Section, error) {
 		s.Add(b.marginBlocks()...)
 	}
 	if b.Accuracy != nil {
-		s.Add(b.accuracyBlocks()...)
+		s.Add(append(b.accuracyBlocks(), b.effectsTable())...)
 	}
 	if len(b.Guests) > 0 {
 		s.Add(b.guestBlocks()...)

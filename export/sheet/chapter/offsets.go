@@ -16,7 +16,7 @@ func (b build) offsets() (sheet.Section, error) {
 	if len(b.Curves) == 0 {
 		return s, nil
 	}
-	s.Add(sheet.Para(say.How))
+	s.Add(sheet.Para(say.How), sheet.Para(b.Say.Boards.Offsets))
 	for _, c := range b.Curves {
 		rows, err := template.Offsets(c.Line, b.Design.Template.Tick)
 		if err != nil {

@@ -1,41 +1,169 @@
 package chapter
 
 import (
+	"fmt"
+	"slices"
+
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
 
-// order is the work step by step with this design's figures.
-func (b build) order() (sheet.Section, error) {
-	s := sheet.Section{ID: "order", Title: b.Say.Order.Title}
-	steps := sheet.Steps{b.stepMark(), b.stepCut(), b.stepPress()}
-	if len(b.Sewn.Joins) > 0 {
-		steps = append(steps, b.stepJoin())
-	}
-	if b.Design.Channel.Kind == design.Strip {
-		steps = append(steps, b.stepOpenings())
-	}
-	steps = append(steps, b.stepEnds(), b.stepPin(), b.stepStitch())
-	steps = append(append(steps, b.stepsPull()...), b.stepCords())
-	if !b.Design.Splice.Whole {
-		steps = append(steps, b.stepEyes())
-	}
-	steps = append(append(steps, b.stepThread(), b.stepSplice()), b.stepsRead()...)
-	steps = append(steps, b.stepBars(), b.stepTack(), b.stepHang(), b.stepCorrect())
-	s.Add(steps)
-	if b.Corrected != nil {
-		s.Add(b.correctedBlocks()...)
-	}
-	if b.Accuracy != nil {
-		s.Add(b.effectsTable())
-	}
-	return s, nil
+// task is a row of the order of work: a kind of step, which has its words in the table,
+// when there is one, the templates and gauges that have to be at hand, the figures that it
+// needs and pictures of it.
+type task struct {
+	kind  wording.Task
+	when  func(build) bool // nil: always
+	needs []piece.BoardUse
+	facts func(build, *sheet.Step)
+	shows func(build) sheet.Figures
 }
 
-// step begins a step of work.
-func step(say wording.Step) sheet.Step { return sheet.Step{Title: say.Title, Text: say.Text} }
+// stage is a section of the order of work.
+type stage struct {
+	id    string
+	title func(wording.Words) string
+	tasks []task
+}
+
+// stages are the order of work.
+func stages() []stage {
+	return []stage{
+		{"cloth", func(w wording.Words) string { return w.Order.Cloth }, cuttingTasks()},
+		{"sewing", func(w wording.Words) string { return w.Order.Sewing }, sewingTasks()},
+		{"rope", func(w wording.Words) string { return w.Order.Rope }, ropeTasks()},
+		{"fitting", func(w wording.Words) string { return w.Order.Fitting }, fittingTasks()},
+		{"hanging", func(w wording.Words) string { return w.FirstNight.Title }, hangingTasks()},
+	}
+}
+
+func cuttingTasks() []task {
+	all := []piece.BoardUse{piece.SideBoard, piece.TailBoard, piece.CapBoard, piece.FacingBoard, piece.AllowBoard}
+	return []task{
+		{kind: wording.MakeBoards, when: build.hasBoards},
+		{kind: wording.MarkPlotted, needs: []piece.BoardUse{piece.AllowBoard}},
+		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, facts: build.markFacts},
+		{kind: wording.ProveSquare, facts: build.proveFacts},
+		{kind: wording.CutCloth, facts: build.cutFacts},
+	}
+}
+
+func sewingTasks() []task {
+	press, notches := []piece.BoardUse{piece.PressBoard}, []piece.BoardUse{piece.NotchBoard}
+	return []task{
+		{kind: wording.PressStrips, when: build.strips, needs: press, facts: build.pressFacts},
+		{kind: wording.PressFacings, when: build.facings, needs: press, facts: build.pressFacts},
+		{kind: wording.PressHems, when: build.capped, needs: press, facts: build.hemFacts},
+		{kind: wording.JoinPanels, when: build.joined, facts: build.joinFacts},
+		{kind: wording.WorkOpenings, when: build.strips, facts: build.openingFacts},
+		{kind: wording.TurnEnds, when: build.gathered, needs: press, facts: build.endFacts},
+		{kind: wording.SewCaps, when: build.capped, facts: build.capFacts},
+		{kind: wording.PinStrips, when: build.strips, needs: notches, facts: build.pinFacts},
+		{kind: wording.PinFacings, when: build.facings, needs: notches, facts: build.pinFacts},
+		{kind: wording.StitchStrips, when: build.strips, facts: build.stitchFacts},
+		{kind: wording.StitchFacings, when: build.facings, facts: build.stitchFacts},
+	}
+}
+
+func ropeTasks() []task {
+	marks := []piece.BoardUse{piece.CordBoard}
+	return []task{
+		{kind: wording.PullCords, when: build.pulledFirst, facts: build.pullFacts},
+		{kind: wording.CutCords, needs: marks, facts: build.cordFacts},
+		{kind: wording.SpliceEyes, when: build.corded, needs: marks, facts: build.eyeFacts},
+		{kind: wording.ThreadCords, when: build.corded, facts: build.threadFacts},
+		{kind: wording.ThreadLoops, when: build.looped, facts: build.threadFacts},
+		{kind: wording.SpliceCorners, when: build.corded, facts: build.spliceFacts},
+		{kind: wording.SpliceLoops, when: build.looped, facts: build.spliceFacts},
+		{kind: wording.ReadNodes, when: build.readUnpulled},
+		{kind: wording.PullChains, when: build.readPulled, facts: build.pullFacts},
+	}
+}
+
+func fittingTasks() []task {
+	return []task{
+		{kind: wording.CutBars, facts: build.barFacts},
+		{kind: wording.TackTails, facts: build.tackFacts},
+	}
+}
+
+// When there is a step.
+
+func (b build) hasBoards() bool { return len(b.Templates) > 0 }
+func (b build) strips() bool    { return b.Design.Channel.Kind == design.Strip }
+func (b build) facings() bool   { return b.Design.Channel.Kind == design.Facing }
+func (b build) gathered() bool  { return b.Design.Cap.Kind == design.Gathered }
+func (b build) capped() bool    { return !b.gathered() }
+func (b build) joined() bool    { return len(b.Sewn.Joins) > 0 }
+func (b build) looped() bool    { return b.Design.Splice.Whole }
+func (b build) corded() bool    { return !b.looped() }
+
+// stage returns what makes the section of a stage, its steps numbered through all stages.
+func (b build) stage(id string) func() (sheet.Section, error) {
+	return func() (sheet.Section, error) {
+		s := sheet.Section{ID: id}
+		for _, of := range stages() {
+			if of.id == id {
+				s.Title = of.title(b.Say)
+			}
+		}
+		var steps sheet.Steps
+		for _, q := range b.steps() {
+			if q.stage == id {
+				steps = append(steps, q.Step)
+			}
+		}
+		s.Add(steps)
+		return s, nil
+	}
+}
+
+// staged is a step with the stage that it belongs to and what it was made from.
+type staged struct {
+	sheet.Step
+	task
+	stage string
+}
+
+// steps returns all steps of the work, in order.
+func (b build) steps() []staged {
+	var out []staged
+	for _, st := range stages() {
+		for _, t := range st.tasks {
+			if t.when == nil || t.when(b) {
+				out = append(out, staged{b.step(t, len(out)+1), t, st.id})
+			}
+		}
+	}
+	return out
+}
+
+// step sets a step out.
+func (b build) step(t task, no int) sheet.Step {
+	say := b.Say.Order.Steps[t.kind]
+	s := sheet.Step{ID: "step-" + t.kind.String(), No: no, Title: say.Title, Do: slices.Clone(say.Do), Done: say.Done, Needs: b.boardsFor(t.needs)}
+	if t.facts != nil {
+		t.facts(b, &s)
+	}
+	if t.shows != nil {
+		s.Figures = t.shows(b)
+	}
+	return s
+}
+
+// boardsFor returns what the templates and gauges of some uses are called, of those that
+// there are.
+func (b build) boardsFor(uses []piece.BoardUse) []string {
+	var out []string
+	for _, use := range uses {
+		if slices.ContainsFunc(b.Boards, func(q piece.Piece) bool { return q.Lie.For == use }) {
+			out = append(out, b.Say.Shop.Kinds[use])
+		}
+	}
+	return out
+}
 
 // bodies returns the panels of the body: one, unless it is joined.
 func (b build) bodies() []piece.Piece {
@@ -56,4 +184,15 @@ func (b build) strip() (piece.Piece, bool) {
 		}
 	}
 	return piece.Piece{}, false
+}
+
+// insert puts a line of a step before its last n.
+func insert(s *sheet.Step, n int, line string) { s.Do = slices.Insert(s.Do, len(s.Do)-n, line) }
+
+// of names a thing of a panel, where there are several.
+func (b build) of(panels int, q piece.Piece, name string) string {
+	if panels < 2 {
+		return name
+	}
+	return fmt.Sprintf(b.Say.Order.OfPanel, q.Title, name)
 }

@@ -2,68 +2,78 @@ package chapter
 
 import (
 	"fmt"
-	"math"
 
 	"slingloft/export/sheet"
+	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
-	"slingloft/outline/geom"
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
-func (b build) stepCords() sheet.Step {
-	s := step(b.Say.Order.Cords)
-	for _, c := range b.Cords.Cords {
-		s.Add(b.CordName(c), fmt.Sprintf("%d × %s", c.Count, b.Long(c.Cut)))
-	}
-	return s
+// What first load does to the cords is pulled out of them before they are marked, or of
+// the spliced chains; or it is cut off or left.
+
+func (b build) pulledFirst() bool {
+	a := b.Design.Accuracy
+	return a.FirstLoad == design.PullSet && !a.NodesRead
 }
 
-func (b build) stepEyes() sheet.Step {
+func (b build) readPulled() bool {
+	a := b.Design.Accuracy
+	return a.FirstLoad == design.PullSet && a.NodesRead
+}
+
+func (b build) readUnpulled() bool {
+	a := b.Design.Accuracy
+	return a.FirstLoad != design.PullSet && a.NodesRead
+}
+
+func (b build) pullFacts(s *sheet.Step) {
+	s.Add(b.Say.Order.PullOf, b.Style.Force(accuracy.Pull(b.Shape)))
+}
+
+func (b build) cordFacts(s *sheet.Step) {
+	for _, c := range b.Cords.Cords {
+		s.Check(b.CordName(c), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
+	}
+}
+
+func (b build) eyeFacts(s *sheet.Step) {
 	say := b.Say.Order
-	s := step(say.Eyes)
 	thick := b.Design.Leg.Diameter
 	if loop, _, err := b.Cords.Splicing.Eye(thick); err == nil {
-		s.Add(say.EyeLoop, b.Long(loop))
+		s.Add(say.EyeLoop, b.Rope(loop))
 	}
-	s.Add(say.Bury, b.Long(b.Cords.Splicing.EyeBury(thick)))
+	s.Add(say.Bury, b.Rope(b.Cords.Splicing.EyeBury(thick)))
 	for _, c := range b.Cords.Cords {
 		for _, m := range c.Marks {
 			if m.Spot == (cord.Spot{Kind: cord.Throat, On: cord.OfEye}) {
-				s.Add(fmt.Sprintf(say.Throat, b.CordName(c)), b.Long(m.FromStart))
+				s.Add(fmt.Sprintf(say.Throat, b.CordName(c)), b.Rope(m.FromStart))
 			}
 		}
 	}
-	return s
 }
 
-// stepThread draws the side cords into their channels.
-func (b build) stepThread() sheet.Step {
-	say := b.Say.Order
-	s, part := step(say.ThreadCords), cord.SideCord
-	if b.Design.Splice.Whole {
-		s, part = step(say.ThreadLoops), cord.SideLoop
+// threadFacts tells the marks by which cords are threaded.
+func (b build) threadFacts(s *sheet.Step) {
+	part := cord.SideCord
+	if b.looped() {
+		part = cord.SideLoop
 	}
 	if c, ok := b.Cords.Find(part); ok {
 		for _, m := range c.Marks {
 			if at := m.Spot; !m.Buried && (at.Kind == cord.Tip || at == cord.Spot{Kind: cord.Middle}) {
-				s.Add(fmt.Sprintf(say.FromStart, b.Say.Names.Cords.Spot(at)), b.Long(m.FromStart))
+				s.Add(fmt.Sprintf(b.Say.Order.FromStart, b.Say.Names.Cords.Spot(at)), b.Rope(m.FromStart))
 			}
 		}
 	}
-	return s
 }
 
-// stepSplice joins legs and side cords.
-func (b build) stepSplice() sheet.Step {
+func (b build) spliceFacts(s *sheet.Step) {
 	say := b.Say.Order
-	s := step(say.Splice)
-	if b.Design.Splice.Whole {
-		s = step(say.SpliceLoops)
-	}
-	s.Add(say.TipGap, b.Long(b.Cords.Splicing.Gap))
-	s.Add(say.SideBury, b.Long(b.Cords.Splicing.Bury(b.Design.Side.Diameter)))
-	s.Add(say.LegBury, b.Long(b.Cords.Splicing.Bury(b.Design.Leg.Diameter)))
-	return s
+	s.Check(say.TipGap, b.Rope(b.Cords.Splicing.Gap))
+	s.Add(say.SideBury, b.Rope(b.Cords.Splicing.Bury(b.Design.Side.Diameter)))
+	s.Add(say.LegBury, b.Rope(b.Cords.Splicing.Bury(b.Design.Leg.Diameter)))
 }
 
 // barCut is the length to cut a bar to.
@@ -72,25 +82,21 @@ func (b build) barCut(e hung.End) float64 { return b.Design.Bar.CutFor(b.Shape.E
 // ofEnd fills the name of an end into a text.
 func (b build) ofEnd(text string, e hung.End) string { return fmt.Sprintf(text, b.Say.Names.Ends[e]) }
 
-func (b build) stepBars() sheet.Step {
+func (b build) barFacts(s *sheet.Step) {
 	say := b.Say.Order
-	s := step(say.Bars)
 	for _, e := range hung.Ends() {
-		s.Add(b.ofEnd(say.BarCut, e), b.Long(b.barCut(e)))
+		s.Check(b.ofEnd(say.BarCut, e), b.Cloth(b.barCut(e)))
 	}
 	if b.Design.Bar.TipReach > 0 {
-		s.Add(say.TipReach, b.Long(b.Design.Bar.TipReach))
+		s.Add(say.TipReach, b.Cloth(b.Design.Bar.TipReach))
 	}
-	return s
 }
 
-func (b build) stepTack() sheet.Step {
-	say := b.Say.Order
-	s := step(say.Tack)
+// tackFacts tells how far along the leg from a bar's tip the cloth's corner hangs.
+func (b build) tackFacts(s *sheet.Step) {
 	for _, e := range hung.Ends() {
-		s.Add(b.ofEnd(say.Leg, e), b.Long(b.cornerRun(e)))
+		s.Add(b.ofEnd(b.Say.Order.Leg, e), b.Rope(b.cornerRun(e)))
 	}
-	return s
 }
 
 // cornerRun returns the cord from a bar's tip to the cloth's corner when it hangs.
@@ -101,44 +107,4 @@ func (b build) cornerRun(e hung.End) float64 {
 		return tip
 	}
 	return side.HungLength() - tip
-}
-
-func (b build) stepHang() sheet.Step {
-	say := b.Say.Order
-	s := step(say.Hang)
-	for _, e := range hung.Ends() {
-		s.Add(b.ofEnd(say.HangLine, e), b.Style.Angle(math.Atan(b.Shape.Ends[e].Slope)))
-	}
-	// What is set comes first, the apexes after it, to check.
-	if b.Place != nil {
-		for _, e := range hung.Ends() {
-			s.Add(b.ofEnd(say.Support, e), b.Round(b.Place.Ends[e].Hook))
-		}
-	}
-	higher, by := hung.Head, b.Shape.Offset
-	if by < 0 {
-		higher, by = hung.Foot, -by
-	}
-	s.Add(b.ofEnd(say.Higher, higher), b.Round(by))
-	return s
-}
-
-func (b build) stepCorrect() sheet.Step {
-	say, sh := b.Say.Order, b.Shape
-	mid := sh.At(0)
-	s := step(say.Correct)
-	s.Add(say.HookToHook, b.Round(sh.Ends[hung.Foot].ApexX-sh.Ends[hung.Head].ApexX))
-	s.Add(say.CordsAtHead, b.Round(sh.Ends[hung.Head].Section.Height))
-	s.Add(say.CordsAtMiddle, b.Round(mid.Z-mid.Bottom))
-	s.Add(say.CordsAtFoot, b.Round(sh.Ends[hung.Foot].Section.Height))
-	s.Add(say.Apart, b.Round(2*mid.Y))
-	s.Add(say.BarToBar, b.Round(b.bottomSpan()))
-	return s
-}
-
-// bottomSpan is the distance of the bars along the bottom line.
-func (b build) bottomSpan() float64 {
-	half := b.Design.Bed.Span / 2
-	a := geom.Pt(-half, b.Shape.Problem.Bottom(-half))
-	return a.Dist(geom.Pt(half, b.Shape.Problem.Bottom(half)))
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -13,49 +14,76 @@ import (
 	"slingloft/outline/piece"
 )
 
-// The steps follow from what the bed is made of, and stand in the order of work.
+// kinds returns the kinds of a bed's steps, in order.
+func (b build) kinds() []wording.Task {
+	var out []wording.Task
+	for _, s := range b.steps() {
+		out = append(out, s.kind)
+	}
+	return out
+}
+
+// stepOf returns the step of a kind.
+func stepOf(t *testing.T, b build, kind wording.Task) sheet.Step {
+	t.Helper()
+	for _, s := range b.steps() {
+		if s.kind == kind {
+			return s.Step
+		}
+	}
+	t.Fatalf("no step %s", kind)
+	return sheet.Step{}
+}
+
+// The steps follow from what the bed is made of, and stand in the order of work, numbered
+// from one.
 func TestOrderOfSteps(t *testing.T) {
-	o := hangs(t).Say.Order
-	sewn := []string{o.Mark.Title, o.Cut.Title, o.PressStrip.Title}
-	rest := []string{o.PinStrip.Title, o.StitchStrip.Title, o.Pull.Title, o.Cords.Title}
-	end := []string{o.ThreadCords.Title, o.Splice.Title, o.Bars.Title, o.Tack.Title, o.Hang.Title, o.Correct.Title}
-	with := func(more ...[]string) []string { return slices.Concat(more...) }
-	one := func(s string) []string { return []string{s} }
+	cut := []wording.Task{wording.MarkPlotted, wording.ProveSquare, wording.CutCloth}
+	rope := []wording.Task{wording.PullCords, wording.CutCords}
+	end := []wording.Task{wording.CutBars, wording.TackTails, wording.SetAnchors, wording.HangEmpty, wording.ProofLoad, wording.LieIn,
+		wording.MeasureTips, wording.WriteHeights, wording.SetRight, wording.ReadAgain}
+	corners := []wording.Task{wording.SpliceEyes, wording.ThreadCords, wording.SpliceCorners}
+	of := func(more ...wording.Task) []wording.Task { return more }
 	for _, row := range []struct {
 		name   string
 		lines  []string
 		joined bool
 		whole  bool
-		want   []string
+		sewn   []wording.Task
 	}{
-		{"strip and caps", nil, false, false, with(sewn, one(o.Openings.Title), one(o.Caps.Title), rest, one(o.Eyes.Title), end)},
-		{"facing", []string{`kind = "strip"`, `kind = "facing"`}, false, false, with(sewn, one(o.Caps.Title), rest, one(o.Eyes.Title), end)},
-		{"gathered", []string{`kind = "upright"`, `kind = "gathered"`, `hollow = `, `#`}, false, false,
-			with(sewn, one(o.Openings.Title), one(o.TurnEnds.Title), rest, one(o.Eyes.Title), end)},
-		{"joined", nil, true, false, with(sewn, one(o.Join.Title), one(o.Openings.Title), one(o.Caps.Title), rest, one(o.Eyes.Title), end)},
-		{"loops", nil, false, true, with(sewn, one(o.Openings.Title), one(o.Caps.Title), rest, end)},
+		{"strip and caps", nil, false, false, of(wording.PressStrips, wording.PressHems, wording.WorkOpenings, wording.SewCaps,
+			wording.PinStrips, wording.StitchStrips)},
+		{"facing", []string{`kind = "strip"`, `kind = "facing"`}, false, false, of(wording.PressFacings, wording.PressHems, wording.SewCaps,
+			wording.PinFacings, wording.StitchFacings)},
+		{"gathered", []string{`kind = "upright"`, `kind = "gathered"`, `hollow = `, `#`}, false, false, of(wording.PressStrips,
+			wording.WorkOpenings, wording.TurnEnds, wording.PinStrips, wording.StitchStrips)},
+		{"joined", nil, true, false, of(wording.PressStrips, wording.PressHems, wording.JoinPanels, wording.WorkOpenings, wording.SewCaps,
+			wording.PinStrips, wording.StitchStrips)},
+		{"loops", nil, false, true, of(wording.PressStrips, wording.PressHems, wording.WorkOpenings, wording.SewCaps,
+			wording.PinStrips, wording.StitchStrips)},
 	} {
 		b := made(t, row.lines...)
 		b.Design.Splice.Whole = row.whole
 		if row.joined {
 			b.Sewn.Joins = []panel.Join{{}}
 		}
-		s, err := b.order()
-		if err != nil {
-			t.Fatal(err)
+		made := corners
+		if row.whole {
+			made = of(wording.ThreadLoops, wording.SpliceLoops)
 		}
-		var got []string
-		for _, step := range ofKind[sheet.Steps](s)[0] {
-			got = append(got, step.Title)
+		if got, want := b.kinds(), slices.Concat(cut, row.sewn, rope, made, end); !slices.Equal(got, want) {
+			t.Errorf("%s: %q, want %q", row.name, got, want)
 		}
-		if !slices.Equal(got, row.want) {
-			t.Errorf("%s: %q, want %q", row.name, got, row.want)
+		for i, s := range b.steps() {
+			if s.No != i+1 {
+				t.Errorf("%s: step %d is numbered %d", row.name, i+1, s.No)
+			}
 		}
 	}
 }
 
 // A body in one piece is proved by its diagonals, panels by their corners and by name.
-func TestStepMark(t *testing.T) {
+func TestProve(t *testing.T) {
 	b := hangs(t)
 	panelOf := func(title string, n int) piece.Piece {
 		q := piece.Piece{Kind: piece.BodyPanel, Title: title}
@@ -65,20 +93,19 @@ func TestStepMark(t *testing.T) {
 		return q
 	}
 	b.Sewn.Pieces = []piece.Piece{panelOf("body", 6), pocket()}
-	one := b.stepMark()
-	if !strings.HasSuffix(one.Text, ": "+b.Say.Order.Diagonals) || len(one.Facts) != 4 || strings.Contains(one.Facts[0].Name, "body") {
+	one := stepOf(t, b, wording.ProveSquare)
+	if !slices.Contains(one.Do, b.Say.Order.Diagonals) || len(one.Facts) != 4 || strings.Contains(one.Facts[0].Name, "body") {
 		t.Errorf("one piece: %+v", one)
 	}
 	b.Sewn.Pieces = []piece.Piece{panelOf("body wide", 2), panelOf("body narrow", 3)}
-	two := b.stepMark()
-	if !strings.HasSuffix(two.Text, ": "+b.Say.Order.Corners) || len(two.Facts) != 5 ||
-		!strings.HasPrefix(two.Facts[4].Name, "body narrow, ") {
+	two := stepOf(t, b, wording.ProveSquare)
+	if !slices.Contains(two.Do, b.Say.Order.Corners) || len(two.Facts) != 5 || !strings.HasPrefix(two.Facts[4].Name, "body narrow, ") {
 		t.Errorf("two panels: %+v", two)
 	}
 }
 
 // Cloth is counted piece by piece; the ends' allowance is told once, as they are made.
-func TestStepCut(t *testing.T) {
+func TestCutCloth(t *testing.T) {
 	b := hangs(t)
 	b.Sewn.Pieces = []piece.Piece{
 		{Kind: piece.WholeBody, Count: 1, Margins: []piece.Margin{
@@ -86,7 +113,7 @@ func TestStepCut(t *testing.T) {
 		}},
 		{Kind: piece.Strip, Count: 2}, {Kind: piece.Cap, Count: 2, Margins: []piece.Margin{{At: piece.AtEnds, Wide: 7}}},
 	}
-	s := b.stepCut()
+	s := stepOf(t, b, wording.CutCloth)
 	if got := facts(s, b.Say.Order.ClothPieces); !slices.Equal(got, []string{"5"}) {
 		t.Errorf("%q pieces", got)
 	}
@@ -97,7 +124,7 @@ func TestStepCut(t *testing.T) {
 }
 
 // The lines of a felled join are told once, by the panel that has them.
-func TestStepJoin(t *testing.T) {
+func TestJoinPanels(t *testing.T) {
 	b := hangs(t)
 	fell := func(role piece.Role, y float64, of piece.Rim) piece.Line {
 		return piece.Line{Role: role, Of: of.String(), Points: geom.Polyline{geom.Pt(0, y), geom.Pt(10, y)}}
@@ -109,11 +136,11 @@ func TestStepJoin(t *testing.T) {
 		{Kind: piece.BodyPanel, Title: "left", Lines: []piece.Line{fell(piece.FellFold, 16, join.Place), fell(piece.FellFold, 40, join.Place)}},
 		{Kind: piece.BodyPanel, Title: "right", Lines: []piece.Line{fell(piece.FellTrim, -7, join.Place), fell(piece.FellStitch, -9, other)}},
 	}
-	s, rim := b.stepJoin(), b.rim(join.Place)
-	if got := facts(s, rim+", fold the allowance of the left"); !slices.Equal(got, []string{"16.0 mm from the finished line"}) {
+	s, rim := stepOf(t, b, wording.JoinPanels), b.rim(join.Place)
+	if got := facts(s, rim+", fold the allowance of the left"); !slices.Equal(got, []string{"16.0 mm from the net line"}) {
 		t.Errorf("fold %q", got)
 	}
-	if got := facts(s, rim+", trim the allowance of the right"); !slices.Equal(got, []string{"7.0 mm from the finished line"}) {
+	if got := facts(s, rim+", trim the allowance of the right"); !slices.Equal(got, []string{"7.0 mm from the net line"}) {
 		t.Errorf("trim %q", got)
 	}
 	if got := facts(s, rim+", second row on the right"); got != nil {
@@ -123,12 +150,12 @@ func TestStepJoin(t *testing.T) {
 
 // A bar is cut shorter than its cords lie apart by both tips; the leg of an end is told
 // for that end.
-func TestStepBars(t *testing.T) {
+func TestCutBars(t *testing.T) {
 	b := hangs(t)
 	b.Shape.Ends[bed.Head].Bar, b.Shape.Ends[bed.Foot].Bar = 900, 820
 	for reach, want := range map[float64][]string{0: {"900.0 mm", "820.0 mm"}, 5: {"890.0 mm", "810.0 mm"}} {
 		b.Design.Bar.TipReach = reach
-		s := b.stepBars()
+		s := stepOf(t, b, wording.CutBars)
 		if got := slices.Concat(facts(s, "head bar, cut length"), facts(s, "foot bar, cut length")); !slices.Equal(got, want) {
 			t.Errorf("tips reach %g: %q, want %q", reach, got, want)
 		}
@@ -138,18 +165,16 @@ func TestStepBars(t *testing.T) {
 	}
 }
 
-func TestStepHang(t *testing.T) {
+func TestHang(t *testing.T) {
 	b := hangs(t)
-	for offset, name := range map[float64]string{
-		25: "to check afterwards: head apex above the other", -25: "to check afterwards: foot apex above the other",
-	} {
+	for offset, name := range map[float64]string{25: "head apex above the other", -25: "foot apex above the other"} {
 		b.Shape.Offset = offset
-		if got := facts(b.stepHang(), name); !slices.Equal(got, []string{"25 mm"}) {
+		if got := facts(stepOf(t, b, wording.HangEmpty), name); !slices.Equal(got, []string{"25 mm"}) {
 			t.Errorf("offset %g: %q is %q", offset, name, got)
 		}
 	}
-	if got := facts(made(t).stepHang(), "head anchor above ground"); len(got) != 1 {
-		t.Errorf("the head support stands at %q", got)
+	if got := facts(stepOf(t, made(t), wording.SetAnchors), "head anchor above ground"); len(got) != 1 {
+		t.Errorf("the head anchor stands at %q", got)
 	}
 }
 

@@ -2,7 +2,6 @@ package chapter
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"slingloft/export/sheet"
@@ -13,7 +12,7 @@ import (
 	"slingloft/outline/piece"
 )
 
-// pieces shows every cloth piece and, smaller, every template.
+// pieces shows every cloth piece.
 func (b build) pieces() (sheet.Section, error) {
 	say := b.Say.Pieces
 	s := sheet.Section{ID: "pieces", Title: say.Title}
@@ -27,9 +26,6 @@ func (b build) pieces() (sheet.Section, error) {
 		if len(p.Checks) > 0 {
 			s.Add(b.squareTable(p))
 		}
-	}
-	if len(b.Templates) > 0 {
-		s.Add(b.templateTable())
 	}
 	return s, nil
 }
@@ -55,8 +51,8 @@ func (b build) pieceTable(q piece.Piece) sheet.Table {
 	for _, m := range q.Margins {
 		t.Add(b.marginWords(m), b.Long(m.Wide))
 	}
-	if n := notchList(q); n != "" {
-		t.Add(say.Notches, n)
+	if n := notchesOf(q); len(n) > 0 {
+		t.Add(say.Notches, strings.Join(n, ", "))
 	}
 	t.Add(say.Lies, b.lies(q))
 	return t
@@ -83,17 +79,6 @@ func (b build) lies(q piece.Piece) string {
 		return b.Say.Pieces.SameWay
 	}
 	return b.Say.Pieces.EitherWay
-}
-
-// notchList lists the names of a piece's notches, each once.
-func notchList(q piece.Piece) string {
-	var names []string
-	for _, l := range q.Lines {
-		if l.Role == piece.NotchStroke && !slices.Contains(names, l.Of) {
-			names = append(names, l.Of)
-		}
-	}
-	return strings.Join(names, ", ")
 }
 
 // squareTable tables the distances that prove a piece true on the cloth.

@@ -75,8 +75,7 @@ func (b build) checkLine(c margin.Check) string {
 		given.Times(c.Required))
 }
 
-// result is the first section: failed margins and cautions before anything else,
-// then what the design is.
+// result is the first section: failed margins and cautions before anything else.
 func (b build) result() (sheet.Section, error) {
 	say := b.Say.Result
 	s := sheet.Section{ID: "result", Title: say.Title}
@@ -94,7 +93,6 @@ func (b build) result() (sheet.Section, error) {
 	}
 	note(sheet.Careful, say.Warnings, each(b.Warnings, func(w string) string { return given.Capital(w) + "." }))
 	note(sheet.Careful, say.Cautions, b.cautions())
-	s.Add(b.summary())
 	return s, nil
 }
 

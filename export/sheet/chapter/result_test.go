@@ -61,7 +61,7 @@ func TestVerdict(t *testing.T) {
 	}
 }
 
-// What fails stands first, then what to know, the cautions and the measures last.
+// What fails stands first, then what to know, the cautions last.
 func TestResultOrder(t *testing.T) {
 	b := hangs(t)
 	b.Margins = &margin.Report{Checks: []margin.Check{unknown, waived, unmet, met}}
@@ -77,7 +77,7 @@ func TestResultOrder(t *testing.T) {
 	}
 	lines := []int{1, 1, 1, 1, 2, len(b.Say.Names.Cautions)}
 	got := ofKind[sheet.Notice](s)
-	if len(got) != len(want) || len(s.Blocks) != len(want)+1 {
+	if len(got) != len(want) || len(s.Blocks) != len(want) {
 		t.Fatalf("%d notices, want %d, in %d blocks", len(got), len(want), len(s.Blocks))
 	}
 	for i, n := range got {

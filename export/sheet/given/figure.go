@@ -15,6 +15,31 @@ import (
 // marking.
 func (d *Data) Long(mm float64) string { return d.Style.Length(mm) }
 
+// Cloth writes a length as it can be set on cloth: to half a mm or 1/32 in.
+func (d *Data) Cloth(mm float64) string { return d.ClothFigure(mm) + " " + d.Unit() }
+
+// ClothFigure is the same without its unit.
+func (d *Data) ClothFigure(mm float64) string {
+	s := d.Style
+	s.Decimals, s.Fraction = 1, 32
+	if !s.Inches {
+		mm = math.Round(2*mm) / 2
+	}
+	return s.Figure(mm)
+}
+
+// Rope writes a length as it can be set on cord: to whole mm or 1/16 in.
+func (d *Data) Rope(mm float64) string { return d.rope().Length(mm) }
+
+// RopeFigure is the same without its unit.
+func (d *Data) RopeFigure(mm float64) string { return d.rope().Figure(mm) }
+
+func (d *Data) rope() quantity.Style {
+	s := d.Style
+	s.Decimals, s.Fraction = 0, 16
+	return s
+}
+
 // Round writes a length in whole mm or to an eighth of an inch: for measures
 // that are looked at rather than marked.
 func (d *Data) Round(mm float64) string {
@@ -57,9 +82,17 @@ func (d *Data) Load(v float64, unit margin.Unit) string {
 // Mass writes a person's mass in whole units.
 func (d *Data) Mass(m quantity.Kilograms) string {
 	if d.Style.Inches {
-		return quantity.Decimal(float64(m)/quantity.Pound, 0) + " lb"
+		return quantity.Decimal(float64(m)/quantity.Pound, 0) + " " + d.MassUnit()
 	}
-	return quantity.Decimal(float64(m), 0) + " kg"
+	return quantity.Decimal(float64(m), 0) + " " + d.MassUnit()
+}
+
+// MassUnit returns the unit of people's masses.
+func (d *Data) MassUnit() string {
+	if d.Style.Inches {
+		return "lb"
+	}
+	return "kg"
 }
 
 // Percent writes a part of one.

@@ -37,7 +37,8 @@ type Data struct {
 	Shape     *hung.Shape
 	Body      *flat.Body
 	Sewn      panel.Sewn
-	Templates []piece.Piece
+	Boards    []piece.Piece // templates and gauges at full size
+	Templates []piece.Piece // the same, divided for their sheets
 	Cords     cord.Set
 	Lays      []Lay
 	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
@@ -53,7 +54,8 @@ type Data struct {
 	Corrected *accuracy.Corrected
 	Guests    []Guest
 	Cautions  [words.HazardCount]words.Caution // by [words.Hazard]
-	Warnings  []string                         // what a maker would not expect, one line each
+	Proof     words.CautionFigures
+	Warnings  []string // what a maker would not expect, one line each
 }
 
 // Guest is what another sleeper finds in the bed.

@@ -52,13 +52,20 @@ func Body(s sheet.Sheet) string {
 	b := writer{frame: s.Frame}
 	fmt.Fprintf(&b, "<header class=\"title\">\n<h1>%s</h1>\n<p>%s</p>\n</header>\n", esc(s.Title), esc(s.Subtitle))
 	fmt.Fprintf(&b, "<nav aria-label=\"%s\">\n<ol>\n", esc(s.Frame.Contents))
-	for _, sec := range s.Sections {
-		fmt.Fprintf(&b, "<li><a href=\"#%s\">%s</a></li>\n", sec.ID, esc(sec.Title))
+	for i, sec := range s.Sections {
+		class := ""
+		if s.Opens(i) {
+			class = " class=\"opens\""
+		}
+		fmt.Fprintf(&b, "<li%s><a href=\"#%s\">%s</a></li>\n", class, sec.ID, esc(sec.Title))
 	}
 	b.WriteString("</ol>\n</nav>\n<main id=\"main\">\n")
 	fmt.Fprintf(&b, "<p class=\"verdict %s\"><strong>%s.</strong> %s</p>\n", grade(s.Verdict.Grade), esc(s.Verdict.Title), esc(s.Verdict.Text))
 	for i, sec := range s.Sections {
-		fmt.Fprintf(&b, "<section id=\"%s\" aria-labelledby=\"%s-h\">\n<h2 id=\"%s-h\"><span class=\"no\">%d</span> %s</h2>\n",
+		if s.Opens(i) {
+			fmt.Fprintf(&b, "<h2 class=\"part\" id=\"part-%s\">%s</h2>\n", sec.Part, esc(s.Frame.Parts[sec.Part]))
+		}
+		fmt.Fprintf(&b, "<section id=\"%s\" aria-labelledby=\"%s-h\">\n<h3 id=\"%s-h\"><span class=\"no\">%d</span> %s</h3>\n",
 			sec.ID, sec.ID, sec.ID, i+1, esc(sec.Title))
 		writeBlocks(&b, sec.Blocks)
 		b.WriteString("</section>\n")
@@ -108,11 +115,15 @@ func writeBlock(b *writer, block sheet.Block) {
 	case sheet.List:
 		writeList(b, t)
 	case sheet.Notice:
-		fmt.Fprintf(b, "<div class=\"notice %s\">\n<h3>%s</h3>\n", grade(t.Grade), esc(t.Title))
+		fmt.Fprintf(b, "<div class=\"notice %s\">\n<h4>%s</h4>\n", grade(t.Grade), esc(t.Title))
 		writeList(b, t.Lines)
 		b.WriteString("</div>\n")
+	case sheet.Ticks:
+		writeTicks(b, t)
 	case sheet.Steps:
 		writeSteps(b, t)
+	case sheet.Terms:
+		writeTerms(b, t)
 	case sheet.Table:
 		writeTable(b, t)
 	case sheet.Figures:
@@ -126,22 +137,6 @@ func writeList(b *writer, lines []string) {
 		fmt.Fprintf(b, "<li>%s</li>\n", esc(l))
 	}
 	b.WriteString("</ul>\n")
-}
-
-func writeSteps(b *writer, steps sheet.Steps) {
-	b.WriteString("<ol class=\"steps\">\n")
-	for _, s := range steps {
-		fmt.Fprintf(b, "<li><h3>%s</h3>\n<p>%s</p>\n", esc(s.Title), esc(s.Text))
-		if len(s.Facts) > 0 {
-			b.WriteString("<dl>\n")
-			for _, f := range s.Facts {
-				fmt.Fprintf(b, "<div><dt>%s</dt><dd>%s</dd></div>\n", esc(f.Name), esc(f.Value))
-			}
-			b.WriteString("</dl>\n")
-		}
-		b.WriteString("</li>\n")
-	}
-	b.WriteString("</ol>\n")
 }
 
 func writeFigures(b *writer, figs sheet.Figures) {

@@ -68,11 +68,12 @@ func attribute(n *html.Node, key string) string {
 func TestText(t *testing.T) {
 	raw, root := written(t, sheet.Para("<p> & more"), sheet.List{"a < b", "c"},
 		sheet.Notice{Grade: sheet.Bad, Title: "<n>", Lines: []string{"l & m"}},
-		sheet.Steps{{Title: "<s>", Text: "do", Facts: []sheet.Fact{{Name: "<f>", Value: "1 & 2"}}}, {Title: "none"}},
+		sheet.Steps{{Title: "<s>", Do: []string{"do <it>"}, Done: "d > e", Facts: []sheet.Fact{{Name: "<f>", Value: "1 & 2"}}}, {Title: "none"}},
+		sheet.Ticks{{ID: "k", No: 3, Text: "<k>", Note: "when > so"}},
 		sheet.Table{ID: "t", Caption: "<c>", Head: []string{"", "h<"}, Words: []bool{true, false}, Rows: [][]string{{"r>", "1"}}})
 	for name, want := range map[string][]string{
-		"title": {"A & <b> – build sheet"}, "h1": {"A & <b>"}, "h2": {"1 One"}, "h3": {"<n>", "<s>", "none"},
-		"li": {"One", "a < b", "c", "l & m"},
+		"title": {"A & <b> – build sheet"}, "h1": {"A & <b>"}, "h3": {"1 One"}, "h4": {"<n>", "<s>", "none"},
+		"li": {"One", "a < b", "c", "l & m", "<s>", "do <it>"}, "label": {"3 <k> when > so"},
 		"dt": {"<f>"}, "dd": {"1 & 2"}, "caption": {"<c>"}, "th": {"h<", "r>"}, "footer": {"A & <b> · design 0a1b"}, "strong": {"Take care."},
 	} {
 		found := find(root, name)

@@ -1,8 +1,6 @@
 package paper
 
 import (
-	"fmt"
-
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/picture"
 )
@@ -67,10 +65,14 @@ func (p *writer) itemsOf(block sheet.Block) (its []item, small bool) {
 	case sheet.Notice:
 		return []item{p.notice(t)}, false
 	case sheet.Steps:
-		for i, s := range t {
-			its = append(its, p.step(i+1, s))
+		for _, s := range t {
+			its = append(its, p.step(s))
 		}
 		return its, false
+	case sheet.Ticks:
+		return p.ticks(t), false
+	case sheet.Terms:
+		return p.terms(t), false
 	case sheet.Table:
 		return p.table(t), true
 	case sheet.Figures:
@@ -146,48 +148,6 @@ func (p *writer) notice(n sheet.Notice) item {
 				p.write(body, x+inset, at, "·")
 			}
 			p.write(body, x+inset+3, at, r)
-		}
-	}}
-}
-
-// step sets a step of work with its figures.
-func (p *writer) step(no int, s sheet.Step) item {
-	const indent = 9.0
-	text := wrap(body, s.Text, content-indent-8)
-	column := (content - indent - gap) / 2
-	type line struct {
-		name  []string
-		value string
-	}
-	var facts []line
-	high := []float64{}
-	for i, f := range s.Facts {
-		l := line{wrap(body, f.Name, column-width(body, f.Value)-3), f.Value}
-		facts = append(facts, l)
-		if i%2 == 0 {
-			high = append(high, 0)
-		}
-		high[i/2] = max(high[i/2], body.lead()*float64(len(l.name))+0.8)
-	}
-	h := head.lead() + body.lead()*float64(len(text)) + 1
-	for _, v := range high {
-		h += v
-	}
-	return item{content, h, func(x, y float64) {
-		p.write(font{size: 13, ink: picture.Quiet}, x, y+head.mm()+0.6, fmt.Sprint(no))
-		p.write(head, x+indent, y+head.mm(), s.Title)
-		p.lines(body, text).draw(x+indent, y+head.lead())
-		at := y + head.lead() + body.lead()*float64(len(text)) + 1
-		for i, l := range facts {
-			fx := x + indent + float64(i%2)*(column+gap)
-			quiet := body
-			quiet.ink = picture.Quiet
-			p.lines(quiet, l.name).draw(fx, at)
-			p.write(body, fx+column-width(body, l.value), at+body.mm(), l.value)
-			p.rule(fx, at+high[i/2]-0.3, column)
-			if i%2 == 1 {
-				at += high[i/2]
-			}
 		}
 	}}
 }

@@ -41,6 +41,9 @@ func Write(w io.Writer, s sheet.Sheet, size Size) error {
 	p := newWriter(s, size)
 	p.title()
 	for i, sec := range s.Sections {
+		if s.Opens(i) {
+			p.opens(i, sec.Part)
+		}
 		p.section(i+1, sec)
 	}
 	return p.pdf.Output(w)
@@ -116,6 +119,18 @@ func (p *writer) title() {
 	p.place([]item{p.notice(sheet.Notice{Grade: v.Grade, Title: v.Title, Lines: []string{v.Text}})})
 }
 
+// opens writes the heading of a part, on a page of its own but for the first.
+func (p *writer) opens(i int, part sheet.Part) {
+	if i > 0 {
+		p.page()
+	}
+	name := p.sheet.Frame.Parts[part]
+	p.y += 8
+	p.pdf.Bookmark(safe(name), 0, p.y-7)
+	p.write(font{size: 17}, p.left, p.y, name)
+	p.y += 3
+}
+
 // section writes a section's heading and blocks. The heading stays with what
 // follows it, a paragraph that opens the section with what follows that.
 func (p *writer) section(no int, s sheet.Section) {
@@ -129,7 +144,7 @@ func (p *writer) section(no int, s sheet.Section) {
 	}
 	p.room(heading + min(first, 170))
 	p.y += 7
-	p.pdf.Bookmark(safe(s.Title), 0, p.y-5)
+	p.pdf.Bookmark(safe(s.Title), 1, p.y-5)
 	p.write(font{size: 13, bold: true}, p.left, p.y, fmt.Sprintf("%d  %s", no, s.Title))
 	p.y += 5
 	for _, run := range runs {

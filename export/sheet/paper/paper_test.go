@@ -32,7 +32,7 @@ func sample() sheet.Sheet {
 			{ID: "a", Title: "All kinds", Blocks: []sheet.Block{
 				sheet.Para(strings.Repeat("A paragraph of many words. ", 40)), sheet.List{"one", strings.Repeat("two words ", 60)},
 				sheet.Notice{Grade: sheet.Careful, Title: "Mind this", Lines: []string{"first line", "second line"}},
-				sheet.Steps{{Title: "Do it", Text: "As told.", Facts: []sheet.Fact{{Name: "length", Value: "12 mm"}, {Name: "a " +
+				sheet.Steps{{Title: "Do it", Do: []string{"As told."}, Done: "It is done.", Facts: []sheet.Fact{{Name: "length", Value: "12 mm"}, {Name: "a " +
 					"name too long for its half of the page, by far and by much", Value: "3"}}}, {Title: "Rest"}},
 				sheet.Figures{{Picture: pic, Caption: "A caption."}, {Picture: pic, Caption: "Another."}}, long, wide,
 			}},

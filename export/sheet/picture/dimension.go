@@ -95,3 +95,27 @@ func (p *Picture) Arrow(ink Ink, width float64, a, b geom.Point) {
 	p.Items = append(p.Items, Path{Stroke: ink, Width: width, Lines: []geom.Polyline{
 		{a, b}, {b.Plus(back.Turned(open)), b, b.Plus(back.Turned(-open))}}})
 }
+
+// Callout letters a thing at an offset from it, with a thin line that leads there; where
+// the lettering has no room, a little further off.
+func (p *Picture) Callout(t Text, at, off geom.Point) {
+	var places []geom.Point
+	for _, far := range []float64{1, 1.25, 1.5, 0.8} {
+		for _, turn := range []float64{0, 0.3, -0.3, 0.6, -0.6} {
+			places = append(places, at.Plus(off.Times(far).Turned(turn)))
+		}
+	}
+	if !p.WriteFree(t, places...) {
+		return
+	}
+	box := p.texts[len(p.texts)-1]
+	p.Line(Quiet, Hair, at, nearest(box, at))
+	p.Dot(Quiet, at, 0.4)
+}
+
+// nearest returns the point of a box, with a little room round it, that is nearest to
+// another.
+func nearest(b geom.Box, at geom.Point) geom.Point {
+	const room = 0.4
+	return geom.Pt(math.Min(math.Max(at.X, b.Min.X-room), b.Max.X+room), math.Min(math.Max(at.Y, b.Min.Y-room), b.Max.Y+room))
+}

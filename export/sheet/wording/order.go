@@ -1,188 +1,196 @@
 package wording
 
-// Step says what to do in a step of work.
-type Step struct{ Title, Text string }
-
 // Order says what belongs to the order of work: the steps, and behind each the figures
 // that it needs.
 type Order struct {
-	Title string
+	Cloth, Sewing, Rope, Fitting string // titles of its sections
+	Steps                        map[Task]Step
 
-	Mark               Step   // diagonals or corners
-	Diagonals, Corners string // of a body in one piece, and of panels
-	OfPanel            string // panel, measure
+	Diagonals, Corners                string // how a body in one piece is proved, and panels
+	OfPanel                           string // panel, measure
+	BarToBar                          string
+	MarkStrips, MarkFacings, MarkCaps string // what else is marked by hand
 
-	Cut                                                     Step
 	ClothPieces, SideAllowance, JoinAllowance, CapAllowance string
+	EndsIn, LongEdges, MiddleLine, Folded, CapHem           string
 
-	PressStrip, PressFacing               Step
-	PressHem                              string // what else there is to do
-	EndsIn, LongEdges, MiddleLine, CapHem string
-
-	Join            Step
 	Finished        string // rim
 	Allowance       string // rim
 	Fold, Trim, Row string // rim, panel
 	FromFinished    string // distance
 	JoinNotch       string // rim, notch
 
-	Openings Step
 	FromTo   string // an opening: from, to
-
-	TurnEnds Step
 	EachFold string
-	Caps     Step
 	Eased    string // length of a seam: length, ease, unit
 
-	PinStrip, PinFacing Step
-	AtBar               string // notch
-	FootEnd             string
+	AtBar   string // notch
+	FootEnd string
 
-	StitchStrip, StitchFacing                            Step
-	StitchLine, ChannelDepth, Rows, StitchLength, Thread string
+	StitchLine, ChannelDepth, Rows, RowsApart, StitchLength, Thread string
 
-	Cords Step
-
-	Eyes          Step
 	EyeLoop, Bury string
 	Throat        string // cord
+	FromStart     string // mark
 
-	ThreadCords, ThreadLoops Step
-	FromStart                string // mark
-
-	Splice, SpliceLoops       Step
 	TipGap, SideBury, LegBury string
+	PullOf                    string
 
-	Pull, Read, PullRead Step
-	PullOf               string
-
-	Bars     Step
 	BarCut   string // end
 	TipReach string
-
-	Tack Step
-	Leg  string // end
-
-	Hang     Step
-	HangLine string // end
-	Higher   string // end
-	Support  string // end
-
-	Correct                                                              Step
-	HookToHook, CordsAtHead, CordsAtMiddle, CordsAtFoot, Apart, BarToBar string
+	Leg      string // end
 }
 
 func englishOrder() Order {
-	o := englishSewing()
-	o.Title = "Order of work"
-	englishRigging(&o)
+	o := Order{
+		Cloth: "Mark and cut the cloth", Sewing: "Press and sew", Rope: "Make the cords", Fitting: "Fit the bars",
+		Steps:     map[Task]Step{},
+		Diagonals: "Both diagonals have to read the same.",
+		Corners:   "Measure each panel from corner to corner.",
+		OfPanel:   "%s, %s",
+		BarToBar:  "from bar line to bar line, along the centre line",
+
+		MarkStrips:  "Draw the channel strips with a rule; they have straight edges and no template.",
+		MarkFacings: "Lay the facing template along the selvedge and draw round it, then turn it over for the other.",
+		MarkCaps:    "Draw a centre line square to the grain for each cap, and lay its template against it.",
+
+		ClothPieces: "pieces of cloth", SideAllowance: "allowance at the body's sides",
+		JoinAllowance: "allowance at the joins", CapAllowance: "allowance of the caps",
+		EndsIn: "ends in", LongEdges: "long edges under", MiddleLine: "middle line from each long edge",
+		Folded: "folded strip, from its edges to its fold", CapHem: "cap hem, each fold",
+
+		Finished: "%s, finished", Allowance: "%s, allowance on both panels",
+		Fold: "%s, fold the allowance of the %s", Trim: "%s, trim the allowance of the %s", Row: "%s, second row on the %s",
+		FromFinished: "%s from the net line",
+		JoinNotch:    "%s, notch %s from the head end",
+
+		FromTo: "%s to %s", EachFold: "each fold",
+		Eased: "%s, ease %s %s",
+		AtBar: "%s, at the bar", FootEnd: "foot end",
+
+		StitchLine: "stitch line from the folded edge", ChannelDepth: "finished depth of the channel", Rows: "rows",
+		RowsApart: "from row to row", StitchLength: "stitch length", Thread: "thread",
+
+		EyeLoop: "cord in the loop", Bury: "bury", Throat: "%s, throat from the start", FromStart: "%s, from the start",
+		TipGap: "tip gap", SideBury: "bury of the side cord", LegBury: "bury of the leg",
+		PullOf: "pull",
+		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
+		Leg: "%s leg",
+	}
+	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishHanging()} {
+		for k, s := range steps {
+			o.Steps[k] = s
+		}
+	}
 	return o
 }
 
-// englishSewing says how the cloth is marked, cut and sewn.
-func englishSewing() Order {
-	return Order{
-		Mark: Step{"Mark and square", "Press the cloth, cut its end square to the selvedge and lay it flat without pull. Mark the " +
-			"pieces where the lay has them, finished lines and notches too. Then prove the body square: %s"},
-		Diagonals: "both diagonals have to read the same.",
-		Corners:   "each panel has to read as follows from corner to corner.",
-		OfPanel:   "%s, %s",
-
-		Cut: Step{"Cut", "Cut on the outer lines only. Snip notches no deeper than half the allowance, one stroke on the left and " +
-			"two on the right. If the edge is melted, test a scrap first, draw the air off and keep the edge soft: " +
-			"a hard edge cuts skin and thread."},
-		ClothPieces: "pieces of cloth", SideAllowance: "allowance at the body's sides",
-		JoinAllowance: "allowance at the joins", CapAllowance: "allowance of the caps",
-
-		PressStrip: Step{"Press", "Press each channel strip: ends in first, then both long edges under, then the whole strip in " +
-			"half along the middle line. Try the iron on a scrap."},
-		PressFacing: Step{"Press", "Press the facings: ends in, then the inner edge under. Try the iron on a scrap."},
-		PressHem:    "Fold the caps' top edges two times for the hem.",
-		EndsIn:      "ends in", LongEdges: "long edges under", MiddleLine: "middle line from each long edge", CapHem: "cap hem, each fold",
-
-		Join: Step{"Join the panels", "Lay two panels on each other, right sides together, notch on notch from the head end, and " +
-			"stitch on the finished line. Trim the allowance of the outer panel, press both allowances towards that panel, " +
-			"fold the other one over the trimmed one and stitch it down along its fold: a flat-felled seam. A join has no ease; " +
-			"bar lines meet across it."},
-		Finished: "%s, finished", Allowance: "%s, allowance on both panels",
-		Fold: "%s, fold the allowance of the %s", Trim: "%s, trim the allowance of the %s", Row: "%s, second row on the %s",
-		FromFinished: "%s from the finished line",
-		JoinNotch:    "%s, notch %s from the head end",
-
-		Openings: Step{"Work the openings", "Each strip has an opening in its fold for either bar's tip: bind or buttonhole its " +
-			"edges before the slit is cut. Measured along the fold from the strip's folded head end:"},
-		FromTo: "%s to %s",
-
-		TurnEnds: Step{"Turn the ends", "Turn each end in two times and stitch beside the inner fold; the tunnel takes the drawstring."},
-		EachFold: "each fold",
-		Caps: Step{"Sew on the caps", "Hem the caps' top edges. Pin each cap to its end of the body, right sides together, notch on " +
-			"notch and corner on corner, and stitch on the finished line. The body's edge is the longer one where ease is given: " +
-			"spread it between the notches, without a pleat."},
-		Eased: "%s, ease %s %s",
-
-		PinStrip: Step{"Pin the channels", "Slip the body's side into the folded strip, raw edge against nothing but the fold's " +
-			"inside, finished line on stitch line. Pin at both ends, at the middle, at the quarters and at both bars, then " +
-			"between. Distances along the strip's stitch line from its folded head end:"},
-		PinFacing: Step{"Pin the channels", "Lay each facing on its side of the body, right sides together, and pin notch on notch, " +
-			"then between. Distances along the seam from the head corner:"},
-		AtBar: "%s, at the bar", FootEnd: "foot end",
-
-		StitchStrip: Step{"Stitch the channels", "Stitch through all layers along the inner folded edges. Lock each end of the seam " +
-			"with a short row backwards; between the notches let the longer edge in evenly."},
-		StitchFacing: Step{"Stitch the channels", "Stitch the outer seam but for the openings at the bars, turn the facing over and " +
-			"stitch its inner fold down."},
-		StitchLine: "stitch line from the folded edge", ChannelDepth: "finished depth of the channel", Rows: "rows",
-		StitchLength: "stitch length", Thread: "thread",
+// englishCutting says how the cloth is marked and cut.
+func englishCutting() map[Task]Step {
+	return map[Task]Step{
+		MakeBoards: {"Make the templates and gauges", []string{
+			"Cut them from the sheet files, or glue full-size plots onto card and cut those.",
+			"Measure the check bar on every sheet before you use anything from it.",
+			"Push the parts of a divided template together.",
+			"Hold its straight edge against a rule.",
+			"Sand every edge smooth.",
+		}, "Every check bar reads true, and no light shows between rule and edge."},
+		MarkPlotted: {"Mark the cloth from plots, or with a cutter", []string{
+			"Skip this step if you mark with the templates.",
+			"Press the cloth and lay it flat, without pull.",
+			"Cut its end square to the selvedge.",
+			"Lay the pieces as the lay shows.",
+			"Add no allowance: the plotted cut line has it already.",
+			"Copy net lines, bar lines and notches onto the cloth.",
+			"Where a cutter drew no net line, set it in from the edge with the allowance gauge.",
+		}, "Each piece has its name, its cut line, its net line and its notches."},
+		MarkByHand: {"Mark the cloth with the templates", []string{
+			"Skip this step if the cloth is plotted or cut by a machine.",
+			"Press the cloth and lay it flat, without pull.",
+			"Draw the centre line of the body along the grain.",
+			"Mark on it where the two bar lines cross it.",
+			"Lay each tail template on the centre line, its bar line at the mark, and draw round it.",
+			"Turn it over on the centre line and draw the other half.",
+			"Lay each side template beside the centre line, its end on the bar line, and draw its curve.",
+			"Prick the notches through and letter their names.",
+			"Set every allowance off outside the net line with the allowance gauge: that is the cut line.",
+		}, "Each piece has its net line, a cut line outside it, bar lines, notches and its name."},
+		ProveSquare: {"Check the body before you cut", []string{
+			"Measure on the net line, with the cloth flat and slack.",
+		}, "Each distance reads as stated. If one does not, mark again."},
+		CutCloth: {"Cut the cloth", []string{
+			"If you melt the edges, try a scrap first, with fume extraction.",
+			"Cut on the outer lines only.",
+			"Snip each notch no deeper than half the allowance: one snip on the left, two on the right.",
+		}, "Every piece is there, and no melted edge is hard or sharp."},
 	}
 }
 
-// englishRigging says how the cords are made and the hammock is hung.
-func englishRigging(o *Order) {
-	o.Cords = Step{"Cut and mark the cords", "Draw the cord straight with the pull of a hand. Cut, then set every mark from the same " +
-		"end, as the cord set shows. Mark right round the cord."}
-
-	o.Eyes = Step{"Splice the eyes of the legs", "Taper the tail from its taper mark to its end, cross it through at the throat, bury " +
-		"it to the shoulder and milk the cover smooth. Stitch through the bury so that it cannot creep when slack."}
-	o.EyeLoop, o.Bury, o.Throat = "cord in the loop", "bury", "%s, throat from the start"
-
-	o.ThreadCords = Step{"Thread the side cords", "Draw each side cord through its channel until its middle mark stands at the middle " +
-		"notch and a tip mark stands in the middle of either opening. Bring both ends of the tip gap out at the openings."}
-	o.ThreadLoops = Step{"Thread the side cords", "Lay each loop through its channel, two runs beside each other, join it and turn the " +
-		"join away from the openings; the tip marks stand in the middle of the openings."}
-	o.FromStart = "%s, from the start"
-
-	o.Splice = Step{"Splice", "Here each leg and its side cord take each other's tail, the tip gap open between them. After each " +
-		"splice read the tape as the cord set says, before the next is made."}
-	o.SpliceLoops = Step{"Splice", "Splice each loop end to end and seize it at either side of both tip gaps, as the cord set says."}
-	o.TipGap, o.SideBury, o.LegBury = "tip gap", "bury of the side cord", "bury of the leg"
-
-	const read = "Before a bury is stitched, draw each side's chain out straight at a light pull. Read every node off a tape and shift " +
-		"the splice until it is right. Then stitch every bury through."
-	o.Pull = Step{"Pull the cords", "Before a length is marked, tie it between two strong points and pull it, with a weight or a tackle. " +
-		"Keep the pull for a minute, let go, and pull again. Nobody stands in line with it. " +
-		"Mark it at a light pull, about a hundredth of its strength."}
-	o.Read = Step{"Read every node", read}
-	o.PullRead = Step{"Pull the chains and read every node", "Pull each side's chain as hard as it will be pulled, the tip gaps on pins. " +
-		"Let go, and pull again. Nobody stands in line with it. " + read}
-	o.PullOf = "pull"
-
-	o.Bars = Step{"Cut the bars", "Cut both bars square, deburr them and fit the tips. Set each tip through its opening into the tip gap."}
-	o.BarCut, o.TipReach = "%s bar, cut length", "each tip holds its cord beyond the bar's end by"
-
-	o.Tack = Step{"Tack the tails' ends", "With the bars in and the legs drawn straight, tack each corner of the tails to its leg, so " +
-		"that the cloth cannot ride up. Distance along the leg from the bar's tip:"}
-	o.Leg = "%s leg"
-
-	o.Hang = Step{"Hang it low and test", "Hang it so low that nobody can fall far, over soft ground. Load it little by little: first " +
-		"with hands, then sitting, then lying, somebody beside it. Look over each splice, seam, tip and hook after every step."}
-	o.HangLine, o.Higher, o.Support = "%s hang line above the level", "to check afterwards: %s apex above the other", "%s anchor above ground"
-
-	o.Correct = Step{"Measure and correct", "Lay a dead weight of 20 kg or more in it, its middle on the middle line to 3 mm. Read the " +
-		"heights of the four bar tips over the ground or one level. Turn the weight by half a turn on the spot, read again and take " +
-		"the means. Write them into the design under [hung]: figures and build sheet then say which eye, line or anchor to set, and by " +
-		"how much. Do not take in a leg because its bar stands askew: the bar at the other end moves more. Read again after the third " +
-		"night. Write down what a leg was changed by, so that the next one is cut right. With the sleeper in it these are the design's measures:"}
-	o.HookToHook, o.CordsAtHead = "apex to apex, level", "cords above the bed's bottom at the head bar"
-	o.CordsAtMiddle, o.CordsAtFoot = "at mid-bay", "at the foot bar"
-	o.Apart, o.BarToBar = "cords apart at mid-bay", "body, bar to bar along the bottom"
+// englishSewing says how the cloth is sewn.
+func englishSewing() map[Task]Step {
+	return map[Task]Step{
+		PressStrips: {"Press the channel strips", []string{
+			"Try the iron on a scrap.",
+			"Fold both ends in and press them.",
+			"Fold both long edges under and press them.",
+			"Fold the strip in half along its middle line and press it.",
+		}, "The two folded edges lie on each other, and no raw edge shows."},
+		PressFacings: {"Press the facings", []string{
+			"Try the iron on a scrap.",
+			"Fold both ends in and press them.",
+			"Fold the inner edge under and press it.",
+		}, "Only the outer edge of each facing is still raw."},
+		PressHems: {"Hem the caps", []string{
+			"Try the iron on a scrap.",
+			"Fold the top edge of each cap under twice: a double-fold hem.",
+			"Press it, and stitch it down beside its inner fold.",
+		}, "The hem lies flat, and no raw edge shows."},
+		JoinPanels: {"Join the panels", []string{
+			"Lay two panels right sides together, matching notches from the head end.",
+			"Stitch on the net line.",
+			"Trim the allowance of the outer panel to its trim line.",
+			"Press both allowances towards that panel.",
+			"Fold the wide allowance over the trimmed one.",
+			"Stitch it down along its fold: a flat-felled seam.",
+		}, "Bar lines meet across the join, no raw edge shows, and neither panel is gathered."},
+		WorkOpenings: {"Work the openings", []string{
+			"Mark each opening on the fold of the strip, measured from its folded head end.",
+			"Bind the edges of the opening, or work a buttonhole round it.",
+			"Only then cut the slit.",
+		}, "Each strip has two openings, sewn all round, one for each bar."},
+		TurnEnds: {"Hem the ends of the body", []string{
+			"Fold each end under twice: a double-fold hem.",
+			"Stitch beside the inner fold, and leave the ends of the tunnel open.",
+		}, "The drawstring runs freely through the tunnel."},
+		SewCaps: {"Sew on the caps", []string{
+			"Pin each cap to its end of the body, right sides together, matching notches and corners.",
+			"Spread the ease evenly from notch to notch, without a pleat.",
+			"Stitch on the net line with a straight stitch.",
+			"Backstitch at both ends of the seam.",
+		}, "Corners and notches meet, and the seam has no pleat."},
+		PinStrips: {"Pin the channels", []string{
+			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
+			"Mark the distances below on the stitch line of the strip, from its folded head end.",
+			"Slip the side of the body between the two edges of the strip.",
+			"Push it in until its net line lies on the stitch line; the raw edge stays short of the fold.",
+			"Pin the two ends, then the middle, the bars and the quarters, then between.",
+		}, "Each notch of the body lies at its distance along the strip."},
+		PinFacings: {"Pin the facings", []string{
+			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
+			"Lay each facing on its side of the body, right sides together.",
+			"Pin notch on notch, then between.",
+		}, "Each notch of the facing lies on that of the body."},
+		StitchStrips: {"Stitch the channels", []string{
+			"Backstitch at both ends of the seam.",
+			"Stitch along the folded edges, through all layers, with a straight stitch.",
+			"Ease the longer edge in evenly between the notches.",
+			"Stitch each further row inside the channel, beside the one before.",
+		}, "Both edges of the strip are caught all along, on both faces."},
+		StitchFacings: {"Stitch the facings", []string{
+			"Stitch the outer seam on the net line, and leave the openings at the bars open.",
+			"Backstitch at both ends of the seam and beside each opening.",
+			"Turn the facing over to the inside and press the seam.",
+			"Stitch its inner fold down.",
+		}, "The channel is closed but for its ends and the openings at the bars."},
+	}
 }

@@ -24,6 +24,12 @@ type Words struct {
 	Inches   string // the unit in running text, where its sign would be mistaken
 	Unlaid   string // stands where the lay is not known yet
 
+	Shop       Shop
+	FirstNight FirstNight
+	Glossary   Glossary
+	Boards     Boards
+	Parts      Parts
+
 	Verdict   Verdict
 	Result    Result
 	Summary   Summary
@@ -55,13 +61,16 @@ func English() Words {
 		Frame: sheet.Frame{
 			Language: "en", File: "%s – build sheet", Design: "design %s", Contents: "Contents", Skip: "To the sheet",
 			Picture: "%s, picture", Rows: "%s, rows %d to %d", Continued: "%s, continued",
+			Parts: [sheet.PartCount]string{"For the table", "Step by step", "Hanging and the first night", "Appendix"},
+			Needs: "At hand:", Done: "Done:",
 		},
 		Subtitle: "Bridge hammock for a sleeper of %s and %s; build sheet of design %s, shape %s",
 		NotGiven: "not given",
 		Both:     "%s and %s",
 		Inches:   "inches",
 		Unlaid:   "The pieces are not laid yet.",
-		Verdict:  englishVerdict(), Result: englishResult(), Summary: englishSummary(),
+		Shop:     englishShop(), FirstNight: englishFirstNight(), Glossary: englishGlossary(), Boards: englishBoards(), Parts: englishParts(),
+		Verdict: englishVerdict(), Result: englishResult(), Summary: englishSummary(),
 		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Offsets: englishOffsets(),
 		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),

@@ -1,0 +1,142 @@
+package chapter
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/sketch"
+	"slingloft/outline/piece"
+)
+
+// templates shows every template where it lies on the cloth and tells how it is laid,
+// and how the gauges are used.
+func (b build) templates() (sheet.Section, error) {
+	s := sheet.Section{ID: "boards", Title: b.Say.Boards.Title}
+	if len(b.Boards) == 0 {
+		return s, nil
+	}
+	var all sheet.Steps
+	for _, q := range b.Boards {
+		if len(q.Lie.Places) > 0 && len(sketch.LiesOn(b.Data, q)) > 0 {
+			all = append(all, b.laid(q))
+		}
+	}
+	for use := range piece.BoardUseCount {
+		if do := b.gaugeDo(use); len(do) > 0 {
+			for _, name := range b.boardsFor([]piece.BoardUse{use}) {
+				all = append(all, sheet.Step{ID: "board-" + b.boardID(use), Title: given.Capital(name), Do: do})
+			}
+		}
+	}
+	s.Add(sheet.Para(b.Say.Boards.How), all, b.templateTable())
+	return s, nil
+}
+
+// boardID returns the id of the first template or gauge of a use.
+func (b build) boardID(use piece.BoardUse) string {
+	for _, q := range b.Boards {
+		if q.Lie.For == use {
+			return q.ID
+		}
+	}
+	return ""
+}
+
+// gaugeDo tells how the gauges of a use are used.
+func (b build) gaugeDo(use piece.BoardUse) []string {
+	say := b.Say.Boards
+	switch use {
+	case piece.PressBoard:
+		return say.Press
+	case piece.AllowBoard:
+		return say.Allow
+	case piece.CordBoard:
+		return say.Cord
+	case piece.NotchBoard:
+		return say.Notch
+	}
+	return nil
+}
+
+// laid tells how a template is laid.
+func (b build) laid(q piece.Piece) sheet.Step {
+	say := b.Say.Boards
+	s := sheet.Step{ID: "board-" + q.ID, Title: titled(q.Title)}
+	s.Do = append(b.rests(q.Lie), say.Edge)
+	for over, text := range []string{say.Up, say.Over} {
+		if gives := b.gives(q.Lie, over == 1); gives != "" {
+			s.Do = append(s.Do, fmt.Sprintf(text, gives))
+		}
+	}
+	switch q.Lie.For {
+	case piece.SideBoard:
+		if q.Lie.Places[0].Part != piece.AllOfIt {
+			s.Do = append(s.Do, say.MeetsSide)
+		}
+	case piece.TailBoard, piece.CapBoard:
+		s.Do = append(s.Do, say.MeetsHalf)
+	}
+	for _, name := range notchesOf(q) {
+		if up, over, ok := strings.Cut(name, "/"); ok {
+			s.Do = append(s.Do, fmt.Sprintf(say.Halved, name, up, over))
+		}
+	}
+	s.Figures = sheet.Figures{{Picture: sketch.Lie(b.Data, q), Caption: fmt.Sprintf(say.Lie.Caption, q.Title)}}
+	return s
+}
+
+// rests tells by what a template is laid: its straight edge, then its ends.
+func (b build) rests(l piece.Lie) []string {
+	say := b.Say.Boards
+	straight, ends := l.Rests[0], l.Rests[1:]
+	out := []string{fmt.Sprintf(say.On, say.Seen[straight.On])}
+	if straight.Off > 0 {
+		out[0] = fmt.Sprintf(say.Beside, b.Cloth(straight.Off), say.Seen[straight.On])
+	}
+	switch len(ends) {
+	case 0:
+	case 1:
+		out = append(out, fmt.Sprintf(say.End, say.Seen[ends[0].On]))
+	default:
+		out = append(out, fmt.Sprintf(say.EndsOn, b.Both(say.Seen[ends[0].On], say.Seen[ends[1].On])))
+	}
+	return out
+}
+
+// gives names what a template gives, turned over or not.
+func (b build) gives(l piece.Lie, over bool) string {
+	say := b.Say.Boards
+	var out []string
+	for _, at := range l.Places {
+		if at.Over != over {
+			continue
+		}
+		side := say.Sides[at.Side]
+		switch l.For {
+		case piece.SideBoard:
+			out = append(out, fmt.Sprintf(say.SideOf, side, say.Parts[at.Part]))
+		case piece.FacingBoard:
+			out = append(out, fmt.Sprintf(say.FacingOf, side))
+		default:
+			out = append(out, fmt.Sprintf(say.HalfOf, side))
+		}
+	}
+	if len(out) == 2 {
+		return b.Both(out[0], out[1])
+	}
+	return strings.Join(out, ", ")
+}
+
+// notchesOf lists the names of a template's notches, each once.
+func notchesOf(q piece.Piece) []string {
+	var names []string
+	for _, l := range q.Lines {
+		if l.Role == piece.NotchStroke && !slices.Contains(names, l.Of) {
+			names = append(names, l.Of)
+		}
+	}
+	return names
+}

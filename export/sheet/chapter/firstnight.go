@@ -1,0 +1,129 @@
+package chapter
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/wording"
+	"slingloft/outline/accuracy"
+	"slingloft/outline/design"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+)
+
+func hangingTasks() []task {
+	return []task{
+		{kind: wording.SetAnchors, facts: build.anchorFacts},
+		{kind: wording.HangEmpty, facts: build.emptyFacts},
+		{kind: wording.ProofLoad, facts: build.proofFacts},
+		{kind: wording.LieIn, facts: build.lyingFacts},
+		{kind: wording.MeasureTips, facts: build.weightFacts},
+		{kind: wording.WriteHeights, facts: build.writingFacts},
+		{kind: wording.SetRight},
+		{kind: wording.ReadAgain},
+	}
+}
+
+// hanging is how it is hung, tried and set right.
+func (b build) hanging() (sheet.Section, error) {
+	say := b.Say.FirstNight
+	s, err := b.stage("hanging")()
+	if b.Corrected != nil {
+		s.Add(b.correctedBlocks()...)
+	}
+	t := sheet.Table{ID: "creases", Caption: say.Creases.Caption, Head: say.Creases.Columns[:], Words: []bool{true, true, true}}
+	for _, r := range say.Creases.Rows {
+		t.Add(r[:]...)
+	}
+	s.Add(t, sheet.Para(say.Creases.Source))
+	return s, err
+}
+
+// anchorFacts tells where the anchors stand: what is set comes before what is checked.
+func (b build) anchorFacts(s *sheet.Step) {
+	say := b.Say.FirstNight
+	if p := b.Place; p != nil {
+		s.Add(say.Distance, b.Round(p.Distance))
+		for _, e := range hung.Ends() {
+			s.Add(b.ofEnd(say.Anchor, e), b.Round(p.Ends[e].Hook))
+		}
+		high, by := hung.Head, p.HeadAbove
+		if by < 0 {
+			high, by = hung.Foot, -by
+		}
+		s.Check(b.ofEnd(say.AnchorAbove, high), b.Round(by))
+		for _, e := range hung.Ends() {
+			s.Add(b.ofEnd(say.Line, e), b.Round(p.Ends[e].Line))
+			s.Add(b.ofEnd(say.Pull, e), b.Force(p.Ends[e].Pull.N))
+		}
+	}
+	for _, e := range hung.Ends() {
+		s.Add(b.ofEnd(say.HangLine, e), b.Style.Angle(math.Atan(b.Shape.Ends[e].Slope)))
+	}
+}
+
+// emptyFacts tells what can be checked of the bed as soon as it hangs.
+func (b build) emptyFacts(s *sheet.Step) {
+	higher, by := hung.Head, b.Shape.Offset
+	if by < 0 {
+		higher, by = hung.Foot, -by
+	}
+	s.Check(b.ofEnd(b.Say.FirstNight.Higher, higher), b.Round(by))
+}
+
+// wait is how long the proof load lies, minutes: shop practice, no source.
+const wait = 15
+
+func (b build) proofFacts(s *sheet.Step) {
+	say, p := b.Say.FirstNight, b.Proof
+	s.Add(say.Proof, p.Proof)
+	s.Add(say.Bag, p.Bag)
+	s.Add(say.Low, fmt.Sprintf(say.AtMost, p.Low))
+	s.Add(say.Seat, p.Seat)
+	s.Add(say.Wait, fmt.Sprintf(say.Minutes, wait))
+}
+
+// lyingFacts are the design's measures with the sleeper in the bed.
+func (b build) lyingFacts(s *sheet.Step) {
+	say, sh := b.Say.FirstNight, b.Shape
+	mid := sh.At(0)
+	s.Add(say.HookToHook, b.Round(sh.Ends[hung.Foot].ApexX-sh.Ends[hung.Head].ApexX))
+	s.Add(say.CordsAtHead, b.Round(sh.Ends[hung.Head].Section.Height))
+	s.Add(say.CordsAtMiddle, b.Round(mid.Z-mid.Bottom))
+	s.Add(say.CordsAtFoot, b.Round(sh.Ends[hung.Foot].Section.Height))
+	s.Add(say.Apart, b.Round(2*mid.Y))
+	s.Check(say.BarToBar, b.Round(b.bottomSpan()))
+}
+
+// bottomSpan is the distance of the bars along the bottom line.
+func (b build) bottomSpan() float64 {
+	half := b.Design.Bed.Span / 2
+	a := geom.Pt(-half, b.Shape.Problem.Bottom(-half))
+	return a.Dist(geom.Pt(half, b.Shape.Problem.Bottom(half)))
+}
+
+// weightFacts tells what the tips are measured under.
+func (b build) weightFacts(s *sheet.Step) {
+	say := b.Say.FirstNight
+	s.Add(say.Weight, fmt.Sprintf(say.AtLeast, b.Style.People(float64(design.LeastWeight), true)))
+	s.Add(say.Aside, fmt.Sprintf(say.AtMost, b.Rope(accuracy.WeightAside)))
+}
+
+// writingFacts tells the lines to write into the design.
+func (b build) writingFacts(s *sheet.Step) {
+	say := b.Say.FirstNight
+	line := func(k design.Key, unit string) string {
+		_, name, _ := strings.Cut(string(k), ".")
+		return fmt.Sprintf(say.Key, name, unit)
+	}
+	length := "… " + b.Unit()
+	for i, k := range []design.Key{design.KeyHungHeadLeft, design.KeyHungHeadRight, design.KeyHungFootLeft, design.KeyHungFootRight} {
+		s.Add(b.ofEnd(say.Tip[i%2], hung.Ends()[i/2]), line(k, length))
+	}
+	s.Add(say.Under, line(design.KeyHungUnder, design.DeadWeight.String()))
+	s.Add(say.Heavy, line(design.KeyHungMass, "… "+b.MassUnit()))
+	s.Add(say.Begins, line(design.KeyHungFrom, length))
+	s.Add(say.Ends, line(design.KeyHungTo, length))
+}

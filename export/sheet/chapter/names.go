@@ -1,0 +1,28 @@
+package chapter
+
+import (
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/scene"
+	"slingloft/export/sheet/sketch"
+)
+
+// names shows what the parts of the hammock are called, and its main measures.
+func (b build) names() (sheet.Section, error) {
+	say := b.Say.Parts
+	s := sheet.Section{ID: "names", Title: say.Title}
+	s.Add(sheet.Figures{{Picture: scene.Parts(b.Data), Caption: say.Hung.Caption}})
+	if bodies := b.bodies(); len(bodies) > 0 {
+		s.Add(sheet.Figures{{Picture: sketch.Parts(b.Data, bodies), Caption: say.Flat.Caption}})
+	}
+	s.Add(b.summary())
+	return s, nil
+}
+
+// glossary says what the words mean.
+func (b build) glossary() (sheet.Section, error) {
+	var terms sheet.Terms
+	for _, t := range b.Say.Glossary.Terms {
+		terms = append(terms, sheet.Term{Word: t.Word, Meaning: t.Meaning})
+	}
+	return sheet.Section{ID: "glossary", Title: b.Say.Glossary.Title, Blocks: []sheet.Block{terms}}, nil
+}

@@ -1,0 +1,160 @@
+package paper
+
+import (
+	"fmt"
+	"strings"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/picture"
+)
+
+// stack sets items below each other as one, which stays whole on its page.
+func stack(w float64, items ...item) item {
+	h := 0.0
+	for _, it := range items {
+		h += it.h
+	}
+	return item{w, h, func(x, y float64) {
+		for _, it := range items {
+			it.draw(x, y)
+			y += it.h
+		}
+	}}
+}
+
+// Measures of steps, mm.
+const (
+	indent  = 8.0 // of what stands under the number
+	boxSize = 3.2 // of a box to tick
+	leaf    = 1.0 // between the parts of a step
+)
+
+// ticks sets things to tick off below each other, each with a box.
+func (p *writer) ticks(ticks sheet.Ticks) []item {
+	var out []item
+	for i, t := range ticks {
+		name := fmt.Sprintf("%d %s", t.No, t.Text)
+		note := wrap(body, t.Note, content-indent-6)
+		h := head.lead() + body.lead()*float64(len(note))
+		if i < len(ticks)-1 {
+			h -= below - 1.4 // they stand closer than rows of other things
+		}
+		out = append(out, item{content, h, func(x, y float64) {
+			p.square(x, y+0.4)
+			p.write(head, x+indent-2, y+head.mm(), name)
+			quiet := body
+			quiet.ink = picture.Quiet
+			p.lines(quiet, note).draw(x+indent-2, y+head.lead())
+		}})
+	}
+	return out
+}
+
+// square draws a box to tick.
+func (p *writer) square(x, y float64) {
+	c := picture.Main.OnPaper()
+	p.pdf.SetDrawColor(int(c[0]), int(c[1]), int(c[2]))
+	p.pdf.SetLineWidth(0.25)
+	p.pdf.Rect(x, y, boxSize, boxSize, "D")
+}
+
+// terms sets words and what they mean in two columns.
+func (p *writer) terms(terms sheet.Terms) []item {
+	wide := (content - gap) / 2
+	var out []item
+	for _, t := range terms {
+		meaning := wrap(body, t.Meaning, wide)
+		out = append(out, item{wide, head.lead() + body.lead()*float64(len(meaning)) - 2, func(x, y float64) {
+			p.write(head, x, y+head.mm(), t.Word)
+			p.lines(body, meaning).draw(x, y+head.lead())
+		}})
+	}
+	return out
+}
+
+// step sets a step of work: a narrow picture beside it, wider ones under it.
+func (p *writer) step(s sheet.Step) item {
+	var beside, under []item
+	wide := content - indent
+	for i := range s.Figures {
+		f := p.figure(&s.Figures[i])
+		if s.Figures[i].Wide() {
+			under = append(under, f)
+			continue
+		}
+		beside = append(beside, f)
+	}
+	if len(beside) > 0 {
+		wide -= picture.Half + gap
+	}
+	text, side := p.stepText(s, wide), stack(picture.Half, beside...)
+	upper := item{content, max(text.h, side.h), func(x, y float64) {
+		text.draw(x+indent, y)
+		side.draw(x+content-picture.Half, y)
+		if s.No > 0 {
+			p.write(font{size: 13, ink: picture.Quiet}, x, y+head.mm()+0.6, fmt.Sprint(s.No))
+		}
+	}}
+	return stack(content, append([]item{upper}, under...)...)
+}
+
+// stepText sets what is said in a step, in a column.
+func (p *writer) stepText(s sheet.Step, wide float64) item {
+	quiet := body
+	quiet.ink = picture.Quiet
+	rows := []item{p.lines(head, wrap(head, s.Title, wide))}
+	if len(s.Needs) > 0 {
+		rows = append(rows, p.lines(quiet, wrap(quiet, p.sheet.Frame.Needs+" "+strings.Join(s.Needs, ", "), wide)))
+	}
+	for _, do := range s.Do {
+		l := p.lines(body, wrap(body, do, wide-3))
+		rows = append(rows, item{wide, l.h + 0.3, func(x, y float64) {
+			p.write(body, x, y+body.mm(), "·")
+			l.draw(x+3, y)
+		}})
+	}
+	if len(s.Facts) > 0 {
+		rows = append(rows, item{h: leaf, draw: func(_, _ float64) {}}, p.facts(s.Facts, wide))
+	}
+	if s.Done != "" {
+		label := p.sheet.Frame.Done + " "
+		lines := wrap(body, label+s.Done, wide)
+		rows = append(rows, item{h: leaf, draw: func(_, _ float64) {}}, p.lines(body, lines))
+	}
+	return stack(wide, rows...)
+}
+
+// facts sets named figures, in two columns where there is room.
+func (p *writer) facts(facts []sheet.Fact, wide float64) item {
+	columns := 1
+	if wide > 120 {
+		columns = 2
+	}
+	column := (wide - gap*float64(columns-1)) / float64(columns)
+	names := make([][]string, len(facts))
+	var high []float64 // of each row
+	for i, f := range facts {
+		names[i] = wrap(body, f.Name, column-width(body, f.Value)-3)
+		if i%columns == 0 {
+			high = append(high, 0)
+		}
+		high[i/columns] = max(high[i/columns], body.lead()*float64(len(names[i]))+0.8)
+	}
+	h := 0.0
+	for _, v := range high {
+		h += v
+	}
+	return item{wide, h, func(x, y float64) {
+		quiet := body
+		quiet.ink = picture.Quiet
+		for i, f := range facts {
+			fx := x + float64(i%columns)*(column+gap)
+			p.lines(quiet, names[i]).draw(fx, y)
+			p.write(body, fx+column-width(body, f.Value), y+body.mm(), f.Value)
+			p.rule(fx, y+high[i/columns]-0.3, column)
+			if i%columns == columns-1 {
+				y += high[i/columns]
+			}
+		}
+	}}
+}

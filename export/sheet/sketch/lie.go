@@ -1,0 +1,109 @@
+package sketch
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/picture"
+	"slingloft/outline/geom"
+	"slingloft/outline/hung"
+	"slingloft/outline/piece"
+)
+
+// LiesOn returns the pieces that a template is drawn on: those of the first place where
+// it is laid.
+func LiesOn(d *given.Data, q piece.Piece) []piece.Piece {
+	var out []piece.Piece
+	for _, p := range d.Sewn.Pieces {
+		if len(q.Lie.Places) > 0 && onPiece(q.Lie.Places[0], p) {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// onPiece reports whether a place is on a piece.
+func onPiece(at piece.Place, p piece.Piece) bool {
+	return p.ID == at.Piece || at.Piece == "body" && p.Kind.Body()
+}
+
+// Lie draws a template where it is laid on its piece of cloth.
+func Lie(d *given.Data, q piece.Piece) picture.Picture {
+	say := d.Say.Boards
+	cloth := LiesOn(d, q)
+	box := geom.EmptyBox()
+	for _, p := range cloth {
+		box = box.Union(p.Cut.Bounds())
+	}
+	const margin, tallest = 3.0, 64.0
+	k := min((picture.Half-2*margin)/box.Width(), tallest/box.Height())
+	p := picture.Picture{ID: "lie-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Lie.Title, given.Capital(q.Title)),
+		Width: picture.Half, Height: 2*margin + k*box.Height()}
+	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2, p.Height/2).Minus(box.Center().Times(k))}
+	for _, c := range cloth {
+		p.Area(picture.Cloth, v.Line(geom.Polyline(c.Cut))...)
+		p.Outline(picture.Cut, picture.Hair, v.Line(geom.Polyline(c.Cut)))
+		p.Outline(picture.Stitch, picture.Hair, v.Line(geom.Polyline(c.Net)))
+	}
+	drawSeen(d, &p, v, q, cloth)
+	for _, at := range q.Lie.Places {
+		if len(cloth) > 0 && onPiece(at, cloth[0]) {
+			drawLaid(d, &p, v, q, at)
+		}
+	}
+	p.Desc = fmt.Sprintf(say.Lie.Desc, q.Title, cloth[0].Title, len(q.Lie.Places))
+	return p
+}
+
+// drawSeen draws the lines on the cloth that a template is laid by.
+func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, cloth []piece.Piece) {
+	box := geom.EmptyBox()
+	for _, c := range cloth {
+		box = box.Union(c.Cut.Bounds())
+		for _, l := range c.Lines {
+			if l.Role == piece.BarLine {
+				p.Line(picture.Mark, picture.Hair, v.Line(l.Points)...)
+			}
+		}
+	}
+	switch q.Lie.For {
+	case piece.CapBoard:
+		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(0, box.Min.Y)), v.At(geom.Pt(0, box.Max.Y)))
+	case piece.SideBoard, piece.TailBoard:
+		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(box.Min.X, 0)), v.At(geom.Pt(box.Max.X, 0)))
+		l := d.Sewn.BarLines
+		if len(l[hung.Head]) > 0 && len(l[hung.Foot]) > 0 {
+			x := (l[hung.Head][0].X + l[hung.Foot][0].X) / 2
+			p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(x, box.Min.Y)), v.At(geom.Pt(x, box.Max.Y)))
+		}
+	}
+}
+
+// drawLaid draws a template at one of its places: plain with its lettered face up, dashed
+// turned over, heavy what lies on a line.
+func drawLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, at piece.Place) {
+	say := d.Say.Boards
+	ring := geom.Polyline(q.Cut.Moved(at.Motion))
+	face := say.FaceUp
+	if at.Over {
+		face = say.TurnedOver
+		closed := append(append(geom.Polyline{}, ring...), ring[0])
+		p.Dashed(picture.Main, picture.Thin, v.Line(closed)...)
+	} else {
+		p.Area(picture.Body, v.Line(ring)...)
+		p.Outline(picture.Main, picture.Thin, v.Line(ring))
+	}
+	for _, r := range q.Lie.Rests {
+		p.Line(picture.Mark, 2*picture.Bold, v.Line(r.Edge.Moved(at.Motion))...)
+	}
+	t := picture.Text{Text: face, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
+	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
+	p.WriteFree(t, v.Line(places(geom.Ring(ring), need))...)
+	// The distance from the line beside which the straight edge lies.
+	if r := q.Lie.Rests[0]; r.Off > 0 && !at.Over {
+		edge := r.Edge.Moved(at.Motion)
+		mid := v.At(edge[0].Towards(edge[len(edge)-1], 0.75))
+		p.Upright(geom.Pt(mid.X, v.Shift.Y), mid, mid.X, d.Cloth(math.Abs(r.Off)))
+	}
+}

@@ -1,0 +1,90 @@
+package wording
+
+import (
+	"slingloft/outline/bed"
+	"slingloft/outline/piece"
+)
+
+// Boards says how templates and gauges are used.
+type Boards struct {
+	Title   string
+	How     string
+	Offsets string  // templates and offsets tables count from other lines
+	Lie     Picture // caption: template; title: template; desc: template, piece, how many places
+
+	Seen     map[piece.Seen]string
+	On       string // the straight edge: what it lies on
+	Beside   string // distance, what it lies beside
+	End      string // what the end lies on
+	EndsOn   string // what both ends lie on
+	Edge     string // that its edge is the finished line
+	Up, Over string // what it gives: lettered face up, turned over
+	SideOf   string // side, stretch
+	HalfOf   string // side
+	FacingOf string // side
+	Sides    [2]string
+	Parts    map[piece.Stretch]string
+
+	MeetsSide, MeetsHalf      string // how the halves meet
+	Halved                    string // a notch's name, its part with the lettered face up, its part turned over
+	FaceUp, TurnedOver        string
+	Press, Allow, Cord, Notch []string // how gauges are used
+}
+
+func englishBoards() Boards {
+	return Boards{
+		Title: "Templates and gauges",
+		How: "In each picture the heavy line lies on a line that you have drawn. Plain shapes have their lettered face up. " +
+			"Dashed shapes are turned over.",
+		Offsets: "Templates count from the centre line of the bed. The offsets tables count from the straight line between the " +
+			"ends of a curve.",
+		Lie: Picture{
+			Caption: "The %s on the cloth.",
+			Title:   "%s on the cloth",
+			Desc:    "The %s lies on the %s in %d places, its edge on the net line.",
+		},
+		Seen: map[piece.Seen]string{
+			piece.OnCentreLine: "the centre line", piece.OnBarLine: "the bar line", piece.OnHeadBarLine: "the head bar line",
+			piece.OnFootBarLine: "the foot bar line", piece.OnMidBay: "the line at mid-bay, square to the centre line",
+			piece.AlongSelvedge: "any line along the selvedge",
+		},
+		On:       "Lay its straight edge on %s.",
+		Beside:   "Lay its straight edge %s outside %s, parallel to it.",
+		End:      "Push it along until its end lies on %s.",
+		EndsOn:   "Push it along until its ends lie on %s.",
+		Edge:     "Draw along its curve: that is the net line, and the allowance comes on outside it.",
+		Up:       "With its lettered face up it gives %s.",
+		Over:     "Turned over it gives %s.",
+		SideOf:   "the %s side, %s",
+		HalfOf:   "the %s half",
+		FacingOf: "the %s facing",
+		Sides:    [2]string{bed.Left: "left", bed.Right: "right"},
+		Parts: map[piece.Stretch]string{
+			piece.AllOfIt: "from bar to bar", piece.HeadHalf: "from head bar to mid-bay", piece.FootHalf: "from foot bar to mid-bay",
+		},
+		MeetsSide:  "Head half and foot half meet at mid-bay, where their curves run into each other.",
+		MeetsHalf:  "Both halves meet on the centre line: turn it over along that edge.",
+		Halved:     "The notch %s is %s with the lettered face up, and %s turned over.",
+		FaceUp:     "face up",
+		TurnedOver: "turned over",
+		Press: []string{
+			"Use card that stands the heat of the iron.",
+			"Lay the cloth on the gauge, over the step that is lettered with the fold.",
+			"Fold its edge over the end of the step until it meets the scored line, and press.",
+		},
+		Allow: []string{
+			"Lay the scored line on the net line, the steps outside.",
+			"Draw along the end of the step: that is the cut line.",
+			"Slide it on and draw again; on a curve move it little by little.",
+		},
+		Cord: []string{
+			"Lay the cord straight along the marked edge, its end at the mark for the end.",
+			"Mark right round the cord at each line.",
+			"Where a gauge goes on from another, begin at the mark that both have.",
+		},
+		Notch: []string{
+			"Lay the marked edge along the stitch line of the strip, or along the seam.",
+			"Begin at the head end, and mark each notch.",
+		},
+	}
+}

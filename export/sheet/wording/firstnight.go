@@ -1,0 +1,120 @@
+package wording
+
+// FirstNight says what belongs to hanging it and the first night.
+type FirstNight struct {
+	Title string
+
+	Anchor, Distance, AnchorAbove          string // by the end, but the distance
+	HangLine, Line, Pull                   string // end
+	Higher                                 string // end
+	Proof, Bag, Seat, Low, Wait            string
+	Minutes                                string
+	HookToHook, CordsAtHead, CordsAtMiddle string
+	CordsAtFoot, Apart, BarToBar           string
+
+	Weight, Aside       string
+	AtLeast, AtMost     string    // a limit
+	Key                 string    // a key and its value as a design has them
+	Tip                 [2]string // end, by [bed.Side]
+	Under               string
+	Begins, Ends, Heavy string
+
+	Creases Creases
+}
+
+// Creases says what a crease tells.
+type Creases struct {
+	Caption string
+	Columns [3]string
+	Rows    [][3]string
+	Source  string
+}
+
+func englishFirstNight() FirstNight {
+	return FirstNight{
+		Title:  "Hang it, and the first night",
+		Anchor: "%s anchor above ground", Distance: "from anchor to anchor, level", AnchorAbove: "%s anchor above the other",
+		HangLine: "%s hang line above the level", Line: "%s hang line, from apex to anchor", Pull: "%s line pulls with",
+		Higher: "%s apex above the other",
+		Proof:  "proof load", Bag: "each bag", Seat: "length of the second load, at mid-bay", Low: "lowest point above soft ground",
+		Wait: "wait, each time", Minutes: "%d minutes",
+		HookToHook: "apex to apex, level", CordsAtHead: "cords above the bed bottom at the head bar",
+		CordsAtMiddle: "at mid-bay", CordsAtFoot: "at the foot bar", Apart: "cords apart at mid-bay",
+		BarToBar: "bar to bar, along the bed bottom",
+		Weight:   "dead weight", Aside: "its middle beside the centre line",
+		AtLeast: "%s or more", AtMost: "%s or less",
+		Key: "%s = %q", Tip: [2]string{"tip of the %s bar, left of one who lies on the back", "tip of the %s bar, right"},
+		Under: "what lay in it", Begins: "where the weight begins, from the head bar", Ends: "where it ends", Heavy: "what it weighs",
+		Creases: englishCreases(),
+	}
+}
+
+// englishCreases has what follows from how the bed carries; no source.
+func englishCreases() Creases {
+	return Creases{
+		Caption: "What a crease tells, somebody lying still in it",
+		Columns: [3]string{"what you see", "what it tells", "what to do"},
+		Rows: [][3]string{
+			{"short folds across a channel, along one side", "the cloth is bunched up on its cord", "draw it out along the cord, middle notch to middle mark"},
+			{"a slanting crease from one bar's tip into the bay", "one tip stands higher than the other", "measure the four tips"},
+			{"a crease across a tail, from side to side", "the tail is slack: its corners have come in along the legs", "move both tacks outwards, to their distance"},
+			{"a crease from a corner of a tail to the bar", "that corner is drawn out further than the other", "move its tack inwards, to its distance"},
+			{"puckers along a seam", "ease was not spread from notch to notch", "unpick between those notches and spread it"},
+			{"a long crease under the body, head to foot", "the sleeper lies beside the centre line", "lie in the middle; look at the tips only then"},
+		},
+		Source: "From the way the bed carries; no source.",
+	}
+}
+
+// englishHanging says how the bed is hung, tried and set right.
+func englishHanging() map[Task]Step {
+	return map[Task]Step{
+		SetAnchors: {"Set the anchors", []string{
+			"Read the cautions at the top of this sheet.",
+			"Use no brick pillar and no other masonry that stands by itself.",
+			"Set both anchors at their heights, over the ground below the middle of the bed.",
+			"Turn an eyebolt into the line of its pull.",
+			"Use a wide strap round a tree.",
+		}, "A level from anchor to anchor shows the stated difference."},
+		HangEmpty: {"Hang it empty", []string{
+			"Hang it low, over soft ground.",
+			"Turn the bars until no cord is twisted.",
+			"Look at every tip, splice and seam.",
+		}, "Each bar sits with both tips in their gaps, and no cord is twisted."},
+		ProofLoad: {"Prove it before anybody lies in it", []string{
+			"Let nobody be beneath it, or in line with its lines.",
+			"Lower it until its lowest point is no higher than stated.",
+			"Spread a blanket in it.",
+			"Lay the proof load along the bed, in smooth bags, and wait.",
+			"Move the whole load together at mid-bay, and wait again.",
+			"Unload it, and look at every splice, seam, tip and anchor.",
+		}, "Nothing has slipped, torn or bent. If anything has, mend it and prove it again."},
+		LieIn: {"Lie in it", []string{
+			"Somebody stands beside you.",
+			"Press on it with both hands at mid-bay.",
+			"Sit down at mid-bay, then lie down.",
+			"Let the other one measure the distances below.",
+		}, "You lie level, and the distances read about as stated."},
+		MeasureTips: {"Measure the four bar tips", []string{
+			"Lay a dead weight on the centre line, and mark where it lies.",
+			"Read the heights of the four bar tips over one level.",
+			"Turn the weight by half a turn on the spot, and read them again.",
+			"Take the mean of both readings of each tip.",
+		}, "You have four heights, over one level."},
+		WriteHeights: {"Give the heights back to the program", []string{
+			"Write a line [hung] into the design file, and the lines below under it.",
+			"Fill in what you measured.",
+			"Write this sheet anew with the command slingloft sheet.",
+		}, "The new sheet says here which eye, line or anchor to set, and by how much."},
+		SetRight: {"Set it right", []string{
+			"Set what the new sheet says, and nothing else.",
+			"Do not take in a leg because its own bar stands askew: the other bar moves more.",
+			"Prove it again after each change.",
+		}, "The tips read as the sheet says they will."},
+		ReadAgain: {"Read it again after the third night", []string{
+			"Measure the four tips as before, since cords and splices have settled.",
+			"Write the new heights under [hung].",
+			"Note by how much each leg was changed, so that the next bed is cut right.",
+		}, "The tips have moved no more than the sheet allows."},
+	}
+}

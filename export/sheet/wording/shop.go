@@ -1,0 +1,53 @@
+package wording
+
+import "slingloft/outline/piece"
+
+// Shop says what belongs to the pages for the table.
+type Shop struct {
+	Cut, Ticks string // titles
+
+	Cloth        string // unit
+	ClothColumns [5]string
+	CordCaption  string // unit
+	CordColumns  [4]string
+	Mark         string // distance, mark
+	Bars         string
+	BarColumns   [2]string
+	Boards       string
+	BoardColumns [4]string
+	Kinds        map[piece.BoardUse]string // of templates and gauges
+	Uses         map[piece.BoardUse]string // what they are for
+
+	How          string
+	Checks       string
+	CheckColumns [3]string
+}
+
+func englishShop() Shop {
+	return Shop{
+		Cut: "What to cut", Ticks: "Steps and checks",
+		Cloth:        "Cloth, in %s",
+		ClothColumns: [5]string{"piece", "number", "along the grain", "across it", "grain"},
+		CordCaption:  "Cord, in %s; marks are measured from the start of the cut cord",
+		CordColumns:  [4]string{"cord", "number", "cut length", "marks"},
+		Mark:         "%s %s",
+		Bars:         "Bars to saw",
+		BarColumns:   [2]string{"bar", "cut length"},
+		Boards:       "Templates and gauges",
+		BoardColumns: [4]string{"name", "number", "what for", "in step"},
+		Kinds: map[piece.BoardUse]string{
+			piece.SideBoard: "side template", piece.TailBoard: "tail template", piece.CapBoard: "cap template",
+			piece.FacingBoard: "facing template", piece.PressBoard: "press gauge", piece.AllowBoard: "allowance gauge",
+			piece.CordBoard: "cord gauge", piece.NotchBoard: "notch gauge",
+		},
+		Uses: map[piece.BoardUse]string{
+			piece.SideBoard: "net line of the side, between the bars", piece.TailBoard: "net line of a tail, one half at a time",
+			piece.CapBoard: "net line of an end cap, one half at a time", piece.FacingBoard: "net line of a facing",
+			piece.PressBoard: "width of a fold, under the iron", piece.AllowBoard: "allowance, outside the net line",
+			piece.CordBoard: "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
+		},
+		How:          "Tick a step off when it is done. Each is told in full, with its pictures, in the second part.",
+		Checks:       "Measure these before you go on: a mistake shows at once",
+		CheckColumns: [3]string{"after step", "measure", "reads"},
+	}
+}
