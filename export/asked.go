@@ -2,8 +2,6 @@ package export
 
 import (
 	"fmt"
-	"strconv"
-	"strings"
 
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -31,25 +29,15 @@ func Through(w piece.Work) bool { return w == piece.CutInside || w == piece.CutO
 func Slit(l piece.Line) bool { return l.Work == piece.CutInside && !l.Closed }
 
 // LeftOut says of kinds of work and of slits that they wait for a job which asks for them.
-func LeftOut(t design.Tool, material string, works []piece.Work, slits bool) []string {
-	var out []string
-	name := strconv.Quote(material)
+func LeftOut(t design.Tool, material string, works []piece.Work, slits bool) []Note {
+	var out []Note
 	if len(works) > 0 {
-		out = append(out, "left out: "+Listed(works)+": a "+t.String()+" only cuts "+name+", but for what a job asks by this work and material")
+		out = append(out, Tell(OnlyCuts, works, t, material))
 	}
 	if slits {
-		out = append(out, "left out: slits: they are cut when their edges are bound, or by a job for cut-inside in "+name)
+		out = append(out, Tell(SlitsWait, material))
 	}
 	return out
-}
-
-// Listed returns kinds of work one behind the other.
-func Listed(works []piece.Work) string {
-	var names []string
-	for _, w := range works {
-		names = append(names, w.String())
-	}
-	return strings.Join(names, ", ")
 }
 
 // Bed is the reach of a machine along the sheet's width and height, mm; 0: not given.
@@ -88,9 +76,9 @@ func (b Bed) Reach(d Drawing, a Axes, way geom.Box) error {
 }
 
 // Room says what had no room in the drawing's waste, nothing where all had.
-func (d Drawing) Room() []string {
+func (d Drawing) Room() []Note {
 	if len(d.NoRoom) == 0 {
 		return nil
 	}
-	return []string{"left out, since there is no room in the waste: " + strings.Join(d.NoRoom, ", ")}
+	return []Note{Tell(NoRoomInWaste, d.NoRoom)}
 }

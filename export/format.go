@@ -59,9 +59,9 @@ type Codec struct {
 	Layers func(data []byte) []string
 	// Faults compares what neither Read nor Layers gives back with the file that is
 	// due. nil: there is nothing else.
-	Faults func(got, due []byte) ([]string, error)
+	Faults func(got, due []byte) ([]Note, error)
 	// Notes says what the maker should know of a file before it is used. nil: nothing.
-	Notes func(d Drawing, o Options) []string
+	Notes func(d Drawing, o Options) []Note
 }
 
 // Keeping says how much of a drawing can be read back.

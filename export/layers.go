@@ -1,7 +1,6 @@
 package export
 
 import (
-	"fmt"
 	"regexp"
 	"slices"
 )
@@ -19,20 +18,20 @@ func LayerNames(at *regexp.Regexp, data []byte) []string {
 
 // LayerFaults says which of the layers that are due are missing, and which of those
 // that were found are not due: three of them at most.
-func LayerFaults(found, due []string) []string {
+func LayerFaults(found, due []string) []Note {
 	const maxExtra = 3
 	without := func(a, b []string) []string {
 		return slices.DeleteFunc(slices.Clone(a), func(name string) bool { return slices.Contains(b, name) })
 	}
-	var out []string
+	var out []Note
 	for _, name := range without(due, found) {
-		out = append(out, fmt.Sprintf("no layer %.40q", name))
+		out = append(out, Tell(NoLayer, name))
 	}
 	for i, name := range without(found, due) {
 		if i == maxExtra {
-			return append(out, "more layers")
+			return append(out, Tell(MoreLayers))
 		}
-		out = append(out, fmt.Sprintf("layer %.40q is not due", name))
+		out = append(out, Tell(StrangeLayer, name))
 	}
 	return out
 }

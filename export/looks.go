@@ -1,10 +1,6 @@
 package export
 
-import (
-	"fmt"
-	"slices"
-	"strings"
-)
+import "slices"
 
 // Looks is what the eye, a list of jobs or a viewer's program acts on in a file beside
 // its lines: the properties of each object that is drawn, of its layers and of the file,
@@ -19,7 +15,7 @@ type Properties map[string]string
 func (l Looks) Add(name string, p Properties) { l[name] = append(l[name], p) }
 
 // LookFaultsOf is [LookFaults] for files, whose looks are read by looksOf.
-func LookFaultsOf(got, due []byte, looksOf func([]byte) (Looks, error)) ([]string, error) {
+func LookFaultsOf(got, due []byte, looksOf func([]byte) (Looks, error)) ([]Note, error) {
 	a, err := looksOf(got)
 	if err != nil {
 		return nil, err
@@ -33,75 +29,65 @@ func LookFaultsOf(got, due []byte, looksOf func([]byte) (Looks, error)) ([]strin
 
 // LookFaults says what of the looks of a file is not as it should be: a few of the
 // objects, the first by name, and how many more.
-func LookFaults(got, due Looks) []string {
+func LookFaults(got, due Looks) []Note {
 	const most = 4
-	names := map[string]bool{}
-	for n := range got {
-		names[n] = true
-	}
-	for n := range due {
-		names[n] = true
-	}
-	var out []string
+	var out []Note
 	n := 0
-	for _, name := range sortedNames(names) {
-		text := objectFault(got[name], due[name])
-		if text == "" {
+	for _, name := range namesOf(got, due) {
+		fault, differs := objectFault(name, got[name], due[name])
+		if !differs {
 			continue
 		}
 		if n++; n <= most {
-			out = append(out, name+" "+text)
+			out = append(out, fault)
 		}
 	}
 	if n > most {
-		out = append(out, fmt.Sprintf("%d more objects do not look as they should", n-most))
+		out = append(out, Tell(MoreObjects, n-most))
 	}
 	return out
 }
 
-func sortedNames[V any](m map[string]V) []string {
+// namesOf returns the keys of both, each once, sorted.
+func namesOf[M ~map[string]V, V any](a, b M) []string {
 	var out []string
-	for n := range m {
+	for n := range a {
+		out = append(out, n)
+	}
+	for n := range b {
 		out = append(out, n)
 	}
 	slices.Sort(out)
-	return out
+	return slices.Compact(out)
 }
 
-// objectFault says how the objects of one name differ; "" if they do not.
-func objectFault(got, due []Properties) string {
+// objectFault says how the objects of one name differ, if they do.
+func objectFault(name string, got, due []Properties) (Note, bool) {
 	switch {
 	case len(due) == 0:
-		return "is not due"
+		return Tell(ObjectStrange, name), true
 	case len(got) == 0:
-		return "is missing"
+		return Tell(ObjectMissing, name), true
 	case len(got) != len(due):
-		return fmt.Sprintf("is there %d times, %d due", len(got), len(due))
+		return Tell(ObjectCount, name, len(got), len(due)), true
 	}
-	var out []string
+	var out []Note
 	for i, p := range got {
-		names := map[string]bool{}
-		for n := range p {
-			names[n] = true
-		}
-		for n := range due[i] {
-			names[n] = true
-		}
-		for _, n := range sortedNames(names) {
+		for _, n := range namesOf(p, due[i]) {
 			if a, b := p[n], due[i][n]; a != b && len(out) < 2 {
 				out = append(out, propertyFault(n, a, b))
 			}
 		}
 	}
-	return strings.Join(out, ", ")
+	return Tell(ObjectOff, name, out), len(out) > 0
 }
 
-func propertyFault(name, got, due string) string {
+func propertyFault(name, got, due string) Note {
 	switch {
 	case got == "":
-		return fmt.Sprintf("lacks %s, %.40q due", name, due)
+		return Tell(PropertyMissing, name, due)
 	case due == "":
-		return fmt.Sprintf("has %s %.40q", name, got)
+		return Tell(PropertyStrange, name, got)
 	}
-	return fmt.Sprintf("has %s %.40q, %.40q due", name, got, due)
+	return Tell(PropertyOff, name, got, due)
 }

@@ -31,6 +31,16 @@ type Options struct {
 	Scheme style.Scheme
 	// Words is what a file says beside its drawing; nil means English.
 	Words *words.Sheets
+	// Notes is how notes are said in a file; nil means English.
+	Notes *Words
+}
+
+// Note puts a note into words.
+func (o Options) Note(n Note) string {
+	if o.Notes == nil {
+		return English().Note(n)
+	}
+	return o.Notes.Note(n)
 }
 
 // Said returns what a file says beside its drawing.

@@ -16,6 +16,7 @@ import (
 	"slingloft/cmd/slingloft/figures"
 	"slingloft/cmd/slingloft/watch"
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/quantity"
@@ -24,7 +25,7 @@ import (
 // tables are the words of every output in English.
 func tables() []any {
 	return []any{
-		work.English(), figures.English(), wording.English(), command.English(), watch.English(), design.English(), quantity.English(),
+		work.English(), figures.English(), wording.English(), command.English(), watch.English(), design.English(), quantity.English(), export.English(),
 	}
 }
 

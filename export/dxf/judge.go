@@ -15,7 +15,7 @@ import (
 // faults compares all that Read does not give back and that a program which opens the
 // file acts on: colours, line types, widths and states of layers and entities, texts and
 // points, units, and whatever stands behind the end.
-func faults(got, due []byte) ([]string, error) { return export.LookFaultsOf(got, due, looksOf) }
+func faults(got, due []byte) ([]export.Note, error) { return export.LookFaultsOf(got, due, looksOf) }
 
 // judge gathers the looks of a file.
 type judge struct {

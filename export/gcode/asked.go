@@ -2,8 +2,8 @@ package gcode
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
-	"strconv"
 	"strings"
 
 	"slingloft/export"
@@ -17,15 +17,16 @@ type UnsetError []Lack
 // Lack is one thing that is not set: its key, what was found in its place and what
 // would do.
 type Lack struct {
-	Key         design.Key
-	Found, Hint string
+	Key   design.Key
+	Found design.Finding
+	Hint  design.Phrase
 }
 
-// Error returns a line for each lack.
+// Error returns a line in English for each lack.
 func (e UnsetError) Error() string {
-	lines := make([]string, len(e))
+	lines, say := make([]string, len(e)), design.English()
 	for i, l := range e {
-		lines[i] = string(l.Key) + ": " + l.Found + "; " + l.Hint
+		lines[i] = string(l.Key) + ": " + say.Message(design.Fault{Found: l.Found, Hint: design.Hint{Say: l.Hint}})
 	}
 	return strings.Join(lines, "\n")
 }
@@ -34,7 +35,7 @@ func (e UnsetError) Error() string {
 func (e UnsetError) With(more UnsetError) UnsetError {
 	out := slices.Clone(e)
 	for _, l := range more {
-		if !slices.Contains(out, l) {
+		if !slices.ContainsFunc(out, func(other Lack) bool { return reflect.DeepEqual(l, other) }) {
 			out = append(out, l)
 		}
 	}
@@ -152,31 +153,28 @@ func (s Settings) check(d export.Drawing) error {
 
 // jobless is the lack of a job for a kind of work.
 func (s Settings) jobless(w piece.Work) Lack {
-	name := strconv.Quote(s.Of.Name)
-	lines := fmt.Sprintf("[[machine.job]], work = %q, material = %s", w, name)
+	lines := fmt.Sprintf("[[machine.job]], work = %q, material = %q", w, s.Of.Name)
 	for _, key := range s.lacks(w) {
 		lines += ", " + key + " = " + map[string]string{"feed": `"… ` + s.unit() + `/min"`, "power": "…", "depth": `"… ` + s.unit() + `"`}[key]
 	}
-	return Lack{design.KeyMachineJob, "no job says how the " + s.Tool.String() + " does " + w.String() + " in " + name,
-		"write, each on a line of its own and with values tried on scrap: " + lines}
+	return Lack{design.KeyMachineJob, design.Found(design.JobMissing, s.Tool, w, s.Of.Name), design.Say(design.WriteJob, lines)}
 }
 
 // remarks says what of a drawing is left out of its program, and what to mind.
-func (s Settings) remarks(d export.Drawing) []string {
+func (s Settings) remarks(d export.Drawing) []export.Note {
 	all := s.sort(d)
-	var out []string
+	var out []export.Note
 	if s.Example {
-		out = append(out, "example values, try yours on scrap first")
+		out = append(out, export.Tell(export.ExampleValues))
 	}
 	if s.Kerf == 0 && !s.Of.OnLines && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], export.Through)) {
-		out = append(out, "cut on the lines, since nothing says how wide the cut is: kerf under [machine], as a kerf comb shows it, cuts beside them")
+		out = append(out, export.Tell(export.CutOnLines))
 	}
 	if s.Tool == design.Knife && s.Lead == 0 {
-		out = append(out, "the knife swings into line on the pieces' edges, where its cuts begin: lead under [machine] begins them in the waste")
+		out = append(out, export.Tell(export.KnifeOnEdges))
 	}
-	name, tool := strconv.Quote(s.Of.Name), s.Tool.String()
 	if works := all.works[unset]; len(works) > 0 {
-		out = append(out, "left out: "+export.Listed(works)+": no job says how the "+tool+" does it in "+name)
+		out = append(out, export.Tell(export.NoJobSays, works, s.Tool, s.Of.Name))
 	}
 	out = append(out, export.LeftOut(s.Tool, s.Of.Name, all.works[unasked], all.slits[unasked])...)
 	if slices.Contains(all.works[done], piece.Register) {
@@ -189,14 +187,16 @@ func (s Settings) remarks(d export.Drawing) []string {
 }
 
 // caution warns of what is done to cloth beside its cutting.
-func (s Settings) caution(all sorted) string {
-	works := export.Listed(slices.DeleteFunc(slices.Clone(all.works[done]), export.Through))
-	if all.slits[done] {
-		works = strings.TrimPrefix(works+", slits", ", ")
+func (s Settings) caution(all sorted) export.Note {
+	works := slices.DeleteFunc(slices.Clone(all.works[done]), export.Through)
+	var what any = works
+	if slits := all.slits[done]; slits && len(works) == 0 {
+		what = export.Tell(export.SlitsAlone)
+	} else if slits {
+		what = export.Tell(export.SlitsToo, works)
 	}
-	how := "cut into"
 	if s.Tool == design.Laser {
-		how = "burnt into"
+		return export.Tell(export.BurntIntoCloth, what)
 	}
-	return "caution: " + works + ": " + how + " cloth that carries a person, as a job asks"
+	return export.Tell(export.CutIntoCloth, what)
 }

@@ -51,7 +51,7 @@ func TestWhatIsAsked(t *testing.T) {
 		if got := strings.Contains(program, "( path slit )"); got != slits {
 			t.Errorf("%s: slit cut: %v", row.what, got)
 		}
-		remarks := strings.Join(s.remarks(d), "\n")
+		remarks := strings.Join(export.English().All(s.remarks(d)), "\n")
 		for _, want := range row.says {
 			if !strings.Contains(remarks, want) || !strings.Contains(notesIn(program), strings.ReplaceAll(want, ", ", "  ")) {
 				t.Errorf("%s: %q is not said in %q or not in the program", row.what, want, remarks)
@@ -133,7 +133,7 @@ func TestNoProgram(t *testing.T) {
 		for _, l := range lacks {
 			keys = append(keys, l.Key)
 		}
-		if !slices.Equal(keys, row.keys) || !strings.HasSuffix(lacks[0].Hint, row.hint) {
+		if !slices.Equal(keys, row.keys) || !strings.HasSuffix(design.English().Phrase(lacks[0].Hint), row.hint) {
 			t.Errorf("%s: %v", row.what, lacks)
 		}
 	}

@@ -1,8 +1,6 @@
 package gcode
 
 import (
-	"strconv"
-
 	"slingloft/export"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
@@ -32,15 +30,17 @@ func (s Settings) wrongDepth(w piece.Work) UnsetError {
 		return nil
 	}
 	thick, depth := s.Of.Thickness, s.depth(w)
-	in := w.String() + " in " + strconv.Quote(s.Of.Name)
+	lack := func(key design.Key, found design.Finding, hint design.Phrase) UnsetError {
+		return UnsetError{{key, found, hint}}
+	}
 	switch {
 	case !export.Through(w):
 		if thick > 0 && depth >= thick {
-			return UnsetError{{design.KeyMachineJob, in + " is " + s.said(depth) + " deep, through the sheet's " + s.said(thick),
-				"a depth below " + s.said(thick) + " marks it"}}
+			return lack(design.KeyMachineJob, design.Found(design.MarkGoesThrough, w, s.Of.Name, s.said(depth), s.said(thick)),
+				design.Say(design.DepthMarks, s.said(thick)))
 		}
 	case thick == 0 && s.Tool == design.Router:
-		out := UnsetError{{design.KeySheetThickness, "a router has to know how thick the sheet is", `write thickness = "… ` + s.unit() + `" under [sheet], as it measures`}}
+		out := lack(design.KeySheetThickness, design.Found(design.ThicknessUnsaid), design.Say(design.WriteThickness, s.unit()))
 		if depth == 0 && s.Through == 0 {
 			out = append(out, s.noThrough())
 		}
@@ -48,46 +48,44 @@ func (s Settings) wrongDepth(w piece.Work) UnsetError {
 	case depth == 0:
 		return UnsetError{s.noThrough()}
 	case depth < thick:
-		return UnsetError{{design.KeyMachineJob, in + " is " + s.said(depth) + " deep and stops short of the sheet's " + s.said(thick),
-			"leave depth out and give through, or " + s.said(thick) + " or more would do"}}
+		return lack(design.KeyMachineJob, design.Found(design.CutStopsShort, w, s.Of.Name, s.said(depth), s.said(thick)),
+			design.Say(design.GiveThrough, s.said(thick)))
 	}
 	return nil
 }
 
 // noThrough is the lack of a depth below the sheet.
 func (s Settings) noThrough() Lack {
-	return Lack{design.KeyMachineThrough, "nothing says how far below the sheet the " + s.Tool.String() + " cuts",
-		`write through = "… ` + s.unit() + `" under [machine], as deep as the spoil board may be cut`}
+	return Lack{design.KeyMachineThrough, design.Found(design.ThroughUnsaid, s.Tool), design.Say(design.WriteThrough, s.unit())}
 }
 
 // unsetTool returns what a tool needs and nobody gave.
 func (s Settings) unsetTool() UnsetError {
 	var out UnsetError
-	tool := s.Tool.String()
-	want := func(key design.Key, value float64, found, unit string) {
+	want := func(key design.Key, value float64, found design.Rule, unit string) {
 		if value == 0 {
-			write := "write " + key.Name() + " = \"… " + unit + "\" under [machine]"
+			write := design.Say(design.WriteTried, key.Name(), unit)
 			if unit == "" {
-				write = "write " + key.Name() + " = … under [machine], in seconds"
+				write = design.Say(design.WriteSeconds, key.Name())
 			}
-			out = append(out, Lack{key, found, write + ", with a value tried on scrap"})
+			out = append(out, Lack{key, design.Found(found, s.Tool), write})
 		}
 	}
 	if s.Tool != design.Laser {
-		want(design.KeyMachinePlunge, s.Plunge, "nothing says how fast the "+tool+" goes down", s.unit()+"/min")
-		want(design.KeyMachineSafeHeight, s.Safe, "nothing says how high above the stock the "+tool+" is clear of all that holds it", s.unit())
+		want(design.KeyMachinePlunge, s.Plunge, design.PlungeUnsaid, s.unit()+"/min")
+		want(design.KeyMachineSafeHeight, s.Safe, design.SafeHeightUnsaid, s.unit())
 	}
 	switch s.Tool {
 	case design.Router:
-		want(design.KeyMachineCutter, s.Cutter, "a router has to know its cutter's diameter", s.unit())
-		want(design.KeyMachineSpinUp, s.SpinUp, "nothing says how long the spindle takes to its speed", "")
+		want(design.KeyMachineCutter, s.Cutter, design.CutterUnsaid, s.unit())
+		want(design.KeyMachineSpinUp, s.SpinUp, design.SpinUpUnsaid, "")
 	case design.Knife:
-		want(design.KeyMachineTrail, s.Trail, "nothing says how far the knife's tip trails behind its holder", s.unit())
+		want(design.KeyMachineTrail, s.Trail, design.TrailUnsaid, s.unit())
 	}
 	if s.Tabs > 0 {
-		want(design.KeyMachineTabWidth, s.TabWidth, "nothing says how wide a holding tab is", s.unit())
+		want(design.KeyMachineTabWidth, s.TabWidth, design.TabWidthUnsaid, s.unit())
 		if s.Tool == design.Router {
-			want(design.KeyMachineTabHeight, s.TabHeight, "nothing says how high a holding tab is", s.unit())
+			want(design.KeyMachineTabHeight, s.TabHeight, design.TabHeightUnsaid, s.unit())
 		}
 	}
 	return out

@@ -26,7 +26,7 @@ func setUp(m design.Machine, of export.Material) (export.Codec, error) {
 	return export.Codec{
 		Write: func(w io.Writer, d export.Drawing, o export.Options) error { return WriteFor(w, d, o, s) },
 		Read:  Read, Keeps: export.Lines, Tolerance: 1e-4, Layers: layers, Faults: faults,
-		Notes: func(d export.Drawing, _ export.Options) []string { return s.remarks(d) },
+		Notes: func(d export.Drawing, _ export.Options) []export.Note { return s.remarks(d) },
 	}, s.Validate()
 }
 
@@ -75,13 +75,13 @@ var lastWord = regexp.MustCompile(`(?m)^M0?(2|30)\s*$`)
 // faults finds a program that breaks off, lines of the owner's own that are not those
 // of the machine, and any step that is not as it should be: places, order, power, feed,
 // depth, the tool on or off, and what stands behind the program's end.
-func faults(got, due []byte) ([]string, error) {
-	var out []string
+func faults(got, due []byte) ([]export.Note, error) {
+	var out []export.Note
 	if !slices.Equal(ownLines(got), ownLines(due)) {
-		out = append(out, "the lines of your own are not those of the machine")
+		out = append(out, export.Tell(export.OwnLinesOff))
 	}
 	if !lastWord.Match(got) {
-		out = append(out, "the program breaks off")
+		out = append(out, export.Tell(export.BreaksOff))
 	}
 	return append(out, export.StepFaults(steps(got), steps(due))...), nil
 }

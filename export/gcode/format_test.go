@@ -61,7 +61,7 @@ func TestFaults(t *testing.T) {
 		{"", false}, {"G0 X1.0000\n", false}, {"( M2 )\n", false}, {"M20\n", false},
 	} {
 		if got, err := faults([]byte(row.program), []byte(row.program)); err != nil || (len(got) == 0) != row.whole {
-			t.Errorf("faults(%q) = %q, %v", row.program, got, err)
+			t.Errorf("faults(%q) = %v, %v", row.program, got, err)
 		}
 	}
 }

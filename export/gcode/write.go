@@ -160,8 +160,8 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
 	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
 	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
-	for _, text := range s.remarks(d) {
-		w.remark(text)
+	for _, n := range s.remarks(d) {
+		w.remark(o.Note(n))
 	}
 	w.own(s.Header)
 	unit := "G21"

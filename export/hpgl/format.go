@@ -32,7 +32,7 @@ func plotFor(m design.Machine, of export.Material) Plot {
 		named := func(j design.Job) bool { return j.Work == l.Work && j.Material == of.Name && !j.Skip }
 		return !export.ByNameOnly(cmp.Or(m.Tool, design.Pen), of.Stock, l) || slices.ContainsFunc(m.Jobs, named)
 	}
-	p.left = func(d export.Drawing) []string {
+	p.left = func(d export.Drawing) []export.Note {
 		var works []piece.Work
 		slits := false
 		for _, l := range append(slices.Clone(d.Lines), lettered(d)...) {
@@ -75,21 +75,22 @@ func layers(data []byte) []string { return export.LayerNames(penNumber, data) }
 
 // faults finds any step that is not as it should be: pens, places, order, and what
 // stands behind the end.
-func faults(got, due []byte) ([]string, error) { return export.StepFaults(steps(got), steps(due)), nil }
+func faults(got, due []byte) ([]export.Note, error) {
+	return export.StepFaults(steps(got), steps(due)), nil
+}
 
 // notes says what is left out and where plotters of some kinds stop.
-func (p Plot) notes(d export.Drawing, o export.Options) []string {
+func (p Plot) notes(d export.Drawing, o export.Options) []export.Note {
 	out := append(p.left(d), d.Room()...)
 	if Beyond16Bits(d, o) {
 		far := "819 mm"
 		if o.Inches {
 			far = "32 1/4 in"
 		}
-		out = append(out, "beyond "+far+", where plotters that count in 16 bits stop")
+		out = append(out, export.Tell(export.Past16Bits, far))
 	}
 	if o.Axes.Below() {
-		out = append(out, "counts below zero from the "+o.Axes.Origin.String()+
-			" corner, where plotters that stop at their zero draw nothing: origin = \"lower-left\" under [machine] counts above it")
+		out = append(out, export.Tell(export.BelowZero, o.Axes.Origin))
 	}
 	return out
 }

@@ -38,7 +38,7 @@ type Plot struct {
 	Bed   export.Bed
 	Asked func(piece.Line) bool // reports whether a line is drawn; nil: all are
 
-	left func(export.Drawing) []string // says what is not
+	left func(export.Drawing) []export.Note // says what is not
 }
 
 // Pens are the pens that draw each kind of work, in the order of [piece.Works],

@@ -137,20 +137,20 @@ func TestNotes(t *testing.T) {
 		name string
 		d    export.Drawing
 		o    export.Options
-		want []string
+		want []export.NoteKind
 	}{
 		{"a small sheet", small, export.Options{}, nil},
-		{"a long one", large, export.Options{}, []string{"819 mm"}},
-		{"counted from above", small, below, []string{"below zero"}},
-		{"both", large, below, []string{"819 mm", "below zero"}},
+		{"a long one", large, export.Options{}, []export.NoteKind{export.Past16Bits}},
+		{"counted from above", small, below, []export.NoteKind{export.BelowZero}},
+		{"both", large, below, []export.NoteKind{export.Past16Bits, export.BelowZero}},
 	} {
 		got := plotFor(design.Machine{}, export.Material{}).notes(r.d, r.o)
 		ok := len(got) == len(r.want)
 		for i := range min(len(got), len(r.want)) {
-			ok = ok && strings.Contains(got[i], r.want[i])
+			ok = ok && got[i].Kind == r.want[i]
 		}
 		if !ok {
-			t.Errorf("%s: %q, want them to tell of %q", r.name, got, r.want)
+			t.Errorf("%s: %v, want them to tell of %v", r.name, got, r.want)
 		}
 	}
 }

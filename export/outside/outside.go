@@ -97,7 +97,7 @@ func Read(name string, r io.Reader, unit float64) (Drawn, error) {
 		lines = append(lines, l)
 	}
 	if out.Shapes, err = shapes(lines); err != nil && out.Left.Any() {
-		err = fmt.Errorf("%w (left out: %s)", err, out.Left)
+		err = fmt.Errorf("%w (left out: %s)", err, export.English().LeftOut(out.Left))
 	}
 	return out, err
 }

@@ -16,7 +16,7 @@ import (
 
 // faults compares every object that a viewer can reach, what is painted on each page
 // included, and what stands behind the end.
-func faults(got, due []byte) ([]string, error) {
+func faults(got, due []byte) ([]export.Note, error) {
 	a, err := looksOf(got)
 	if err != nil {
 		return nil, err
@@ -28,7 +28,7 @@ func faults(got, due []byte) ([]string, error) {
 	out := export.LookFaults(a.looks, b.looks)
 	for _, way := range slices.Sorted(maps.Keys(b.painted)) {
 		for _, fault := range export.StepFaults(a.painted[way], b.painted[way]) {
-			out = append(out, way+", "+fault)
+			out = append(out, export.Tell(export.InContent, way, fault))
 		}
 	}
 	return out, nil

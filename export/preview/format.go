@@ -20,7 +20,7 @@ func Format() export.Format {
 }
 
 // faults compares pictures pixel by pixel.
-func faults(got, due []byte) ([]string, error) {
+func faults(got, due []byte) ([]export.Note, error) {
 	if bytes.Equal(got, due) {
 		return nil, nil
 	}
@@ -33,7 +33,7 @@ func faults(got, due []byte) ([]string, error) {
 		return nil, err
 	}
 	if a.Bounds() != b.Bounds() {
-		return []string{fmt.Sprintf("picture of %v pixels, %v due", a.Bounds().Size(), b.Bounds().Size())}, nil
+		return []export.Note{export.Tell(export.PictureOff, a.Bounds().Size(), b.Bounds().Size())}, nil
 	}
 	if out := export.LookFaults(chunks(got), chunks(due)); len(out) > 0 {
 		return out, nil
@@ -47,7 +47,7 @@ func faults(got, due []byte) ([]string, error) {
 	if n == 0 {
 		return nil, nil
 	}
-	return []string{fmt.Sprintf("%d of %d pixels are of another colour", n, len(a.Pix)/4)}, nil
+	return []export.Note{export.Tell(export.PixelsOff, n, len(a.Pix)/4)}, nil
 }
 
 // maxCompared bounds the pixels of the pictures that are compared, far more than ours

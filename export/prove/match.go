@@ -1,9 +1,9 @@
 package prove
 
 import (
-	"fmt"
 	"math"
 
+	"slingloft/export"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
@@ -17,14 +17,14 @@ type pair struct {
 // match is the outcome of looking for every line.
 type match struct {
 	pairs          []pair
-	missing, extra []string
+	missing, extra []export.Note
 }
 
-func named(l piece.Line) string {
+func named(l piece.Line) export.Note {
 	if l.Name == "" {
-		return fmt.Sprintf("a line at %.1f, %.1f", l.Points[0].X, l.Points[0].Y)
+		return export.Tell(export.Unnamed, l.Points[0].X, l.Points[0].Y)
 	}
-	return l.Name
+	return export.Tell(export.NamedSo, l.Name)
 }
 
 // byName pairs lines of the same name.
@@ -33,7 +33,7 @@ func byName(want, got []piece.Line, limit float64) match {
 	place := map[string]int{}
 	for i, l := range got {
 		if _, taken := place[l.Name]; taken {
-			m.extra = append(m.extra, named(l)+" once more")
+			m.extra = append(m.extra, export.Tell(export.OnceMore, named(l)))
 			continue
 		}
 		place[l.Name] = i

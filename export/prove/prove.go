@@ -9,10 +9,8 @@ package prove
 
 import (
 	"bytes"
-	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"slingloft/export"
 	"slingloft/outline/geom"
@@ -39,7 +37,7 @@ type Report struct {
 	// Found and Due are the measures of the file and those that it should have.
 	Found, Due Measures
 	// Faults are what does not agree, the gravest first; none if the file agrees.
-	Faults []string
+	Faults []export.Note
 
 	inches bool // lengths are told in inches
 }
@@ -63,27 +61,28 @@ func (r Report) long(mm float64) string {
 // Agrees reports whether the file agrees in all that was compared.
 func (r Report) Agrees() bool { return len(r.Faults) == 0 }
 
-// String returns the report on one line.
-func (r Report) String() string {
+// Text returns the report on one line.
+func (r Report) Text(say export.Words) string {
 	const maxFaults = 5
 	if !r.Agrees() {
 		faults := r.Faults
 		if n := len(faults) - maxFaults; n > 0 {
-			faults = append(slices.Clone(faults[:maxFaults]), fmt.Sprintf("%d more", n))
+			faults = append(slices.Clone(faults[:maxFaults]), export.Tell(export.MoreNotes, n))
 		}
-		return "does not agree: " + strings.Join(faults, "; ")
+		return say.Note(export.Tell(export.Disagrees, say.Joined(faults)))
 	}
 	if r.Lines == 0 {
-		return "agrees: the same picture"
+		return say.Note(export.Tell(export.SamePicture))
 	}
+	worst := export.Fixed(r.Worst, 4) + " mm"
 	if r.inches {
-		return fmt.Sprintf("agrees: %d lines, worst %s in", r.Lines, export.Fixed(r.Worst/25.4, 6))
+		worst = export.Fixed(r.Worst/25.4, 6) + " in"
 	}
-	return fmt.Sprintf("agrees: %d lines, worst %s mm", r.Lines, export.Fixed(r.Worst, 4))
+	return say.Note(export.Tell(export.Agreeing, r.Lines, worst))
 }
 
-func (r *Report) fault(format string, a ...any) {
-	r.Faults = append(r.Faults, fmt.Sprintf(format, a...))
+func (r *Report) fault(kind export.NoteKind, data ...any) {
+	r.Faults = append(r.Faults, export.Tell(kind, data...))
 }
 
 // File compares the content of a file with the sheet that it should hold. The
@@ -110,7 +109,7 @@ func File(data []byte, s Sheet) (Report, error) {
 	}
 	// Nothing is compared line by line where there is no end of lines to compare.
 	if n := len(got.Lines); n > 4*len(want.Lines)+1000 {
-		r.fault("%d lines where %d are due", n, len(want.Lines))
+		r.fault(export.LineCount, n, len(want.Lines))
 		return r, nil
 	}
 	var m match
@@ -159,7 +158,7 @@ func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
 // size compares the sizes of the sheets and reports whether they differ.
 func (r *Report) size(got, want export.Drawing, limit float64) bool {
 	if math.Abs(got.Width-want.Width) > limit || math.Abs(got.Height-want.Height) > limit {
-		r.fault("sheet of %s × %s, %s × %s due", r.figure(got.Width), r.long(got.Height), r.figure(want.Width), r.figure(want.Height))
+		r.fault(export.SheetOff, r.figure(got.Width), r.long(got.Height), r.figure(want.Width), r.figure(want.Height))
 		return true
 	}
 	return false
@@ -168,16 +167,16 @@ func (r *Report) size(got, want export.Drawing, limit float64) bool {
 // bars compares the check bars, where they can be told from other lines; bars that
 // are gone are named with the other lines.
 func (r *Report) bars(limit float64) {
-	var off []string
+	var off []export.Note
 	for _, a := range r.Found.Bars {
 		for _, b := range r.Due.Bars {
 			if a.Name == b.Name && math.Abs(a.Length-b.Length) > limit {
-				off = append(off, fmt.Sprintf("%s measures %s, %s due", a.Name, r.long(a.Length), r.figure(b.Length)))
+				off = append(off, export.Tell(export.BarOff, a.Name, r.long(a.Length), r.figure(b.Length)))
 			}
 		}
 	}
 	if len(off) > 0 {
-		r.fault("%s", strings.Join(off, ", "))
+		r.fault(export.SeveralOff, off)
 	}
 }
 
@@ -185,7 +184,7 @@ func (r *Report) bars(limit float64) {
 func (r *Report) lines(m match, got, want export.Drawing, limit float64) {
 	r.Lines = len(m.pairs)
 	var off []pair
-	var other []string
+	var other []export.Note
 	for _, p := range m.pairs {
 		if p.off > r.Worst || r.Where == "" {
 			r.Worst, r.Where = p.off, p.want.Name
@@ -194,28 +193,32 @@ func (r *Report) lines(m match, got, want export.Drawing, limit float64) {
 			off = append(off, p)
 		}
 		if p.want.Work != p.got.Work {
-			other = append(other, fmt.Sprintf("%s is %s, %s due", named(p.want), p.got.Work, p.want.Work))
+			other = append(other, export.Tell(export.WorkOff, named(p.want), p.got.Work, p.want.Work))
 		} else if p.want.Closed != p.got.Closed {
-			other = append(other, fmt.Sprintf("%s is %s", named(p.want), map[bool]string{true: "closed", false: "open"}[p.got.Closed]))
+			is := export.LineOpen
+			if p.got.Closed {
+				is = export.LineClosed
+			}
+			other = append(other, export.Tell(is, named(p.want)))
 		}
 	}
 	if len(off) > 0 {
 		worst := slices.MaxFunc(off, func(a, b pair) int { return int(math.Copysign(1, a.off-b.off)) })
-		r.fault("%s off, most of all %s, by %s", counted(len(off)), named(worst.want), r.long(worst.off))
+		r.fault(export.LinesOff, counted(len(off)), named(worst.want), r.long(worst.off))
 	}
 	if 2*len(off) > len(m.pairs) {
 		r.scale(got, want)
 	}
-	r.list("missing", m.missing)
-	r.list("not due", m.extra)
+	r.list(export.LinesMissing, m.missing)
+	r.list(export.LinesStrange, m.extra)
 	r.Faults = append(r.Faults, other...)
 }
 
-func counted(n int) string {
+func counted(n int) export.Note {
 	if n == 1 {
-		return "1 line"
+		return export.Tell(export.LineCounted)
 	}
-	return fmt.Sprintf("%d lines", n)
+	return export.Tell(export.LinesCounted, n)
 }
 
 // scale says by how much everything is larger than it should be.
@@ -227,9 +230,9 @@ func (r *Report) scale(got, want export.Drawing) {
 	kx, ky := a.Width()/b.Width(), a.Height()/b.Height()
 	const noise = 1e-5
 	if math.Abs(kx-1) > noise || math.Abs(ky-1) > noise {
-		r.fault("rescaled to %.3f %% along x and %.3f %% along y", 100*kx, 100*ky)
+		r.fault(export.Rescaled, 100*kx, 100*ky)
 	} else if d := a.Min.Minus(b.Min); d.Len() > Limit {
-		r.fault("moved by %s along x and %s along y", r.long(d.X), r.long(d.Y))
+		r.fault(export.Displaced, r.long(d.X), r.long(d.Y))
 	}
 }
 
@@ -242,12 +245,12 @@ func boundsOf(d export.Drawing) geom.Box {
 }
 
 // list gives the names of lines that only one side has.
-func (r *Report) list(what string, names []string) {
+func (r *Report) list(what export.NoteKind, names []export.Note) {
 	const maxNames = 3
 	switch n := len(names); {
 	case n > maxNames:
-		r.fault("%s: %s and %d more lines", what, strings.Join(names[:maxNames], ", "), n-maxNames)
+		r.fault(what, export.Tell(export.MoreLines, names[:maxNames], n-maxNames))
 	case n > 0:
-		r.fault("%s: %s", what, strings.Join(names, ", "))
+		r.fault(what, names)
 	}
 }

@@ -2,7 +2,6 @@ package prove
 
 import (
 	"bytes"
-	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -86,7 +85,7 @@ func proved(t *testing.T, data []byte, s Sheet) Report {
 	if err != nil {
 		t.Fatalf("%s: %v", s.Format.Name, err)
 	}
-	if n := strings.Count(r.String(), "\n"); n > 0 {
+	if n := strings.Count(r.Text(export.English()), "\n"); n > 0 {
 		t.Errorf("%s: report of %d lines", s.Format.Name, n+1)
 	}
 	return r
@@ -176,7 +175,7 @@ func TestChangedFilesDoNot(t *testing.T) {
 			var o export.Options
 			row.edit(&changed, &o)
 			r := proved(t, written(t, f, changed, o), f.sheet(d, export.Options{}))
-			if r.Agrees() || (f.Keeps == export.Names && f.Name != "pdf" && !strings.Contains(r.String(), row.tell)) {
+			if r.Agrees() || (f.Keeps == export.Names && f.Name != "pdf" && !strings.Contains(r.Text(export.English()), row.tell)) {
 				t.Errorf("%s, %s: %v, want it told of %q", f, row.what, r, row.tell)
 			}
 		}
@@ -201,7 +200,7 @@ func TestLayersRenamed(t *testing.T) {
 		if bytes.Equal(data, edited) {
 			t.Errorf("%s: %s does not occur", row.format, row.from)
 		}
-		if r := proved(t, edited, f.sheet(d, export.Options{})); r.Agrees() || !strings.Contains(r.String(), "layer") && row.from != "work mark" {
+		if r := proved(t, edited, f.sheet(d, export.Options{})); r.Agrees() || !strings.Contains(r.Text(export.English()), "layer") && row.from != "work mark" {
 			t.Errorf("%s, %s renamed: %v", row.format, row.from, r)
 		}
 	}
@@ -265,9 +264,9 @@ func TestUnreadable(t *testing.T) {
 func TestReportIsShort(t *testing.T) {
 	var r Report
 	for i := range 50 {
-		r.fault("fault %d", i)
+		r.fault(export.LinesCounted, i)
 	}
-	if got, want := r.String(), fmt.Sprintf("does not agree: %s; 45 more", strings.Join(r.Faults[:5], "; ")); got != want {
+	if got, want := r.Text(export.English()), "does not agree: 0 lines; 1 lines; 2 lines; 3 lines; 4 lines; 45 more"; got != want {
 		t.Errorf("got %q", got)
 	}
 }
@@ -292,7 +291,7 @@ doc.saveas(sys.argv[2])
 		if err != nil {
 			t.Fatal(err)
 		}
-		if r := proved(t, data, f.sheet(d, export.Options{})); !strings.Contains(r.String(), row.want) {
+		if r := proved(t, data, f.sheet(d, export.Options{})); !strings.Contains(r.Text(export.English()), row.want) {
 			t.Errorf("scaled by %s: %v", row.factor, r)
 		}
 	}

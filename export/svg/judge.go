@@ -15,7 +15,7 @@ import (
 // faults compares all that Read does not give back and that an eye, a list of jobs or a
 // viewer acts on: colours, widths and dashes, opacity, clips and filters, titles and
 // texts, ids, and whatever else a file holds that is not due.
-func faults(got, due []byte) ([]string, error) { return export.LookFaultsOf(got, due, looksOf) }
+func faults(got, due []byte) ([]export.Note, error) { return export.LookFaultsOf(got, due, looksOf) }
 
 // judge gathers the looks of a document.
 type judge struct {

@@ -43,12 +43,12 @@ func TestLooks(t *testing.T) {
 	for _, row := range looks {
 		d, left, err := ReadOutlines(strings.NewReader(looksHead+row.body+"</svg>"), 0)
 		if err != nil || len(d.Lines) != row.lines || left != row.left {
-			t.Errorf("%s: %d lines, left out %q, %v; want %d, %q", row.what, len(d.Lines), left, err, row.lines, row.left)
+			t.Errorf("%s: %d lines, left out %v, %v; want %d, %v", row.what, len(d.Lines), left, err, row.lines, row.left)
 		}
 	}
 	d, left, err := ReadOutlines(strings.NewReader(looksHead+`<text>a</text><image/><path d="M5 5"/></svg>`), 0)
 	if want := (export.Left{export.Text: 1, export.Picture: 1, export.Lengthless: 1}); err != nil || left != want || len(d.Lines) > 0 {
-		t.Errorf("%d lines, left out %q, %v", len(d.Lines), left, err)
+		t.Errorf("%d lines, left out %v, %v", len(d.Lines), left, err)
 	}
 }
 

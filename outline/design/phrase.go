@@ -128,6 +128,17 @@ const (
 	DesignHas
 	WriteWords
 
+	// What a program needs.
+	WriteJob
+	DepthMarks
+	GiveThrough
+	WriteThickness
+	WriteThrough
+	WriteTried
+	WriteSeconds
+	MoreOrNoCloth
+	MoreOrNoBoards
+
 	// The shelf.
 	ShelfHolds
 	WriteEntry

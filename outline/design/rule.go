@@ -164,11 +164,28 @@ const (
 	NoShelfEntry
 	NotOnShelf
 
-	// Later stages.
+	// Later stages, from here on: no reading of a file finds these broken.
 	LeansOverBar
 	UnknownCheck // in the list of waivers
 	NoRoomForFrame
 	PieceTooLarge
+
+	// What a program needs.
+	JobMissing
+	MarkGoesThrough
+	CutStopsShort
+	ThicknessUnsaid
+	ThroughUnsaid
+	PlungeUnsaid
+	SafeHeightUnsaid
+	CutterUnsaid
+	SpinUpUnsaid
+	TrailUnsaid
+	TabWidthUnsaid
+	TabHeightUnsaid
+	TooWideToReach
+	TooHighToReach
+
 	Stated // by a later stage, in its own words
 
 	RuleCount // how many there are

@@ -99,6 +99,16 @@ func englishPhrases() map[PhraseKind]string {
 		DesignHas:        "the design has %[1]s and %[2]s",
 		WriteWords:       `write words such as "G54", in plain letters and figures, without comments`,
 
+		WriteJob:       "write, each on a line of its own and with values tried on scrap: %[1]s",
+		DepthMarks:     "a depth below %[1]s marks it",
+		GiveThrough:    "leave depth out and give through, or %[1]s or more would do",
+		WriteThickness: `write thickness = "… %[1]s" under [sheet], as it measures`,
+		WriteThrough:   `write through = "… %[1]s" under [machine], as deep as the spoil board may be cut`,
+		WriteTried:     `write %[1]s = "… %[2]s" under [machine], with a value tried on scrap`,
+		WriteSeconds:   "write %[1]s = … under [machine], in seconds, with a value tried on scrap",
+		MoreOrNoCloth:  `%[1]s or more would do; for = "board" under [machine], or --only templates, leaves the cloth out`,
+		MoreOrNoBoards: `%[1]s or more would do; for = "cloth" under [machine], or --only cloth, leaves the templates out`,
+
 		ShelfHolds:   "a shelf holds %[1]s, each as [kind.name]",
 		WriteEntry:   "write [%[1]s.name] and its keys below, with a name of your own",
 		WriteEntryOf: `write [%[1]s."%[2]s"] and its keys below into %[3]s`,

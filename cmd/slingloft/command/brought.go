@@ -38,7 +38,7 @@ func sayBrought(s Streams, p *work.Plan) {
 func notesOf(s work.Source, w Words) []string {
 	out := append([]string{}, s.Doubts...)
 	if s.Left.Any() {
-		out = append(out, w.text(told{LeftOut, []any{s.Left}}))
+		out = append(out, w.text(told{LeftOut, []any{w.Files.LeftOut(s.Left)}}))
 	}
 	return out
 }

@@ -77,7 +77,8 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 		return err
 	}
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: p.Digest}, o.force
-	out.say, out.trial = s.words(), &t.stock
+	out.speak(s.words())
+	out.trial = &t.stock
 	if o.json {
 		return tellCalibration(s, &p, t, out, drawings)
 	}

@@ -81,7 +81,8 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
-	out.say, out.folder, out.formats, out.force = s.words(), o.out, formats, o.force
+	out.speak(s.words())
+	out.folder, out.formats, out.force = o.out, formats, o.force
 	if out.mark, err = keptOf(args, o, out, p.Keep(l)).mark(p.Digest); err != nil {
 		return err
 	}

@@ -25,7 +25,7 @@ type output struct {
 	sheet   design.Sheet
 	cloth   string         // name of the cloth
 	style   quantity.Style // of lengths in notes
-	say     Words          // where files are written
+	say     Words          // see [output.speak]
 	only    string         // what of the sheets is written
 
 	folder  string
@@ -59,6 +59,9 @@ func outputOf(d design.Design, o shop, scale, name string, say *words.Sheets) (o
 	}
 	return out, out.options.Validate()
 }
+
+// speak sets the words that are said of files, and in them.
+func (o *output) speak(w Words) { o.say, o.options.Notes = w, &w.Files }
 
 // file is one file that is to be written.
 type file struct {
@@ -190,19 +193,18 @@ func (o output) numbered(drawings []export.Drawing) (number map[string]int, tota
 func (o output) notes(f dueFile) []string {
 	var out []string
 	if f.codec.Notes != nil {
-		out = f.codec.Notes(f.drawing, o.options)
+		out = o.say.Files.All(f.codec.Notes(f.drawing, o.options))
 	}
 	if f.format.Drives {
-		out = append(out, o.zero(f.drawing))
+		out = append(out, o.say.text(o.zero(f.drawing)))
 	}
 	return out
 }
 
 // zero says where the operator puts a machine's zero.
-func (o output) zero(d export.Drawing) string {
-	at := o.options.Axes.Origin.String()
+func (o output) zero(d export.Drawing) told {
 	w, h := o.options.Size(d)
-	return fmt.Sprintf("zero: the %s of the stock, which is %s wide and %s high", at, o.style.Length(w), o.style.Length(h))
+	return told{ZeroAt, []any{o.options.Axes.Origin, o.style.Length(w), o.style.Length(h)}}
 }
 
 // lacks returns what an error of a writer says that the machine lacks, nothing where it
@@ -219,19 +221,19 @@ func (o output) lacks(err error, s piece.Stock) gcode.UnsetError {
 
 // tooFar says what would do where a machine does not reach over a sheet.
 func (o output) tooFar(e *export.ReachError, s piece.Stock) gcode.UnsetError {
-	other := `for = "board" under [machine], or --only templates, leaves the cloth out`
+	hint := design.MoreOrNoCloth
 	if s == piece.Board {
-		other = `for = "cloth" under [machine], or --only cloth, leaves the templates out`
+		hint = design.MoreOrNoBoards
 	}
 	var out gcode.UnsetError
-	side := func(too bool, key design.Key, name string, need, has float64) {
+	side := func(too bool, key design.Key, found design.Rule, need, has float64) {
 		if too {
-			out = append(out, gcode.Lack{Key: key, Found: fmt.Sprintf("%s takes %s %s from the zero, the machine reaches %s",
-				e.Name, o.style.Length(need), name, o.style.Length(has)), Hint: o.style.Length(o.roundedUp(need)) + " or more would do; " + other})
+			out = append(out, gcode.Lack{Key: key, Found: design.Found(found, e.Name, o.style.Length(need), o.style.Length(has)),
+				Hint: design.Say(hint, o.style.Length(o.roundedUp(need)))})
 		}
 	}
-	side(e.Wide(), design.KeyMachineWidth, "wide", e.Need.X, e.Bed.Width)
-	side(e.High(), design.KeyMachineHeight, "high", e.Need.Y, e.Bed.Height)
+	side(e.Wide(), design.KeyMachineWidth, design.TooWideToReach, e.Need.X, e.Bed.Width)
+	side(e.High(), design.KeyMachineHeight, design.TooHighToReach, e.Need.Y, e.Bed.Height)
 	return out
 }
 

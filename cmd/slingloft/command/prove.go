@@ -53,7 +53,7 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 	}
 	var all []proof
 	for _, r := range runs {
-		one, err := r.prove(ctx, folder, args, o)
+		one, err := r.prove(ctx, folder, args, o, s.words())
 		if err != nil {
 			return err
 		}

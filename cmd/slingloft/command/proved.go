@@ -11,6 +11,7 @@ import (
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
 	"slingloft/export/prove"
+	"slingloft/outline/design"
 )
 
 // proved is what came of one file.
@@ -74,23 +75,23 @@ func (o output) proveOne(f dueFile) proved {
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
 	if lacks := o.lacks(err, o.stockOf(f.drawing.Name)); len(lacks) > 0 {
-		return fails(Disagree, "not due", "is not due: "+lacks[0].Found)
+		return fails(Disagree, "not due", "is not due: "+design.English().Found(lacks[0].Found))
 	}
 	if err != nil {
 		return fails(Failed, "unreadable", "cannot be read: "+err.Error())
 	}
-	about.Verdict, about.Agrees, about.Faults = "agrees", r.Agrees(), append([]string{}, r.Faults...)
+	about.Verdict, about.Agrees, about.Faults = "agrees", r.Agrees(), append([]string{}, o.say.Files.All(r.Faults)...)
 	about.Changed = o.changed(f.name(), data)
 	about.Lines, about.Worst, about.Where, about.Limit = r.Lines, r.Worst, r.Where, r.Limit
 	about.Found, about.Due = measures(r.Found), measures(r.Due)
 	if !r.Agrees() {
 		about.Verdict = "differs"
-		return proved{Disagree, r.String() + o.since(about.Changed), about}
+		return proved{Disagree, r.Text(o.say.Files) + o.since(about.Changed), about}
 	}
 	if about.Changed {
-		return proved{Done, r.String() + o.since(true), about}
+		return proved{Done, r.Text(o.say.Files) + o.since(true), about}
 	}
-	return proved{Done, r.String(), about}
+	return proved{Done, r.Text(o.say.Files), about}
 }
 
 // changed reports whether a file is not what was written, as far as the folder's record

@@ -77,7 +77,7 @@ type proof struct {
 }
 
 // prove holds the files of the run against the design.
-func (r run) prove(ctx context.Context, folder string, args []string, o proveOptions) (proof, error) {
+func (r run) prove(ctx context.Context, folder string, args []string, o proveOptions, w Words) (proof, error) {
 	var out proof
 	if r.kept != nil {
 		args, out.said = r.kept.fill(&o, folder, args)
@@ -90,6 +90,7 @@ func (r run) prove(ctx context.Context, folder string, args []string, o proveOpt
 		return out, err
 	}
 	out.plan, out.output = &p, o2
+	out.output.speak(w)
 	out.output.folder, out.output.formats = folder, r.formats
 	out.output.known, out.output.cause = knownIn(folder), r.cause(o2.machine)
 	if r.kept != nil && r.digest != p.Digest {

@@ -22,7 +22,7 @@ func atMachine(p *work.Plan, err error) error {
 		if l.Key.Table() != design.KeyMachine && l.Key != design.KeyMachineJob {
 			at = p.Fault // the stock is the design's own
 		}
-		faults = append(faults, at(l.Key, design.Told(l.Found), design.Suggest(l.Hint))...)
+		faults = append(faults, at(l.Key, l.Found, l.Hint)...)
 	}
 	slices.SortStableFunc(faults, func(a, b design.Fault) int {
 		return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))

@@ -1,9 +1,12 @@
 package command
 
+import "slingloft/export"
+
 // Words is all that the commands say on the screen beside what other packages tell, in
 // one language.
 type Words struct {
 	Messages map[Message]string // texts with verbs, see [Message]
+	Files    export.Words
 
 	Overview, More          string          // help of the program, before and after the list of commands
 	Help                    map[string]Help // by the commands' names
@@ -79,13 +82,14 @@ const (
 	Disagreeing  // of files to prove
 	RecordBroken // file, why
 	AsItWasCut   // flags
+	ZeroAt       // corner, width, height
 )
 
 // Of what was made.
 const (
-	DesignOf   Message = iota + AsItWasCut + 1 // name, digest
-	ClothLaid                                  // pieces, length, width, use in %
-	BoardsLaid                                 // parts, sheets
+	DesignOf   Message = iota + ZeroAt + 1 // name, digest
+	ClothLaid                              // pieces, length, width, use in %
+	BoardsLaid                             // parts, sheets
 	HangLow
 	BroughtIn // name, width, height, [OneHole] and so on
 	OneHole
@@ -125,7 +129,7 @@ func English() Words {
 		}
 	}
 	return Words{
-		Messages: all,
+		Messages: all, Files: export.English(),
 		Overview: `Slingloft: from one design file to everything a bridge hammock is cut and sewn from.
 
 usage: slingloft COMMAND [DESIGN] [options]
@@ -217,6 +221,7 @@ func englishFiles() map[Message]string {
 		Disagreeing:    "some files do not agree with the design; slingloft cut writes them anew",
 		RecordBroken:   "%s: %v; slingloft cut writes it anew",
 		AsItWasCut:     "as it was cut: %s",
+		ZeroAt:         "zero: the %s of the stock, which is %s wide and %s high",
 	}
 }
 
