@@ -170,7 +170,7 @@ var worded = map[string][]string{
 		"seam-walk", "seam-%d-parts", "departures",
 	},
 	"export/sheet/scene":  {"view-solid", "view-side", "view-above", "view-end", "view-parts"},
-	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "body", "cord-"},
+	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "use-", "body", "cord-"},
 	"export/sheet/series": {
 		"chart-side", "chart-girth", "chart-cord", "chart-cloth", "chart-straight", "chart-level", "chart-angles", "chart-forces",
 	},
@@ -179,7 +179,7 @@ var worded = map[string][]string{
 	"export/sheet/page": {
 		":root{color-scheme:light dark;%s}\n@media screen and (prefers-color-scheme:dark){:root{%s}}\n%s\n%s",
 		"default-src 'none'; style-src 'unsafe-inline'; img-src 'none'; base-uri 'none'; form-action 'none'",
-		"good", "careful", "bad", "narrow", "wide", " lettered", " short", ` class="w"`, ` class="strong"`, ` class="opens"`, // classes
+		"good", "careful", "bad", "narrow", "wide", " short", ` class="w"`, ` class="strong"`, ` class="opens"`, // classes
 	},
 	"export/calibrate": {"long bar x low", "long bar y right", "long bar x high", "long bar y left", "long bars", "/start", "/end"},
 	"export/tile": {

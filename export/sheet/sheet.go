@@ -34,6 +34,7 @@ type Frame struct {
 	Picture   string            // its title
 	Rows      string            // part of a table: caption, from, to
 	Continued string            // a table that goes on: caption
+	GoesOn    string            // a picture that is wider than the screen
 	Needs     string            // what lies at hand for a step
 	Done      string            // what a step looks like when done
 }

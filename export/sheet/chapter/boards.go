@@ -26,8 +26,9 @@ func (b build) templates() (sheet.Section, error) {
 	}
 	for use := range piece.BoardUseCount {
 		if do := b.gaugeDo(use); len(do) > 0 {
-			for _, name := range b.boardsFor([]piece.BoardUse{use}) {
-				all = append(all, sheet.Step{ID: "board-" + b.boardID(use), Title: given.Capital(name), Do: do})
+			if q, ok := b.board(use); ok {
+				all = append(all, sheet.Step{ID: "board-" + q.ID, Title: given.Capital(b.Say.Shop.Kinds[use]), Do: append(slices.Clone(do), b.used(use)),
+					Figures: sheet.Figures{{Picture: sketch.Gauge(b.Data, q), Caption: fmt.Sprintf(b.Say.Boards.Gauge.Caption, sketch.Titled(q.Title))}}})
 			}
 		}
 	}
@@ -35,14 +36,18 @@ func (b build) templates() (sheet.Section, error) {
 	return s, nil
 }
 
-// boardID returns the id of the first template or gauge of a use.
-func (b build) boardID(use piece.BoardUse) string {
-	for _, q := range b.Boards {
-		if q.Lie.For == use {
-			return q.ID
-		}
+// board returns the first template or gauge of a use.
+func (b build) board(use piece.BoardUse) (piece.Piece, bool) {
+	i := slices.IndexFunc(b.Boards, func(q piece.Piece) bool { return q.Lie.For == use })
+	if i < 0 {
+		return piece.Piece{}, false
 	}
-	return ""
+	return b.Boards[i], true
+}
+
+// used says in which steps templates of a use are at hand.
+func (b build) used(use piece.BoardUse) string {
+	return fmt.Sprintf(b.Say.Boards.UsedIn, b.usedIn(use))
 }
 
 // gaugeDo tells how the gauges of a use are used.
@@ -64,7 +69,7 @@ func (b build) gaugeDo(use piece.BoardUse) []string {
 // laid tells how a template is laid.
 func (b build) laid(q piece.Piece) sheet.Step {
 	say := b.Say.Boards
-	s := sheet.Step{ID: "board-" + q.ID, Title: titled(q.Title)}
+	s := sheet.Step{ID: "board-" + q.ID, Title: sketch.Titled(q.Title)}
 	s.Do = append(b.rests(q.Lie), say.Edge)
 	for over, text := range []string{say.Up, say.Over} {
 		if gives := b.gives(q.Lie, over == 1); gives != "" {
@@ -84,7 +89,8 @@ func (b build) laid(q piece.Piece) sheet.Step {
 			s.Do = append(s.Do, fmt.Sprintf(say.Halved, name, up, over))
 		}
 	}
-	s.Figures = sheet.Figures{{Picture: sketch.Lie(b.Data, q), Caption: fmt.Sprintf(say.Lie.Caption, q.Title)}}
+	s.Do = append(s.Do, b.used(q.Lie.For))
+	s.Figures = sheet.Figures{{Picture: sketch.Lie(b.Data, q), Caption: fmt.Sprintf(say.Lie.Caption, s.Title)}}
 	return s
 }
 

@@ -44,6 +44,7 @@ func cuttingTasks() []task {
 	return []task{
 		{kind: wording.MakeBoards, when: build.hasBoards},
 		{kind: wording.MarkPlotted, needs: []piece.BoardUse{piece.AllowBoard}},
+		{kind: wording.DrawLines, when: build.hasBoards, facts: build.lineFacts},
 		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, facts: build.markFacts},
 		{kind: wording.ProveSquare, facts: build.proveFacts},
 		{kind: wording.CutCloth, facts: build.cutFacts},

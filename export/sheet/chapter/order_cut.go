@@ -8,7 +8,14 @@ import (
 	"slingloft/outline/piece"
 )
 
-// markFacts tells what is marked by hand beside the body, and where its bar lines lie.
+// lineFacts tells how far apart the bar lines cross the centre line.
+func (b build) lineFacts(s *sheet.Step) {
+	if l := b.Sewn.BarLines; len(l[hung.Head]) > 0 && len(l[hung.Foot]) > 0 {
+		s.Check(b.Say.Order.BarToBar, b.Cloth(l[hung.Foot][0].X-l[hung.Head][0].X))
+	}
+}
+
+// markFacts tells what is marked by hand beside the body.
 func (b build) markFacts(s *sheet.Step) {
 	say := b.Say.Order
 	const letters = 2 // the lines on notches and allowances come last
@@ -19,9 +26,6 @@ func (b build) markFacts(s *sheet.Step) {
 	}
 	if b.capped() {
 		insert(s, letters, say.MarkCaps)
-	}
-	if l := b.Sewn.BarLines; len(l[hung.Head]) > 0 && len(l[hung.Foot]) > 0 {
-		s.Check(say.BarToBar, b.Cloth(l[hung.Foot][0].X-l[hung.Head][0].X))
 	}
 }
 

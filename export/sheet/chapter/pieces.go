@@ -39,11 +39,7 @@ func (b build) pieceTable(q piece.Piece) sheet.Table {
 		box := r.Bounds()
 		return b.Long(box.Width()) + " × " + b.Long(box.Height())
 	}
-	count := fmt.Sprint(q.Count)
-	if q.Paired {
-		count = fmt.Sprintf(say.Mirrored, q.Count)
-	}
-	t.Add(say.HowMany, count)
+	t.Add(say.HowMany, b.count(q))
 	t.Add(say.AsCut, sides(q.Cut))
 	if len(q.Net) > 0 {
 		t.Add(say.Finished, sides(q.Net))
@@ -56,6 +52,14 @@ func (b build) pieceTable(q piece.Piece) sheet.Table {
 	}
 	t.Add(say.Lies, b.lies(q))
 	return t
+}
+
+// count says how many there are of a piece.
+func (b build) count(q piece.Piece) string {
+	if q.Paired {
+		return fmt.Sprintf(b.Say.Pieces.Mirrored, q.Count)
+	}
+	return fmt.Sprint(q.Count)
 }
 
 // marginWords says what a piece has at one of its edges.
@@ -100,15 +104,7 @@ func (b build) templateTable() sheet.Table {
 		Words: []bool{true, false, false, false}}
 	for _, q := range b.Templates {
 		box := q.Cut.Bounds()
-		t.Add(titled(q.Title), fmt.Sprint(q.Count), b.Figure(box.Width()), b.Figure(box.Height()))
+		t.Add(sketch.Titled(q.Title), fmt.Sprint(q.Count), b.Figure(box.Width()), b.Figure(box.Height()))
 	}
 	return t
-}
-
-// titled returns a title that is lettered in capitals as it is read.
-func titled(title string) string {
-	if title == strings.ToUpper(title) {
-		return given.Capital(strings.ToLower(title))
-	}
-	return title
 }

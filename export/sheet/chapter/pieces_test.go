@@ -56,17 +56,6 @@ func TestPieceTable(t *testing.T) {
 	}
 }
 
-// Lettering in capitals is read as a sentence begins; other names stay.
-func TestTitled(t *testing.T) {
-	for in, want := range map[string]string{
-		"SIDE CURVE": "Side curve", "SIDE CURVE 1 OF 2": "Side curve 1 of 2", "My Pocket": "My Pocket", "pocket": "pocket", "": "",
-	} {
-		if got := titled(in); got != want {
-			t.Errorf("%q: %q, want %q", in, got, want)
-		}
-	}
-}
-
 // Distances that prove a piece true are told for those that have any.
 func TestPiecesSection(t *testing.T) {
 	b := hangs(t)

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/sketch"
 	"slingloft/outline/cord"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
@@ -32,10 +33,10 @@ func (b build) cutList() (sheet.Section, error) {
 func (b build) clothTable() sheet.Table {
 	say := b.Say.Shop
 	t := sheet.Table{ID: "cut-cloth", Caption: fmt.Sprintf(say.Cloth, b.UnitWord()), Head: say.ClothColumns[:],
-		Words: []bool{true, false, false, false, true}}
+		Words: []bool{true, false, false, false}}
 	for _, q := range b.Sewn.Pieces {
 		box := q.Cut.Bounds()
-		t.Add(titled(q.Title), fmt.Sprint(q.Count), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()), b.lies(q))
+		t.Add(sketch.Titled(q.Title), b.count(q), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()))
 	}
 	return t
 }

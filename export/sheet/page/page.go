@@ -139,6 +139,14 @@ func writeList(b *writer, lines []string) {
 	b.WriteString("</ul>\n")
 }
 
+// hint says beside a wide picture that it goes on, where it is wider than the screen.
+func (b *writer) hint(f *sheet.Figure) string {
+	if !f.Wide() {
+		return ""
+	}
+	return fmt.Sprintf(" <span class=\"hint\">%s</span>", esc(b.frame.GoesOn))
+}
+
 func writeFigures(b *writer, figs sheet.Figures) {
 	b.WriteString("<div class=\"figures\">\n")
 	for i := range figs {
@@ -146,9 +154,6 @@ func writeFigures(b *writer, figs sheet.Figures) {
 		class := "narrow"
 		if f.Wide() {
 			class = "wide"
-			if f.Picture.Lettered() {
-				class += " lettered"
-			}
 		}
 		fmt.Fprintf(b, "<figure class=\"%s\">\n", class)
 		if f.Wide() {
@@ -158,7 +163,7 @@ func writeFigures(b *writer, figs sheet.Figures) {
 		} else {
 			b.WriteString(f.Picture.SVG() + "\n")
 		}
-		fmt.Fprintf(b, "<figcaption>%s</figcaption>\n</figure>\n", esc(f.Caption))
+		fmt.Fprintf(b, "<figcaption>%s%s</figcaption>\n</figure>\n", esc(f.Caption), b.hint(f))
 	}
 	b.WriteString("</div>\n")
 }

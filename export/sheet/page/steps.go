@@ -11,7 +11,7 @@ import (
 func writeTicks(b *writer, ticks sheet.Ticks) {
 	b.WriteString("<ol class=\"ticks\">\n")
 	for _, t := range ticks {
-		fmt.Fprintf(b, "<li><input type=\"checkbox\" id=\"%s\"><label for=\"%s\"><b>%d %s</b> %s</label></li>\n",
+		fmt.Fprintf(b, "<li><input type=\"checkbox\" id=\"%s\"><label for=\"%s\"><b>%d %s</b> <span>%s</span></label></li>\n",
 			t.ID, t.ID, t.No, esc(t.Text), esc(t.Note))
 	}
 	b.WriteString("</ol>\n")

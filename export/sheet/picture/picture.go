@@ -210,9 +210,6 @@ func overlap(a, b geom.Box) bool {
 	return a.Min.X < b.Max.X && b.Min.X < a.Max.X && a.Min.Y < b.Max.Y && b.Min.Y < a.Max.Y
 }
 
-// Lettered reports whether the picture has lettering.
-func (p *Picture) Lettered() bool { return len(p.texts) > 0 }
-
 // Clashes returns the pairs of lettering that stand over each other, and lettering
 // that leaves the picture paired with "edge".
 func (p *Picture) Clashes() [][2]string {

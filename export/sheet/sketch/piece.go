@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
@@ -165,4 +166,12 @@ func lineWords(d *given.Data, l piece.Line) (string, bool) {
 		return d.Say.Pieces.Grain, true
 	}
 	return "", false
+}
+
+// Titled returns a title that is lettered in capitals as it is read.
+func Titled(title string) string {
+	if title == strings.ToUpper(title) {
+		return given.Capital(strings.ToLower(title))
+	}
+	return title
 }

@@ -12,6 +12,11 @@ type Boards struct {
 	Offsets string  // templates and offsets tables count from other lines
 	Lie     Picture // caption: template; title: template; desc: template, piece, how many places
 
+	Gauge Picture // title, desc: gauge
+	// Beside the lines of those pictures.
+	RawEdge, Fold, NetLine, CutLine string
+	UsedIn                          string // steps
+
 	Seen     map[piece.Seen]string
 	On       string // the straight edge: what it lies on
 	Beside   string // distance, what it lies beside
@@ -39,13 +44,18 @@ func englishBoards() Boards {
 		Offsets: "Templates count from the centre line of the bed. The offsets tables count from the straight line between the " +
 			"ends of a curve.",
 		Lie: Picture{
-			Caption: "The %s on the cloth.",
+			Caption: "%s on the cloth.",
 			Title:   "%s on the cloth",
 			Desc:    "The %s lies on the %s in %d places, its edge on the net line.",
 		},
+		Gauge: Picture{
+			Caption: "%s in use.", Title: "%s in use", Desc: "The %s, with what is laid or folded along its marked edge.",
+		},
+		RawEdge: "raw edge", Fold: "fold", NetLine: "net line", CutLine: "cut line",
+		UsedIn: "Used in step %s.",
 		Seen: map[piece.Seen]string{
 			piece.OnCentreLine: "the centre line", piece.OnBarLine: "the bar line", piece.OnHeadBarLine: "the head bar line",
-			piece.OnFootBarLine: "the foot bar line", piece.OnMidBay: "the line at mid-bay, square to the centre line",
+			piece.OnFootBarLine: "the foot bar line", piece.OnMidBay: "the mid-bay line",
 			piece.AlongSelvedge: "any line along the selvedge",
 		},
 		On:       "Lay its straight edge on %s.",
@@ -69,7 +79,7 @@ func englishBoards() Boards {
 		TurnedOver: "turned over",
 		Press: []string{
 			"Use card that stands the heat of the iron.",
-			"Lay the cloth on the gauge, over the step that is lettered with the fold.",
+			"Lay the gauge on the wrong side of the cloth, the step lettered with the fold towards the edge.",
 			"Fold its edge over the end of the step until it meets the scored line, and press.",
 		},
 		Allow: []string{

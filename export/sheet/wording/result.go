@@ -50,7 +50,7 @@ type Result struct {
 
 func englishResult() Result {
 	return Result{
-		Title:    "What it is, and what the checks say",
+		Title:    "Checks and cautions",
 		Unmet:    "Required margins that are not met",
 		Off:      "Seams out of tolerance",
 		Waived:   "Checks that fail and were waived by name",

@@ -7,7 +7,7 @@ type Shop struct {
 	Cut, Ticks string // titles
 
 	Cloth        string // unit
-	ClothColumns [5]string
+	ClothColumns [4]string
 	CordCaption  string // unit
 	CordColumns  [4]string
 	Mark         string // distance, mark
@@ -27,7 +27,7 @@ func englishShop() Shop {
 	return Shop{
 		Cut: "What to cut", Ticks: "Steps and checks",
 		Cloth:        "Cloth, in %s",
-		ClothColumns: [5]string{"piece", "number", "along the grain", "across it", "grain"},
+		ClothColumns: [4]string{"piece", "number", "along the grain", "across it"},
 		CordCaption:  "Cord, in %s; marks are measured from the start of the cut cord",
 		CordColumns:  [4]string{"cord", "number", "cut length", "marks"},
 		Mark:         "%s %s",

@@ -7,6 +7,7 @@ type Task int
 const (
 	MakeBoards Task = iota
 	MarkPlotted
+	DrawLines
 	MarkByHand
 	ProveSquare
 	CutCloth
@@ -46,7 +47,7 @@ const (
 // String returns the task's identifier.
 func (t Task) String() string {
 	return [TaskCount]string{
-		"boards", "mark-plotted", "mark-by-hand", "prove", "cut", "press-strips", "press-facings", "press-hems", "join",
+		"boards", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "press-strips", "press-facings", "press-hems", "join",
 		"openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
 		"pull-cords", "cut-cords", "eyes", "thread-cords", "thread-loops", "splice-corners", "splice-loops",
 		"read-nodes", "pull-chains", "bars", "tack", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",

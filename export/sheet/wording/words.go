@@ -61,8 +61,9 @@ func English() Words {
 		Frame: sheet.Frame{
 			Language: "en", File: "%s – build sheet", Design: "design %s", Contents: "Contents", Skip: "To the sheet",
 			Picture: "%s, picture", Rows: "%s, rows %d to %d", Continued: "%s, continued",
-			Parts: [sheet.PartCount]string{"For the table", "Step by step", "Hanging and the first night", "Appendix"},
-			Needs: "At hand:", Done: "Done:",
+			Parts:  [sheet.PartCount]string{"For the table", "Step by step", "Hanging and the first night", "Appendix"},
+			GoesOn: "Scroll sideways: the drawing goes on.",
+			Needs:  "At hand:", Done: "Done:",
 		},
 		Subtitle: "Bridge hammock for a sleeper of %s and %s; build sheet of design %s, shape %s",
 		NotGiven: "not given",
