@@ -126,9 +126,9 @@ func (t *trail) reach(next float64, find search) error {
 	if next == 1 {
 		left = tolerance
 	}
-	x, jac, err := find(r.misses, guess, r.differences(), t.jac, left)
+	x, jac, err := find(r.misses, guess, r.differences(searchStep), t.jac, left)
 	if err == nil && next == 1 {
-		x, err = numeric.Solve(r.misses, x, r.differences(), tolerance)
+		x, err = numeric.Solve(r.misses, x, r.differences(searchStep), tolerance)
 	}
 	if err != nil {
 		return err
@@ -185,11 +185,20 @@ func (h *Hammock) designed() []float64 {
 		s.Ends[hung.Head].BarCompression, s.Ends[hung.Foot].BarCompression}
 }
 
+// Steps for differences in the unknowns, as parts of the thrust. A search takes them to
+// one side, and a narrow bed moves its far end by metres for a newton at the head: a
+// step has to be so small that the curve between does not count. Rates take them to
+// both sides, where it cancels, and rounding counts for more.
+const (
+	searchStep = 1e-7
+	rateStep   = 1e-5
+)
+
 // differences returns the steps for differences in the unknowns, N.
-func (r *run) differences() []float64 {
+func (r *run) differences(part float64) []float64 {
 	d := make([]float64, 8)
 	for i := range d {
-		d[i] = 1e-5 * r.Shape.Thrust
+		d[i] = part * r.Shape.Thrust
 	}
 	return d
 }

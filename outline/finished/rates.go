@@ -20,7 +20,7 @@ func (h Hammock) Rates(p Pose) (Rates, error) {
 	n := len(p.unknowns)
 	jac := mat.NewDense(n, n, nil)
 	moved := make([]Heights, n)
-	for j, d := range r.differences() {
+	for j, d := range r.differences(rateStep) {
 		up, high, err := r.after(shifted(p.unknowns, j, d))
 		if err != nil {
 			return Rates{}, err
