@@ -186,6 +186,16 @@ func TestNothingToSet(t *testing.T) {
 	if _, err := bed.Advise(accuracy.Survey{}); !errors.Is(err, accuracy.ErrUnsteady) {
 		t.Errorf("a bar that rises where the weight goes: %v", err)
 	}
+	// At 980 mm of bar the tips part by 7.7 mm for each mm aside where it rolls by 45° for 100.
+	for parts, want := range map[float64]error{7.4: nil, 8: accuracy.ErrUnsteady} {
+		for e := range bed.Bars {
+			bed.Bars[e] = 980
+			bed.Rates.Aside.Tips[e] = [2]float64{-parts / 2, parts / 2}
+		}
+		if _, err := bed.Advise(accuracy.Survey{}); !errors.Is(err, want) {
+			t.Errorf("tips that part by %g mm for each aside: %v, want %v", parts, err, want)
+		}
+	}
 }
 
 // An adjustment says what is done to what.

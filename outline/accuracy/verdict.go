@@ -102,6 +102,10 @@ func Outcomes(stack []Component, rates [finished.Parts]finished.Level, allowed f
 	return out
 }
 
+// nothing is the part of all squares below which a cause has none: what the bed's
+// symmetry leaves of it is rounding.
+const nothing = 1e-12
+
 // finish completes an outcome from the squares by cause.
 func (o *Outcome) finish(squares []float64) {
 	sum := 0.0
@@ -111,9 +115,13 @@ func (o *Outcome) finish(squares []float64) {
 	o.RSS = math.Sqrt(sum)
 	o.Sure, o.Likely = o.Worst <= o.Allowed, o.RSS <= o.Allowed
 	for c, q := range squares {
-		if q > 0 {
-			o.Shares = append(o.Shares, Share{Cause(c), math.Sqrt(q), q / sum})
+		if q == 0 {
+			continue
 		}
+		if q < nothing*sum {
+			q = 0
+		}
+		o.Shares = append(o.Shares, Share{Cause(c), math.Sqrt(q), q / sum})
 	}
 	sort.SliceStable(o.Shares, func(a, b int) bool { return o.Shares[a].Part > o.Shares[b].Part })
 }
