@@ -1,5 +1,7 @@
 package accuracy
 
+import "errors"
+
 // SourceKind is a cause of error of a length.
 type SourceKind int
 
@@ -77,4 +79,14 @@ const (
 	BySleeper                  // the roll of both bars was not judged
 	AnyLines                   // hang lines are not known
 	ReadAgain                  // after the third night
+	Lively                     // heights say where the load lies
+	Restless                   // the bed is not found at rest under the load
 )
+
+// WhyNot returns why there is no advice, by the error of [BedOf] or [Bed.Advise].
+func WhyNot(err error) Note {
+	if errors.Is(err, ErrUnsteady) {
+		return Lively
+	}
+	return Restless
+}

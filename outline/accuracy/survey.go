@@ -12,6 +12,7 @@ import (
 type Corrected struct {
 	Advice
 	Survey Survey
+	Unread bool // the heights tell nothing: there is no advice, and the notes say why
 	Notes  []Note
 }
 

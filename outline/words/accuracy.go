@@ -71,8 +71,12 @@ func englishAccuracy() Accuracy {
 			accuracy.LevelAlready: "the tips are level within twice what can be told of them: leave everything as it is",
 			accuracy.BySleeper: "a sleeper lies aside by no one knows how much, which rolls both bars: only end against end and one bar's roll " +
 				"against the other's are judged; read under a weight to know more",
-			accuracy.AnyLines:       "the design has no hang lines: they are taken to be set by hand as far as need be",
-			accuracy.ReadAgain:      "read again after the third night",
+			accuracy.AnyLines:  "the design has no hang lines: they are taken to be set by hand as far as need be",
+			accuracy.ReadAgain: "read again after the third night",
+			accuracy.Lively: "under this load the bed rolls so easily that its tips say where the load lies, and not how the bed was made: " +
+				"lay the weight flatter and along more of the bed, and read again",
+			accuracy.Restless: "the bed is not found at rest under this load, so that its heights tell nothing: lay the weight along more of the bed, " +
+				"and read again",
 			accuracy.SleeperCentred: "the sleeper keeps to the middle of the cloth",
 		},
 		Causes: identified(accuracy.CauseCount),

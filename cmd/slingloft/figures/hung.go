@@ -1,8 +1,6 @@
 package figures
 
 import (
-	"fmt"
-
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/bed"
@@ -48,10 +46,10 @@ func (d *Document) hung(p *work.Plan, say Words) {
 	if !p.Design.Hung.Given {
 		return
 	}
-	d.Hung = &Hung{Under: p.Design.Hung.Under.String(), Notes: []string{}}
-	c, err := p.Corrected()
-	if err != nil {
-		d.Hung.Notes = append(d.Hung.Notes, fmt.Sprintf(say.Hung.Cannot, err))
+	d.Hung = &Hung{Under: p.Design.Hung.Under.String()}
+	c := p.Corrected()
+	d.Hung.Notes = say.Names.Accuracy.NotesOf(c.Notes)
+	if c.Unread {
 		return
 	}
 	for _, a := range c.Adjustments {
@@ -61,5 +59,4 @@ func (d *Document) hung(p *work.Plan, say Words) {
 	after := tipsOf(c.After)
 	d.After = &after
 	d.Hung.Level, d.Hung.Off, d.Hung.Uncertainty, d.Hung.OffAfter = c.Level, tipsOf(c.Off), tipsOf(c.Uncertainty), tipsOf(c.OffAfter)
-	d.Hung.Notes = say.Names.Accuracy.NotesOf(c.Notes)
 }

@@ -30,9 +30,8 @@ func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
 		d.Guests = append(d.Guests, given.Guest{Name: g.Name, Lying: g.Lying, Ground: g.Ground, Cannot: g.Err, Least: least})
 	}
 	if p.Design.Hung.Given {
-		if c, err := p.Corrected(); err == nil {
-			d.Corrected = &c
-		}
+		c := p.Corrected()
+		d.Corrected = &c
 	}
 	return chapter.Sheet(d)
 }

@@ -42,6 +42,9 @@ func (b build) effectsTable() sheet.Table {
 // correctedBlocks says what levels the bed that was measured as it hung.
 func (b build) correctedBlocks() []sheet.Block {
 	say, names, c := b.Say.Corrected, b.Say.Names.Accuracy, b.Corrected
+	if c.Unread {
+		return []sheet.Block{sentences(names.NotesOf(c.Notes))}
+	}
 	tips := sheet.Table{ID: "hung-tips", Caption: fmt.Sprintf(say.Tips, b.UnitWord()), Head: say.TipColumns[:],
 		Words: []bool{true, false, false, false, false}}
 	for _, e := range hung.Ends() {
