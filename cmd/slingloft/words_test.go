@@ -143,7 +143,7 @@ func unused(t *testing.T, table types.Type, asked map[string]bool, seen map[type
 var worded = map[string][]string{
 	"cmd/slingloft/figures": {
 		"mm", "in", // units
-		"net", "straight", "end", "mass", "total", " bar", "mass_", // identifiers of the document and the list
+		"net", "straight", "end", "strength", "mass", "total", " bar", "mass_", // identifiers of the document and the list
 		"kind", "name", "quantity", "unit", "price", "cost", "note", "weight", "sleeper",
 	},
 	"outline": {

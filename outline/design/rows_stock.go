@@ -37,9 +37,9 @@ func measureText(table Key, what string, at func(*Design) *Cord) row {
 func hangRows() []row {
 	return []row{
 		length(KeyHangDistance, 500, 30000, func(d *Design) *float64 { return &d.Hang.Distance }).
-			says("Distance between the supports.", "4200 mm", "14 ft").shown().known("length", "supports"),
+			says("Distance between the anchors: trees, posts or a stand.", "4200 mm", "14 ft").shown().known("length", "supports"),
 		length(KeyHangHeight, 100, 10000, func(d *Design) *float64 { return &d.Hang.Height }).
-			says("Height above ground at which the supports can be reached.", "1900 mm", "6 ft 3 in"),
+			says("Height above ground up to which the anchors can be reached.", "1900 mm", "6 ft 3 in"),
 		length(KeyHangBed, 50, 3000, func(d *Design) *float64 { return &d.Hang.Bed }).
 			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").orIn("18 in").known("bed_height"),
 		length(KeyHangShelter, 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
@@ -127,7 +127,7 @@ func barRows() []row {
 		length(KeyBarEccentricity, 0, 100, func(d *Design) *float64 { return &d.Bar.Eccentricity }).
 			says("How far off the bar's axis the cords push.", "3 mm", "1/8 in").or("0 mm"),
 		length(KeyBarJoint, 5, 500, func(d *Design) *float64 { return &d.Bar.Joint }).
-			says("How far the parts of a sectional bar reach into each other at their joint; left out, the bar is in one piece.", "60 mm", "2 3/8 in").known("overlap", "sleeve"),
+			says("How far the parts of a sectional bar reach into each other at their joint: two outer diameters or more, or nobody can say what the bar holds; left out, the bar is in one piece.", "60 mm", "2 3/8 in").known("overlap", "sleeve"),
 		length(KeyBarJointPlay, 0, 5, func(d *Design) *float64 { return &d.Bar.JointPlay }).
 			says("Play in that joint: by how much the inner part is thinner than the outer one is wide. It lets the bar stand with a kink; own choice unless you measured it.", "0.3 mm", "0.012 in").or("0.2 mm").orIn("0.008 in").known("play"),
 		length(KeyBarHole, 0.5, 50, func(d *Design) *float64 { return &d.Bar.Hole }).

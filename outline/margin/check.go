@@ -49,7 +49,10 @@ type Report struct {
 	States []state.State // every one, extremes too
 	Checks []Check
 	Leasts []Least
-	Notes  []Note
+	Give   state.Give // of the bed, under one who sits
+	// Dynamic is the factor on the static load that bars, cloth and seams are held to.
+	Dynamic float64
+	Notes   []Note
 }
 
 // Unmet returns the checks that fail and are not waived.

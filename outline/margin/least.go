@@ -41,6 +41,7 @@ type Least struct {
 	Thing   Thing
 	Value   float64 // breaking strength by the data sheet; of a cord that is spliced
 	Knotted float64 // of a cord that is tied instead; 0: it is none
+	Tied    bool    // it is tied, by the design: Value is Knotted
 	Unit    Unit
 	Given   float64 // what the design gives, in Unit; 0: nothing
 	// Keeps is the part of the strength that is counted on: of a cord what its splices
@@ -56,7 +57,7 @@ func (a *assessor) leasts() []Least {
 	d := &a.design
 	splice, assumed := given(d.Splice.Efficiency, AssumedSplice), d.Splice.Efficiency == 0
 	cord := func(thing Thing, has design.Cord, runs float64, parts ...Part) Least {
-		c := a.hardest(parts...)
+		c := a.Hardest(parts...)
 		bare := c.Load * c.Required / runs
 		return Least{Thing: thing, Value: bare / splice, Knotted: bare / KnotKeeps, Given: float64(has.Strength), Keeps: splice,
 			Assumed: assumed, Check: c}
@@ -72,9 +73,9 @@ func (a *assessor) leasts() []Least {
 	}
 	if d.Hang.Fastening == design.Hitched {
 		line := &out[len(out)-1]
-		line.Value, line.Keeps, line.Assumed = line.Knotted, KnotKeeps, true
+		line.Value, line.Keeps, line.Assumed, line.Tied = line.Knotted, KnotKeeps, true, true
 	}
-	hook := a.hardest(HeadHook, FootHook)
+	hook := a.Hardest(HeadHook, FootHook)
 	out = append(out, Least{Thing: HookThing, Value: hook.Load * hook.Required, Given: float64(a.Hook), Keeps: 1, Check: hook})
 	return append(out, a.leastSewn()...)
 }
@@ -83,7 +84,7 @@ func (a *assessor) leasts() []Least {
 // its seam besides, at its needle holes.
 func (a *assessor) leastSewn() []Least {
 	d := &a.design
-	strip, seam := a.hardest(ClothStrip), a.hardest(SideSeam, JoinSeam)
+	strip, seam := a.Hardest(ClothStrip), a.Hardest(SideSeam, JoinSeam)
 	needs := seam.Load * seam.Required
 	cloth := Least{Thing: ClothThing, Value: strip.Load * strip.Required, Unit: PerWidth, Given: float64(d.Cloth.StripStrength),
 		Keeps: 1, Check: strip}
@@ -104,11 +105,11 @@ func (a *assessor) leastSewn() []Least {
 	return out
 }
 
-// hardest returns the check among those of some parts that asks for the largest
-// capacity.
-func (a *assessor) hardest(parts ...Part) Check {
+// Hardest returns the check among those of some parts that asks for the largest
+// capacity: of the state that loads them most.
+func (r Report) Hardest(parts ...Part) Check {
 	var out Check
-	for _, c := range a.Checks {
+	for _, c := range r.Checks {
 		for _, p := range parts {
 			if c.Part == p && c.Load*c.Required > out.Load*out.Required {
 				out = c
@@ -118,12 +119,11 @@ func (a *assessor) hardest(parts ...Part) Check {
 	return out
 }
 
-// Governing returns one check of each part: of the state that loads it most.
+// ByPart returns one check of each part: of the state that loads it most.
 func (r Report) ByPart() []Check {
 	var out []Check
 	for p := range PartCount {
-		a := assessor{Report: r}
-		if c := a.hardest(p); c.Load > 0 {
+		if c := r.Hardest(p); c.Load > 0 {
 			out = append(out, c)
 		}
 	}

@@ -139,5 +139,10 @@ func TestHitched(t *testing.T) {
 	tied := least(t, r, margin.LineThing)
 	near(t, "strength to buy", tied.Value, spliced.Knotted, 1e-12)
 	near(t, "capacity", check(t, r, "head hang line, sitting").Capacity, 16e3*0.33, 1e-12)
+	if c := check(t, r, "head hang line, sitting"); c.Source.Kind != margin.KnotSheet || !tied.Tied || spliced.Tied {
+		t.Errorf("source %v, tied %v, spliced ones %v", c.Source.Kind, tied.Tied, spliced.Tied)
+	}
+	in.Design.Splice.Efficiency = 0.2
+	near(t, "a splice that keeps less than a knot", check(t, margin.Of(in), "head hang line, sitting").Capacity, 16e3*0.2, 1e-12)
 	near(t, "legs are spliced all the same", check(t, r, "head leg, sitting").Capacity, 10e3*0.9, 1e-12)
 }

@@ -29,13 +29,15 @@ type Input struct {
 	Joined bool
 	// States are those of the made bed, of [state.Of].
 	States []state.State
+	Give   state.Give // of [state.GiveOf]
 	// LinesGuessed says that the design does not tell how long the hang lines are.
 	LinesGuessed bool
 }
 
 // Of returns every check of a design.
 func Of(in Input) Report {
-	a := assessor{in, in.Design, Report{Cases: casesOf(in.States), States: in.States}}
+	a := assessor{in, in.Design, Report{Cases: casesOf(in.States), States: in.States, Give: in.Give}}
+	a.Dynamic = given(in.Design.Margins.Dynamic, DynamicFactor)
 	for _, c := range a.Cases {
 		a.cords(c)
 		a.bars(c)
@@ -71,7 +73,9 @@ func (a *assessor) rope(part Part, c Case, load float64, kind design.Cord, key d
 		k.Missing = append(k.Missing, key.In("strength"))
 	}
 	if key == design.KeyHangLine && a.design.Hang.Fastening == design.Hitched {
-		efficiency = KnotKeeps // a hitch holds its end
+		// A hitch holds one end, a splice the other.
+		efficiency = min(KnotKeeps, given(efficiency, KnotKeeps))
+		k.Source.Kind = KnotSheet
 	}
 	if efficiency == 0 {
 		// A splice keeps no more than the cord has.
@@ -119,7 +123,7 @@ func section(b design.Bar) column.Section {
 // bar makes it no stiffer. A bar that is not pressed is not checked.
 func (a *assessor) bars(c Case) {
 	bar := a.design.Bar
-	factor := given(a.design.Margins.Dynamic, DynamicFactor)
+	factor := a.Dynamic
 	for e, end := range ends() {
 		if c.Bar[e] <= 0 {
 			continue
@@ -133,6 +137,10 @@ func (a *assessor) bars(c Case) {
 		if bar.Yield == 0 {
 			k.Missing = append(k.Missing, design.KeyBarYield)
 		}
+		if bar.Joint > 0 && bar.Joint < StiffJoint*bar.Outer {
+			// How much a shorter one gives way is not known: what the whole bar holds is a bound.
+			k.Missing = append(k.Missing, design.KeyBarJoint)
+		}
 		ways := func(capacity func(design.Bar) float64) func(float64) []Way {
 			return func(wanted float64) []Way { return a.barWays(end, wanted, capacity) }
 		}
@@ -141,12 +149,17 @@ func (a *assessor) bars(c Case) {
 		a.add(k, ways(columns))
 		bowed := func(b design.Bar) float64 { return yielding(b, l) }
 		k.Part, k.Capacity, k.Source = HeadYield.at(end), 0, Source{Bowed, barSource(bar)}
-		if len(k.Missing) == 0 {
+		if bar.Modulus > 0 && bar.Yield > 0 {
 			k.Capacity = bowed(bar)
 		}
 		a.add(k, ways(bowed))
 	}
 }
+
+// StiffJoint is by how many outer diameters the parts of a sectional bar have to reach
+// into each other for the bar to be as good as whole: EN ISO 5912:2020, of push-fit
+// joints in tent poles.
+const StiffJoint = 2
 
 // buckling returns the column's load, N: Euler's as an upper bound where the yield
 // is missing, 0 without a modulus.
@@ -192,7 +205,7 @@ func barSource(b design.Bar) string {
 // cord is longer than the bed below it; that is not counted on.
 func (a *assessor) cloth(c Case) {
 	d := &a.design
-	factor := given(d.Margins.Dynamic, DynamicFactor)
+	factor := a.Dynamic
 	k := Check{Part: ClothStrip, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth,
 		Capacity: float64(d.Cloth.StripStrength), Required: given(d.Margins.Cloth, ClothMargin),
 		Source: Source{Kind: ClothSheet}}

@@ -117,6 +117,27 @@ func TestBarCapacities(t *testing.T) {
 	}
 }
 
+// A joint of two diameters is as good as the bar (EN ISO 5912); of a shorter one the whole
+// bar is a bound, which meets nothing and may fall short.
+func TestShortJoint(t *testing.T) {
+	d := sample()
+	s := solve(t, d)
+	in := hangs(&s, d)
+	for _, r := range []struct {
+		joint, required   float64
+		met, bound, unmet bool
+	}{{50, 1.5, true, false, false}, {49.9, 1.5, false, true, false}, {49.9, 50, false, true, true}} {
+		in.Design.Bar.Joint, in.Design.Bar.JointPlay, in.Design.Margins.Bar = r.joint, 0.2, r.required
+		report := margin.Of(in)
+		for _, name := range []string{"head bar buckling, sitting", "foot bar yield, lying"} {
+			c := check(t, report, name)
+			if c.Met != r.met || c.Bound != r.bound || c.Unmet() != r.unmet || c.Capacity == 0 || slices.Contains(c.Missing, design.KeyBarJoint) != r.bound {
+				t.Errorf("%s with %g mm of joint: %+v", name, r.joint, c)
+			}
+		}
+	}
+}
+
 // The table of materials is named as the source only of its own two values.
 func TestBarSource(t *testing.T) {
 	m := design.Materials()[0]

@@ -60,6 +60,7 @@ type SourceKind int
 // The kinds.
 const (
 	CordSheet   SourceKind = iota // strength × splice efficiency
+	KnotSheet                     // strength × what a knot keeps
 	HookSheet                     // of hook and support
 	Column                        // Euler or Johnson
 	Bowed                         // yield of a bowed bar, thrust off its axis

@@ -36,6 +36,25 @@ func (s Style) PerWidth(nmm float64) string {
 	return Decimal(nmm, 2) + " N/mm"
 }
 
+// roundedUp returns a figure rounded up to so many decimals, but for a conversion's last
+// bits.
+func roundedUp(v float64, decimals int) string {
+	const exact = 1e-9
+	scale := math.Pow10(decimals)
+	return Decimal(math.Ceil(v*scale*(1-exact))/scale, decimals)
+}
+
+// ForceUp returns a force in N with its unit, rounded up: what must not be less.
+func (s Style) ForceUp(n float64) string { return roundedUp(s.Pull(n), 0) + " " + s.ForceUnit() }
+
+// PerWidthUp returns a force per width in N/mm with its unit, rounded up.
+func (s Style) PerWidthUp(nmm float64) string {
+	if s.Inches {
+		return roundedUp(s.PerLength(nmm), 2) + " lbf/in"
+	}
+	return roundedUp(nmm, 2) + " N/mm"
+}
+
 // PerLengthFigure returns a load per length in N/mm as a figure for tables, in
 // [Style.PerLengthUnit].
 func (s Style) PerLengthFigure(nmm float64) string {

@@ -69,7 +69,7 @@ func Lowest(s *hung.Shape) float64 {
 func Between(s *hung.Shape, distance, bed, share float64) (Place, error) {
 	over := Overall(s)
 	if !(distance >= over) || math.IsInf(distance, 0) {
-		return Place{}, &hung.Impossible{Key: design.KeyHangDistance, Reason: "shorter than the hammock from hook to hook",
+		return Place{}, &hung.Impossible{Key: design.KeyHangDistance, Reason: "shorter than the hammock from apex to apex",
 			Bound: design.AtLeast, Limit: math.Ceil(over)}
 	}
 	p := Place{Distance: distance, Lowest: bed}

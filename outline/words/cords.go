@@ -87,6 +87,15 @@ func (c Cords) NotesOf(s cord.Set, style quantity.Style) []string {
 	return out
 }
 
+// termWords are called as documents for other programs call them, but where these say
+// hook for the place, the apex.
+func termWords() map[cord.TermKind]string {
+	out := identified(cord.TermKindCount)
+	out[cord.TipToHook] = "bar tip to apex"
+	out[cord.RunsToHead], out[cord.RunsToFoot] = "two runs from tip to head apex", "two runs from tip to foot apex"
+	return out
+}
+
 func englishCords() Cords {
 	return Cords{
 		Rigging:   identified(cord.RiggingCount),
@@ -95,7 +104,7 @@ func englishCords() Cords {
 		Branches:  identified(cord.BranchCount),
 		OnBranch:  "%s %s",
 		SecondRun: "%s, second run",
-		Terms:     identified(cord.TermKindCount),
+		Terms:     termWords(),
 		Steps:     identified(cord.StepKindCount),
 		Notes: map[cord.NoteKind]string{
 			cord.BuryByDiameter: "bury %d cord diameters: common practice, no source",

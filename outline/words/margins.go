@@ -35,7 +35,8 @@ type Margins struct {
 	// Unknown holds a part, what it lacks, and how many checks cannot be made; One for one.
 	Unknown, UnknownOne string
 
-	Least LeastWords
+	Least  LeastWords
+	Sudden SuddenWords
 }
 
 // LeastWords says what strengths are to be bought.
@@ -44,6 +45,7 @@ type LeastWords struct {
 	// Spliced holds the least strength, what a splice keeps and what is said of that, and
 	// the strength where the cord is knotted.
 	Spliced string
+	Tied    string // likewise where it is knotted by the design: the strength, what a knot keeps
 	Plain   string // the least strength
 	Holed   string // likewise, and what needle holes leave of the cloth
 	Stitch  string // likewise, what a stitch holds of the thread's strength, and what is said of that
@@ -124,18 +126,25 @@ func joinedBy(list []string, and string) string {
 	return strings.Join(list, "")
 }
 
+// Strength writes a strength of at least v, so that it is not rounded to less.
+func Strength(v float64, unit margin.Unit, style quantity.Style) string {
+	if unit == margin.PerWidth {
+		return style.PerWidthUp(v)
+	}
+	return style.ForceUp(v)
+}
+
 // LeastOf says the least strength of a thing, without its name.
 func (m Margins) LeastOf(l margin.Least, style quantity.Style) string {
 	w := m.Least
-	force := style.Force
-	if l.Unit == margin.PerWidth {
-		force = style.PerWidth
-	}
+	force := func(v float64) string { return Strength(v, l.Unit, style) }
 	keeps, whose := quantity.Decimal(l.Keeps, 2), w.Known
 	if l.Assumed {
 		whose = w.Assumed
 	}
 	switch {
+	case l.Tied:
+		return fmt.Sprintf(w.Tied, force(l.Value), keeps)
 	case l.Knotted > 0:
 		return fmt.Sprintf(w.Spliced, force(l.Value), keeps, whose, force(l.Knotted))
 	case l.Thing == margin.ClothThing && l.Keeps < 1:
@@ -209,6 +218,8 @@ func englishMargins() Margins {
 		Sources: map[margin.SourceKind]string{
 			margin.CordSheet: "breaking strength from the cord's data sheet × splice efficiency; " +
 				"required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)",
+			margin.KnotSheet: "breaking strength from the cord's data sheet × what a knot keeps of it, a third (nine knots in 10 mm braid lost more " +
+				"than 62 % on average, Yachting Monthly, Nov 2017); required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)",
 			margin.HookSheet: "breaking strength of hook and support from their data sheet; required ratio as for cord",
 			margin.Column:    "Euler or Johnson by slenderness, pinned ends; modulus and yield from %s; required ratio own choice",
 			margin.Bowed: "yield of a bar bowed by 1/500 of its length (own choice), with the tip's eccentricity, a joint's play and a hole where " +
@@ -227,21 +238,21 @@ func englishMargins() Margins {
 			margin.ShouldersGuessed: "edge: the sleeper's shoulder breadth is estimated",
 			margin.LinesKnotted:     "hang lines are tied: a third of their strength is counted on, whatever their splices keep",
 			margin.LinesGuessed:     "hang lines of usual length are taken for the loads, since the design does not say where it hangs; the figures of the hanging name it",
-			margin.JointAsBar: "a sectional bar is taken to be as stiff and strong at its joint as elsewhere; parts that reach into each other " +
-				"by less than two diameters are not (EN ISO 5912)",
+			margin.JointAsBar: "a sectional bar is taken to be as stiff and strong at its joint as elsewhere, which asks for parts that reach into " +
+				"each other by two diameters or more (EN ISO 5912)",
 			margin.StretchUnknown: "what has no stiffness in the design, of cords, lines and cloth, is taken not to stretch",
 		},
 		Values:  englishValues(),
 		And:     " and ",
 		Unknown: "%s: cannot be judged without the %s (%d checks)", UnknownOne: "%s: cannot be judged without the %s (1 check)",
-		Least: englishLeast(),
+		Least: englishLeast(), Sudden: englishSudden(),
 	}
 }
 
 // ValueWords say what a maker calls the values that a check may lack.
 type ValueWords struct {
 	SideCord, Legs, Lines, Splice, Hooks string
-	Modulus, Yield, Cloth                string
+	Modulus, Yield, Joint, Cloth         string
 	Stitch, Thread, Factor               string
 }
 
@@ -262,6 +273,8 @@ func (w ValueWords) of(k design.Key) string {
 		return w.Modulus
 	case design.KeyBarYield:
 		return w.Yield
+	case design.KeyBarJoint:
+		return w.Joint
 	case design.KeyClothStripStrength:
 		return w.Cloth
 	case design.KeySeamStitchLength:
@@ -278,7 +291,8 @@ func englishValues() ValueWords {
 	return ValueWords{
 		SideCord: "breaking strength of the side cord", Legs: "breaking strength of the legs' cord", Lines: "breaking strength of the hang lines",
 		Splice: "part of its strength that a splice keeps", Hooks: "rated strength of hooks and supports",
-		Modulus: "bar's modulus of elasticity", Yield: "bar's yield strength", Cloth: "strip strength of the cloth",
+		Modulus: "bar's modulus of elasticity", Yield: "bar's yield strength",
+		Joint: "joint of the bars over two diameters or more (a shorter one gives way)", Cloth: "strip strength of the cloth",
 		Stitch: "stitch length", Thread: "breaking strength of the thread", Factor: "factor of a test seam",
 	}
 }
@@ -291,6 +305,7 @@ func englishLeast() LeastWords {
 			margin.SeamThing: "side seams", margin.ThreadThing: "thread of the side seams",
 		},
 		Spliced: "at least %s where it is spliced (a splice keeps %s%s), %s where it is knotted",
+		Tied:    "at least %s, tied as the design has it (a knot keeps %s, assumed)",
 		Plain:   "at least %s",
 		Holed:   "at least %s (its needle holes leave %s of it)",
 		Stitch:  "at least %s (a stitch holds %s of it%s)",

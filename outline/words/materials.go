@@ -76,7 +76,7 @@ func englishMaterials() Materials {
 			stock.AnyThread:  "thread",
 			stock.Drawstring: "drawstring, thin and smooth",
 			stock.ApexHook:   "hook, ring or shackle at an apex",
-			stock.FarHook:    "hook or strap at a support",
+			stock.FarHook:    "hook or strap at an anchor",
 			stock.BarTip:     "tip for a bar's end",
 		},
 		Units: identified(stock.UnitCount),

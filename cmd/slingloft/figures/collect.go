@@ -48,14 +48,15 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	loads := p.Margins()
 	d.Margins, d.Cases, d.States = checksOf(loads.Checks, w.Margins), casesOf(loads, w.Margins, p.Style()), statesOf(loads.States)
 	d.Governs, d.Leasts, d.Proof = checksOf(loads.ByPart(), w.Margins), leastsOf(loads), proofOf(loads, p.Design.Sleeper.Mass)
+	d.strengths = loads.Leasts
+	d.Sudden = suddenOf(loads, p.Style())
 	d.Notes = w.Margins.NotesOf(loads.Notes)
 	d.Hanging = hangingOf(p)
 	stack, err := p.Accuracy()
 	d.Accuracy = accuracyOf(stack, err, say)
 	d.Guests = []Guest{}
 	for _, g := range p.Guests() {
-		least, _ := g.Least()
-		d.Guests, d.least = append(d.Guests, guestOf(g, w.Margins)), append(d.least, least)
+		d.Guests, d.least = append(d.Guests, guestOf(g, w.Margins)), append(d.least, g.Least())
 	}
 	d.hung(p, say)
 	d.bill, err = p.Bill(l)

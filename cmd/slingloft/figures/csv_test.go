@@ -6,7 +6,9 @@ import (
 	"testing"
 
 	"slingloft/outline/cord"
+	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
+	"slingloft/outline/state"
 	"slingloft/outline/stock"
 )
 
@@ -20,10 +22,12 @@ func TestCSVFile(t *testing.T) {
 		Masses: []stock.Mass{{Part: stock.MassPart{Kind: stock.OfCloth}, Grams: 162}, {Part: stock.MassPart{Kind: stock.OfBars}, Missing: "bar.density"},
 			{Part: stock.MassPart{Kind: stock.OfCord, Cord: cord.HeadLeg}, Grams: 12.5}},
 		Total: 174.5, Cost: 17.6,
-	}}
+	}, strengths: []margin.Least{{Thing: margin.HookThing, Value: 5000.1, Keeps: 1,
+		Check: margin.Check{Part: margin.HeadHook, Case: state.Sitting, Load: 1000.02, Required: 5}}}}
 	want := `kind,name,quantity,unit,price,cost,mass_g,note
 cloth,"rip ""stop"", white",2.20,m,8.00,17.60,,length of roll
 sheet,plywood,3.00,piece,,,,templates
+strength,"each hook, ring, strap and support",5001,N,,,,"at least 5001 N; 5.0 × 1000 N, head hook, sitting"
 mass,cloth,,,,,162,
 mass,bars,,,,,,bar.density is not given
 mass,head leg,,,,,13,

@@ -14,12 +14,12 @@ type Guest struct {
 	Level finished.Level `json:"level"` // its height is against the design
 	// Ground is the height of the bottom line at mid-bay above ground, absent where the
 	// design does not say where the bed hangs.
-	Ground float64    `json:"ground,omitempty"`
-	Hang   Pair       `json:"hang"` // of the hang lines above the level, head and foot, rad
-	Loads  GuestLoads `json:"loads"`
-	// Margins are one of each part, of the guest's state that loads it most.
-	Margins []Check `json:"margins"`
-	Cannot  string  `json:"cannot,omitempty"` // why the bed does not rest under the guest
+	Ground  float64    `json:"ground,omitempty"`
+	Hang    Pair       `json:"hang"` // of the hang lines above the level, head and foot, rad
+	Loads   GuestLoads `json:"loads"`
+	Margins []Check    `json:"margins"`
+	Governs []Check    `json:"governing"`        // of each part the check of the guest's state that loads it most
+	Cannot  string     `json:"cannot,omitempty"` // why the bed does not rest under the guest
 }
 
 // GuestLoads are what the parts carry under a guest who lies still.
@@ -32,12 +32,13 @@ type GuestLoads struct {
 }
 
 func guestOf(g work.Guest, w words.Margins) Guest {
-	out := Guest{Name: g.Name, Level: g.Lying.Level, Ground: g.Ground, Hang: g.Lying.Hang, Margins: []Check{}}
+	out := Guest{Name: g.Name, Level: g.Lying.Level, Ground: g.Ground, Hang: g.Lying.Hang, Margins: []Check{}, Governs: []Check{}}
 	if g.Err != nil {
 		out.Cannot = g.Err.Error()
 		return out
 	}
-	out.Margins = append(out.Margins, checksOf(g.Checks, w)...)
+	out.Margins = append(out.Margins, checksOf(g.Margins.Checks, w)...)
+	out.Governs = append(out.Governs, checksOf(g.Margins.ByPart(), w)...)
 	load := func(m state.Member) float64 { return m.Load(g.Lying.Loads) }
 	out.Loads = GuestLoads{Side: load(state.SideCord), Leg: Pair{load(state.HeadLeg), load(state.FootLeg)},
 		Hang: Pair{load(state.HeadLine), load(state.FootLine)}, Bar: Pair{load(state.HeadBar), load(state.FootBar)}, Cloth: load(state.Cloth)}
@@ -65,14 +66,20 @@ func (b *report) guests(d Document) {
 	}
 	for i, g := range d.Guests {
 		c := d.least[i]
+		text := say.Least
 		switch {
 		case g.Cannot != "":
 			b.line(say.Cannot, g.Name, g.Cannot)
+			continue
+		case c.Capacity == 0:
+			b.line(say.Unknown, g.Name)
+			continue
 		case c.Unmet():
-			b.line(say.Unmet, g.Name, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
-		case c.Capacity > 0:
-			b.line(say.Least, g.Name, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+			text = say.Unmet
+		case c.Bound:
+			text = say.AtMost
 		}
+		b.line(text, g.Name, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}
 	b.line("%s", say.How)
 	b.careful()

@@ -52,10 +52,7 @@ func (b *report) margins(r margin.Report) {
 	for _, c := range b.words.Margins.UnknownOf(r) {
 		b.line("%s", c)
 	}
-	b.line(say.Least)
-	for _, l := range r.Leasts {
-		b.line(say.Buy, b.words.Margins.Least.Things[l.Thing], b.words.Margins.LeastOf(l, b.style), b.words.Margins.LeastFor(l, b.style))
-	}
+	b.strengths(r.Leasts)
 	b.line("%s", b.words.Margins.Least.Knots)
 	b.line(say.Every)
 	b.checks(r.Checks)
@@ -63,8 +60,20 @@ func (b *report) margins(r margin.Report) {
 		b.line(say.Case, b.words.Margins.Cases[c.Kind], b.words.Margins.Basis(c, b.style))
 	}
 	b.states(r.States)
+	for _, s := range b.words.Margins.SuddenOf(r, b.style) {
+		b.line("%s", s)
+	}
 	b.notes(b.words.Margins.NotesOf(r.Notes))
 	b.careful()
+}
+
+// strengths says what is to be bought at least.
+func (b *report) strengths(leasts []margin.Least) {
+	say := b.say.Margins
+	b.line(say.Least)
+	for _, l := range leasts {
+		b.line(say.Buy, b.words.Margins.Least.Things[l.Thing], b.words.Margins.LeastOf(l, b.style), b.words.Margins.LeastFor(l, b.style))
+	}
 }
 
 // checks tables checks.
@@ -159,16 +168,15 @@ func (b *report) heights(p *work.Plan, h Hanging) {
 	say := b.say.Hanging
 	place := h.Reckoned
 	if h.Place != nil {
-		b.place(*h.Place)
+		b.place(*h.Place, p.Margins())
 		place = *h.Place
 	}
-	end, by := higherEnd(place.HeadAbove)
-	apex, over := higherEnd(place.ApexAbove())
-	heights := []any{b.words.Ends[end], b.mm(by), b.words.Ends[apex], b.mm(over)}
+	anchors := b.higher(place.HeadAbove, say.Anchor, say.AnchorsLevel)
+	apexes := b.higher(place.ApexAbove(), say.Apex, say.ApexesLevel)
 	if h.Place != nil {
-		b.line(say.Anchors, heights...)
+		b.line(say.Anchors, anchors, apexes)
 	} else {
-		b.line(say.Guessed, append([]any{b.mm(place.Ends[hung.Head].Line)}, heights...)...)
+		b.line(say.Guessed, b.mm(place.Ends[hung.Head].Line), anchors, apexes)
 	}
 	switch p.Design.Bed.Second {
 	case design.LevelAnchors:
@@ -178,13 +186,18 @@ func (b *report) heights(p *work.Plan, h Hanging) {
 	}
 }
 
-// higherEnd returns the end that stands higher, and by how much, where the head
-// stands so much higher.
-func higherEnd(head float64) (bed.End, float64) {
+// higher says which end stands higher, and by how much, where the head stands so much
+// higher, or that both are level.
+func (b *report) higher(head float64, text, level string) string {
+	end := bed.Head
 	if head < 0 {
-		return bed.Foot, -head
+		end = bed.Foot
 	}
-	return bed.Head, head
+	by := b.mm(math.Abs(head))
+	if by == b.mm(0) {
+		return level
+	}
+	return fmt.Sprintf(text, b.words.Ends[end], by)
 }
 
 // roll says how steady the bed is.
@@ -205,8 +218,16 @@ func (b *report) roll(r rig.Roll) {
 	b.line(say.Turn, b.mm(state.AtEdge), b.deg(r.Turn), quantity.Decimal(r.Share, 2), verdict)
 }
 
+// pull writes a force, and as a weight where forces have units of their own.
+func (b *report) pull(n float64) string {
+	if b.imperial {
+		return b.force(n)
+	}
+	return fmt.Sprintf(b.say.Hanging.Pull, b.force(n), quantity.Decimal(n/hung.Gravity, 1))
+}
+
 // place prints where the hammock hangs.
-func (b *report) place(p rig.Place) {
+func (b *report) place(p rig.Place, r margin.Report) {
 	say := b.say.Hanging
 	b.line(say.Between, b.mm(p.Distance), b.mm(p.Lowest), b.mm(p.Edge))
 	b.row("", b.words.Ends[hung.Head], b.words.Ends[hung.Foot])
@@ -215,15 +236,14 @@ func (b *report) place(p rig.Place) {
 		placeLine:  func(e rig.End) string { return b.mm(e.Line) },
 		placeApex:  func(e rig.End) string { return b.mm(e.Apex) },
 		placeAngle: func(e rig.End) string { return b.deg(e.Angle) },
-		placePull: func(e rig.End) string {
-			if b.imperial {
-				return b.force(e.Pull.N)
-			}
-			return fmt.Sprintf(say.Pull, b.force(e.Pull.N), quantity.Decimal(e.Pull.Kgf, 1))
-		},
+		placePull:  func(e rig.End) string { return b.pull(e.Pull.N) },
 	} {
-		b.row(say.Figures[k], f(p.Ends[hung.Head]), f(p.Ends[hung.Foot]))
+		if f != nil {
+			b.row(say.Figures[k], f(p.Ends[hung.Head]), f(p.Ends[hung.Foot]))
+		}
 	}
+	most := func(p margin.Part) string { return b.pull(r.Hardest(p).Load) }
+	b.row(say.Figures[placeMost], most(margin.HeadLine), most(margin.FootLine))
 	if p.Beyond > 0 {
 		b.line(say.Beyond, b.mm(p.Beyond))
 	}
@@ -248,6 +268,7 @@ func (b *report) materials(d Document) {
 		cost = quantity.Decimal(m.Cost, 2)
 	}
 	b.line(say.Cost, cost)
+	b.strengths(d.strengths)
 	b.row(say.Part, fmt.Sprintf(say.Mass, b.style.WeightUnit()))
 	for _, q := range m.Masses {
 		mass := b.style.Weight(q.Grams)

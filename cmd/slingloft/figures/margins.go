@@ -90,6 +90,30 @@ type Proof struct {
 	Unproven []string `json:"unproven"` // parts that are known not to hold it
 }
 
+// Sudden is what dropping into the bed does.
+type Sudden struct {
+	Give  float64 `json:"give"`            // of the bed under one who sits at mid-bay, mm; 0: not known
+	Least bool    `json:"least,omitempty"` // it gives by more, so that factors are less
+	Drops []Drop  `json:"drops"`           // none where the give is not known
+}
+
+// Drop is a drop into the bed.
+type Drop struct {
+	Height float64 `json:"height"` // mm
+	Factor float64 `json:"factor"` // by which it loads more than the weight at rest
+}
+
+// suddenOf returns what drops do, of heights that are round in a style.
+func suddenOf(r margin.Report, style quantity.Style) Sudden {
+	out := Sudden{Give: r.Give.Length, Least: r.Give.Least, Drops: []Drop{}}
+	if out.Give > 0 {
+		for _, h := range words.Drops(style) {
+			out.Drops = append(out.Drops, Drop{h, state.Sudden(h, out.Give)})
+		}
+	}
+	return out
+}
+
 func checkOf(c margin.Check, w words.Margins) Check {
 	return Check{c.Name(), c.Part.String(), c.Case.String(), c.Load, c.Factor, c.Capacity, c.Bound, c.Unit.String(), c.Ratio, c.Required,
 		c.Met, c.Waived, c.Missing, w.Source(c.Source), c.Ways}

@@ -6,6 +6,7 @@ import (
 	"io"
 	"strings"
 
+	"slingloft/outline/margin"
 	"slingloft/outline/quantity"
 	"slingloft/outline/stock"
 	"slingloft/outline/words"
@@ -67,7 +68,7 @@ func materialsOf(b stock.Bill, w words.Names, style quantity.Style) Materials {
 	return out
 }
 
-// WriteCSV writes the rows of the list, its masses and both totals as comma-separated values
+// WriteCSV writes the rows of the list, least strengths, masses and both totals as comma-separated values
 // (RFC 4180 but for its line ends, which are single line feeds), in the units of the
 // style. A text that a spreadsheet would take for a formula is set off by an
 // apostrophe; what is not given is left empty.
@@ -91,6 +92,9 @@ func (d Document) WriteCSV(w io.Writer, style quantity.Style, say Words) error {
 		rows = append(rows, []string{r.Kind, plain(r.Name), quantity.Decimal(r.Quantity, 2), r.Unit, number(r.Price),
 			number(r.Cost), "", plain(r.Note)})
 	}
+	for _, l := range d.strengths {
+		rows = append(rows, strengthRow(l, style, say))
+	}
 	for _, m := range list.Masses {
 		note := ""
 		if m.Missing != "" {
@@ -100,6 +104,14 @@ func (d Document) WriteCSV(w io.Writer, style quantity.Style, say Words) error {
 	}
 	rows = append(rows, []string{"total", "", "", "", "", number(list.Cost), mass(list.Total), ""})
 	return c.WriteAll(rows)
+}
+
+// strengthRow is a least strength to buy, with what it follows from as its remark.
+func strengthRow(l margin.Least, style quantity.Style, say Words) []string {
+	amount, unit, _ := strings.Cut(words.Strength(l.Value, l.Unit, style), " ")
+	w := say.Names.Margins
+	return []string{"strength", plain(w.Least.Things[l.Thing]), amount, unit, "", "", "",
+		plain(fmt.Sprintf(say.Materials.Strength, w.LeastOf(l, style), w.LeastFor(l, style)))}
 }
 
 // plain keeps a text from being run as a formula.

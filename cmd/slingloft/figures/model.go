@@ -46,6 +46,7 @@ type Document struct {
 	Governs []Check     `json:"governing"`       // of each part the check of the state that loads it most
 	Leasts  []Least     `json:"least_strengths"` // that have to be bought
 	Proof   Proof       `json:"proof"`
+	Sudden  Sudden      `json:"sudden"`
 	Notes   []string    `json:"margin_notes"`
 
 	Hanging   Hanging   `json:"hanging"`
@@ -60,6 +61,7 @@ type Document struct {
 	corrected *accuracy.Corrected
 	least     []margin.Check // of each guest, nearest to what is required; a capacity of 0: none is known
 	bill      stock.Bill     // what Materials tells
+	strengths []margin.Least // what Leasts tells
 }
 
 // Hazard is a caution: what the danger is, what comes of it, what to do about it.

@@ -10,7 +10,6 @@ type HungWords struct {
 	Sides   [2]string // by [bed.Side]
 	Known   string    // a length that is either way
 	Do      string    // an adjustment, how level its tips then are
-	Cannot  string    // why the heights tell nothing
 }
 
 func englishHung() HungWords {
@@ -21,7 +20,6 @@ func englishHung() HungWords {
 		Sides:   [2]string{bed.Left: "left", bed.Right: "right"},
 		Known:   "± %s",
 		Do:      "%s; its tips are then level to ± %s",
-		Cannot:  "the heights tell nothing: %s",
 	}
 }
 
@@ -31,7 +29,9 @@ type GuestWords struct {
 	Columns [10]string
 	Cannot  string // guest, why the bed does not rest
 	Least   string // guest, check that is nearest to what it requires, its margin, required
+	AtMost  string // likewise where a value is missing, so that the margin may be less
 	Unmet   string // likewise of one that is not met
+	Unknown string // guest, of whom no margin is known
 	How     string // what the figures mean
 }
 
@@ -42,8 +42,9 @@ func englishGuests() GuestWords {
 			"pull at the head", "pull at the foot", "side cord"},
 		Cannot: "%s: the bed is not found at rest: %s",
 		Least:  "%s: least margin: %s %s, required %s",
-		Unmet:  "%s: NOT MET: %s has margin %s, required %s",
-		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, " +
-			"height that of mid-bay; hang lines and anchors stay as they were set for the sleeper",
+		AtMost: "%s: least margin of what is known: %s at most %s, required %s",
+		Unmet:  "%s: NOT MET: %s has margin %s, required %s", Unknown: "%s: no margin is known",
+		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, height that of " +
+			"mid-bay; across it lies level, for one in the middle; hang lines and anchors stay as they were set for the sleeper",
 	}
 }

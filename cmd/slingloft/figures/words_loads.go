@@ -41,6 +41,7 @@ const (
 	placeApex
 	placeAngle
 	placePull
+	placeMost
 	placeFigures
 )
 
@@ -52,7 +53,10 @@ type HangingWords struct {
 	Figures          [placeFigures]string
 	Pull             string // a force, and in kgf
 	Beyond           string // by how much
-	Anchors          string // end whose anchor stands higher, by how much; end whose apex then does, by how much
+	Anchors          string // what is said of the anchors, and of the apexes afterwards
+	Anchor, Apex     string // end of which it stands higher, by how much
+	AnchorsLevel     string // where they stand equally high
+	ApexesLevel      string
 	Guessed          string // length of the hang lines, and likewise, where it is not known how long the hang lines are
 	LevelIs          string // what "level" was asked of: anchors
 	ApexLevelIs      string // and apexes
@@ -74,13 +78,15 @@ func englishHanging() HangingWords {
 		Between: "between anchors %s apart, lowest point %s above ground, edge to climb in over %s",
 		Figures: [placeFigures]string{
 			placeHook: "anchor above ground", placeLine: "hang line, apex to anchor", placeApex: "apex above ground, to check afterwards",
-			placeAngle: "angle of the line", placePull: "pull on the anchor",
+			placeAngle: "angle of the line", placePull: "pull on the anchor, lying", placeMost: "largest pull on the anchor, any state",
 		},
 		Pull:    "%s, %s kgf",
 		Beyond:  "the higher anchor stands %s above the height that the design gives",
-		Anchors: "set the anchors: the %s one stands %s higher than the other. To check afterwards: the %s apex then stands %s higher than the other",
-		Guessed: "with hang lines of %s (own choice: the design does not say where it hangs) the %s anchor stands %s higher than the other, the %s apex %s; " +
-			"other lines make another difference of the anchors",
+		Anchors: "set the anchors: %s. To check afterwards: %s",
+		Anchor:  "the %s one stands %s higher than the other", Apex: "the %s apex then stands %s higher than the other",
+		AnchorsLevel: "both stand equally high", ApexesLevel: "both apexes then stand equally high",
+		Guessed: "with hang lines of %s, own choice, since the design does not say where it hangs, of the anchors %s; %s; other lines make " +
+			"another difference of the anchors",
 		LevelIs:     "level anchors were asked for (bed.level_anchors)",
 		ApexLevelIs: "level apexes were asked for (bed.level_hooks): the anchors differ",
 		Roll:        "line through the apexes above the sleeper's centre of mass: %s on the back, %s on the side",
@@ -117,6 +123,7 @@ type MaterialWords struct {
 	Part, Mass  string // columns of the masses, the second with a unit
 	Total       string
 	Open        string // what a row or a part lacks
+	Strength    string // a least strength, what it follows from
 	KeyNotGiven string // key of a value without which a mass is not known
 }
 
@@ -128,6 +135,7 @@ func englishMaterials() MaterialWords {
 		Part:    "part", Mass: "mass %s",
 		Total:       "together, of what is known",
 		Open:        "not given: %s",
+		Strength:    "%s; %s",
 		KeyNotGiven: "%s is not given",
 	}
 }

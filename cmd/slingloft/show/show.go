@@ -26,8 +26,7 @@ func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
 		d.Accuracy = &r
 	}
 	for _, g := range p.Guests() {
-		least, _ := g.Least()
-		d.Guests = append(d.Guests, given.Guest{Name: g.Name, Lying: g.Lying, Ground: g.Ground, Cannot: g.Err, Least: least})
+		d.Guests = append(d.Guests, given.Guest{Name: g.Name, Lying: g.Lying, Ground: g.Ground, Cannot: g.Err, Least: g.Least()})
 	}
 	if p.Design.Hung.Given {
 		c := p.Corrected()

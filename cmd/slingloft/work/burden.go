@@ -16,7 +16,7 @@ type burden struct {
 // burdenOf puts the made bed of a rigged plan through its states.
 func burdenOf(p *Plan) burden {
 	bed, who := p.Made(), p.Person()
-	out := burden{p.loaded(p.Design, state.Of(bed, who)), rig.Steadiness(&p.Shape, p.Design.Sleeper)}
+	out := burden{p.loaded(p.Design, state.Of(bed, who), state.GiveOf(bed, who)), rig.Steadiness(&p.Shape, p.Design.Sleeper)}
 	r := &out.roll
 	roll, err := state.RollOf(bed, who)
 	if err != nil {
@@ -31,9 +31,9 @@ func burdenOf(p *Plan) burden {
 
 // loaded returns what every part carries in some states of the made bed. The design has
 // the one who lies in it as its sleeper.
-func (p *Plan) loaded(d design.Design, states []state.State) margin.Report {
+func (p *Plan) loaded(d design.Design, states []state.State, give state.Give) margin.Report {
 	return margin.Of(margin.Input{Shape: &p.Shape, Design: d, Hook: d.Hang.HookStrength, Joined: p.joined(),
-		States: states, LinesGuessed: !p.Hangs})
+		States: states, Give: give, LinesGuessed: !p.Hangs})
 }
 
 // joined reports whether the body has lengthwise joins.

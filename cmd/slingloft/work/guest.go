@@ -16,18 +16,25 @@ type Guest struct {
 	// design does not say where the bed hangs.
 	Ground float64
 	Err    error // why there is no such state
-	// Checks are one of each part, of the guest's state that loads it most: lying,
-	// sitting up, getting in, at the edge.
-	Checks []margin.Check
+	// Margins has every check of the guest's states: lying, sitting up, getting in, at the
+	// edge.
+	Margins margin.Report
 }
 
-// Least returns the check that is nearest to what it requires, or furthest below it, and
-// whether any capacity is known.
-func (g Guest) Least() (margin.Check, bool) { return margin.Report{Checks: g.Checks}.Governing() }
+// Least returns the check that is nearest to what it requires, or furthest below it; its
+// capacity is 0 where none is known.
+func (g Guest) Least() margin.Check {
+	c, _ := g.Margins.Governing()
+	return c
+}
 
 // Guests returns what every guest of the design finds, each alone in the bed. The bed
-// and its anchors stay as they were made for the sleeper.
-func (p *Plan) Guests() []Guest {
+// and its anchors stay as they were made for the sleeper. They can be asked for once the
+// plan is rigged.
+func (p *Plan) Guests() []Guest { return p.guests() }
+
+// guestsOf puts the made bed of a rigged plan under every guest.
+func guestsOf(p *Plan) []Guest {
 	var out []Guest
 	made := p.Made()
 	for _, g := range p.Design.Guests {
@@ -37,7 +44,7 @@ func (p *Plan) Guests() []Guest {
 		if found.Err == nil {
 			d := p.Design
 			d.Sleeper = g.Sleeper
-			found.Checks = p.loaded(d, state.Of(made, who)).ByPart()
+			found.Margins = p.loaded(d, state.Of(made, who), state.Give{})
 		}
 		if p.Hangs && found.Err == nil {
 			found.Ground = p.Place.Lowest - rig.Lowest(&p.Shape) + found.Lying.Level.Height

@@ -2,6 +2,7 @@ package work_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"slingloft/cmd/slingloft/work"
@@ -71,13 +72,28 @@ crown = "30 mm"
 	// Of the sleeper as a guest every part's check is that of the design, and the heavier
 	// guest has the lesser margins.
 	own1 := p.Margins().ByPart()
-	for i, c := range guests[0].Checks {
+	for i, c := range guests[0].Margins.ByPart() {
 		if c.Part != own1[i].Part || math.Abs(c.Load-own1[i].Load) > 1e-6*c.Load {
 			t.Errorf("%s: load %g, the sleeper's %g", c.Name(), c.Load, own1[i].Load)
 		}
-		if heavy := guests[1].Checks[i]; heavy.Load <= c.Load {
+		if heavy := guests[1].Margins.ByPart()[i]; heavy.Load <= c.Load {
 			t.Errorf("%s: %g N under 120 kg, %g under 74", c.Name(), heavy.Load, c.Load)
 		}
+	}
+	// Who weighs more than the sleeper is warned of, and so is whom it does not carry.
+	said := strings.Join(p.Warnings(), "\n")
+	for want, stands := range map[string]bool{"Heavy weighs 120 kg, more than the 74 kg": true, "Same again weighs": false,
+		"Light weighs": false, "does not carry": false} {
+		if strings.Contains(said, want) != stands {
+			t.Errorf("%q is warned of: %v, want %v\n%s", want, !stands, stands, said)
+		}
+	}
+	p, err = work.Read("demo.toml", []byte(strings.Replace(text, "strip_strength = \"640 N/50 mm\"", "strip_strength = \"600 N/50 mm\"", 1)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if said = strings.Join(p.Warnings(), "\n"); !strings.Contains(said, "this bed does not carry Heavy: ") || strings.Contains(said, "carry Same") {
+		t.Errorf("of a bed that holds 74 kg and not 120: %s", said)
 	}
 	if !(guests[1].Ground < guests[0].Ground && guests[0].Ground < guests[2].Ground) {
 		t.Errorf("heights over ground %.1f, %.1f, %.1f: want the heaviest lowest", guests[0].Ground, guests[1].Ground, guests[2].Ground)

@@ -50,8 +50,9 @@ type Plan struct {
 	Brought []Brought // outlines of the maker's own, in the order in which they are asked for
 	Sources []Source  // the files that they are from
 
-	burden   func() burden // what the made bed carries; found when first asked for
-	keepOuts [2][]keepOut  // the maker's own, by stock
+	burden   func() burden  // what the made bed carries; found when first asked for
+	guests   func() []Guest // what it carries under others; likewise
+	keepOuts [2][]keepOut   // the maker's own, by stock
 	source   design.Source
 	sheet    [2]float64    // width and height as the design has them, whatever the machine reaches
 	machine  design.Source // of the machine's settings, where they are not the design's own
@@ -232,6 +233,7 @@ func (p *Plan) rigged() error {
 	}
 	made := *p
 	p.burden = sync.OnceValue(func() burden { return burdenOf(&made) })
+	p.guests = sync.OnceValue(func() []Guest { return guestsOf(&made) })
 	return nil
 }
 

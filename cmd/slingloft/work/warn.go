@@ -35,6 +35,8 @@ const (
 	Rocks                        // likewise, but not so far
 	HookTooLow                   // by how much
 	ShortShelter                 // by how much
+	GuestUnmet                   // guest, check, margin, required
+	GuestHeavy                   // guest, mass, mass of the sleeper
 	Waived                       // check, margin, required
 	NotChecked                   // how many checks, without what
 	WarningCount                 // how many kinds there are
@@ -56,6 +58,14 @@ func (p *Plan) Warnings() []string {
 		warn(Rocks, st.Angle(r.Turn), st.Length(state.AtEdge), percent(r.Share))
 	case !r.Stable:
 		warn(RollsFar, st.Angle(r.Turn), st.Length(state.AtEdge), percent(r.Share))
+	}
+	for _, g := range p.Guests() {
+		if c := g.Least(); c.Unmet() {
+			warn(GuestUnmet, g.Name, p.Words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
+		}
+		if most := d.Sleeper.Mass; g.Mass > most {
+			warn(GuestHeavy, g.Name, st.People(float64(g.Mass), true), st.People(float64(most), false))
+		}
 	}
 	limit, shears := float64(d.Cloth.LockingAngle), Wrinkles
 	if limit == 0 {

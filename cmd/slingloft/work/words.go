@@ -50,10 +50,13 @@ func English() Words {
 				"deeper drops (bed.head_drop), a steeper hang or wider bars help",
 			Rocks: "the bed turns by %s with the sleeper's weight %s aside, on the back, %s of it on the lower cord: more than most like, " +
 				"no danger; deeper drops (bed.head_drop), a steeper hang or wider bars make it steadier",
-			HookTooLow:   "the higher hook has to stand %s higher than hang.height; bring the supports closer or hang the bed lower",
+			HookTooLow:   "the higher anchor has to stand %s higher than hang.height; bring the anchors closer or hang the bed lower",
 			ShortShelter: "the shelter's ridge is %s too short to cover the hammock",
-			Waived:       "waived in the design: %s has margin %s, required %s",
-			NotChecked:   "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
+			GuestUnmet:   "this bed does not carry %s: %s has margin %s, required %s",
+			GuestHeavy: "%s weighs %s, more than the %s that the bed is lettered with and tried out for; give the largest mass as sleeper.mass, " +
+				"so that strengths, lettering and proof load go by it",
+			Waived:     "waived in the design: %s has margin %s, required %s",
+			NotChecked: "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
 		},
 		Design: design.English(),
 		Mend: MendWords{

@@ -8,6 +8,7 @@ import (
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/scene"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
 	"slingloft/outline/state"
 )
 
@@ -68,6 +69,9 @@ func (b build) placeTable() sheet.Table {
 	t.Add(say.Pull, b.Force(h.Pull.N), b.Force(f.Pull.N))
 	if !b.Style.Inches { // pounds are a weight already
 		t.Add(say.Weight, fmt.Sprintf("%.0f kgf", h.Pull.Kgf), fmt.Sprintf("%.0f kgf", f.Pull.Kgf))
+	}
+	if b.Margins != nil {
+		t.Add(say.Most, b.Force(b.Margins.Hardest(margin.HeadLine).Load), b.Force(b.Margins.Hardest(margin.FootLine).Load))
 	}
 	t.Add(say.Lowest, b.Round(p.Lowest), "")
 	t.Add(say.Edge, b.Round(p.Edge), "")

@@ -10,6 +10,7 @@ import (
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
 	"slingloft/outline/state"
+	"slingloft/outline/words"
 )
 
 // loads tables forces and margins.
@@ -65,7 +66,7 @@ func (b build) marginBlocks() []sheet.Block {
 			out = append(out, t)
 		}
 	}
-	out = append(out, b.statesTable())
+	out = append(out, b.statesTable(), sentences(names.SuddenOf(*b.Margins, b.Style)))
 	var list sheet.List
 	for i, s := range sources {
 		list = append(list, fmt.Sprintf(say.Source, i+1, names.Source(s)))
@@ -100,7 +101,7 @@ func (b build) leastTable() sheet.Table {
 			has = b.Load(l.Given, l.Unit)
 		}
 		if l.Knotted > 0 {
-			knotted = b.Load(l.Knotted, l.Unit)
+			knotted = words.Strength(l.Knotted, l.Unit, b.Style)
 		}
 		switch {
 		case l.Assumed:
@@ -108,7 +109,8 @@ func (b build) leastTable() sheet.Table {
 		case l.Keeps < 1:
 			keeps = given.Times(l.Keeps)
 		}
-		t.AddStrong(l.Given > 0 && l.Given < l.Value, given.Capital(names.Least.Things[l.Thing]), b.Load(l.Value, l.Unit), knotted,
+		t.AddStrong(l.Given > 0 && l.Given < l.Value, given.Capital(names.Least.Things[l.Thing]),
+			words.Strength(l.Value, l.Unit, b.Style), knotted,
 			b.Load(l.Check.Load, l.Check.Unit), given.Times(l.Check.Required), keeps, names.CheckName(l.Check), has)
 	}
 	return t
@@ -135,7 +137,7 @@ func (b build) statesTable() sheet.Table {
 		if s.Kind != state.GettingIn && s.Bound == nil {
 			turn = b.Style.Angle(math.Abs(s.Turn))
 		}
-		t.Add(name, b.Round(s.X), b.Round(s.Aside), most(state.HeadLine, state.FootLine), most(state.HeadLeg, state.FootLeg),
+		t.Add(name, b.SignedRound(s.X), b.Round(s.Aside), most(state.HeadLine, state.FootLine), most(state.HeadLeg, state.FootLeg),
 			b.Force(state.SideCord.Load(s.Loads)), most(state.HeadBar, state.FootBar), b.Load(s.Loads.Cloth, margin.PerWidth), turn, share)
 	}
 	return t

@@ -3,6 +3,7 @@ package chapter
 import (
 	"errors"
 	"slices"
+	"strings"
 	"testing"
 
 	"slingloft/export/sheet"
@@ -75,7 +76,7 @@ func TestMarginBlocks(t *testing.T) {
 		b.Margins.Cases = append(b.Margins.Cases, margin.Case{Kind: k, States: []state.State{s}})
 	}
 	blocks := b.marginBlocks()
-	if len(blocks) != 7 {
+	if len(blocks) != 8 {
 		t.Fatalf("%d blocks: %v", len(blocks), blocks)
 	}
 	for i, id := range map[int]string{0: "governs", 1: "least", 3: "margins-1", 4: "margins-3", 5: "states"} {
@@ -94,6 +95,13 @@ func TestMarginBlocks(t *testing.T) {
 	if states := blocks[5].(sheet.Table); states.Rows[1][0] != "Edge (bounded)" || states.Rows[1][8] != "–" || states.Rows[0][9] != "0.50" {
 		t.Errorf("states %q", states.Rows)
 	}
+	b.Margins.Give, b.Margins.Dynamic = state.Give{Length: 40, Least: true}, 2
+	said := strings.Join(b.marginBlocks()[6].(sheet.List), " ")
+	for _, want := range []string{"held to 2.0 times", "gives 40 mm", "from 50 mm loads it with 2.9 times", "from 100 mm loads it with 3.4 times", "Hang lines give too"} {
+		if !strings.Contains(said, want) { // 1 + √(1 + 100/40), 1 + √(1 + 200/40)
+			t.Errorf("no %q in %q", want, said)
+		}
+	}
 	first, second := blocks[3].(sheet.Table), blocks[4].(sheet.Table)
 	sources := func(t sheet.Table) (out []string) {
 		for _, r := range t.Rows {
@@ -111,7 +119,7 @@ func TestMarginBlocks(t *testing.T) {
 	want := sheet.List{
 		"Source 1: " + source(margin.CordSheet) + ".", "Source 2: " + source(margin.Column) + ".", "Source 3: " + source(margin.HookSheet) + ".",
 	}
-	if got := blocks[6].(sheet.List); !slices.Equal(got, want) {
+	if got := blocks[7].(sheet.List); !slices.Equal(got, want) {
 		t.Errorf("sources %q, want %q", got, want)
 	}
 }

@@ -57,6 +57,12 @@ func (d *Data) SignedFigure(mm float64) string {
 	return Signed(f, mm < 0 && f != d.Figure(0))
 }
 
+// SignedRound writes a length as [Data.Round] does, with a true minus.
+func (d *Data) SignedRound(mm float64) string {
+	f := d.Round(math.Abs(mm))
+	return Signed(f, mm < 0 && f != d.Round(0))
+}
+
 // Unit returns the unit of bare length figures.
 func (d *Data) Unit() string { return d.Style.LengthUnit() }
 

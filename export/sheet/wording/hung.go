@@ -23,20 +23,20 @@ func englishHung() Hung {
 			Caption: "Seen from above, from the right of the foot end.",
 			Title:   "The hung hammock in space",
 			Desc: "A trough of cloth between two cords, held open by two bars %s apart, narrowest near the middle, its walls at %s; " +
-				"past each bar the tail's walls rise and close in towards the hook.",
+				"past each bar the tail's walls rise and close in towards the apex.",
 		},
 		Side: Picture{
 			Caption: "From the side, head to the left. Heights are above the bed's bottom line.",
 			Title:   "The hung hammock from the side",
-			Desc: "Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the head hook, %s above " +
-				"it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot hook at %s. " +
+			Desc: "Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the head apex, %s above " +
+				"it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot apex at %s. " +
 				"Hang angles %s at the head, %s at the foot.",
 		},
 		Above: Picture{
 			Caption: "From above.",
 			Title:   "The hung hammock from above",
 			Desc: "Plan. The cords stand %s apart at the head bar, close in to %s near the middle, open to %s at the foot bar and " +
-				"meet at the hooks. Legs from bar tip to hook: %s at the head, %s at the foot.",
+				"meet at the apexes. Legs from bar tip to apex: %s at the head, %s at the foot.",
 		},
 		Across: Picture{
 			Caption: "From the foot end, looking to the head: the sections at both bars and at mid-bay.",
@@ -76,7 +76,7 @@ func englishEnds() Ends {
 type Place struct {
 	Caption string // distance
 
-	Anchor, AnchorAbove, Line, Apex, ApexAbove, Pull, Weight, Lowest, Edge, Beyond, Ridge, Covers string
+	Anchor, AnchorAbove, Line, Apex, ApexAbove, Pull, Weight, Most, Lowest, Edge, Beyond, Ridge, Covers string
 }
 
 func englishPlace() Place {
@@ -89,6 +89,7 @@ func englishPlace() Place {
 		ApexAbove:   "the one apex above the other",
 		Pull:        "pull along the line",
 		Weight:      "the same as a weight",
+		Most:        "largest pull along the line, any state",
 		Lowest:      "bed's lowest point above ground",
 		Edge:        "side cord at mid-bay above ground",
 		Beyond:      "the higher anchor stands above the height given by",

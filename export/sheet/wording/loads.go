@@ -90,7 +90,9 @@ type Guests struct {
 	Columns [10]string
 	Cannot  string // guest, why the bed does not rest
 	Least   string // guest, check that is nearest to what it requires, its margin, required
+	AtMost  string // likewise where a value is missing, so that the margin may be less
 	Unmet   string // likewise of one that is not met
+	Unknown string // guest, of whom no margin is known
 	How     string
 }
 
@@ -101,9 +103,10 @@ func englishGuests() Guests {
 			"pull at the head", "pull at the foot", "side cord"},
 		Cannot: "%s: the bed is not found at rest: %s",
 		Least:  "%s: least margin: %s %s, required %s",
-		Unmet:  "%s: not met: %s has margin %s, required %s",
+		AtMost: "%s: least margin of what is known: %s at most %s, required %s",
+		Unmet:  "%s: not met: %s has margin %s, required %s", Unknown: "%s: no margin is known",
 		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, height that " +
-			"of mid-bay; hang lines and anchors stay as they were set for the sleeper",
+			"of mid-bay; across it lies level, for one in the middle; hang lines and anchors stay as they were set for the sleeper",
 	}
 }
 
