@@ -12,7 +12,6 @@ import (
 type Format struct {
 	Name   string // as it is asked for
 	Ending string // of file names, with its dot
-	About  string // what it is for, a few words
 
 	// Drives says that the files move a machine: they follow [Options.Axes] and are
 	// bound by the machine's bed.

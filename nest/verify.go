@@ -17,14 +17,38 @@ const slack = 1e-9
 type LayError struct {
 	Item, Copy           int
 	OtherItem, OtherCopy int // item and copy of the second piece; −1 where there is none
-	Reason               string
+	Breach               Breach
+}
+
+// Breach is what a placement does that it may not.
+type Breach int
+
+// The breaches of a lay.
+const (
+	NotAsked    Breach = iota // there is no such piece, or it lies twice
+	NotPlaced                 // the piece lies nowhere
+	NotFinite                 // it lies at no finite place
+	Mirrored                  // although it may not be, or the reverse
+	Turned                    // by an angle that is not allowed
+	PastEdge                  // it reaches past the edge
+	OnKeepOut                 // it covers a keep-out area
+	Overlapping               // two overlap
+	TooClose                  // two lie closer than the gap
+	BreachCount               // how many there are
+)
+
+// String returns what it is called in an error.
+func (b Breach) String() string {
+	return [BreachCount]string{"not asked for, or placed twice", "not placed", "not at a finite place",
+		"mirrored although it may not be, or the reverse", "turned by an angle that is not allowed", "reaches past the edge",
+		"covers a keep-out area", "overlap", "closer than the gap"}[b]
 }
 
 func (e *LayError) Error() string {
 	if e.OtherItem < 0 {
-		return fmt.Sprintf("item %d copy %d: %s", e.Item, e.Copy, e.Reason)
+		return fmt.Sprintf("item %d copy %d: %s", e.Item, e.Copy, e.Breach)
 	}
-	return fmt.Sprintf("item %d copy %d and item %d copy %d: %s", e.Item, e.Copy, e.OtherItem, e.OtherCopy, e.Reason)
+	return fmt.Sprintf("item %d copy %d and item %d copy %d: %s", e.Item, e.Copy, e.OtherItem, e.OtherCopy, e.Breach)
 }
 
 // Verify checks a lay on a strip: every copy of every item placed once in an
@@ -79,14 +103,14 @@ func complete(items []Item, lay Lay) error {
 	for _, p := range lay.Placements {
 		k := key{p.Item, p.Copy}
 		if p.Item < 0 || p.Item >= len(items) || p.Copy < 0 || p.Copy >= items[p.Item].Demand || seen[k] {
-			return &LayError{p.Item, p.Copy, -1, 0, "not asked for, or placed twice"}
+			return &LayError{p.Item, p.Copy, -1, 0, NotAsked}
 		}
 		seen[k] = true
 	}
 	for i, it := range items {
 		for c := range it.Demand {
 			if !seen[key{i, c}] {
-				return &LayError{i, c, -1, 0, "not placed"}
+				return &LayError{i, c, -1, 0, NotPlaced}
 			}
 		}
 	}
@@ -95,23 +119,23 @@ func complete(items []Item, lay Lay) error {
 
 // alone checks one piece against its allowed turns, the edges and the keep-outs.
 func alone(it Item, b Bed, l laid) error {
-	fault := func(reason string) error { return &LayError{l.Item, l.Copy, -1, 0, reason} }
+	fault := func(b Breach) error { return &LayError{l.Item, l.Copy, -1, 0, b} }
 	if !l.box.Min.Finite() || !l.box.Max.Finite() {
-		return fault("not at a finite place")
+		return fault(NotFinite)
 	}
 	if l.Motion.Mirror != it.mirrored(l.Copy) {
-		return fault("mirrored although it may not be, or the reverse")
+		return fault(Mirrored)
 	}
 	if !it.allows(l.Motion.Turn) {
-		return fault("turned by an angle that is not allowed")
+		return fault(Turned)
 	}
 	stock := geom.Box{Max: geom.Pt(b.Width, b.Height)}
 	if !stock.ContainsBox(l.box) || !stock.Expanded(float64(slack*b.Height)-b.Margin).ContainsBox(l.box) {
-		return fault("reaches past the edge")
+		return fault(PastEdge)
 	}
 	for _, k := range b.KeepOut {
 		if l.box.Overlaps(k) && exact.Overlap(l.rings, []geom.Ring{k.Ring()}) {
-			return fault("covers a keep-out area")
+			return fault(OnKeepOut)
 		}
 	}
 	return nil
@@ -138,12 +162,12 @@ func apart(l, m laid, b Bed) error {
 	if l.Bed != m.Bed || !l.box.Expanded(b.Gap).Overlaps(m.box) {
 		return nil
 	}
-	fault := func(reason string) error { return &LayError{l.Item, l.Copy, m.Item, m.Copy, reason} }
+	fault := func(b Breach) error { return &LayError{l.Item, l.Copy, m.Item, m.Copy, b} }
 	if l.box.Overlaps(m.box) && exact.Overlap(l.rings, m.rings) {
-		return fault("overlap")
+		return fault(Overlapping)
 	}
 	if b.Gap > 0 && exact.Distance(l.rings, m.rings, b.Gap) < b.Gap-float64(slack*b.Height) {
-		return fault("closer than the gap")
+		return fault(TooClose)
 	}
 	return nil
 }

@@ -12,7 +12,7 @@ import (
 
 // Format returns DXF with a layer for each kind of work as a format of files.
 func Format() export.Format {
-	return export.Format{Name: "dxf", Ending: ".dxf", About: "CAD programs", SizeUnsure: true, SetUp: setUp}
+	return export.Format{Name: "dxf", Ending: ".dxf", SizeUnsure: true, SetUp: setUp}
 }
 
 // setUp chooses chords, or arcs where the machine asks for them. Arcs are read back
@@ -30,7 +30,7 @@ func setUp(m design.Machine, _ export.Material) (export.Codec, error) {
 // is read back by what each numbered layer stands for.
 func PatternFormat() export.Format {
 	return export.Format{
-		Name: "pattern", Ending: ".pattern.dxf", About: "sewn-product pattern exchange (ASTM D6673)",
+		Name: "pattern", Ending: ".pattern.dxf",
 		PiecesOnly: true, SizeUnsure: true,
 		SetUp: setUpPattern,
 	}

@@ -16,7 +16,7 @@ import (
 // tool, beside the lines and with lead-ins.
 func Format() export.Format {
 	return export.Format{
-		Name: "gcode", Ending: ".ngc", About: "lasers, routers and drag knives on CNC controllers", Drives: true, SetUp: setUp,
+		Name: "gcode", Ending: ".ngc", Drives: true, SetUp: setUp,
 	}
 }
 

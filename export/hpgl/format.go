@@ -13,7 +13,7 @@ import (
 
 // Format returns HP-GL/2 as a format of files.
 func Format() export.Format {
-	return export.Format{Name: "hpgl", Ending: ".plt", About: "pen and roll plotters, knife plotters", Drives: true, Pens: true, SetUp: setUp}
+	return export.Format{Name: "hpgl", Ending: ".plt", Drives: true, Pens: true, SetUp: setUp}
 }
 
 // setUp takes the machine's own pens.

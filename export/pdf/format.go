@@ -14,7 +14,7 @@ import (
 
 // Format returns PDF, of whole sheets or divided into pages, as a format of files.
 func Format() export.Format {
-	return export.Format{Name: "pdf", Ending: ".pdf", About: "printers and print shops, at true size", SetUp: setUp}
+	return export.Format{Name: "pdf", Ending: ".pdf", SetUp: setUp}
 }
 
 // setUp chooses whole sheets, or pages where the machine takes a paper.

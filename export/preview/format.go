@@ -14,7 +14,7 @@ import (
 // Format returns PNG as a format of files.
 func Format() export.Format {
 	return export.Format{
-		Name: "png", Ending: ".png", About: "a picture to look at",
+		Name: "png", Ending: ".png",
 		SetUp: export.Always(export.Codec{Write: Write, Read: Read, Keeps: export.Size, Tolerance: 1, Faults: faults}),
 	}
 }

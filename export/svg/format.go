@@ -9,7 +9,7 @@ import (
 // Format returns SVG as a format of files.
 func Format() export.Format {
 	return export.Format{
-		Name: "svg", Ending: ".svg", About: "laser cutters, browsers, drawing programs",
+		Name: "svg", Ending: ".svg",
 		SetUp: export.Always(export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 1e-4, Layers: layers, Faults: faults}),
 	}
 }

@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
-	"fmt"
 	"path/filepath"
 	"strings"
 
@@ -129,7 +128,7 @@ func (k kept) fill(o *proveOptions, folder string, args []string) ([]string, str
 func readKept(note string) (kept, error) {
 	var k kept
 	if err := json.Unmarshal([]byte(note), &k); err != nil {
-		return k, fmt.Errorf("what it keeps of a run of cut cannot be read: %w", err)
+		return k, ends(Disagree, RunUnread, err)
 	}
 	return k, nil
 }

@@ -33,6 +33,18 @@ type told struct {
 	with []any
 }
 
+// series are things to say with commas between.
+type series []told
+
+// reason says what an error is, in the words of a run where it is one of its own.
+func (w Words) reason(err error) string {
+	var with status
+	if errors.As(err, &with) {
+		return strings.Join(w.lines(with.said), "\n")
+	}
+	return w.failure(err)
+}
+
 // words returns the words of a run.
 func (s Streams) words() Words {
 	if s.Words == nil {
@@ -53,6 +65,10 @@ func (w Words) text(t told) string {
 			with[i] = w.text(a)
 		case []told:
 			with[i] = strings.Join(w.lines(a), "")
+		case series:
+			with[i] = strings.Join(w.lines(a), ", ")
+		case error:
+			with[i] = w.reason(a)
 		default:
 			with[i] = a
 		}

@@ -4,7 +4,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"slingloft/export/format"
 	"slingloft/export/whole"
@@ -21,22 +20,22 @@ func knownIn(folder string) map[string]whole.Known {
 }
 
 // about says how a run's files were cut.
-func (k kept) about(folder string) string {
+func (k kept) about(folder string) told {
 	if k.Machine != "" {
-		return "cut at " + k.At + " for " + to(folder, k.Machine)
+		return told{CutFor, []any{k.At, to(folder, k.Machine)}}
 	}
-	return "cut at " + k.At + " for the design's machine"
+	return told{CutForOwn, []any{k.At}}
 }
 
 // cause says why files that nobody changed may not be as they should be now.
-func (r run) cause(now design.Machine) string {
-	if r.kept == nil {
-		return ""
+func (r run) cause(now design.Machine) []told {
+	switch {
+	case r.kept == nil:
+		return nil
+	case r.kept.Settings != "" && r.kept.Settings != settingsOf(now):
+		return []told{{what: MachineSetOtherwise}}
 	}
-	if r.kept.Settings != "" && r.kept.Settings != settingsOf(now) {
-		return "the machine is set otherwise now"
-	}
-	return "what it was made from, or by, is another now"
+	return []told{{what: SourceIsAnother}}
 }
 
 // mixed says which sheets in a folder do not belong together, for they were cut at
@@ -45,7 +44,7 @@ func (r run) cause(now design.Machine) string {
 func mixed(folder, as string) (told, bool) {
 	type kind struct{ at, settings string }
 	var kinds []kind
-	var first, about []string
+	var parts series
 	formats, err := formatsIn(folder, as)
 	if err != nil {
 		return told{}, false
@@ -58,17 +57,13 @@ func mixed(folder, as string) (told, bool) {
 			continue
 		}
 		if is := (kind{was.At, was.Settings}); !slices.Contains(kinds, is) {
-			kinds, first, about = append(kinds, is), append(first, k.Name), append(about, was.about(folder))
+			kinds, parts = append(kinds, is), append(parts, told{FileHow, []any{k.Name, was.about(folder)}})
 		}
 	}
 	if len(kinds) < 2 {
 		return told{}, false
 	}
-	var parts []string
-	for i, name := range first {
-		parts = append(parts, name+" "+about[i])
-	}
-	return told{NotTogether, []any{folder, strings.Join(parts, ", ")}}, true
+	return told{NotTogether, []any{folder, parts}}, true
 }
 
 // sayMixed warns of sheets in a folder that do not belong together.

@@ -36,7 +36,7 @@ type output struct {
 	known map[string]whole.Known // what the folder's record says, by the names of files; for proofs
 	trial *piece.Stock           // what a machine is tried on, whatever the drawings are called; nil: as they are called
 
-	cause string // why files that nobody changed may not be as they should be
+	cause []told // why files that nobody changed may not be as they should be
 }
 
 // outputOf returns how a design's sheets are written at a scale, as it is written

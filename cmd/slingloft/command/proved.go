@@ -14,6 +14,15 @@ import (
 	"slingloft/outline/design"
 )
 
+// What came of a file, as documents call it.
+const (
+	agrees     = "agrees"
+	differs    = "differs"
+	missing    = "missing"
+	strange    = "not due"
+	unreadable = "unreadable"
+)
+
 // proved is what came of one file.
 type proved struct {
 	code  int    // exit status that it earns
@@ -36,7 +45,7 @@ func (o output) prove(drawings []export.Drawing) ([]proved, error) {
 	files, err := sheetsIn(o.folder)
 	for _, f := range files {
 		if !isDue[f.name] && slices.Contains(o.formats, f.format) {
-			out = append(out, notDue(f, o.stray(f.name)))
+			out = append(out, notDue(f, o.say.text(o.stray(f.name))))
 		}
 	}
 	return out, err
@@ -62,36 +71,38 @@ func judgedFiles(files []proved) error {
 // proveOne compares one file.
 func (o output) proveOne(f dueFile) proved {
 	about := document.Proved{Name: f.name(), Format: f.format.Name, Sheet: f.sheet}
-	fails := func(code int, verdict, text string) proved {
+	fails := func(code int, verdict string, why told) proved {
+		text := o.say.text(why)
 		about.Verdict, about.Faults = verdict, []string{text}
 		return proved{code, text, about}
 	}
 	data, err := readFile(filepath.Join(o.folder, f.name()))
 	if errors.Is(err, fs.ErrNotExist) {
-		return fails(Disagree, "missing", "is missing")
+		return fails(Disagree, missing, told{what: IsMissing})
 	}
 	if err != nil {
-		return fails(Failed, "unreadable", err.Error())
+		return fails(Failed, unreadable, told{Because, []any{err}})
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
 	if lacks := o.lacks(err, o.stockOf(f.drawing.Name)); len(lacks) > 0 {
-		return fails(Disagree, "not due", "is not due: "+design.English().Found(lacks[0].Found))
+		return fails(Disagree, strange, told{IsNotDue, []any{design.English().Found(lacks[0].Found)}})
 	}
 	if err != nil {
-		return fails(Failed, "unreadable", "cannot be read: "+err.Error())
+		return fails(Failed, unreadable, told{CannotBeRead, []any{err}})
 	}
-	about.Verdict, about.Agrees, about.Faults = "agrees", r.Agrees(), append([]string{}, o.say.Files.All(r.Faults)...)
+	about.Verdict, about.Agrees, about.Faults = agrees, r.Agrees(), append([]string{}, o.say.Files.All(r.Faults)...)
 	about.Changed = o.changed(f.name(), data)
 	about.Lines, about.Worst, about.Where, about.Limit = r.Lines, r.Worst, r.Where, r.Limit
 	about.Found, about.Due = measures(r.Found), measures(r.Due)
-	if !r.Agrees() {
-		about.Verdict = "differs"
-		return proved{Disagree, r.Text(o.say.Files) + o.since(about.Changed), about}
+	text := r.Text(o.say.Files)
+	switch {
+	case !r.Agrees():
+		about.Verdict = differs
+		return proved{Disagree, o.since(text, about.Changed), about}
+	case about.Changed:
+		text = o.since(text, true)
 	}
-	if about.Changed {
-		return proved{Done, r.Text(o.say.Files) + o.since(true), about}
-	}
-	return proved{Done, r.Text(o.say.Files), about}
+	return proved{Done, text, about}
 }
 
 // changed reports whether a file is not what was written, as far as the folder's record
@@ -102,28 +113,27 @@ func (o output) changed(name string, data []byte) bool {
 	return ok && k.Sum != hex.EncodeToString(sum[:])
 }
 
-// since says whether a file was changed.
-func (o output) since(changed bool) string {
+// since says of a file, beside what is said already, whether it was changed.
+func (o output) since(text string, changed bool) string {
 	switch {
 	case changed:
-		return "; it was changed since it was written"
-	case o.cause != "":
-		return "; it was not changed since it was written: " + o.cause
+		return o.say.text(told{WasChanged, []any{text}})
+	case len(o.cause) > 0:
+		return o.say.text(told{WasNotChanged, []any{text, o.cause}})
 	}
-	return ""
+	return text
 }
 
 // stray says why a file that is named like a sheet is not due.
-func (o output) stray(name string) string {
+func (o output) stray(name string) told {
 	k, ok := o.known[name]
 	if !ok {
-		return "is not due: it belongs to another run or design"
+		return told{what: OfAnother}
 	}
-	text := "is not due: it is left over from an earlier run"
 	if was, err := readKept(k.Note); err == nil && was.At != "" {
-		text += ", " + was.about(o.folder)
+		return told{OfEarlierCut, []any{was.about(o.folder)}}
 	}
-	return text
+	return told{what: OfEarlier}
 }
 
 func measures(m prove.Measures) *document.Measures {
@@ -148,5 +158,5 @@ func (o output) stale(why string) ([]proved, error) {
 
 // notDue is a file that belongs to no sheet.
 func notDue(f sheetFile, why string) proved {
-	return proved{Disagree, why, document.Proved{Name: f.name, Format: f.format, Sheet: f.stem, Verdict: "not due", Faults: []string{why}}}
+	return proved{Disagree, why, document.Proved{Name: f.name, Format: f.format, Sheet: f.stem, Verdict: strange, Faults: []string{why}}}
 }

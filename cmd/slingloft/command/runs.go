@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"context"
 	"errors"
-	"fmt"
 	"io/fs"
 	"path/filepath"
 	"slices"
@@ -84,7 +83,7 @@ func (r run) prove(ctx context.Context, folder string, args []string, o proveOpt
 	}
 	p, o2, err := o.load(args)
 	if errors.Is(err, fs.ErrNotExist) && out.said != "" {
-		err = fmt.Errorf("%w; it was cut with %s: name what has another place now", err, out.said)
+		err = ends(Failed, HasAnotherPlace, err, out.said)
 	}
 	if err != nil {
 		return out, err
@@ -94,7 +93,7 @@ func (r run) prove(ctx context.Context, folder string, args []string, o proveOpt
 	out.output.folder, out.output.formats = folder, r.formats
 	out.output.known, out.output.cause = knownIn(folder), r.cause(o2.machine)
 	if r.kept != nil && r.digest != p.Digest {
-		out.files, err = out.output.stale(fmt.Sprintf("was cut for design %s, which is %s now", r.digest, p.Digest))
+		out.files, err = out.output.stale(w.text(told{OfOtherDesign, []any{r.digest, p.Digest}}))
 		return out, err
 	}
 	l, err := r.lay(ctx, folder, &p)
@@ -121,7 +120,7 @@ func (r run) lay(ctx context.Context, folder string, p *work.Plan) (work.Lays, e
 	}
 	l, err := p.Restore(r.kept.Lay)
 	if err != nil {
-		return l, unsound(folder, fmt.Errorf("the lay that it keeps is not sound on this stock: %w", err))
+		return l, unsound(folder, ends(Disagree, LayUnsound, err))
 	}
 	return l, nil
 }

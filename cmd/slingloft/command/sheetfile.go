@@ -3,7 +3,6 @@ package command
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -76,10 +75,10 @@ func readFile(path string) ([]byte, error) {
 	defer f.Close()
 	data, err := io.ReadAll(io.LimitReader(f, maxBytes+1))
 	if err != nil {
-		return nil, errors.New("cannot be read")
+		return nil, ends(Failed, NotRead)
 	}
 	if len(data) > maxBytes {
-		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
+		return nil, ends(Failed, LargerThan, maxBytes>>20)
 	}
 	return data, nil
 }

@@ -58,7 +58,7 @@ func readAtMost(name string, limit int64) ([]byte, error) {
 	defer f.Close()
 	data, err := io.ReadAll(io.LimitReader(f, limit))
 	if err != nil {
-		return nil, fmt.Errorf("%s: cannot be read as a design file", name)
+		return nil, ends(Failed, NoDesignFile, name)
 	}
 	return data, nil
 }

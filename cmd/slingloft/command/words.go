@@ -83,13 +83,37 @@ const (
 	RecordBroken // file, why
 	AsItWasCut   // flags
 	ZeroAt       // corner, width, height
+	LargerThan   // MB
+	NoDesignFile // name
+)
+
+// Of files that are proved.
+const (
+	IsMissing           Message = iota + NoDesignFile + 1
+	IsNotDue                    // why
+	Because                     // why, alone
+	CannotBeRead                // why
+	WasChanged                  // what is said of the file
+	WasNotChanged               // likewise, [MachineSetOtherwise] or [SourceIsAnother]
+	MachineSetOtherwise         //
+	SourceIsAnother             //
+	OfAnother                   // run or design
+	OfEarlier                   // run
+	OfEarlierCut                // [CutFor] or [CutForOwn]
+	OfOtherDesign               // digest, now
+	CutFor                      // scale, machine
+	CutForOwn                   // scale
+	FileHow                     // file, one of these
+	RunUnread                   // why
+	LayUnsound                  // why
+	HasAnotherPlace             // what is not there, flags
 )
 
 // Of what was made.
 const (
-	DesignOf   Message = iota + ZeroAt + 1 // name, digest
-	ClothLaid                              // pieces, length, width, use in %
-	BoardsLaid                             // parts, sheets
+	DesignOf   Message = iota + HasAnotherPlace + 1 // name, digest
+	ClothLaid                                       // pieces, length, width, use in %
+	BoardsLaid                                      // parts, sheets
 	HangLow
 	BroughtIn // name, width, height, [OneHole] and so on
 	OneHole
@@ -123,7 +147,7 @@ const (
 // English returns the words in English.
 func English() Words {
 	all := map[Message]string{}
-	for _, some := range []map[Message]string{englishUsage(), englishFiles(), englishMade()} {
+	for _, some := range []map[Message]string{englishUsage(), englishFiles(), englishProved(), englishMade()} {
 		for m, text := range some {
 			all[m] = text
 		}
@@ -222,6 +246,31 @@ func englishFiles() map[Message]string {
 		RecordBroken:   "%s: %v; slingloft cut writes it anew",
 		AsItWasCut:     "as it was cut: %s",
 		ZeroAt:         "zero: the %s of the stock, which is %s wide and %s high",
+		LargerThan:     "larger than %d MB",
+		NoDesignFile:   "%s: cannot be read as a design file",
+	}
+}
+
+func englishProved() map[Message]string {
+	return map[Message]string{
+		IsMissing:           "is missing",
+		IsNotDue:            "is not due: %s",
+		Because:             "%s",
+		CannotBeRead:        "cannot be read: %s",
+		WasChanged:          "%s; it was changed since it was written",
+		WasNotChanged:       "%s; it was not changed since it was written: %s",
+		MachineSetOtherwise: "the machine is set otherwise now",
+		SourceIsAnother:     "what it was made from, or by, is another now",
+		OfAnother:           "is not due: it belongs to another run or design",
+		OfEarlier:           "is not due: it is left over from an earlier run",
+		OfEarlierCut:        "is not due: it is left over from an earlier run, %s",
+		OfOtherDesign:       "was cut for design %s, which is %s now",
+		CutFor:              "cut at %s for %s",
+		CutForOwn:           "cut at %s for the design's machine",
+		FileHow:             "%s %s",
+		RunUnread:           "what it keeps of a run of cut cannot be read: %s",
+		LayUnsound:          "the lay that it keeps is not sound on this stock: %s",
+		HasAnotherPlace:     "%s; it was cut with %s: name what has another place now",
 	}
 }
 

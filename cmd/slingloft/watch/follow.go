@@ -111,7 +111,7 @@ func cannotRead(path string, err error) string {
 	if errors.As(err, &p) {
 		err = p.Err
 	}
-	return fmt.Sprintf("%s: %v", path, err)
+	return fmt.Sprintf(English().Unread, path, err)
 }
 
 // drawer draws a design's sheet, at first without its lay, then with it.

@@ -52,6 +52,7 @@ const policy = "default-src 'none'; script-src 'self'; style-src 'self'; connect
 
 // wrap guards a handler.
 func (g guard) wrap(next http.Handler) http.Handler {
+	say := English()
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		head := w.Header()
 		head.Set("Content-Security-Policy", policy)
@@ -65,11 +66,11 @@ func (g guard) wrap(next http.Handler) http.Handler {
 		site := r.Header.Get("Sec-Fetch-Site")
 		switch {
 		case !g.known(r.Host):
-			http.Error(w, "this page is served under its address only", http.StatusForbidden)
+			http.Error(w, say.AddressOnly, http.StatusForbidden)
 		case origin != "" && !sameOrigin(origin, r.Host), origin == "" && acts:
-			http.Error(w, "only the page itself may ask this", http.StatusForbidden)
+			http.Error(w, say.PageOnly, http.StatusForbidden)
 		case r.URL.Path != "/" && site != "" && site != "same-origin" && site != "none":
-			http.Error(w, "only the page itself may ask this", http.StatusForbidden)
+			http.Error(w, say.PageOnly, http.StatusForbidden)
 		default:
 			next.ServeHTTP(w, r)
 		}

@@ -60,7 +60,7 @@ func events(w http.ResponseWriter, r *http.Request, h *hub) {
 	c, end := h.listen()
 	defer end()
 	if c == nil {
-		http.Error(w, "too many pages are open", http.StatusServiceUnavailable)
+		http.Error(w, English().TooManyPages, http.StatusServiceUnavailable)
 		return
 	}
 	out := http.NewResponseController(w)
@@ -103,12 +103,12 @@ const mostTry = 4 << 10
 func serveTry(w http.ResponseWriter, r *http.Request, s state) {
 	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostTry))
 	if err != nil {
-		http.Error(w, "too much to try", http.StatusRequestEntityTooLarge)
+		http.Error(w, English().TooMuch, http.StatusRequestEntityTooLarge)
 		return
 	}
 	form, err := url.ParseQuery(string(data))
 	if err != nil || s.Version == 0 {
-		http.Error(w, "nothing to try", http.StatusBadRequest)
+		http.Error(w, English().Nothing, http.StatusBadRequest)
 		return
 	}
 	other := map[string]string{}

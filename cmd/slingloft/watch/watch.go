@@ -36,7 +36,7 @@ func Serve(ctx context.Context, o Options) error {
 	}
 	l, err := net.Listen("tcp", o.Address)
 	if err != nil {
-		return fmt.Errorf("%w; another address can be named with --addr, and 127.0.0.1:0 takes any free port", err)
+		return fmt.Errorf(English().OtherAddress, err)
 	}
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()

@@ -6,6 +6,14 @@ import "slingloft/outline/design"
 type Words struct {
 	Fields map[design.Key]string // of dimensions that can be tried
 	Wrong  string                // of a field: its name, what is wrong
+	Unread string                // file, why
+
+	OtherAddress string // why the page is not served at its address
+	TooManyPages string // open
+	TooMuch      string // to try
+	Nothing      string // to try
+	AddressOnly  string // the page is served under
+	PageOnly     string // may ask this
 }
 
 // English returns the words in English.
@@ -28,6 +36,9 @@ func English() Words {
 			design.KeyBedHeadLeg:       "head leg",
 			design.KeyBedFootLeg:       "foot leg",
 		},
-		Wrong: "%s: %v",
+		Wrong: "%s: %v", Unread: "%s: %v",
+		OtherAddress: "%w; another address can be named with --addr, and 127.0.0.1:0 takes any free port",
+		TooManyPages: "too many pages are open", TooMuch: "too much to try", Nothing: "nothing to try",
+		AddressOnly: "this page is served under its address only", PageOnly: "only the page itself may ask this",
 	}
 }

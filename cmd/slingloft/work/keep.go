@@ -45,32 +45,33 @@ func spots(pieces []piece.Piece, l nest.Lay) []Spot {
 // of every lay: a place that is missing, unknown, off the stock or over another is an
 // error that names the pieces. The lays tell nothing of their densities.
 func (p *Plan) Restore(k Kept) (Lays, error) {
-	cloth, err := restored(p.cloth(), k.Cloth)
+	say := p.Words.Keeping
+	cloth, err := say.restored(p.cloth(), k.Cloth)
 	if err != nil {
-		return Lays{}, fmt.Errorf("cloth: %w", err)
+		return Lays{}, fmt.Errorf(say.Cloth, err)
 	}
-	boards, err := restored(p.boards(), k.Boards)
+	boards, err := say.restored(p.boards(), k.Boards)
 	if err != nil {
-		return Lays{}, fmt.Errorf("templates: %w", err)
+		return Lays{}, fmt.Errorf(say.Boards, err)
 	}
 	out := Lays{Cloth: cloth, Boards: boards}
 	out.Cloth.Length = k.Length
 	if out.Cloth.Beds > 1 {
-		return out, errors.New("cloth: there is one roll, no other bed")
+		return out, fmt.Errorf(say.Cloth, errors.New(say.OneRoll))
 	}
 	onCloth, onBoards := p.Verify(out)
 	if onCloth != nil {
-		return out, fmt.Errorf("cloth: %w", named(onCloth, p.cloth()))
+		return out, fmt.Errorf(say.Cloth, say.named(onCloth, p.cloth()))
 	}
 	if len(p.boards()) > 0 && onBoards != nil {
-		return out, fmt.Errorf("templates: %w", named(onBoards, p.boards()))
+		return out, fmt.Errorf(say.Boards, say.named(onBoards, p.boards()))
 	}
 	return out, nil
 }
 
 // restored puts the pieces back in their places. Beds have to follow each other, with
 // something on each.
-func restored(pieces []piece.Piece, spots []Spot) (nest.Lay, error) {
+func (w KeepingWords) restored(pieces []piece.Piece, spots []Spot) (nest.Lay, error) {
 	item := map[string]int{}
 	for i, p := range pieces {
 		item[p.ID] = i
@@ -80,7 +81,7 @@ func restored(pieces []piece.Piece, spots []Spot) (nest.Lay, error) {
 	for _, s := range spots {
 		i, ok := item[s.Piece]
 		if !ok {
-			return out, fmt.Errorf("there is no piece %.40q", s.Piece)
+			return out, fmt.Errorf(w.Unknown, s.Piece)
 		}
 		m := geom.Motion{Mirror: s.Mirror, Turn: s.Turn, Shift: geom.Pt(s.At[0], s.At[1])}
 		out.Placements = append(out.Placements, nest.Placement{Item: i, Copy: s.Copy, Bed: s.Bed, Motion: m})
@@ -88,7 +89,7 @@ func restored(pieces []piece.Piece, spots []Spot) (nest.Lay, error) {
 	}
 	for n := range len(used) {
 		if !used[n] {
-			return out, fmt.Errorf("nothing lies on bed %d, although there are %d", n+1, len(used))
+			return out, fmt.Errorf(w.EmptyBed, n+1, len(used))
 		}
 	}
 	out.Beds = len(used)
@@ -96,22 +97,22 @@ func restored(pieces []piece.Piece, spots []Spot) (nest.Lay, error) {
 }
 
 // named says of the pieces of a faulty lay what they are called.
-func named(err error, pieces []piece.Piece) error {
+func (w KeepingWords) named(err error, pieces []piece.Piece) error {
 	var at *nest.LayError
 	if !errors.As(err, &at) {
 		return err
 	}
 	name := func(item, copy int) string {
 		if item < 0 || item >= len(pieces) {
-			return "a piece"
+			return w.Some
 		}
 		if pieces[item].Count > 1 {
-			return fmt.Sprintf("%s, copy %d", pieces[item].ID, copy+1)
+			return fmt.Sprintf(w.Copy, pieces[item].ID, copy+1)
 		}
 		return pieces[item].ID
 	}
 	if at.OtherItem < 0 {
-		return fmt.Errorf("%s: %s", name(at.Item, at.Copy), at.Reason)
+		return fmt.Errorf(w.Breach, name(at.Item, at.Copy), w.Breaches[at.Breach])
 	}
-	return fmt.Errorf("%s and %s: %s", name(at.Item, at.Copy), name(at.OtherItem, at.OtherCopy), at.Reason)
+	return fmt.Errorf(w.Between, name(at.Item, at.Copy), name(at.OtherItem, at.OtherCopy), w.Breaches[at.Breach])
 }

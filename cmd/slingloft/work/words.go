@@ -1,6 +1,7 @@
 package work
 
 import (
+	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/words"
 )
@@ -13,6 +14,20 @@ type Words struct {
 	Design   design.Words       // what is wrong with a design
 	Mend     MendWords
 	Proposal ProposalWords
+	Keeping  KeepingWords
+}
+
+// KeepingWords says what is wrong with places that were kept; see [Plan.Restore].
+type KeepingWords struct {
+	Cloth, Boards string // what is wrong on it
+	OneRoll       string
+	Unknown       string // name of a piece
+	EmptyBed      string // its number, how many there are
+	Some          string // a piece without a name
+	Copy          string // piece, number
+	Breach        string // piece, what it does
+	Between       string // piece, another, what they do
+	Breaches      map[nest.Breach]string
 }
 
 // MendWords says what would meet a margin; see [Plan.Mend].
@@ -65,5 +80,16 @@ func English() Words {
 			Both: "%s; %s",
 		},
 		Proposal: englishProposal(),
+		Keeping: KeepingWords{
+			Cloth: "cloth: %w", Boards: "templates: %w", OneRoll: "there is one roll, no other bed",
+			Unknown: "there is no piece %.40q", EmptyBed: "nothing lies on bed %d, although there are %d",
+			Some: "a piece", Copy: "%s, copy %d", Breach: "%s: %s", Between: "%s and %s: %s",
+			Breaches: map[nest.Breach]string{
+				nest.NotAsked: "not asked for, or placed twice", nest.NotPlaced: "not placed", nest.NotFinite: "not at a finite place",
+				nest.Mirrored: "mirrored although it may not be, or the reverse", nest.Turned: "turned by an angle that is not allowed",
+				nest.PastEdge: "reaches past the edge", nest.OnKeepOut: "covers a keep-out area", nest.Overlapping: "overlap",
+				nest.TooClose: "closer than the gap",
+			},
+		},
 	}
 }
