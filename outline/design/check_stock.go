@@ -117,7 +117,7 @@ func (r *reader) checkHang() {
 		r.bounded(KeyHangHeight, Found(SupportsLow, r.show(KeyHangHeight, h.Bed)), r.above(KeyHangHeight, h.Bed))
 	}
 	if b.Second == LevelAnchors && h.Distance == 0 && r.good(KeyBedLevelAnchors, KeyHangDistance) {
-		r.conflict(KeyBedLevelAnchors, Found(AnchorsNowhere), Say(GiveOrAsk, string(KeyHangDistance), string(KeyBedLevelHooks)))
+		r.conflict(KeyBedLevelAnchors, Found(AnchorsNowhere), Say(GiveOrAsk, string(KeyHangDistance), string(KeyBedLevelApexes)))
 	}
 }
 
@@ -141,8 +141,8 @@ func (r *reader) checkFastening() {
 // checkRoll keeps some of the roll's width.
 func (r *reader) checkRoll() {
 	c := r.design.Cloth
-	if r.good(KeyClothMargin, KeyClothWidth) && 2*c.Margin >= c.Width {
-		r.bounded(KeyClothMargin, Found(MarginsOverRoll, r.show(KeyClothMargin, c.Width)), r.below(KeyClothMargin, c.Width/2))
+	if r.good(KeyClothSelvedgeStrip, KeyClothWidth) && 2*c.Margin >= c.Width {
+		r.bounded(KeyClothSelvedgeStrip, Found(MarginsOverRoll, r.show(KeyClothSelvedgeStrip, c.Width)), r.below(KeyClothSelvedgeStrip, c.Width/2))
 	}
 }
 

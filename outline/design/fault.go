@@ -94,7 +94,18 @@ type Source struct {
 	unit   map[Key]quantity.Unit // in which a quantity was written
 	pounds bool                  // most of the file is in inches and pounds
 	from   map[Key]string        // the shelf of keys whose value stands there
+
+	renamed []Renamed
 }
+
+// Renamed is a key that a file calls as it was called before.
+type Renamed struct {
+	Old, New Key
+	At       Position
+}
+
+// Renamed returns the keys that the file calls as they were called before.
+func (s Source) Renamed() []Renamed { return s.renamed }
 
 // sourceOf returns the source of a file of which nothing is read yet.
 func sourceOf(file string) Source {

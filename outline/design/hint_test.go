@@ -11,14 +11,14 @@ func TestHint(t *testing.T) {
 	}{
 		{Hint{}, ""},
 		{Hint{Say: Say(LeaveOut)}, "leave it out"},
-		{Hint{Bound: span}, "1500 mm or more will do"},
-		{Hint{Bound: kerf}, "0.2 mm or less will do"},
-		{Hint{Bound: kerf, Say: Say(OrSolid)}, "0.2 mm or less will do; leave it out for a solid bar"},
-		{Hint{Bound: kerf, Instead: span}, "0.2 mm or less will do, or a bed.span of 1500 mm"},
+		{Hint{Bound: span}, "use 1500 mm or more"},
+		{Hint{Bound: kerf}, "use 0.2 mm or less"},
+		{Hint{Bound: kerf, Say: Say(OrSolid)}, "use 0.2 mm or less; leave it out for a solid bar"},
+		{Hint{Bound: kerf, Instead: span}, "use 0.2 mm or less, or a bed.span of 1500 mm"},
 		{Hint{Bound: kerf, Instead: span, With: []Key{KeySheetGap}},
-			"0.2 mm or less will do, or a bed.span of 1500 mm; sheet.gap has to change as well"},
+			"use 0.2 mm or less, or a bed.span of 1500 mm; sheet.gap has to change as well"},
 		{Hint{Bound: span, With: []Key{KeyBedHeadLeg, KeyBedFootLeg}},
-			"1500 mm or more will do; bed.head_leg and bed.foot_leg has to change as well"},
+			"use 1500 mm or more; bed.head_leg and bed.foot_leg has to change as well"},
 	} {
 		if got := English().Hint(c.hint); got != c.want {
 			t.Errorf("%+v: %q, want %q", c.hint, got, c.want)

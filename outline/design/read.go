@@ -15,15 +15,19 @@ const MaxSize = 1 << 20
 type keys struct {
 	rows   []row
 	byKey  map[Key]row
-	tables []Key // every table and array of tables, in the order of the schema
+	former map[Key]row // by the name that a key had before
+	tables []Key       // every table and array of tables, in the order of the schema
 	lists  []repeated
 }
 
 // allKeys is the schema with its index, built once; nobody changes what it returns.
 var allKeys = sync.OnceValue(func() keys {
-	k := keys{rows: schema(), byKey: map[Key]row{}, lists: lists()}
+	k := keys{rows: schema(), byKey: map[Key]row{}, former: map[Key]row{}, lists: lists()}
 	for _, r := range k.rows {
 		k.byKey[r.key] = r
+		if r.was != "" {
+			k.former[r.table().In(r.was)] = r
+		}
 		for i, c := range r.key {
 			if c == '.' && !slices.Contains(k.tables, r.key[:i]) {
 				k.tables = append(k.tables, r.key[:i])
@@ -190,6 +194,10 @@ func (r *reader) entry(tableName Key, e *entry) {
 	full := tableName.In(e.name)
 	plainName := !strings.ContainsAny(e.name, ".[")
 	row, isKey := r.keys.byKey[full]
+	if now, renamed := r.keys.former[full]; renamed {
+		row, isKey = now, true
+		r.source.renamed = append(r.source.renamed, Renamed{Old: full, New: now.key, At: e.at})
+	}
 	_, isList := r.keys.list(full)
 	isTable := slices.Contains(r.keys.tables, full)
 	switch {
@@ -270,6 +278,10 @@ func (r *reader) key(row row, e *entry) {
 	if e.value == nil {
 		r.bad[row.key] = true
 		r.fault(e.at, row.key, Found(KeyGivenAsTable), r.line(row))
+		return
+	}
+	if r.source.Given(row.key) { // under the name that it had before, or has now
+		r.fault(e.at, row.key, Found(GivenUnderBoth, row.name(), row.was), Say(KeepOne))
 		return
 	}
 	r.store(row, row.key, *e.value)

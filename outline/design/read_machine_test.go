@@ -27,7 +27,7 @@ func TestReadMachine(t *testing.T) {
 func TestReadMachineFaults(t *testing.T) {
 	tests := []struct{ text, want string }{
 		{"", `m.toml:1:1: machine: the table is missing; write [machine] and its keys below`},
-		{"[machine]\ntool = \"saw\"\n", `m.toml:2:8: machine.tool: "saw" is not known; one of "laser", "router", "knife", "pen" will do`},
+		{"[machine]\ntool = \"saw\"\n", `m.toml:2:8: machine.tool: "saw" is not known; use one of "laser", "router", "knife", "pen"`},
 		{"[machine]\nkerf = 0.2\n", `m.toml:2:8: machine.kerf: 0.2 has no unit`},
 		{"[machine]\nwidht = \"600 mm\"\n", `m.toml:2:1: machine.widht: is not a known key; write width`},
 		{"[machine]\n[sheet]\nname = \"card\"\n", `m.toml:2:2: sheet: is not a known table`},

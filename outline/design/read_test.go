@@ -1,8 +1,10 @@
 package design
 
 import (
+	"bytes"
 	"math"
 	"os"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -121,6 +123,37 @@ func TestStarterFor(t *testing.T) {
 	for _, bad := range []Proposed{{"bed.spam", "1 m", "x."}, {"bed.span", "1510", "x."}, {"bed.span", "9 m", "x."}, {"sleeper.lies", "belly", "x."}} {
 		if _, err := StarterFor(true, false, "x", []Proposed{bad}); err == nil || !strings.HasPrefix(err.Error(), string(bad.Key)+": ") {
 			t.Errorf("%+v: %v", bad, err)
+		}
+	}
+}
+
+// A key that was renamed is read under the name that it had before too, and its file
+// says so; what is told apart by a design's values is the same under either.
+func TestFormerNames(t *testing.T) {
+	_, demo := Demo()
+	for _, row := range []struct {
+		now, before string
+		old, name   Key
+	}{
+		{"\nselvedge_strip = ", "\nmargin = ", "cloth.margin", KeyClothSelvedgeStrip},
+		{"\n[margin]\n", "\n[margin]\nwaived = [\"bar, sitting\"]\n", "margin.waived", KeyMarginAccepted},
+		{"\nhead_tail = ", "\nlevel_hooks = true\nhead_tail = ", "bed.level_hooks", KeyBedLevelApexes},
+	} {
+		old := bytes.Replace(demo, []byte(row.now), []byte(row.before), 1)
+		d, source, err := Read("x.toml", old)
+		if err != nil || bytes.Equal(old, demo) {
+			t.Errorf("%s: %v", row.old, err)
+			continue
+		}
+		if r := source.Renamed(); len(r) != 1 || r[0].Old != row.old || r[0].New != row.name || source.At(row.name).Line != r[0].At.Line {
+			t.Errorf("%s: renamed %+v, its value in line %d", row.old, r, source.At(row.name).Line)
+		}
+		again, source, err := Read("x.toml", Write(d))
+		if err != nil || !reflect.DeepEqual(d, again) || len(source.Renamed()) != 0 {
+			t.Errorf("%s: read again with %v, renamed %v", row.old, err, source.Renamed())
+		}
+		if v := Values(d); !bytes.Contains(v, []byte("\n"+row.old.Name()+" = ")) || bytes.Contains(v, []byte("\n"+row.name.Name()+" = ")) {
+			t.Errorf("%s: values tell of it by another name:\n%s", row.old, v)
 		}
 	}
 }

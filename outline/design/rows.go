@@ -102,7 +102,7 @@ func bedRows() []row {
 		mm, inch string
 		also     string
 	}{
-		{Drop, "Height of the cords at the head bar above the bed's bottom line. One of head_drop, head_girth.", "400 mm", "15 3/4 in", "drop"},
+		{Drop, "Height of the cords at the head bar above the bed bottom. One of head_drop, head_girth.", "400 mm", "15 3/4 in", "drop"},
 		{Girth, "Cloth across the bed at the head bar, cord to cord.", "1210 mm", "47 5/8 in", "girth"},
 	} {
 		name := []Key{KeyBedHeadDrop, KeyBedHeadGirth}[c.section]
@@ -128,10 +128,10 @@ func bedRows() []row {
 		control(number(KeyBedThrust, measured, 1, 50000, value).of(quantity.Force), Thrust).
 			says("Horizontal pull in the cords of one side.", "450 N", "100 lbf").known("tension", "pull"),
 		follow(length(KeyBedFootDrop, 20, 5000, second), FootDrop).
-			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_hooks, level_anchors the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
+			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_apexes, level_anchors the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
 		follow(length(KeyBedFootGirth, 150, 5000, second), FootGirth).
 			says("Cloth across the bed at the foot bar.", "1120 mm", "44 in"),
-		only(KeyBedLevelHooks, LevelHooks, "Both apexes, where the legs' hooks are, hang at the same height. The anchors that the hang lines are tied to then differ a little: their slopes do."),
+		only(KeyBedLevelApexes, LevelHooks, "Both apexes, where the legs meet, hang at the same height. The anchors that the hang lines are tied to then differ a little: their slopes do.").formerly("level_hooks"),
 		only(KeyBedLevelAnchors, LevelAnchors, "Both anchors, on trees or posts, stand at the same height; needs hang.distance, in the middle of which the hammock hangs."),
 		only(KeyBedSameWallAngle, SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
 	)
@@ -167,7 +167,7 @@ func tailRows() []row {
 		leg(KeyBedFootLeg, func(d *Design) *float64 { return &d.Bed.FootLeg },
 			"Length of a leg at the foot.", "800 mm", "31 1/2 in"),
 		measure(KeyBedLift, quantity.Degrees(-5), quantity.Degrees(5), func(d *Design) *quantity.Radians { return &d.Bed.Lift }).
-			says("Slope of the bottom line, positive where the head is higher.", "1 deg", "1 deg").or("0 deg").known("slope", "tilt"),
+			says("Slope of the bed bottom, positive where the head is higher.", "1 deg", "1 deg").or("0 deg").known("slope", "tilt"),
 		{key: KeyBedSideCurve, form: choice, choices: []string{"sleeper", "even", "catenary", "arc"},
 			put: func(d *Design, v any) {
 				d.Bed.Curve = map[string]Curve{"catenary": Catenary, "arc": Arc}[v.(string)]

@@ -41,7 +41,7 @@ func exclusive() []ways {
 	return []ways{
 		{HeadSection, [][]Key{{KeyBedHeadDrop}, {KeyBedHeadGirth}}, true},
 		{BedControl, [][]Key{{KeyBedSideDepth}, {KeyBedHangAngle}, {KeyBedFootHangAngle}, {KeyBedThrust}}, true},
-		{FootCondition, [][]Key{{KeyBedFootDrop}, {KeyBedFootGirth}, {KeyBedLevelHooks}, {KeyBedLevelAnchors}, {KeyBedSameWallAngle}}, false},
+		{FootCondition, [][]Key{{KeyBedFootDrop}, {KeyBedFootGirth}, {KeyBedLevelApexes}, {KeyBedLevelAnchors}, {KeyBedSameWallAngle}}, false},
 		{BodyRadius, [][]Key{{KeyBedUnderbodyRadius}, {KeyBedHeadRadius, KeyBedSeatRadius, KeyBedFootRadius}}, true},
 	}
 }
@@ -59,7 +59,7 @@ func channelRows() []row {
 		length(KeyChannelPresserFoot, 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
 			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").orIn("1/8 in").known("foot", "stitch_line"),
 		option(KeyCapKind, func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
-			says("End cap square to the bottom line, or to the rising cords, or none: gathered by a drawstring.", "upright", "upright").or("upright").known("type"),
+			says("End cap square to the bed bottom, or to the rising cords, or none: gathered by a drawstring.", "upright", "upright").or("upright").known("type"),
 		length(KeyCapHollow, 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
 			says("How far the top edge dips in the middle.", "40 mm", "1 1/2 in").or("0 mm").known("dip"),
 		length(KeyCapHem, 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
@@ -93,7 +93,7 @@ func seamRows() []row {
 		measure(KeySeamThreadStrength, 0.5, 2000, func(d *Design) *quantity.Newtons { return &d.Seam.ThreadStrength }).
 			says("Breaking strength of the thread from its data sheet; left out, the margins of seams are not known.", "38 N", "8.5 lbf").known("strength"),
 		number(KeySeamFactor, ratio, 0.05, 2, func(d *Design) *float64 { return &d.Seam.SeamFactor }).
-			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are not known. By loop strength a lock stitch holds 1.2 to 1.3 in polyester, 1.4 to 1.6 in nylon, and no 1.5 in polyester.", "0.7", "0.7").known("seam_factor"),
+			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are not known. By loop strength a straight stitch (301) holds 1.2 to 1.3 in polyester, 1.4 to 1.6 in nylon, and no 1.5 in polyester.", "0.7", "0.7").known("seam_factor"),
 		number(KeySeamPerforation, ratio, 0.2, 1, func(d *Design) *float64 { return &d.Seam.Perforation }).
 			says("Part of its strength that cloth keeps along the needle holes of a seam, which holds no more than that; own choice unless you tested it.", "0.85", "0.85").or("0.8").known("holes"),
 	}
@@ -147,8 +147,8 @@ func marginRows() []row {
 		margin(KeyMarginCloth, "2", "Of the cloth, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Cloth }),
 		margin(KeyMarginSeam, "2", "Of the seams, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Seam }),
 		margin(KeyMarginDynamic, "2", "Factor on the static load for bars, cloth and seams: sitting down, getting in, rolling over. Cords and hooks have it in margin.cord.", func(d *Design) *float64 { return &d.Margins.Dynamic }),
-		list(KeyMarginWaived, 32, func(d *Design) *[]string { return &d.Margins.Waived }).
-			says("Checks that may fail, by the names that the report gives them.", "[]", "[]").known("waive", "ignore"),
+		list(KeyMarginAccepted, 32, func(d *Design) *[]string { return &d.Margins.Waived }).
+			says("Checks that may fail, by the names that the report gives them.", "[]", "[]").known("waive", "ignore").formerly("waived"),
 	}
 }
 

@@ -163,8 +163,8 @@ func clothRows() []row {
 			says("Largest shear without wrinkles.", "32 deg", "32 deg"),
 		length(KeyClothGap, 0, 300, func(d *Design) *float64 { return &d.Cloth.Gap }).
 			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("spacing"),
-		length(KeyClothMargin, 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
-			says("Strip kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm"),
+		length(KeyClothSelvedgeStrip, 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
+			says("Selvedge strip: what is kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm").formerly("margin"),
 		count(KeyClothJoins, 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
 			says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"),
 		number(KeyClothPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Cloth.Price }).

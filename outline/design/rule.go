@@ -65,6 +65,7 @@ const (
 	NamesTooMany
 	NamesHold
 	NameTwice
+	GivenUnderBoth // its name, the name that it had before
 	WrongType
 
 	// Sleeper, load, bed.

@@ -42,6 +42,7 @@ type row struct {
 	mm      string // example in metric units, without its quotes
 	inch    string // example in imperial units
 	also    []string
+	was     string // name in the same table that it had before, "": none; read as before
 
 	put func(*Design, any)
 	get func(*Design) any // nil: not to be written
@@ -165,6 +166,9 @@ func (r row) leftAt(inches bool) string {
 
 // known adds names under which people may look for the key.
 func (r row) known(as ...string) row { r.also = as; return r }
+
+// formerly says what the key was called before: files that call it so are read as before.
+func (r row) formerly(name string) row { r.was = name; return r }
 
 // when makes the row one of several keys that set the same thing: put runs the
 // setter after storing, and the key is written only where chosen holds.

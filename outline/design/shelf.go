@@ -54,7 +54,7 @@ func slots() []slot {
 	}
 	return []slot{
 		table(KeyCordSideUse, "cord"), table(KeyCordLegUse, "cord"), table(KeyHangLineUse, "cord"),
-		table(KeyClothUse, "cloth", KeyClothGap, KeyClothMargin, KeyClothJoins),
+		table(KeyClothUse, "cloth", KeyClothGap, KeyClothSelvedgeStrip, KeyClothJoins),
 		table(KeyBarUse, "bar"),
 		{KeySeamUseThread, "thread", map[string]Key{"name": KeySeamThread, "strength": KeySeamThreadStrength}},
 		{KeyHangUseHook, "hook", map[string]Key{"diameter": KeyHangHookDiameter, "strength": KeyHangHookStrength}},

@@ -176,7 +176,7 @@ func Reference() string {
 		if doc != "" {
 			b.WriteString(doc + "\n\n")
 		}
-		b.WriteString("| key | meaning | range | left out | examples |\n|---|---|---|---|---|\n")
+		b.WriteString("| key | meaning | range | default | examples |\n|---|---|---|---|---|\n")
 		for _, r := range rows {
 			fmt.Fprintf(&b, "| `%s` | %s | %s | %s | %s |\n", r.name(), cell(r.doc), cell(w.limits(r, false)), r.leftOut(), r.examples())
 		}

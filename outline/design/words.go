@@ -28,7 +28,7 @@ type Words struct {
 func English() Words {
 	return Words{
 		Rules: englishRules(), Phrases: englishPhrases(), Quantities: quantity.English(),
-		Least: "%s or more will do", Most: "%s or less will do", Instead: ", or a %s of %s", With: "; %s has to change as well",
+		Least: "use %s or more", Most: "use %s or less", Instead: ", or a %s of %s", With: "; %s has to change as well",
 		And: " and ", List: ", ", Or: " or ", Else: ", or ", Ways: "; ",
 	}
 }
@@ -48,7 +48,7 @@ func (w Words) Message(f Fault) string { return w.Found(f.Found) + w.Ways + w.Hi
 // Found returns what was found.
 func (w Words) Found(f Finding) string { return short(w.filled(w.Rules[f.Rule], f.Data)) }
 
-// Hint returns what would do: "600 mm or more will do, or a bed.span of 1520 mm".
+// Hint returns what would do: "use 600 mm or more, or a bed.span of 1520 mm".
 func (w Words) Hint(h Hint) string {
 	var s string
 	switch h.Bound.Sense {

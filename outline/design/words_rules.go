@@ -46,6 +46,7 @@ func englishRules() map[Rule]string {
 		NamesTooMany:     "the list has %[1]d names",
 		NamesHold:        "the list holds %[1]s",
 		NameTwice:        "%[1]s is in the list twice",
+		GivenUnderBoth:   "is given twice: as %[1]s and as %[2]s, which it was called before",
 		WrongType:        "holds %[1]s",
 
 		SleeperTooLong:    "a sleeper of %[1]s is longer than span and tails together, %[2]s",

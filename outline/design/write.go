@@ -11,32 +11,49 @@ import (
 
 // Write returns a design file that [Read] turns back into the same design, which
 // has to be one that Read would accept. Keys at their usual value are left out.
-func Write(d Design) []byte {
+func Write(d Design) []byte { return written(d, row.name) }
+
+// Values returns the same with the keys that were renamed under the names that they had
+// first: what is told apart by a digest of it stays what it was.
+func Values(d Design) []byte {
+	return written(d, func(r row) string {
+		if r.was != "" {
+			return r.was
+		}
+		return r.name()
+	})
+}
+
+// written writes a design with its keys under the names that they are given.
+func written(d Design, named func(row) string) []byte {
 	var b strings.Builder
 	k := allKeys()
 	usual := defaults(d.Output.Inches)
 	for _, r := range k.in("") {
-		r.write(&b, &d, &usual)
+		r.write(&b, &d, &usual, named)
 	}
 	for _, t := range k.tables {
 		l, isList := k.list(t)
 		if !isList {
-			writeTable(&b, "["+string(t)+"]", k.in(t), &d, &usual)
+			writeTable(&b, "["+string(t)+"]", k.in(t), pair{&d, &usual}, named)
 			continue
 		}
 		for i := range l.count(&d) {
 			one := l.pick(d, i)
-			writeTable(&b, "[["+string(t)+"]]", k.in(t), &one, nil)
+			writeTable(&b, "[["+string(t)+"]]", k.in(t), pair{&one, nil}, named)
 		}
 	}
 	return []byte(b.String())
 }
 
+// pair is a design with what its keys are usually at; nil: every key counts.
+type pair struct{ design, usual *Design }
+
 // writeTable writes a table that holds anything.
-func writeTable(b *strings.Builder, head string, rows []row, d, usual *Design) {
+func writeTable(b *strings.Builder, head string, rows []row, of pair, named func(row) string) {
 	var body strings.Builder
 	for _, r := range rows {
-		r.write(&body, d, usual)
+		r.write(&body, of.design, of.usual, named)
 	}
 	if body.Len() > 0 {
 		fmt.Fprintf(b, "\n%s\n%s", head, body.String())
@@ -44,7 +61,7 @@ func writeTable(b *strings.Builder, head string, rows []row, d, usual *Design) {
 }
 
 // write writes one key unless it is at its usual value or was not given.
-func (r row) write(b *strings.Builder, d, usual *Design) {
+func (r row) write(b *strings.Builder, d, usual *Design, named func(row) string) {
 	v := r.get(d)
 	if v == nil || r.absent(v) {
 		return
@@ -52,7 +69,7 @@ func (r row) write(b *strings.Builder, d, usual *Design) {
 	if r.usual != "" && usual != nil && reflect.DeepEqual(v, r.get(usual)) {
 		return
 	}
-	fmt.Fprintf(b, "%s = %s\n", r.name(), r.written(v))
+	fmt.Fprintf(b, "%s = %s\n", named(r), r.written(v))
 }
 
 // absent reports whether v stands for a key that was not given.

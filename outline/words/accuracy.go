@@ -59,10 +59,10 @@ func englishAccuracy() Accuracy {
 		Verdicts: map[accuracy.Verdict]string{
 			accuracy.Within:     "within, even at worst",
 			accuracy.LikelyMet:  "likely within",
-			accuracy.LikelyMore: "likely more than accepted",
+			accuracy.LikelyMore: "likely more than allowed",
 		},
 		Notes: map[accuracy.Note]string{
-			accuracy.SetIsOne:  "first-load set is the same part of every cord, so that it acts on the level as one error",
+			accuracy.SetIsOne:  "permanent first-load stretch is the same part of every cord, so that it acts on the level as one error",
 			accuracy.SetCutOff: "what the first load stretches for good is cut off; half of it may come or not (own choice)",
 			accuracy.SetPulled: "the first load's stretch is pulled out before the nodes are marked; a fifth of it is still to come (own choice)",
 			accuracy.LinesTrue: "hang lines are adjusted on the spot and count as true",

@@ -87,25 +87,16 @@ func (c Cords) NotesOf(s cord.Set, style quantity.Style) []string {
 	return out
 }
 
-// termWords are called as documents for other programs call them, but where these say
-// hook for the place, the apex.
-func termWords() map[cord.TermKind]string {
-	out := identified(cord.TermKindCount)
-	out[cord.TipToHook] = "bar tip to apex"
-	out[cord.RunsToHead], out[cord.RunsToFoot] = "two runs from tip to head apex", "two runs from tip to foot apex"
-	return out
-}
-
 func englishCords() Cords {
 	return Cords{
 		Rigging:   identified(cord.RiggingCount),
 		Parts:     identified(cord.PartCount),
-		Spots:     identified(cord.SpotKindCount),
+		Spots:     with(identified(cord.SpotKindCount), map[cord.SpotKind]string{cord.BuryEnd: "bury stops", cord.Hook: "hanging point"}),
 		Branches:  identified(cord.BranchCount),
 		OnBranch:  "%s %s",
 		SecondRun: "%s, second run",
-		Terms:     termWords(),
-		Steps:     identified(cord.StepKindCount),
+		Terms:     with(identified(cord.TermKindCount), englishTerms()),
+		Steps:     with(identified(cord.StepKindCount), englishSplices()),
 		Notes: map[cord.NoteKind]string{
 			cord.BuryByDiameter: "bury %d cord diameters: common practice, no source",
 			cord.TaperByThird:   "taper the last third of a bury: common practice, no source",
@@ -126,5 +117,30 @@ func englishCords() Cords {
 			cord.SideNotShortened: "side cord not shortened for its stretch: its stiffness is not given",
 			cord.LegsNotShortened: "legs not shortened for their stretch: their stiffness is not given",
 		},
+	}
+}
+
+// englishTerms are the terms of a cut length that people call otherwise than documents do:
+// the end of a cord is no tail, and what an eye hangs on is the apex.
+func englishTerms() map[cord.TermKind]string {
+	return map[cord.TermKind]string{
+		cord.TipToHook: "bar tip to apex", cord.LessEyeReach: "less the eye's reach at the apex", cord.HookToHook: "clear length, hung",
+		cord.LessEyesReach: "less the reach of two eyes to their hanging points", cord.SlidingTail: "working end of the sliding eye",
+		cord.LessReach: "less the eye's reach to its hanging point", cord.RunsToHead: "two runs from tip to head apex",
+		cord.RunsToFoot: "two runs from tip to foot apex", cord.RoundHooks: "round both apexes",
+		cord.LessSet: "less the permanent first-load stretch",
+	}
+}
+
+// englishSplices are likewise the steps of splicing.
+func englishSplices() map[cord.StepKind]string {
+	return map[cord.StepKind]string{
+		cord.DrawHeadTails: "draw the head end of the side cord into the head leg to its shoulder, then the end of the leg into the side cord",
+		cord.DrawSideTail:  "draw the end of the side cord into the leg to its shoulder",
+		cord.DrawEndTail:   "draw the end of the loop into its start, to its shoulder",
+		cord.DrawStartTail: "draw the start of the loop into its end, to its shoulder",
+		cord.DrawThrough: "draw the working end in at the far throat, through the bury and out where it stops, with no crossing and no stitch, " +
+			"until the set mark shows there; knot the end",
+		cord.SlideTail: "draw the working end out to shorten the line by half as much; push it back to let the line out",
 	}
 }

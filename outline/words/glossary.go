@@ -17,7 +17,7 @@ func EnglishGlossary() []Term {
 	return []Term{
 		{"allowance", "cloth outside of the net line, which a seam or a hem takes up"},
 		{"anchor", "where a hang line is tied: a tree, a post, a stand"},
-		{"apex", "where the two legs of an end meet; its ring or hook is what a hang line pulls at"},
+		{"apex", "where the two legs of an end meet; a hang line pulls at its ring"},
 		{"bar", "a spreader bar, which holds the cords apart: head bar and foot bar"},
 		{"bar line", "where a bar comes to lie, drawn across the body"},
 		{"bay", "the stretch of the body between the bars; its length is the span"},
@@ -43,6 +43,7 @@ func EnglishGlossary() []Term {
 		{"girth", "the length of cloth across the bed, from cord to cord"},
 		{"grain", "the way of the warp, along the roll"},
 		{"hang line", "the line from an apex to its anchor"},
+		{"hanging point", "the middle of what an eye hangs on: a ring, a hook, a strap"},
 		{"leg", "the cord from a bar's tip to the apex"},
 		{"lock stitching", "thread through both cords of a bury, so that it cannot slip while slack"},
 		{"net line", "the finished line, along which the seam runs"},

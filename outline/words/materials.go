@@ -86,7 +86,7 @@ func englishMaterials() Materials {
 			stock.StockLengths: "stock lengths",
 			stock.BothBars:     "both bars, stock length not given",
 			stock.ForTemplates: "templates",
-			stock.LockStitch:   "lock stitch, both threads, 20 % waste included; its mass is not counted",
+			stock.LockStitch:   "straight stitch, both threads, 20 % waste included; its mass is not counted",
 			stock.CutStrings:   "cut: %s, of which %s to draw and tie",
 			stock.Rated:        "rated, see the margins",
 			stock.HoldsCord:    "to hold the cord in its gap",

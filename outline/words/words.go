@@ -55,3 +55,11 @@ func identified[K kind](n K) map[K]string {
 	}
 	return out
 }
+
+// with returns words with some of them changed for others.
+func with[K comparable](words, others map[K]string) map[K]string {
+	for k, w := range others {
+		words[k] = w
+	}
+	return words
+}

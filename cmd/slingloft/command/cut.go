@@ -63,6 +63,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
+	sayRenamed(s, &p)
 	if err := verdict(&p); err != nil {
 		if o.json {
 			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err, s.words())))

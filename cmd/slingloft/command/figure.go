@@ -39,6 +39,7 @@ func figure(ctx context.Context, s Streams, args []string, o figureOptions) erro
 	if err != nil {
 		return err
 	}
+	sayRenamed(s, &p)
 	l, err := p.Lay(ctx, work.Budget{})
 	if err != nil {
 		return err

@@ -120,6 +120,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
+	sayRenamed(s, &p)
 	l, err := p.Lay(ctx, work.Budget{})
 	if err != nil {
 		return err

@@ -33,6 +33,13 @@ func loadFor(args []string, with work.Setting) (work.Plan, error) {
 	return work.ReadFor(name, data, with)
 }
 
+// sayRenamed notes the keys that a design calls as they were called before.
+func sayRenamed(s Streams, p *work.Plan) {
+	for _, r := range p.Renamed() {
+		s.say(KeyRenamed, p.File(), r.At.Line, r.Old, r.New)
+	}
+}
+
 // source returns the name and the text of the design that the arguments name, or
 // of the built-in one.
 func source(args []string) (string, []byte, error) {

@@ -44,6 +44,7 @@ const (
 	BadEnding      // name
 	NoSheetPaper   // name
 	NoSheetPart    // names, name
+	KeyRenamed     // file, line, key as it was called, as it is called
 	NoUnits        // name
 	NameFile       // of start
 	BothToOutput   // name
@@ -186,7 +187,7 @@ func englishUsage() map[Message]string {
 		TooManyArguments: "%s: takes%s at most, not %s",
 		DidYouMean:       ", did you mean %s?",
 		NeedsValue:       "--%s needs a value",
-		NoTime:           "--%s %s is no time; write one such as 60s or 5m",
+		NoTime:           "--%s %s is not a duration; write one such as 60s or 5m",
 		NoSense:          "--%s %s does not make sense; %s",
 		NoShortOption:    "there is no option -%s",
 		NoOption:         "there is no option --%s%s",
@@ -205,6 +206,7 @@ func englishUsage() map[Message]string {
 		NoneHere:         "%s: none of the files that cut writes is here",
 		BadEnding:        "sheet: --out %.60q: the name has to end in .html or .pdf",
 		NoSheetPaper:     "sheet: --paper is a4 or letter, not %.20q",
+		KeyRenamed:       "note: %s:%d: %s is called %s now; it is read as before",
 		NoSheetPart:      "sheet: --pages is one or more of %s, not %.20q",
 		NoUnits:          "start: --units is mm or in, not %.20q",
 		NameFile:         "start: name the file to write, as in slingloft start my.toml",
@@ -302,10 +304,10 @@ func englishMade() map[Message]string {
 		CombOfBoard:   "it is cut from a board, and the machine cuts cloth alone",
 		CombTooThin:   "the board is no thicker than the cut is wide; take a thicker one",
 		SeamIsOff:     "seam %s: %s remain beyond the planned ease, %s are allowed; raise seam.tolerance only after sewing a test piece",
-		MarginNotMet:  "margin not met: %s: %.2f, required %.2f",
+		MarginNotMet:  "margin not met: %s: %.2f times the load, %.2f needed",
 		WouldDo:       "%s; %s",
-		NoCutFiles:    "no cut files are written until every margin is met, or the check is waived by its name in margin.waived",
-		TooWeak:       "not strong enough with the example's parts: %s has margin %s, required %s; %s",
+		NoCutFiles:    "no cut files are written until every margin is met, or the check is accepted by its name in margin.accepted",
+		TooWeak:       "not strong enough with the example's parts: %s carries %s times the load, %s needed; %s",
 		NarrowCloth:   "the cloth is narrow: the body is cut with %s",
 		ReasonsBeside: "reasons and sources stand beside each value in the file; proportions are own choice",
 		SeenByOthers:  "the page at %s can be seen by other machines",

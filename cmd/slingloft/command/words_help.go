@@ -169,7 +169,7 @@ func englishShared() map[string]string {
 		"paper":     "paper that PDF is divided onto: %s",
 		"measured":  "what the 100 mm bars measured on a plot, such as 99.6x100.2, or the 4 in bars in inches, such as 3.98x4.01: every file is corrected",
 		"only":      "cloth, templates, or sheets and pieces by their names, with commas between",
-		"add":       "SVG or DXF file with an outline of your own to lay on the cloth; may be given again",
+		"add":       "SVG or DXF file with an outline of your own to lay on the cloth; may be repeated",
 		"add-board": "the same for the sheets of the templates",
 		"json":      "print one JSON document instead of text",
 		"schema":    "print the JSON Schema of that document",

@@ -33,9 +33,9 @@ func text(t *testing.T, p work.Plan, d figures.Document) {
 	h, f := d.Ends.Head, d.Ends.Foot
 	has("bar, between cord centres", mm(h.Bar), mm(f.Bar))
 	has("leg, tip to apex", mm(h.Leg), mm(f.Leg))
-	has("apex above the bed's bottom", mm(h.Apex[1]), mm(f.Apex[1]))
-	has("pull at the apex, level", newton(h.Horizontal), newton(f.Horizontal))
-	has("pull at the apex, upright", newton(h.Vertical), newton(f.Vertical))
+	has("apex above the bed bottom", mm(h.Apex[1]), mm(f.Apex[1]))
+	has("pull at the apex, horizontal", newton(h.Horizontal), newton(f.Horizontal))
+	has("pull at the apex, vertical", newton(h.Vertical), newton(f.Vertical))
 	has("bar compression", newton(h.BarCompression), newton(f.BarCompression))
 	has("leg tension at the tip", newton(h.LegTension), newton(f.LegTension))
 	has("set the anchors: the head one stands", mm(d.Hanging.Anchors),

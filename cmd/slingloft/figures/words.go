@@ -71,13 +71,13 @@ func englishFaults() FaultWords {
 	return FaultWords{
 		Title:    "Cautions",
 		NotMet:   "NOT MET",
-		Waived:   "not met, waived in the design",
-		Margin:   "%s: %s has margin %s, required %s; %s",
+		Waived:   "not met, accepted in the design",
+		Margin:   "%s: %s carries %s times the load (%s needed); %s",
 		Seam:     "OUT OF TOLERANCE: seam %s, %s remain",
 		Warning:  "warning: %s",
 		Unproven: "! The proof load is more than these parts are known to hold %s times over: %s.",
 		Standing: StandingWords{
-			Met: "met", NotMet: "NOT MET", Waived: "not met, waived", Missing: "missing %s",
+			Met: "met", NotMet: "NOT MET", Waived: "not met, accepted", Missing: "missing %s",
 		},
 	}
 }

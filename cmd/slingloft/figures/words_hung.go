@@ -41,10 +41,10 @@ func englishGuests() GuestWords {
 		Columns: [10]string{"guest", "head above foot", "sag", "higher than designed", "over ground", "head line", "foot line",
 			"pull at the head", "pull at the foot", "side cord"},
 		Cannot: "%s: the bed is not found at rest: %s",
-		Least:  "%s: least margin: %s %s, required %s",
-		AtMost: "%s: least margin of what is known: %s at most %s, required %s",
-		Unmet:  "%s: NOT MET: %s has margin %s, required %s", Unknown: "%s: no margin is known",
-		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, height that of " +
+		Least:  "%s: least margin: %s, %s times the load (%s needed)",
+		AtMost: "%s: least margin of what is known: %s, at most %s times the load (%s needed)",
+		Unmet:  "%s: NOT MET: %s carries %s times the load (%s needed)", Unknown: "%s: no margin is known",
+		How: "head above foot is the bed bottom at the head bar less that at the foot bar, sag that of mid-bay below both, height that of " +
 			"mid-bay; across it lies level, for one in the middle; hang lines and anchors stay as they were set for the sleeper",
 	}
 }

@@ -38,7 +38,7 @@ func englishSeams() SeamWords {
 		Columns: [9]string{"seam", "flat", "flat", "hung", "hung", "planned ease", "per 100", "remains", "allowed"},
 		Out:     "%s OUT",
 		Parts:   "%s, notch to notch:",
-		From:    "from", To: "to", Ease: "ease", Gathers: "gathers at the fold",
+		From:    "from", To: "to", Ease: "ease", Gathers: "fullness at the fold (minus: stretch to fit)",
 	}
 }
 

@@ -55,7 +55,7 @@ func TestSections(t *testing.T) {
 // forces: both hooks carry sleeper, cloth and bars, pull level alike, and along their
 // lines; two legs and two side cords press a bar as moments and corners demand.
 func (s readSheet) forces(p work.Plan) {
-	level, upright := s.row("forces", "pull at the apex, level"), s.row("forces", "pull at the apex, upright")
+	level, upright := s.row("forces", "pull at the apex, horizontal"), s.row("forces", "pull at the apex, vertical")
 	const g = 9.80665
 	load := float64(p.Design.Sleeper.Mass) * g
 	up := upright[0] + upright[1]
@@ -65,7 +65,7 @@ func (s readSheet) forces(p work.Plan) {
 		s.Errorf("hooks carry %g N, the sleeper weighs %g N", up, load)
 	}
 	s.near("level pulls", level[0], level[1], 1)
-	angle := s.row("ends", "hang angle above the level")
+	angle := s.row("ends", "hang angle above the horizontal")
 	legs, sides := s.row("forces", "leg tension at the bar tip, each"), s.row("forces", "side cord tension at the bar tip, each")
 	bars := s.row("ends", "bar, between cord centres")
 	for e := range 2 {
@@ -86,9 +86,9 @@ func (s readSheet) forces(p work.Plan) {
 // leg away from the tips, or nearer where its cord bends.
 func (s readSheet) section(p work.Plan) {
 	bars, drops := s.row("ends", "bar, between cord centres"), s.row("ends", "drop at the bar")
-	girths, walls := s.row("ends", "girth at the bar, cord to cord"), s.row("ends", "wall above the level at the bar")
-	legs, out := s.row("ends", "leg, bar tip to apex"), s.row("ends", "apex from mid-bay, level")
-	up := s.row("ends", "apex above the bottom line")
+	girths, walls := s.row("ends", "girth at the bar, cord to cord"), s.row("ends", "wall above the horizontal at the bar")
+	legs, out := s.row("ends", "leg, bar tip to apex"), s.row("ends", "apex from mid-bay, horizontal")
+	up := s.row("ends", "apex above the bed bottom")
 	for e, r := range [2]float64{p.Design.Bed.HeadRadius, p.Design.Bed.FootRadius} {
 		sin, cos := math.Sincos(walls[e] * math.Pi / 180)
 		wall := girths[e]/2 - r*walls[e]*math.Pi/180
@@ -127,9 +127,9 @@ func (s readSheet) row2(id, part string) float64 {
 // its line's rise above its apex, and a pull is that of the forces along the line.
 func (s readSheet) place(p work.Plan) {
 	lines, hooks := s.row("place", "hang line, from apex to anchor"), s.row("place", "anchor above ground")
-	apexes, angle := s.row("place", "to check afterwards: apex above ground"), s.row("ends", "hang angle above the level")
+	apexes, angle := s.row("place", "to check afterwards: apex above ground"), s.row("ends", "hang angle above the horizontal")
 	pulls, weights := s.row("place", "pull along the line"), s.row("place", "the same as a weight")
-	level, upright := s.row("forces", "pull at the apex, level"), s.row("forces", "pull at the apex, upright")
+	level, upright := s.row("forces", "pull at the apex, horizontal"), s.row("forces", "pull at the apex, vertical")
 	runs := 0.0
 	for e := range 2 {
 		sin, cos := math.Sincos(angle[e] * math.Pi / 180)
@@ -141,7 +141,7 @@ func (s readSheet) place(p work.Plan) {
 	overall := s.row("summary", "overall length, apex to apex")[0]
 	s.near("distance", runs+overall, p.Design.Hang.Distance, 4)
 	s.near("bed above ground", s.row("place", "bed's lowest point above ground")[0], p.Design.Hang.Bed, 0.5)
-	up := s.row("ends", "apex above the bottom line")
+	up := s.row("ends", "apex above the bed bottom")
 	s.near("apexes over each other", apexes[0]-apexes[1], up[0]-up[1], 2)
 	s.near("shelter", s.row("place", "least that covers it")[0], overall+2*200, 1)
 }

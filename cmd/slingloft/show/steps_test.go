@@ -25,13 +25,13 @@ func (s readSheet) work(p work.Plan) {
 		s.near(end+" bar", s.fact("Cut the bars", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, onCloth)
 		drop := [2]string{"cords above the bed bottom at the head bar", "at the foot bar"}[e]
 		s.near(end+" drop", s.fact("Lie in it", drop)[0], drops[e], 0.6)
-		angle := s.row("ends", "hang angle above the level")[e]
-		s.near(end+" angle", s.fact("Set the anchors", end+" hang line above the level")[0], angle, 0)
+		angle := s.row("ends", "hang angle above the horizontal")[e]
+		s.near(end+" angle", s.fact("Set the anchors", end+" hang line above the horizontal")[0], angle, 0)
 		if d.Bed.Cut == design.Net {
 			s.near(end+" corner", s.fact("Tack the corners of the tails", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
 		}
 	}
-	s.near("overall", s.fact("Lie in it", "apex to apex, level")[0], s.row("summary", "overall length, apex to apex")[0], 0)
+	s.near("overall", s.fact("Lie in it", "apex to apex, horizontal")[0], s.row("summary", "overall length, apex to apex")[0], 0)
 	shorter, apart := min(bars[0], bars[1]), s.fact("Lie in it", "cords apart at mid-bay")[0]
 	s.near("mid-bay, wider than the bars never", shorter, max(apart, shorter), 0)
 	s.near("bar to bar", s.fact("Lie in it", "bar to bar, along the bed bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)

@@ -132,11 +132,17 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 	return p, nil
 }
 
+// Renamed returns the keys that the design's file calls as they were called before.
+func (p *Plan) Renamed() []design.Renamed { return p.source.Renamed() }
+
+// File returns the name of the design's file.
+func (p *Plan) File() string { return p.source.File() }
+
 // Digest returns eight hex digits of the SHA-256 of a design's values, so that
 // comments and spacing of the file do not count, nor the machine it is cut on.
 func Digest(d design.Design) string {
 	d.Machine = design.Defaults().Machine
-	sum := sha256.Sum256(design.Write(d))
+	sum := sha256.Sum256(design.Values(d))
 	return hex.EncodeToString(sum[:4])
 }
 
@@ -229,7 +235,7 @@ func (p *Plan) rigged() error {
 	}
 	p.Shelter = rig.Cover(s, d.Hang.Shelter)
 	if names := margin.Strangers(d.Margins.Waived, p.joined()); len(names) > 0 {
-		return &blamed{design.KeyMarginWaived, p.stranger(names[0])}
+		return &blamed{design.KeyMarginAccepted, p.stranger(names[0])}
 	}
 	made := *p
 	p.burden = sync.OnceValue(func() burden { return burdenOf(&made) })

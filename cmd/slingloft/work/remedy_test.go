@@ -21,7 +21,7 @@ type advice struct{ key, value string }
 // What a maker would read out of a hint.
 var (
 	writes  = regexp.MustCompile(`(?:^|; )write (?:([a-z_]+) = )?("[^"]+"|-?[0-9][^ ,;]*)(?:$| or |;)`)
-	bounds  = regexp.MustCompile(`(?:^|; )(-?[0-9][0-9./ ]*(?: ?[a-zA-Z²³%][a-zA-Z²³/0-9 ]*?)?) or (?:more|less) will do`)
+	bounds  = regexp.MustCompile(`(?:^|; )use (-?[0-9][0-9./ ]*(?: ?[a-zA-Z²³%][a-zA-Z²³/0-9 ]*?)?) or (?:more|less)`)
 	instead = regexp.MustCompile(`or a ([a-z_]+\.[a-z_]+) of ([^,;]+)`)
 	named   = regexp.MustCompile(`([a-z]+\.[a-z_]+) (?:of|=) (-?[0-9][0-9./]*(?: [0-9/]+)?(?: [a-z]+)?)(?: or (?:more|less))? would do`)
 	rolls   = regexp.MustCompile(`a roll ([0-9][0-9./]*(?: [0-9/]+)? [a-z]+) wide would do with (no join|one join|two joins)`)

@@ -61,16 +61,16 @@ func English() Words {
 			TurnsOver: "the bed turns over as soon as the sleeper moves aside; deeper drops (bed.head_drop), a steeper hang or wider bars help",
 			RollsOver: "the bed turns over before the sleeper's weight is %s aside, having turned by %s; deeper drops (bed.head_drop), a " +
 				"steeper hang or wider bars help",
-			RollsFar: "the bed turns by %s with the sleeper's weight %s aside, on the back, %s of it on the lower cord: it is not steady; " +
+			RollsFar: "the bed turns by %s with the sleeper's weight %s aside, on the back, %s of it on the lower cord: it is not stable; " +
 				"deeper drops (bed.head_drop), a steeper hang or wider bars help",
 			Rocks: "the bed turns by %s with the sleeper's weight %s aside, on the back, %s of it on the lower cord: more than most like, " +
-				"no danger; deeper drops (bed.head_drop), a steeper hang or wider bars make it steadier",
+				"no danger; deeper drops (bed.head_drop), a steeper hang or wider bars make it more stable",
 			HookTooLow:   "the higher anchor has to stand %s higher than hang.height; bring the anchors closer or hang the bed lower",
 			ShortShelter: "the shelter's ridge is %s too short to cover the hammock",
-			GuestUnmet:   "this bed does not carry %s: %s has margin %s, required %s",
+			GuestUnmet:   "this bed does not carry %s: %s carries %s times the load (%s needed)",
 			GuestHeavy: "%s weighs %s, more than the %s that the bed is lettered with and tried out for; give the largest mass as sleeper.mass, " +
 				"so that strengths, lettering and proof load go by it",
-			Waived:     "waived in the design: %s has margin %s, required %s",
+			Waived:     "accepted in the design: %s carries %s times the load (%s needed)",
 			NotChecked: "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
 		},
 		Design: design.English(),

@@ -31,7 +31,7 @@ func TestCheckRow(t *testing.T) {
 		{"not met at best", margin.Check{Load: 100, Factor: 1, Capacity: 300, Bound: true, Ratio: 3, Required: 5},
 			[]string{"100 N", "–", "≤ 300 N", "≤ 3.00", "5.00", "not met"}},
 		{"waived", margin.Check{Load: 100, Factor: 1, Capacity: 300, Ratio: 3, Required: 5, Waived: true},
-			[]string{"100 N", "–", "300 N", "3.00", "5.00", "waived"}},
+			[]string{"100 N", "–", "300 N", "3.00", "5.00", "accepted"}},
 		{"waived and met", margin.Check{Load: 100, Factor: 1, Capacity: 600, Ratio: 6, Required: 5, Waived: true, Met: true},
 			[]string{"100 N", "–", "600 N", "6.00", "5.00", "met"}},
 		{"enough at best", margin.Check{Load: 100, Factor: 1, Capacity: 600, Bound: true, Ratio: 6, Required: 5},

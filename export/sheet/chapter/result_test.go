@@ -98,8 +98,8 @@ func TestCheckLine(t *testing.T) {
 		unit  margin.Unit
 		want  string
 	}{
-		{false, margin.Force, "load 1200 N, holds 3000 N, margin 2.50 of 5.00 required"},
-		{true, margin.Force, "load 1200 N, holds at most 3000 N, margin 2.50 of 5.00 required"},
+		{false, margin.Force, "load 1200 N, capacity 3000 N: 2.50 times the load (5.00 needed)"},
+		{true, margin.Force, "load 1200 N, capacity at most 3000 N: 2.50 times the load (5.00 needed)"},
 	} {
 		c.Bound, c.Unit = row.bound, row.unit
 		if got := b.checkLine(c); !strings.HasSuffix(got, ": "+row.want) {

@@ -18,7 +18,7 @@ func englishAssumed() Assumed {
 		Mechanics: []string{
 			"The sleeper is a load along the bed's middle, straight down, at rest; the cloth's own mass and the bars' are added.",
 			"The cloth carries across the bed only, by its weft, and lies on the sleeper without friction. Along the bed it carries nothing.",
-			"Each side's cord, from apex to apex, is one curve in balance. Bars push outwards only, so that the level pull of a side is " +
+			"Each side's cord, from apex to apex, is one curve in balance. Bars push outwards only, so that the horizontal pull of a side is " +
 				"the same all along.",
 			"The cord keeps its place in its channel. Its tension is therefore some per cent larger at the bars than in the middle.",
 			"Tail ends are tacked to the legs, and how far the weft leans in the tails is left out.",

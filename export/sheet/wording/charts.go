@@ -74,9 +74,9 @@ func englishCharts() Charts {
 		}, "too long, %s", "straight cut less true cut"},
 		Level: Curve{Picture{
 			Caption: "How far the bed hangs off level with the side curve that was asked for.",
-			Title:   "Bottom line above level, with the side curve as drawn",
+			Title:   "Bed bottom above level, with the side curve as drawn",
 			Desc:    "The side curve is drawn and not in balance: the bed's bottom stands up to %s high and %s low of level.",
-		}, "above level, %s", "bottom line"},
+		}, "above level, %s", "bed bottom"},
 		Departures: "Girth of the straight tails, in %s: what would hang level, and what the cut has",
 		Columns:    [4]string{"station", "level", "cut", "departs"},
 	}

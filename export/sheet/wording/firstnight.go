@@ -33,12 +33,12 @@ type Creases struct {
 func englishFirstNight() FirstNight {
 	return FirstNight{
 		Title:  "Hang it, and the first night",
-		Anchor: "%s anchor above ground", Distance: "from anchor to anchor, level", AnchorAbove: "%s anchor above the other",
-		HangLine: "%s hang line above the level", Line: "%s hang line, from apex to anchor", Pull: "%s line pulls with",
+		Anchor: "%s anchor above ground", Distance: "from anchor to anchor, horizontal", AnchorAbove: "%s anchor above the other",
+		HangLine: "%s hang line above the horizontal", Line: "%s hang line, from apex to anchor", Pull: "%s line pulls with",
 		Higher: "%s apex above the other",
 		Proof:  "proof load", Bag: "each bag", Seat: "length of the second load, at mid-bay", Low: "lowest point above soft ground",
 		Wait: "wait, each time", Minutes: "%d minutes",
-		HookToHook: "apex to apex, level", CordsAtHead: "cords above the bed bottom at the head bar",
+		HookToHook: "apex to apex, horizontal", CordsAtHead: "cords above the bed bottom at the head bar",
 		CordsAtMiddle: "at mid-bay", CordsAtFoot: "at the foot bar", Apart: "cords apart at mid-bay",
 		BarToBar: "bar to bar, along the bed bottom",
 		Weight:   "dead weight", Aside: "its middle beside the centre line",

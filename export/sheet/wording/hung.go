@@ -26,9 +26,9 @@ func englishHung() Hung {
 				"past each bar the tail's walls rise and close in towards the apex.",
 		},
 		Side: Picture{
-			Caption: "From the side, head to the left. Heights are above the bed's bottom line.",
+			Caption: "From the side, head to the left. Heights are above the bed bottom.",
 			Title:   "The hung hammock from the side",
-			Desc: "Side view. The bed's bottom line is level over %s from tail to tail; the cords sink from the head apex, %s above " +
+			Desc: "Side view. The bed bottom is level over %s from tail to tail; the cords sink from the head apex, %s above " +
 				"it, over the head bar at %s to the middle at %s and rise over the foot bar at %s to the foot apex at %s. " +
 				"Hang angles %s at the head, %s at the foot.",
 		},
@@ -41,8 +41,8 @@ func englishHung() Hung {
 		Across: Picture{
 			Caption: "From the foot end, looking to the head: the sections at both bars and at mid-bay.",
 			Title:   "Sections at the bars and at mid-bay",
-			Desc: "Three sections across the bed over one bottom line: tangent walls on a round underbody. Head bar %s wide and %s " +
-				"deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the level at the head bar.",
+			Desc: "Three sections across the bed over one bed bottom: tangent walls on a round underbody. Head bar %s wide and %s " +
+				"deep, mid-bay %s and %s, foot bar %s and %s. Walls at %s above the horizontal at the head bar.",
 		},
 		MidBay: "mid-bay",
 		Radius: "R %s",
@@ -63,12 +63,12 @@ func englishEnds() Ends {
 		Drop:      "drop at the bar",
 		Girth:     "girth at the bar, cord to cord",
 		TailGirth: "girth at the tail's end",
-		Wall:      "wall above the level at the bar",
+		Wall:      "wall above the horizontal at the bar",
 		Leg:       "leg, bar tip to apex",
 		TailArc:   "of it, along the tail's cloth",
-		ApexOut:   "apex from mid-bay, level",
-		ApexUp:    "apex above the bottom line",
-		Angle:     "hang angle above the level",
+		ApexOut:   "apex from mid-bay, horizontal",
+		ApexUp:    "apex above the bed bottom",
+		Angle:     "hang angle above the horizontal",
 	}
 }
 
@@ -109,10 +109,10 @@ type Roll struct {
 
 func englishRoll() Roll {
 	return Roll{
-		Steady: "Steady against rolling", Rocks: "It rocks more than most like", NotSteady: "It is not steady", TurnsOver: "It turns over",
+		Steady: "Stable against rolling", Rocks: "It rocks more than most like", NotSteady: "It is not stable", TurnsOver: "It turns over",
 		Turns: "With the centre of mass %s aside, on the back, the bed turns by %s; the lower cord then carries %s of the weight. " +
-			"Under 20° is steady.",
+			"Under 20° is stable.",
 		Over: "Before the centre of mass is %s aside, with the bed turned by %s, it is at rest no more.",
-		Mend: "Deeper drops at the bars, a steeper hang or wider bars make it steadier.",
+		Mend: "Deeper drops at the bars, a steeper hang or wider bars make it more stable.",
 	}
 }

@@ -26,17 +26,17 @@ func englishLoads() Loads {
 	return Loads{
 		Title:   "Loads and margins",
 		Forces:  "Forces under the sleeper lying still",
-		Level:   "pull at the apex, level",
-		Upright: "pull at the apex, upright",
+		Level:   "pull at the apex, horizontal",
+		Upright: "pull at the apex, vertical",
 		Leg:     "leg tension at the bar tip, each",
 		Side:    "side cord tension at the bar tip, each",
 		Thrust:  "thrust along the bar",
 		Case:    "%s: %s",
-		Columns: [8]string{"part", "load", "dynamic factor", "holds", "margin", "required", "verdict", "source"},
-		Met:     "met", NotMet: "not met", Waived: "waived",
+		Columns: [8]string{"part", "load", "dynamic factor", "capacity", "times the load", "needed", "verdict", "source"},
+		Met:     "met", NotMet: "not met", Waived: "accepted",
 		Source:        "Source %d: %s.",
 		Governs:       "What loads each part most",
-		GovernColumns: [7]string{"part", "when", "load", "holds", "margin", "required", "verdict"},
+		GovernColumns: [7]string{"part", "when", "load", "capacity", "times the load", "needed", "verdict"},
 		Least:         "Least strengths to buy, by the data sheet",
 		LeastColumns: [8]string{"for", "strength", "where it is knotted", "load", "required", "part counted on", "most loaded",
 			"the design gives"},
@@ -57,9 +57,9 @@ type Accuracy struct {
 func englishAccuracy() Accuracy {
 	return Accuracy{
 		Lengths:       "How far each spliced cord may be off, from node to node, in %s",
-		LengthColumns: [5]string{"cord", "length", "set under first load", "worst case", "root of squares"},
+		LengthColumns: [5]string{"cord", "length", "permanent first-load stretch", "worst case", "root of squares"},
 		Level:         "What that does to the bed's level, in %s",
-		LevelColumns:  [4]string{"departure", "worst case", "root of squares", "accepted"},
+		LevelColumns:  [4]string{"departure", "worst case", "root of squares", "allowed"},
 	}
 }
 
@@ -102,10 +102,10 @@ func englishGuests() Guests {
 		Columns: [10]string{"guest", "head above foot", "sag", "higher than designed", "over ground", "head line", "foot line",
 			"pull at the head", "pull at the foot", "side cord"},
 		Cannot: "%s: the bed is not found at rest: %s",
-		Least:  "%s: least margin: %s %s, required %s",
-		AtMost: "%s: least margin of what is known: %s at most %s, required %s",
-		Unmet:  "%s: not met: %s has margin %s, required %s", Unknown: "%s: no margin is known",
-		How: "head above foot is the bottom line at the head bar less that at the foot bar, sag that of mid-bay below both, height that " +
+		Least:  "%s: least margin: %s, %s times the load (%s needed)",
+		AtMost: "%s: least margin of what is known: %s, at most %s times the load (%s needed)",
+		Unmet:  "%s: not met: %s carries %s times the load (%s needed)", Unknown: "%s: no margin is known",
+		How: "head above foot is the bed bottom at the head bar less that at the foot bar, sag that of mid-bay below both, height that " +
 			"of mid-bay; across it lies level, for one in the middle; hang lines and anchors stay as they were set for the sleeper",
 	}
 }

@@ -44,7 +44,7 @@ func englishPieces() Pieces {
 			piece.AtSides:       "allowance at the sides",
 			piece.AtJoin:        "allowance at the %s, flat-felled",
 			piece.AtEnds:        "allowance at the body's ends",
-			piece.TurnedEnds:    "turned in at the body's ends, two times",
+			piece.TurnedEnds:    "double-fold hem at the body's ends, each fold",
 			piece.AtLongEdges:   "turn-under at each long edge",
 			piece.AtFoot:        "stitch line from the folded edge",
 			piece.AtDepth:       "finished depth, stitch line to fold",
@@ -54,7 +54,7 @@ func englishPieces() Pieces {
 			piece.AtInnerEdge:   "turn-under at the inner edge",
 			piece.AtSeamOpening: "opening at each bar tip",
 			piece.AtSeam:        "allowance at the seam",
-			piece.AtHem:         "hem at the top edge, folded two times",
+			piece.AtHem:         "double-fold hem at the top edge, each fold",
 			piece.AtDip:         "dip of the top edge",
 		},
 		AnyWay: "any way", SameWay: "warp along the arrow, all pieces the same way", EitherWay: "warp along the arrow, either end first",
@@ -143,6 +143,6 @@ func englishSeams() Seams {
 		Columns: [9]string{"seam", "flat a", "flat b", "hung a", "hung b", "ease", "per 100", "remains", "allowed"},
 		Parts:   "%s, notch to notch, in %s",
 		From:    "from", To: "to", Ease: "ease",
-		Gathers: "gathers at the fold",
+		Gathers: "fullness at the fold (minus: stretch to fit)",
 	}
 }
