@@ -6,6 +6,7 @@ package whole
 
 import (
 	"bufio"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -25,6 +26,8 @@ type Policy struct {
 	// Ours, if set, reports whether the existing file is one that may be
 	// replaced because this program wrote it. It is given the file's contents.
 	Ours func(r io.Reader) bool
+	// Mode is the new file's; 0: 0644.
+	Mode fs.FileMode
 }
 
 // Write makes the file at path from what content writes. The folder must exist.
@@ -56,7 +59,7 @@ func Write(path string, p Policy, content func(w io.Writer) error) (err error) {
 	if err := buffered.Flush(); err != nil {
 		return err
 	}
-	if err := f.Chmod(0o644); err != nil {
+	if err := f.Chmod(cmp.Or(p.Mode, 0o644)); err != nil {
 		return err
 	}
 	if err := f.Sync(); err != nil {

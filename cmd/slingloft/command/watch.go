@@ -3,6 +3,7 @@ package command
 import (
 	"context"
 	"fmt"
+	"io"
 	"net"
 
 	"github.com/spf13/pflag"
@@ -28,12 +29,12 @@ func serve(ctx context.Context, s Streams, args []string, o watch.Options) error
 	}
 	if len(args) > 0 {
 		o.Path = args[0]
-		if _, err := readAtMost(o.Path, 1); err != nil {
-			return err
-		}
 	}
 	if !watch.Loopback(o.Address) {
 		s.say(SeenByOthers, o.Address)
+	}
+	o.Run = func(ctx context.Context, args []string, out, told io.Writer) int {
+		return Run(ctx, args, Streams{Out: out, Err: told, Words: s.Words})
 	}
 	o.Ready = func(url string) { fmt.Fprintln(s.Out, url) }
 	return watch.Serve(ctx, o)

@@ -1,79 +1,159 @@
 package watch_test
 
 import (
+	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
 	"slingloft/cmd/slingloft/browsertest"
+	"slingloft/outline/design"
 )
 
-// TestLivePage opens the live page in Chromium: it draws, follows the file, shows
-// a fault in its place, and tries other measures.
-func TestLivePage(t *testing.T) {
-	url, path := served(t, small(t, "1500 mm"))
+// enter types into a field and leaves it.
+func enter(p *browsertest.Page, field, value string) {
+	browsertest.Eval[bool](p, fmt.Sprintf(`(() => { const i = document.querySelector('[name=%q]'); for (let d = i.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
+		i.focus(); i.value = %q; i.dispatchEvent(new Event("input", {bubbles: true})); i.dispatchEvent(new Event("change", {bubbles: true})); i.blur(); return true })()`, field, value))
+}
+
+func click(p *browsertest.Page, selector string) {
+	browsertest.Eval[bool](p, fmt.Sprintf(`(document.querySelector(%q).click(), true)`, selector))
+}
+
+// shows waits until a field has a value.
+func shows(p *browsertest.Page, field, value string) {
+	p.Until(fmt.Sprintf(`document.querySelector('[name=%q]').value === %q`, field, value))
+}
+
+func text(t testing.TB, path string) string {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+// TestPage makes changes on the page in Chromium: they are drawn, told of, saved with all
+// else of the file as it was, and undone.
+func TestPage(t *testing.T) {
+	before := small(t, "1500 mm") + "# the end\n"
+	url, path := served(t, before)
 	p := browsertest.New(t)
-	p.Resize(1100, 900)
+	p.Resize(1280, 900)
 	p.Open(url)
-	p.Until(`document.body.dataset.laid === "true"`)
+	p.Until(`document.body.dataset.laid === "true" && document.body.dataset.drawn`)
+	if got := browsertest.Eval[string](p, `location.href`); strings.Contains(got, "#") {
+		t.Errorf("the token stays in the address: %s", got)
+	}
 	for _, w := range p.Letters() {
 		t.Error(w)
 	}
-	p.Shot("live")
+	// Every key of a design has its one field, from the start.
+	for _, f := range design.Fields(false) {
+		name := string(f.Key)
+		if f.List != "" {
+			name = string(f.List) + ".0." + f.Key.Name()
+		}
+		if n := browsertest.Eval[int](p, fmt.Sprintf(`document.querySelectorAll('[name=%q]').length`, name)); n != 1 {
+			t.Errorf("%s has %d fields", name, n)
+		}
+	}
+	p.Shot("desk")
 
-	// A save changes the page.
-	save(t, path, small(t, "1530 mm"))
-	p.Until(`document.getElementById("summary").textContent.includes("1530 mm")`)
-	p.Until(`document.querySelector('[name="bed.span"]').value === "1530 mm"`)
+	enter(p, "bed.span", "1,53 m")
+	shows(p, "bed.span", "1.53 m")
+	p.Until(`document.body.dataset.unsaved === "true" && document.querySelector("#sheet #summary").textContent.includes("1530 mm")`)
+	p.Until(`document.getElementById("changed").textContent.includes("1500 mm → 1530 mm")`)
+	if text(t, path) != before {
+		t.Error("the file changed before it was saved")
+	}
+	click(p, "#save")
+	p.Until(`document.body.dataset.unsaved === "false"`)
+	if got, want := text(t, path), strings.Replace(before, `"1500 mm"`, `"1.53 m"`, 1); got != want {
+		t.Errorf("the file reads\n%s", got)
+	}
+	// One undo takes one change back, and it can be put on again.
+	click(p, "#undo")
+	shows(p, "bed.span", "1500 mm")
+	click(p, "#redo")
+	shows(p, "bed.span", "1.53 m")
 
-	// A fault is shown, and the last good drawing stays.
-	save(t, path, strings.Replace(small(t, "1500 mm"), "span", "spam", 1))
-	p.Until(`document.querySelector(".fault code")`)
-	if got := browsertest.Eval[string](p, `document.getElementById("faults").innerText`); !contains(got, "bed.toml:", "spam") {
-		t.Errorf("the fault reads %q", got)
-	}
-	if !browsertest.Eval[bool](p, `document.getElementById("summary").textContent.includes("1530 mm")`) {
-		t.Error("the last good drawing is gone")
-	}
-	p.Shot("live-fault")
-	save(t, path, small(t, "1500 mm"))
-	p.Until(`!document.querySelector(".fault") && document.getElementById("summary").textContent.includes("1500 mm")`)
-
-	// Other measures are tried as they are typed, and taken back.
-	enter := func(value string) {
-		browsertest.Eval[bool](p, `(() => { const i = document.querySelector('[name="bed.span"]');
-			i.closest("details").open = true; i.value = "`+value+`"; i.dispatchEvent(new Event("input", {bubbles: true})); return true })()`)
-	}
-	enter("1550 mm")
-	p.Until(`document.getElementById("summary").textContent.includes("1550 mm")`)
-	if got := browsertest.Eval[string](p, `document.getElementById("lines").innerText`); !contains(got, `span = "1550 mm"`) {
-		t.Errorf("the lines to keep the values read %q", got)
-	}
-	if got := browsertest.Eval[string](p, `document.getElementById("effect").innerText`); !contains(got, "1500 mm → 1550 mm", "checks") {
-		t.Errorf("the effect reads %q", got)
-	}
-	p.Shot("live-try")
-	for _, w := range p.Axe() {
+	// A fault stands at its field with what would do as a button.
+	enter(p, "template.letter", "3 km")
+	p.Until(`document.querySelector('[name="template.letter"]').getAttribute("aria-invalid") === "true" && document.querySelector("#k-template-letter-fault button")`)
+	p.Shot("desk-fault")
+	browsertest.Eval[bool](p, `(document.getElementById("sheet").hidden = true)`) // has its own test
+	for _, w := range append(p.Axe(), p.Axe("wcag22aa")...) {
 		t.Error(w)
 	}
-	enter("1550 kg")
-	p.Until(`document.querySelector(".fault")`)
-	browsertest.Eval[bool](p, `(document.getElementById("back").click(), true)`)
-	p.Until(`!document.querySelector(".fault") && document.getElementById("summary").textContent.includes("1500 mm")`)
+	browsertest.Eval[bool](p, `(document.getElementById("sheet").hidden = false, true)`)
+	click(p, "#k-template-letter-fault button")
+	p.Until(`!document.querySelector('[aria-invalid]')`)
 
+	// Elements of lists come and go.
+	enter(p, "guest.0.name", "Ida")
+	p.Until(`document.querySelector('[data-list="guest"] .add:not([hidden])')`)
+	click(p, `[data-list="guest"] .add`)
+	p.Until(`document.querySelector('[name="guest.1.mass"]')`)
+	click(p, `[data-list="guest"] .element:nth-of-type(2) .drop`)
+	p.Until(`!document.querySelector('[name="guest.1.mass"]')`)
+
+	// The hammock turns by buttons and keys.
+	frames := browsertest.Eval[int](p, `Number(document.body.dataset.frames)`)
+	click(p, `[data-turn="15"]`)
+	p.Until(fmt.Sprintf(`Number(document.body.dataset.frames) > %d`, frames))
 	p.Resize(390, 844)
 	if over := browsertest.Eval[float64](p, "document.documentElement.scrollWidth - window.innerWidth"); over > 0 {
 		t.Errorf("on a phone the page is %g px wider than the screen", over)
 	}
-	p.Shot("live-phone")
+	p.Shot("desk-phone")
+	p.Dark(true)
+	p.Resize(1280, 900)
+	p.Shot("desk-dark")
 	p.Quiet()
 }
 
-// contains reports whether text holds every part.
-func contains(text string, parts ...string) bool {
-	for _, q := range parts {
-		if !strings.Contains(text, q) {
-			return false
-		}
+// TestConflict changes the file while the page has changes of its own: nothing is lost.
+func TestConflict(t *testing.T) {
+	url, path := served(t, small(t, "1500 mm"))
+	p := browsertest.New(t)
+	p.Open(url)
+	p.Until(`document.body.dataset.drawn`)
+	save(t, path, small(t, "1510 mm")) // nothing is changed here: it follows
+	shows(p, "bed.span", "1510 mm")
+	enter(p, "bed.span", "1540 mm")
+	p.Until(`document.body.dataset.unsaved === "true"`)
+	save(t, path, small(t, "1520 mm"))
+	p.Until(`!document.getElementById("conflict").hidden`)
+	click(p, "#save")
+	p.Until(`document.getElementById("status").textContent.includes("changed")`)
+	if got := text(t, path); got != small(t, "1520 mm") {
+		t.Error("saving wrote over another's change")
 	}
-	return true
+	p.Shot("desk-conflict")
+	click(p, "#take")
+	shows(p, "bed.span", "1520 mm")
+	click(p, "#undo")
+	shows(p, "bed.span", "1540 mm")
+}
+
+// TestQuestions begins with a file that is not there, and ends with files to cut from.
+func TestQuestions(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "new.toml")
+	url := serving(t, path)
+	p := browsertest.New(t)
+	p.Open(url)
+	p.Until(`!document.getElementById("begin").hidden`)
+	p.Shot("desk-questions")
+	browsertest.Eval[bool](p, `(document.getElementById("q-stature").value = "1650 mm", document.getElementById("propose").click(), true)`)
+	shows(p, "sleeper.stature", "1650 mm")
+	enter(p, "name", "Anna's bed")
+	p.Until(`document.body.dataset.laid === "true"`)
+	click(p, "#save")
+	p.Until(`document.body.dataset.unsaved === "false"`)
+	if got := text(t, path); !strings.Contains(got, `name = "Anna's bed"`) || !strings.Contains(got, `stature = "1650 mm"`) {
+		t.Errorf("the file reads\n%s", got)
+	}
 }

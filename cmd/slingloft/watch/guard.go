@@ -47,12 +47,8 @@ func sameOrigin(origin, host string) bool {
 	return err == nil && u.Scheme == "http" && strings.EqualFold(u.Host, host)
 }
 
-// policy lets the page use what this server sends and nothing else.
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
-
-// wrap guards a handler.
-func (g guard) wrap(next http.Handler) http.Handler {
-	say := English()
+// wrap guards a handler; policy is what a browser may do on its page.
+func (g guard) wrap(next http.Handler, policy string) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		head := w.Header()
 		head.Set("Content-Security-Policy", policy)
@@ -66,11 +62,11 @@ func (g guard) wrap(next http.Handler) http.Handler {
 		site := r.Header.Get("Sec-Fetch-Site")
 		switch {
 		case !g.known(r.Host):
-			http.Error(w, say.AddressOnly, http.StatusForbidden)
+			http.Error(w, "this page is served under its address only", http.StatusForbidden)
 		case origin != "" && !sameOrigin(origin, r.Host), origin == "" && acts:
-			http.Error(w, say.PageOnly, http.StatusForbidden)
+			http.Error(w, "only the page itself may ask this", http.StatusForbidden)
 		case r.URL.Path != "/" && site != "" && site != "same-origin" && site != "none":
-			http.Error(w, say.PageOnly, http.StatusForbidden)
+			http.Error(w, "only the page itself may ask this", http.StatusForbidden)
 		default:
 			next.ServeHTTP(w, r)
 		}

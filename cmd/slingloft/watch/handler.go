@@ -1,120 +1,182 @@
 package watch
 
 import (
-	_ "embed"
+	"context"
+	"crypto/subtle"
 	"encoding/json"
-	"fmt"
+	"errors"
 	"io"
+	"io/fs"
 	"net/http"
-	"net/url"
+	"strings"
 	"time"
 
-	"slingloft/export/sheet/page"
+	"slingloft/cmd/slingloft/desk"
+	"slingloft/cmd/slingloft/form"
+	"slingloft/export/whole"
+	"slingloft/outline/design"
 )
 
-//go:embed live.html
-var liveHTML string
+// handler answers the page.
+type handler struct {
+	desk   *desk.Desk
+	page   form.Page
+	token  string
+	locked bool // it shows and does not save
+	run    func(ctx context.Context, args []string, out, told io.Writer) int
+}
 
-//go:embed live.js
-var liveJS string
+// Bounds of a request, bytes.
+const (
+	mostAsked   = 1<<20 + 64<<10 // a whole text in JSON
+	mostDropped = 64 << 20
+)
 
-//go:embed live.css
-var liveCSS string
+// Times. A page asks anew after the longest wait; a body has to have come by then.
+const (
+	longestWait = 25 * time.Second
+	bodyTime    = 30 * time.Second
+)
 
-// handler serves the page and what it asks for.
-func handler(h *hub) http.Handler {
-	text := func(kind, body string) http.HandlerFunc {
-		return func(w http.ResponseWriter, _ *http.Request) {
-			w.Header().Set("Content-Type", kind)
-			io.WriteString(w, body)
-		}
-	}
+// errLocked says that this page does not save.
+var errLocked = errors.New("this page shows and does not save: it is served to other machines")
+
+// question is what the page asks; each request has its part of it.
+type question struct {
+	Since  *int          `json:"since"`
+	Set    []desk.Change `json:"set"`
+	Turn   int           `json:"turn"`
+	List   design.Key    `json:"list"`
+	Index  int           `json:"index"`
+	Text   string        `json:"text"`
+	Digest string        `json:"digest"`
+	Name   string        `json:"name"`
+	Want   string        `json:"want"`
+	As     []string      `json:"as"`
+	Paper  string        `json:"paper"`
+	desk.Answers
+}
+
+// routes returns what serves the page and what it asks for.
+func (h *handler) routes() http.Handler {
 	m := http.NewServeMux()
-	m.HandleFunc("GET /{$}", text("text/html; charset=utf-8", liveHTML))
-	m.HandleFunc("GET /live.js", text("text/javascript; charset=utf-8", liveJS))
-	m.HandleFunc("GET /live.css", text("text/css; charset=utf-8", page.Style()+liveCSS))
-	m.HandleFunc("GET /favicon.ico", func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusNoContent) })
-	m.HandleFunc("GET /sheet", func(w http.ResponseWriter, _ *http.Request) {
+	m.HandleFunc("GET /{$}", func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
-		io.WriteString(w, h.state().sheet)
+		w.Write(h.page.HTML)
 	})
-	m.HandleFunc("GET /events", func(w http.ResponseWriter, r *http.Request) { events(w, r, h) })
-	one := make(chan struct{}, 1)
-	m.HandleFunc("POST /try", func(w http.ResponseWriter, r *http.Request) {
-		select {
-		case one <- struct{}{}:
-			defer func() { <-one }()
-			serveTry(w, r, h.state())
-		case <-r.Context().Done():
-		}
-	})
+	m.HandleFunc("GET /favicon.ico", func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusNoContent) })
+	m.HandleFunc("POST /ask/prove", h.known(h.prove))
+	m.HandleFunc("POST /ask/{what}", h.known(h.ask))
 	return m
 }
 
-// pulse is how often a quiet event stream sends a comment, by which both ends
-// notice that the other is gone.
-const pulse = 15 * time.Second
-
-// events sends the state, now and after each change.
-func events(w http.ResponseWriter, r *http.Request, h *hub) {
-	c, end := h.listen()
-	defer end()
-	if c == nil {
-		http.Error(w, English().TooManyPages, http.StatusServiceUnavailable)
-		return
-	}
-	out := http.NewResponseController(w)
-	out.SetReadDeadline(time.Time{})
-	w.Header().Set("Content-Type", "text/event-stream")
-	tick := time.NewTicker(pulse)
-	defer tick.Stop()
-	for {
-		data, err := json.Marshal(h.state())
-		if err != nil {
+// known turns away who does not have the token.
+func (h *handler) known(next http.HandlerFunc) http.HandlerFunc {
+	return func(w http.ResponseWriter, r *http.Request) {
+		given, _ := strings.CutPrefix(r.Header.Get("Authorization"), "Bearer ")
+		if subtle.ConstantTimeCompare([]byte(given), []byte(h.token)) != 1 {
+			http.Error(w, "open the address that the program printed", http.StatusUnauthorized)
 			return
 		}
-		out.SetWriteDeadline(time.Now().Add(2 * pulse))
-		fmt.Fprintf(w, "event: state\ndata: %s\n\n", data)
-		if out.Flush() != nil {
-			return
-		}
-	wait:
-		for {
-			select {
-			case <-r.Context().Done():
-				return
-			case <-c:
-				break wait
-			case <-tick.C:
-				out.SetWriteDeadline(time.Now().Add(2 * pulse))
-				io.WriteString(w, ": still here\n\n")
-				if out.Flush() != nil {
-					return
-				}
-			}
-		}
+		http.NewResponseController(w).SetReadDeadline(time.Now().Add(bodyTime))
+		next(w, r)
 	}
 }
 
-// mostTry bounds what a page may send, bytes.
-const mostTry = 4 << 10
-
-// serveTry answers other values for some fields.
-func serveTry(w http.ResponseWriter, r *http.Request, s state) {
-	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostTry))
+// ask answers one question.
+func (h *handler) ask(w http.ResponseWriter, r *http.Request) {
+	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostAsked))
 	if err != nil {
-		http.Error(w, English().TooMuch, http.StatusRequestEntityTooLarge)
+		http.Error(w, "too much at once", http.StatusRequestEntityTooLarge)
 		return
 	}
-	form, err := url.ParseQuery(string(data))
-	if err != nil || s.Version == 0 {
-		http.Error(w, English().Nothing, http.StatusBadRequest)
+	var q question
+	if json.Unmarshal(data, &q) != nil {
+		http.Error(w, "not a question", http.StatusBadRequest)
 		return
 	}
-	other := map[string]string{}
-	for key, v := range form {
-		other[key] = v[0]
+	what := r.PathValue("what")
+	if what == "files" {
+		h.files(w, r, q)
+		return
+	}
+	out, err := h.answer(r.Context(), what, q)
+	if err != nil {
+		http.Error(w, err.Error(), statusOf(err))
+		return
 	}
 	w.Header().Set("Content-Type", "application/json")
-	json.NewEncoder(w).Encode(try(s.name, s.from, other))
+	json.NewEncoder(w).Encode(out)
+}
+
+// errUnknown says that there is no such question.
+var errUnknown = errors.New("no such question")
+
+// statusOf returns the HTTP status of an error.
+func statusOf(err error) int {
+	switch {
+	case errors.Is(err, errUnknown), errors.Is(err, desk.ErrNoFile):
+		return http.StatusNotFound
+	case errors.Is(err, desk.ErrChanged), errors.Is(err, whole.ErrExists):
+		return http.StatusConflict
+	case errors.Is(err, errLocked), errors.Is(err, fs.ErrPermission):
+		return http.StatusForbidden
+	}
+	return http.StatusUnprocessableEntity
+}
+
+// state is a state of the desk as this page shows it.
+type state struct {
+	desk.State
+	Locked bool `json:"locked"`
+}
+
+// sheets are the build sheet of the design and of what is saved, and the shape.
+type sheets struct {
+	Now   string      `json:"now"`
+	Saved string      `json:"saved"`
+	Shape *desk.Model `json:"shape"`
+}
+
+// answer does what is asked and returns what there is to tell.
+func (h *handler) answer(ctx context.Context, what string, q question) (any, error) {
+	d, done := h.desk, struct{}{}
+	switch what {
+	case "state":
+		if q.Since != nil {
+			ctx, stop := context.WithTimeout(ctx, longestWait)
+			defer stop()
+			d.Wait(ctx, *q.Since)
+		}
+		return state{d.State(), h.locked}, nil
+	case "sheet":
+		now, saved := d.Sheet()
+		return sheets{now, saved, d.Model()}, nil
+	case "try":
+		return d.Try(desk.Keys(q.Set))
+	case "set":
+		return done, d.Set(desk.Keys(q.Set), q.Turn)
+	case "grow":
+		return done, d.Grow(q.List)
+	case "drop":
+		return done, d.Drop(q.List, q.Index+1)
+	case "text":
+		return done, d.SetText(q.Text)
+	case "undo":
+		d.Undo()
+	case "redo":
+		d.Redo()
+	case "take":
+		d.TakeTheirs()
+	case "propose":
+		return done, d.Propose(q.Answers)
+	case "save":
+		if h.locked {
+			return nil, errLocked
+		}
+		return done, d.Save(q.Digest, q.Name)
+	default:
+		return nil, errUnknown
+	}
+	return done, nil
 }

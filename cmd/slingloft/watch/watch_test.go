@@ -1,12 +1,15 @@
 package watch_test
 
 import (
-	"bufio"
+	"archive/zip"
+	"bytes"
 	"context"
 	"encoding/json"
-	"fmt"
+	"errors"
 	"io"
+	"net"
 	"net/http"
+	"net/url"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -19,15 +22,37 @@ import (
 )
 
 // served serves a copy of a design and returns the page's address and the copy's path.
-// It fails the test where the server does not end cleanly.
 func served(t testing.TB, text string) (url, path string) {
 	t.Helper()
 	path = filepath.Join(t.TempDir(), "bed.toml")
 	save(t, path, text)
+	return serving(t, path), path
+}
+
+// serving serves a file and returns the page's address. It fails the test where the
+// server does not end cleanly.
+func serving(t testing.TB, path string) string { return servingAt(t, path, "127.0.0.1:0") }
+
+func servingAt(t testing.TB, path, address string) (url string) {
+	t.Helper()
 	ctx, stop := context.WithCancel(context.Background())
 	ready, done := make(chan string, 1), make(chan error, 1)
+	run := func(_ context.Context, args []string, out, _ io.Writer) int {
+		if i := len(args) - 1; args[0] == "cut" {
+			os.MkdirAll(args[3], 0o755)
+			for _, name := range []string{"b.svg", "a.svg"} {
+				os.WriteFile(filepath.Join(args[3], name), []byte(strings.Join(args[4:], " ")), 0o644)
+			}
+		} else if args[0] == "prove" {
+			entries, _ := os.ReadDir(args[i])
+			for _, e := range entries {
+				io.WriteString(out, e.Name()+"\n")
+			}
+		}
+		return 0
+	}
 	go func() {
-		done <- watch.Serve(ctx, watch.Options{Path: path, Address: "127.0.0.1:0", Ready: func(u string) { ready <- u }})
+		done <- watch.Serve(ctx, watch.Options{Path: path, Address: address, Run: run, Ready: func(u string) { ready <- u }})
 	}()
 	t.Cleanup(func() {
 		stop()
@@ -45,7 +70,7 @@ func served(t testing.TB, text string) (url, path string) {
 	case err := <-done:
 		t.Fatal(err)
 	}
-	return url, path
+	return url
 }
 
 func save(t testing.TB, path, text string) {
@@ -55,25 +80,13 @@ func save(t testing.TB, path, text string) {
 	}
 }
 
-// demo returns the built-in design, small one that is laid in little time, with a span
-// of so many mm.
-func demo(t testing.TB, span string) string {
-	t.Helper()
-	_, data := design.Demo()
-	return spanned(t, data, span)
-}
-
+// small returns a design that is laid in little time, with a span of so many mm.
 func small(t testing.TB, span string) string {
 	t.Helper()
 	data, err := os.ReadFile("../../../testdata/design/small.toml")
 	if err != nil {
 		t.Fatal(err)
 	}
-	return spanned(t, data, span)
-}
-
-func spanned(t testing.TB, data []byte, span string) string {
-	t.Helper()
 	row := regexp.MustCompile(`(?m)^span = "\d+ mm"`)
 	if !row.Match(data) {
 		t.Fatal("the design has no span in mm")
@@ -81,311 +94,348 @@ func spanned(t testing.TB, data []byte, span string) string {
 	return string(row.ReplaceAll(data, []byte("span = \""+span+"\"")))
 }
 
-// seen is what the event stream tells.
-type seen struct {
-	Version int
-	Laid    bool
-	Faults  []struct{ Place, Text, Line string }
-	Fields  []struct{ Key, Name, Value string }
+// page asks as a page does.
+type page struct {
+	t     testing.TB
+	base  string
+	token string
 }
 
-// stream opens the event stream and returns what comes in.
-func stream(t testing.TB, url string) <-chan seen {
-	t.Helper()
-	ctx, stop := context.WithCancel(context.Background())
-	t.Cleanup(stop)
-	r, err := http.NewRequestWithContext(ctx, "GET", url+"events", nil)
-	if err != nil {
-		t.Fatal(err)
+func open(t testing.TB, address string) page {
+	base, token, ok := strings.Cut(address, "#")
+	if !ok || len(token) < 20 {
+		t.Fatalf("no token in %s", address)
 	}
+	return page{t, base, token}
+}
+
+// seen is what a state tells.
+type seen struct {
+	Number, Drawn int
+	File, Digest  string
+	Unsaved, Laid bool
+	Undo, Redo    bool
+	Broken, Ask   bool
+	Locked        bool
+	Values        map[string]string
+	Counts        map[string]int
+	Text          string
+	Theirs        *string
+	Faults        []struct {
+		Field, Place, Text, Line string
+		Ways                     []struct{ Label string }
+	}
+}
+
+// ask sends a question and returns the status and the answer.
+func (p page) ask(what string, body any) (int, string) {
+	p.t.Helper()
+	data, err := json.Marshal(body)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	return p.send(what, data)
+}
+
+func (p page) send(what string, data []byte) (int, string) {
+	p.t.Helper()
+	r, err := http.NewRequest("POST", p.base+"ask/"+what, bytes.NewReader(data))
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	r.Header.Set("Authorization", "Bearer "+p.token)
+	r.Header.Set("Origin", strings.TrimSuffix(p.base, "/"))
 	answer, err := http.DefaultClient.Do(r)
 	if err != nil {
-		t.Fatal(err)
+		p.t.Fatal(err)
 	}
-	t.Cleanup(func() { answer.Body.Close() })
-	out := make(chan seen, 100)
-	go func() {
-		lines := bufio.NewScanner(answer.Body)
-		lines.Buffer(nil, 1<<20)
-		for lines.Scan() {
-			if data, ok := strings.CutPrefix(lines.Text(), "data: "); ok {
-				var s seen
-				if json.Unmarshal([]byte(data), &s) == nil {
-					out <- s
-				}
-			}
-		}
-	}()
+	defer answer.Body.Close()
+	out, err := io.ReadAll(answer.Body)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	return answer.StatusCode, string(out)
+}
+
+// must is [page.ask] of what has to be answered.
+func (p page) must(what string, body any) string {
+	p.t.Helper()
+	code, out := p.ask(what, body)
+	if code != http.StatusOK {
+		p.t.Fatalf("%s %v: %d %s", what, body, code, out)
+	}
 	return out
 }
 
+type m map[string]any
+
+func set(field, value string) m { return m{"set": []m{{"field": field, "value": value}}} }
+
 // until returns the first state for which ok holds.
-func until(t testing.TB, c <-chan seen, ok func(seen) bool) seen {
-	t.Helper()
+func (p page) until(ok func(seen) bool) seen {
+	p.t.Helper()
 	var last seen
-	for {
-		select {
-		case last = <-c:
-			if ok(last) {
-				return last
-			}
-		case <-time.After(time.Minute):
-			t.Fatalf("it never came; last was %+v", last)
+	since := -1
+	for end := time.Now().Add(time.Minute); time.Now().Before(end); since = last.Number {
+		last = seen{}
+		if err := json.Unmarshal([]byte(p.must("state", m{"since": since})), &last); err != nil {
+			p.t.Fatal(err)
+		}
+		if ok(last) {
+			return last
 		}
 	}
+	p.t.Fatalf("it never came; last was %+v", last)
+	return last
 }
 
-// sheet returns the sheet as it is served.
-func sheet(t testing.TB, url string) string {
-	t.Helper()
-	answer, err := http.Get(url + "sheet")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer answer.Body.Close()
-	data, err := io.ReadAll(answer.Body)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return string(data)
-}
+func spanIs(v string) func(seen) bool { return func(s seen) bool { return s.Values["bed.span"] == v } }
 
-// redrawn saves the demo with spans that differ, as often as next says, and waits for
-// each until it is drawn and laid. It returns the last span, and how long it took from
-// a save to the drawings, on average.
-func redrawn(t testing.TB, url, path string, next func() bool) (span string, took time.Duration) {
-	c := stream(t, url)
-	laid := func(s seen) bool { return s.Version > 0 && s.Laid }
-	version := until(t, c, laid).Version
-	times := 0
-	for ; next(); times++ {
-		span = fmt.Sprintf("%d mm", 1505+times%90)
-		start := time.Now()
-		save(t, path, demo(t, span))
-		until(t, c, func(s seen) bool {
-			return s.Version > version && len(s.Fields) > 2 && s.Fields[2].Value == span
-		})
-		took += time.Since(start)
-		version = until(t, c, laid).Version
+// What others save is followed, from the last sound drawing to the next.
+func TestFollows(t *testing.T) {
+	address, path := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	first := p.until(func(s seen) bool { return s.Laid })
+	for _, span := range []string{"1510 mm", "1520 mm", "1530 mm"} {
+		save(t, path, small(t, span))
+		p.until(spanIs(span))
 	}
-	return span, took / time.Duration(times)
-}
-
-// TestRedraw saves the file; the sheet has to be that of the last save.
-func TestRedraw(t *testing.T) {
-	url, path := served(t, demo(t, "1500 mm"))
-	left := 3
-	span, _ := redrawn(t, url, path, func() bool { left--; return left >= 0 })
-	if !strings.Contains(sheet(t, url), span) {
+	s := p.until(func(s seen) bool { return s.Laid && s.Drawn > first.Drawn+1 })
+	if s.Unsaved || !strings.Contains(p.must("sheet", m{}), "1530 mm") {
 		t.Error("the sheet is not that of the last save")
 	}
+	// Editors that write a new file and give it the old one's name.
+	other := filepath.Join(filepath.Dir(path), "other")
+	save(t, other, small(t, "1540 mm"))
+	if err := os.Rename(other, path); err != nil {
+		t.Fatal(err)
+	}
+	for last := 0; !strings.Contains(p.must("sheet", m{}), "1540 mm"); {
+		last = p.until(func(s seen) bool { return s.Drawn > last }).Drawn
+	}
+	// A fault is told of at its field and line; the last good drawing stays.
+	save(t, path, strings.Replace(small(t, "1540 mm"), "span", "spam", 1))
+	s = p.until(func(s seen) bool { return len(s.Faults) > 0 && len(s.Faults[0].Ways) > 0 })
+	if f := s.Faults[0]; f.Field != "bed.spam" || !strings.Contains(f.Place, "bed.toml:") || !strings.HasPrefix(f.Line, "spam") {
+		t.Errorf("%+v", f)
+	}
+	if !strings.Contains(p.must("sheet", m{}), "1540 mm") {
+		t.Error("the last good drawing is gone")
+	}
+	// What is not TOML is mended as text.
+	save(t, path, "name = \"a\"\n[bed\n")
+	s = p.until(func(s seen) bool { return s.Broken && len(s.Faults) > 0 })
+	p.must("text", m{"text": small(t, "1550 mm")})
+	p.until(func(s seen) bool { return !s.Broken && s.Unsaved && s.Laid && len(s.Faults) == 0 })
 }
 
-// From a save until the page has the new drawings, the lay apart; wanted are 300 ms.
-func BenchmarkRedraw(b *testing.B) {
-	url, path := served(b, demo(b, "1500 mm"))
-	_, took := redrawn(b, url, path, b.Loop)
-	b.ReportMetric(float64(took.Milliseconds()), "ms/redraw")
-}
-
-// TestSaves are the ways in which editors write a file.
-func TestSaves(t *testing.T) {
-	url, path := served(t, small(t, "1500 mm"))
-	c := stream(t, url)
-	version := until(t, c, func(s seen) bool { return s.Version > 0 }).Version
-
-	// A new file in its place.
-	save(t, path+".new", small(t, "1530 mm"))
-	if err := os.Rename(path+".new", path); err != nil {
+// The file is removed, becomes a folder, and comes back.
+func TestFileGoes(t *testing.T) {
+	address, path := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	p.until(func(s seen) bool { return s.Laid })
+	os.Remove(path)
+	p.until(func(s seen) bool { return s.Unsaved && s.Digest == "" })
+	if err := os.Mkdir(path, 0o755); err != nil {
 		t.Fatal(err)
 	}
-	version = until(t, c, func(s seen) bool { return s.Version > version && s.Fields[2].Value == "1530 mm" }).Version
-
-	// The same size at the same time.
-	info, err := os.Stat(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	save(t, path, small(t, "1540 mm"))
-	if err := os.Chtimes(path, info.ModTime(), info.ModTime()); err != nil {
-		t.Fatal(err)
-	}
-	until(t, c, func(s seen) bool { return s.Version > version && s.Fields[2].Value == "1540 mm" })
-
-	// Away, and back with what it had.
-	if err := os.Rename(path, path+".away"); err != nil {
-		t.Fatal(err)
-	}
-	gone := until(t, c, func(s seen) bool { return len(s.Faults) > 0 })
-	if !strings.Contains(gone.Faults[0].Text, "no such file") {
-		t.Errorf("of a file that is gone the page says %q", gone.Faults)
-	}
-	if err := os.Rename(path+".away", path); err != nil {
-		t.Fatal(err)
-	}
-	until(t, c, func(s seen) bool { return len(s.Faults) == 0 })
-}
-
-// TestFault breaks the file: the fault is told with its place and line, the last
-// good drawing stays, and mending it brings a new one.
-func TestFault(t *testing.T) {
-	url, path := served(t, small(t, "1500 mm"))
-	c := stream(t, url)
-	until(t, c, func(s seen) bool { return s.Laid })
-	good := sheet(t, url)
-	save(t, path, small(t, "1500"))
-	s := until(t, c, func(s seen) bool { return len(s.Faults) > 0 })
-	f := s.Faults[0]
-	if !strings.HasPrefix(f.Place, path+":") || !strings.Contains(f.Text, "bed.span") || !strings.HasPrefix(f.Line, `span = "1500"`) {
-		t.Errorf("fault %+v", f)
-	}
-	if sheet(t, url) != good {
-		t.Error("the last good drawing does not stay")
-	}
-	save(t, path, small(t, "1515 mm"))
-	until(t, c, func(s seen) bool { return len(s.Faults) == 0 && s.Fields[2].Value == "1515 mm" })
-	if sheet(t, url) == good {
-		t.Error("the drawing does not change")
+	p.until(func(s seen) bool { return len(s.Faults) == 1 && strings.Contains(s.Faults[0].Text, "no plain file") })
+	os.Remove(path)
+	p.until(func(s seen) bool { return len(s.Faults) == 0 })
+	p.must("save", m{"digest": ""})
+	if text(t, path) != small(t, "1500 mm") {
+		t.Error("it was not put back")
 	}
 }
 
-// ask sends a request with the given fields.
-func ask(t *testing.T, method, url, host, origin, body string) (status int, text string) {
-	t.Helper()
-	r, err := http.NewRequest(method, url, strings.NewReader(body))
-	if err != nil {
+// Saving keeps links and modes, needs the bytes that it began with, and asks for a name
+// where there is none.
+func TestSave(t *testing.T) {
+	folder := t.TempDir()
+	real, link := filepath.Join(folder, "real.toml"), filepath.Join(folder, "link.toml")
+	save(t, real, strings.ReplaceAll("\ufeff"+small(t, "1500 mm"), "\n", "\r\n"))
+	if err := errors.Join(os.Chmod(real, 0o640), os.Symlink("real.toml", link)); err != nil {
 		t.Fatal(err)
 	}
-	if host != "" {
-		r.Host = host
+	p := open(t, serving(t, link))
+	s := p.until(func(s seen) bool { return s.Drawn > 0 })
+	p.must("set", set("bed.span", "nonsense")) // faults are saved too
+	p.must("save", m{"digest": s.Digest})
+	info, err := os.Stat(real)
+	if dest, e := os.Readlink(link); err != nil || e != nil || dest != "real.toml" || info.Mode().Perm() != 0o640 {
+		t.Errorf("%s %v, %v, %v", dest, info.Mode(), err, e)
 	}
-	if origin != "" {
-		r.Header.Set("Origin", origin)
+	if got := text(t, real); got != strings.ReplaceAll("\ufeff"+small(t, "nonsense"), "\n", "\r\n") {
+		t.Errorf("the file reads %q", got)
 	}
-	answer, err := http.DefaultClient.Do(r)
-	if err != nil {
-		t.Fatal(err)
+	// The digest of before is no longer that of the file.
+	p.must("set", set("bed.span", "1510 mm"))
+	if code, _ := p.ask("save", m{"digest": s.Digest}); code != http.StatusConflict {
+		t.Errorf("status %d", code)
 	}
-	defer answer.Body.Close()
-	data, err := io.ReadAll(answer.Body)
-	if err != nil {
-		t.Fatal(err)
+	// Each undo takes one change of one field back, though it was typed in several.
+	for _, v := range []string{"15", "152", "1520 mm"} {
+		p.must("set", m{"set": []m{{"field": "bed.span", "value": v}}, "turn": 7})
 	}
-	return answer.StatusCode, string(data)
+	p.must("undo", m{})
+	p.until(spanIs("1510 mm"))
 }
 
-// TestTry tries other values; the file stays as it is.
+// The built-in design takes a name, cleaned, and never that of a file that is there.
+func TestSaveBuiltIn(t *testing.T) {
+	t.Chdir(t.TempDir())
+	p := open(t, serving(t, ""))
+	p.until(func(s seen) bool { return s.Drawn > 0 && s.File == "" })
+	p.must("set", set("bed.span", "1490 mm"))
+	if code, _ := p.ask("save", m{}); code != http.StatusNotFound {
+		t.Errorf("without a name: status %d", code)
+	}
+	save(t, "mine.toml", "x")
+	for name, want := range map[string]int{"mine": http.StatusConflict, "..": http.StatusUnprocessableEntity} {
+		if code, _ := p.ask("save", m{"name": name}); code != want {
+			t.Errorf("%q: status %d", name, code)
+		}
+	}
+	p.must("save", m{"name": "../../Größe 1.toml"})
+	if s := p.until(func(s seen) bool { return !s.Unsaved }); s.File != "Gr--e-1.toml" {
+		t.Errorf("it is called %q", s.File)
+	}
+	_, demo := design.Demo()
+	if got := text(t, "Gr--e-1.toml"); got != strings.Replace(string(demo), `span = "1500 mm"`, `span = "1490 mm"`, 1) {
+		t.Errorf("the file reads\n%s", got)
+	}
+}
+
+// Values are tried without being kept.
 func TestTry(t *testing.T) {
-	url, path := served(t, small(t, "1500 mm"))
-	until(t, stream(t, url), func(s seen) bool { return s.Version > 0 })
-	before, err := os.ReadFile(path)
-	if err != nil {
-		t.Fatal(err)
+	address, path := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	var model struct{ Reach float64 }
+	if err := json.Unmarshal([]byte(p.must("try", set("bed.span", "1600 mm"))), &model); err != nil || model.Reach < 800 {
+		t.Errorf("%v, %v", model, err)
 	}
-	own := strings.TrimSuffix(url, "/")
-	for _, row := range []struct {
-		body, html, fault, line string
-	}{
-		{"bed.span=1540+mm", "1540 mm", "", `[bed] span = "1540 mm"`},
-		{"bed.span=60+in&sleeper.mass=90+kg", "1524 mm", "", `[sleeper] mass = "90 kg"`},
-		{"bed.span=1540", "", "span", ""},
-		{"bed.span=9+kg", "", "span", ""},
-		{"bed.span=100000+mm", "", "bed.span", ""},
-		{"bed.side_depth=2+mm", "", "bed.side_depth", ""},
-		{"bed.name=x", "1500 mm", "", ""}, // no such field: nothing changes
-	} {
-		status, text := ask(t, "POST", url+"try", "", own, row.body)
-		var got struct {
-			HTML   string
-			Faults []struct{ Text string }
-			Lines  []string
-		}
-		if err := json.Unmarshal([]byte(text), &got); err != nil || status != http.StatusOK {
-			t.Errorf("%s: status %d, %v: %.80s", row.body, status, err, text)
-			continue
-		}
-		fault := ""
-		for _, f := range got.Faults {
-			fault += f.Text + "\n"
-		}
-		if (row.html == "") != (got.HTML == "") || !strings.Contains(got.HTML, row.html) || !strings.Contains(fault, row.fault) ||
-			(row.fault == "") != (fault == "") || !strings.Contains(strings.Join(got.Lines, "\n"), row.line) {
-			t.Errorf("%s: %d bytes of HTML, faults %q, lines %q; want %+v", row.body, len(got.HTML), fault, got.Lines, row)
-		}
+	if code, told := p.ask("try", set("bed.span", "1 mm")); code != http.StatusUnprocessableEntity || !strings.Contains(told, "bed.span") {
+		t.Errorf("%d %s", code, told)
 	}
-	after, err := os.ReadFile(path)
-	if err != nil || string(after) != string(before) {
-		t.Errorf("the file has changed (%v)", err)
+	if p.until(func(seen) bool { return true }).Unsaved || text(t, path) != small(t, "1500 mm") {
+		t.Error("trying changed the design")
 	}
 }
 
-// TestGuard asks as pages elsewhere could.
+// Files come as zips of the same bytes, and dropped ones are proved under flat names.
+func TestFiles(t *testing.T) {
+	address, _ := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	made := p.must("files", m{"want": "cut", "as": []string{"svg", "dxf"}})
+	z, err := zip.NewReader(strings.NewReader(made), int64(len(made)))
+	if err != nil || len(z.File) != 2 || z.File[0].Name != "a.svg" {
+		t.Fatalf("%v, %v", z, err)
+	}
+	if p.must("files", m{"want": "cut", "as": []string{"svg", "dxf"}}) != made {
+		t.Error("the same files make another zip")
+	}
+	for _, q := range []m{{"want": "rm"}, {"want": "cut", "as": []string{"--out=/"}}} {
+		if code, _ := p.ask("files", q); code != http.StatusUnprocessableEntity {
+			t.Errorf("%v: status %d", q, code)
+		}
+	}
+	body := `[{"name":"../a.svg","size":1},{"name":"b.zip","size":` + itoa(len(made)) + "}]\nx" + made
+	if code, told := p.send("prove", []byte(body)); code != http.StatusBadRequest {
+		t.Errorf("a file over another: %d %s", code, told)
+	}
+	body = `[{"name":"../c.svg","size":1},{"name":"b.zip","size":` + itoa(len(made)) + "}]\nx" + made
+	if code, told := p.send("prove", []byte(body)); code != http.StatusOK || told != "a.svg\nb.svg\nc.svg\n" {
+		t.Errorf("%d %s", code, told)
+	}
+}
+
+func itoa(n int) string { data, _ := json.Marshal(n); return string(data) }
+
+// Nothing but the empty page is told to strangers.
 func TestGuard(t *testing.T) {
-	url, _ := served(t, small(t, "1500 mm"))
-	until(t, stream(t, url), func(s seen) bool { return s.Version > 0 })
-	own := strings.TrimSuffix(url, "/")
-	address := strings.TrimPrefix(own, "http://")
-	port := address[strings.LastIndexByte(address, ':'):]
-	for _, row := range []struct {
-		method, path, host, origin, body string
-		status                           int
+	address, path := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	home, _ := url.Parse(p.base)
+	for _, tc := range []struct {
+		name, method, path, host, origin, site, token string
+		want                                          int
 	}{
-		{"GET", "", "", "", "", 200},
-		{"GET", "", "localhost" + port, "", "", 200},
-		{"GET", "sheet", "localhost" + port, "http://localhost" + port, "", 200},
-		{"GET", "live.css", "", "", "", 200},
-		{"GET", "none", "", "", "", 404},
-		{"GET", "", "bed.example" + port, "", "", 403}, // a name that points here
-		{"GET", "sheet", "bed.example" + port, "", "", 403},
-		{"GET", "", "127.0.0.1:1", "", "", 403}, // another port
-		{"GET", "", "127.0.0.1", "", "", 403},
-		{"GET", "sheet", "", "http://bed.example", "", 403}, // a page elsewhere
-		{"GET", "events", "", "null", "", 403},
-		{"POST", "try", "", "", "bed.span=1540+mm", 403}, // from nobody knows where
-		{"POST", "try", "", "http://bed.example", "bed.span=1540+mm", 403},
-		{"POST", "try", "", "https://" + address, "bed.span=1540+mm", 403},
-		{"POST", "try", "localhost" + port, own, "bed.span=1540+mm", 403},
-		{"POST", "try", "", own, "bed.span=1540+mm", 200},
-		{"POST", "try", "", own, "bed.span=" + strings.Repeat("1", 5000), 413},
-		{"POST", "try", "", own, "bed.span=%zz", 400},
-		{"POST", "sheet", "", own, "", 405},
-		{"DELETE", "", "", own, "", 405},
+		{"the page", "GET", "/", home.Host, "", "", "", 200},
+		{"by the name localhost", "GET", "/", "localhost:" + home.Port(), "", "", "", 200},
+		{"the state", "POST", "/ask/state", home.Host, p.base[:len(p.base)-1], "same-origin", p.token, 200},
+		{"without the token", "POST", "/ask/state", home.Host, p.base[:len(p.base)-1], "same-origin", "", 401},
+		{"with another token", "POST", "/ask/save", home.Host, p.base[:len(p.base)-1], "same-origin", "x" + p.token[1:], 401},
+		{"without an origin", "POST", "/ask/state", home.Host, "", "", p.token, 403},
+		{"under another name", "GET", "/", "evil.example:" + home.Port(), "", "", "", 403},
+		{"from another page", "POST", "/ask/set", home.Host, "http://evil.example", "cross-site", p.token, 403},
+		{"from another port", "POST", "/ask/set", home.Host, "http://127.0.0.1:1", "same-site", p.token, 403},
+		{"read by another page", "GET", "/favicon.ico", home.Host, "", "cross-site", "", 403},
+		{"another method", "GET", "/ask/state", home.Host, "", "same-origin", p.token, 405},
+		{"a path", "GET", "/../../etc/passwd", home.Host, "", "same-origin", p.token, 404},
+		{"an unknown question", "POST", "/ask/rm", home.Host, p.base[:len(p.base)-1], "same-origin", p.token, 404},
 	} {
-		status, text := ask(t, row.method, url+row.path, row.host, row.origin, row.body)
-		if status != row.status {
-			t.Errorf("%s /%s host %q origin %q: status %d, want %d: %.80s", row.method, row.path, row.host, row.origin, status, row.status, text)
+		r, err := http.NewRequest(tc.method, p.base, strings.NewReader("{}"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.URL.Path, r.Host = tc.path, tc.host
+		for head, v := range map[string]string{"Origin": tc.origin, "Sec-Fetch-Site": tc.site, "Authorization": "Bearer " + tc.token} {
+			if v != "" && v != "Bearer " {
+				r.Header.Set(head, v)
+			}
+		}
+		answer, err := http.DefaultClient.Do(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		body, _ := io.ReadAll(answer.Body)
+		answer.Body.Close()
+		if answer.StatusCode != tc.want || !strings.Contains(answer.Header.Get("Content-Security-Policy"), "default-src 'none'") {
+			t.Errorf("%s: status %d, want %d", tc.name, answer.StatusCode, tc.want)
+		}
+		if strings.Contains(string(body), filepath.Base(path)) && tc.want != 200 {
+			t.Errorf("%s: told of the design", tc.name)
 		}
 	}
-	answer, err := http.Get(url)
+	if code, _ := p.send("text", bytes.Repeat([]byte(" "), 3<<20)); code != http.StatusRequestEntityTooLarge {
+		t.Errorf("3 MiB: status %d", code)
+	}
+}
+
+// A page that other machines see does not save.
+func TestLocked(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "bed.toml")
+	save(t, path, small(t, "1500 mm"))
+	address := servingAt(t, path, "0.0.0.0:0")
+	_, port, _ := net.SplitHostPort(strings.TrimSuffix(strings.TrimPrefix(strings.Split(address, "#")[0], "http://"), "/"))
+	p := open(t, "http://127.0.0.1:"+port+"/#"+strings.Split(address, "#")[1])
+	s := p.until(func(s seen) bool { return s.Drawn > 0 && s.Locked })
+	p.must("set", set("bed.span", "1490 mm"))
+	if code, _ := p.ask("save", m{"digest": s.Digest}); code != http.StatusForbidden || text(t, path) != small(t, "1500 mm") {
+		t.Errorf("status %d", code)
+	}
+}
+
+// A port that is taken is told of with what would do.
+func TestBusyPort(t *testing.T) {
+	l, err := net.Listen("tcp", "127.0.0.1:0")
 	if err != nil {
 		t.Fatal(err)
 	}
-	answer.Body.Close()
-	policy := answer.Header.Get("Content-Security-Policy")
-	for _, want := range []string{"default-src 'none'", "script-src 'self'", "frame-ancestors 'none'"} {
-		if !strings.Contains(policy, want) || strings.Contains(policy, "unsafe") {
-			t.Errorf("content policy %q", policy)
-		}
-	}
-}
-
-// TestBusyPort asks for a port that is taken.
-func TestBusyPort(t *testing.T) {
-	url, path := served(t, small(t, "1500 mm"))
-	address := strings.TrimSuffix(strings.TrimPrefix(url, "http://"), "/")
-	err := watch.Serve(context.Background(), watch.Options{Path: path, Address: address})
+	defer l.Close()
+	err = watch.Serve(context.Background(), watch.Options{Address: l.Addr().String()})
 	if err == nil || !strings.Contains(err.Error(), "--addr") {
-		t.Errorf("got %v, want an error that says what to do", err)
+		t.Errorf("%v", err)
 	}
 }
 
+// TestLoopback tells this machine's own addresses from others.
 func TestLoopback(t *testing.T) {
-	for address, want := range map[string]bool{
-		"127.0.0.1:80": true, "[::1]:80": true, "localhost:80": true, "127.9.9.9:1": true,
-		"0.0.0.0:80": false, ":80": false, "192.168.1.2:80": false, "[::]:80": false, "bed.example:80": false, "": false,
-	} {
+	for address, want := range map[string]bool{"127.0.0.1:1": true, "localhost:1": true, "[::1]:1": true, "0.0.0.0:1": false, ":1": false, "x": false} {
 		if got := watch.Loopback(address); got != want {
-			t.Errorf("Loopback(%q) = %v, want %v", address, got, want)
+			t.Errorf("%s: %v", address, got)
 		}
 	}
 }

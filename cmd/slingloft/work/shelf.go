@@ -28,6 +28,12 @@ func (s Setting) ShelfFile(name string, data []byte) string {
 	return ""
 }
 
+// OpenShelf returns what a design takes things from under a setting; nil where there is
+// nothing.
+func OpenShelf(s Setting, name string, data []byte) (*design.Shelf, error) {
+	return s.shelf(name, data)
+}
+
 // shelf reads that file; nil where there is none beside the design.
 func (s Setting) shelf(name string, data []byte) (*design.Shelf, error) {
 	file := s.ShelfFile(name, data)

@@ -1,0 +1,255 @@
+// Package desk holds a design while somebody works on it on a page: its text with every
+// change so far, what is wrong with it and what would do, and its build sheet. It knows
+// neither browser nor network; package watch brings requests here.
+package desk
+
+import (
+	"bytes"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"sync"
+
+	"slingloft/cmd/slingloft/work"
+	"slingloft/outline/design"
+)
+
+// Store is where the design's file lies.
+type Store interface {
+	// Name is what the file is called in messages; "" where the design has no file yet.
+	Name() string
+	// Save writes the file whole, if what stands there has the digest, and is [ErrChanged]
+	// otherwise. The digest of a file that is not there is "".
+	Save(data []byte, digest string) error
+	// Create gives a design without a file one of that name, cleaned, which must not be
+	// there.
+	Create(name string, data []byte) error
+}
+
+// ErrChanged says that the file was changed by somebody else since it was opened.
+var ErrChanged = errors.New("the file was changed meanwhile")
+
+// ErrNoFile says that the design has no file yet: a name has to be given.
+var ErrNoFile = errors.New("the design has no file yet")
+
+// Digest returns what tells the contents of two files apart; "" for no file.
+func Digest(data []byte) string {
+	if data == nil {
+		return ""
+	}
+	sum := sha256.Sum256(data)
+	return hex.EncodeToString(sum[:])
+}
+
+// Desk is one design that is worked on. Its methods may be called at the same time.
+type Desk struct {
+	store Store
+	with  work.Setting
+	words Words
+
+	mu     sync.Mutex
+	opened []byte // what the file holds, as far as is known; nil: there is none
+	steps  []step // the texts so far; the first is as opened
+	at     int    // the one that stands
+	lost   bool   // the file cannot be read
+	theirs []byte // what somebody else has put into the file meanwhile; nil: nothing
+	drawn  drawn
+	number int           // of the state; rises with each change
+	news   chan struct{} // closed at the next change
+	stop   func()        // ends the drawing under way
+}
+
+// step is the text after one change.
+type step struct {
+	data []byte
+	key  design.Key // the one that was changed, if it was one
+	turn int        // changes of one key in one turn are one step
+}
+
+// New returns a desk with a file's contents; nil data: the file is not there yet.
+func New(s Store, data []byte, with work.Setting) *Desk {
+	d := &Desk{store: s, with: with, words: English(), opened: data, news: make(chan struct{}), stop: func() {}}
+	d.steps = []step{{data: data}}
+	return d
+}
+
+// name is what messages call the file.
+func (d *Desk) name() string {
+	if n := d.store.Name(); n != "" {
+		return n
+	}
+	name, _ := design.Demo()
+	return name
+}
+
+// changed tells those who wait that there is a new state; the lock is held.
+func (d *Desk) changed() {
+	d.number++
+	close(d.news)
+	d.news = make(chan struct{})
+}
+
+// Wait returns once there is a newer state than that of a number, or ctx is done.
+func (d *Desk) Wait(ctx context.Context, number int) {
+	for {
+		d.mu.Lock()
+		now, news := d.number, d.news
+		d.mu.Unlock()
+		if now != number {
+			return
+		}
+		select {
+		case <-news:
+		case <-ctx.Done():
+			return
+		}
+	}
+}
+
+// text returns what stands; the lock is held.
+func (d *Desk) text() []byte { return d.steps[d.at].data }
+
+// Unsaved reports whether what stands is not what the file holds.
+func (d *Desk) Unsaved() bool {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.unsaved()
+}
+
+func (d *Desk) unsaved() bool { return d.text() != nil && !bytes.Equal(d.text(), d.opened) }
+
+// Found takes in what the file holds now. Where something here is not saved both are
+// kept, and the state says so.
+func (d *Desk) Found(data []byte) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.lost {
+		d.lost = false
+		d.draw()
+		d.changed()
+	}
+	switch {
+	case Digest(data) == Digest(d.opened):
+		if d.theirs != nil {
+			d.theirs = nil
+			d.changed()
+		}
+		return
+	case data == nil:
+		d.opened = nil // the file is gone; what stands here is not saved any more
+		d.changed()
+		return
+	case d.unsaved():
+		d.theirs = data
+		d.changed()
+		return
+	}
+	d.take(data)
+}
+
+// take goes on with the file's contents in place of what stands; the lock is held.
+func (d *Desk) take(data []byte) {
+	d.opened, d.theirs = data, nil
+	d.push(step{data: data})
+}
+
+// mostSteps bounds how many changes can be undone: own choice.
+const mostSteps = 500
+
+// push makes a text the one that stands; the lock is held.
+func (d *Desk) push(s step) {
+	last := d.steps[d.at]
+	if d.at > 0 && s.key != "" && s.key == last.key && s.turn == last.turn && s.turn != 0 {
+		d.steps = append(d.steps[:d.at], s)
+	} else {
+		d.steps = append(d.steps[:d.at+1], s)
+	}
+	if len(d.steps) > mostSteps {
+		d.steps = d.steps[1:]
+	}
+	d.at = len(d.steps) - 1
+	d.draw()
+	d.changed()
+}
+
+// Save writes what stands into the file that has the digest. A design without a file
+// takes a name.
+func (d *Desk) Save(digest, name string) error {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	data := d.text()
+	if data == nil {
+		return nil
+	}
+	var err error
+	switch {
+	case d.store.Name() != "":
+		err = d.store.Save(data, digest)
+	case name == "":
+		return ErrNoFile
+	default:
+		err = d.store.Create(name, data)
+	}
+	if err != nil {
+		return err
+	}
+	d.opened, d.theirs = data, nil
+	d.drawn.saved = d.drawn.sheet
+	d.changed()
+	return nil
+}
+
+// TakeTheirs goes on with what somebody else has put into the file. It can be undone.
+func (d *Desk) TakeTheirs() {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.theirs != nil {
+		d.take(d.theirs)
+	}
+}
+
+// Undo takes the last change back, and Redo puts it on again.
+func (d *Desk) Undo() { d.move(-1) }
+
+// Redo puts on again what was undone last.
+func (d *Desk) Redo() { d.move(1) }
+
+func (d *Desk) move(by int) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if to := d.at + by; to >= 0 && to < len(d.steps) && d.steps[to].data != nil {
+		d.at = to
+		d.draw()
+		d.changed()
+	}
+}
+
+// Cannot notes that the file cannot be read any more.
+func (d *Desk) Cannot(err error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if !d.lost {
+		d.lost, d.drawn.faults = true, []Fault{{Text: err.Error()}}
+		d.changed()
+	}
+}
+
+// Snapshot returns what stands, and the files that it takes things from: its shelf and
+// outlines of the maker's own, each by the path under which the design's folder has it.
+func (d *Desk) Snapshot() (name string, data []byte, beside []string) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	name, data = d.name(), d.text()
+	if shelf := d.with.ShelfFile(name, data); shelf != "" {
+		beside = append(beside, shelf)
+	}
+	if t, err := design.OpenText(name, data); err == nil {
+		for i := range t.Count(design.KeyExtra) {
+			if file, ok := t.Value(design.KeyExtra.Item(i + 1).In(design.KeyExtraFile.Name())); ok {
+				beside = append(beside, file)
+			}
+		}
+	}
+	return name, data, beside
+}

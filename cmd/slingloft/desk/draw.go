@@ -1,0 +1,109 @@
+package desk
+
+import (
+	"context"
+
+	"slingloft/cmd/slingloft/show"
+	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet/page"
+	"slingloft/export/sheet/wording"
+	"slingloft/outline/design"
+)
+
+// drawn is what was made of a text.
+type drawn struct {
+	number int // rises with each new sheet
+	sheet  string
+	saved  string // the sheet of what is saved
+	laid   bool
+	faults []Fault // of what stands; the sheet is then the last good one
+	plan   work.Plan
+}
+
+// draw begins to draw what stands, in place of any drawing under way; the lock is held.
+// What is wrong in the text alone is known at once.
+func (d *Desk) draw() {
+	d.stop()
+	data := d.text()
+	if data == nil {
+		return
+	}
+	ctx, stop := context.WithCancel(context.Background())
+	d.stop = stop
+	d.drawn.faults = nil
+	if shelf, err := work.OpenShelf(d.with, d.name(), data); err == nil {
+		if _, _, err := design.ReadWith(d.name(), data, shelf); err != nil {
+			d.drawn.faults = d.faultsOf(err, data, false)
+		}
+	}
+	go d.drawing(ctx, d.name(), data)
+}
+
+// Open draws what was opened.
+func (d *Desk) Open() {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	d.draw()
+	d.changed()
+}
+
+// Close ends all drawing.
+func (d *Desk) Close() {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	d.stop()
+}
+
+// drawing draws a text, at first without its lay, then with it.
+func (d *Desk) drawing(ctx context.Context, name string, data []byte) {
+	p, err := work.ReadFor(name, data, d.with)
+	var html string
+	if err == nil {
+		s, e := show.Unlaid(&p, wording.English())
+		html, err = page.Body(s), e
+	}
+	if err != nil {
+		faults := d.faultsOf(err, data, true)
+		d.put(ctx, func() { d.drawn.faults = faults })
+		return
+	}
+	d.put(ctx, func() { d.sheet(html, data, false); d.drawn.plan, d.drawn.faults = p, nil })
+	l, err := p.Lay(ctx, work.Budget{})
+	if err == nil {
+		s, e := show.Of(&p, l, wording.English())
+		html, err = page.Body(s), e
+	}
+	if err != nil {
+		faults := d.faultsOf(err, data, true)
+		d.put(ctx, func() { d.drawn.faults = faults })
+		return
+	}
+	d.put(ctx, func() { d.sheet(html, data, true) })
+}
+
+// sheet keeps a new sheet; the lock is held.
+func (d *Desk) sheet(html string, data []byte, laid bool) {
+	d.drawn.number++
+	d.drawn.sheet, d.drawn.laid = html, laid
+	if string(data) == string(d.opened) || d.drawn.saved == "" {
+		d.drawn.saved = html
+	}
+}
+
+// put changes what is drawn unless the drawing was ended.
+func (d *Desk) put(ctx context.Context, change func()) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if ctx.Err() == nil {
+		change()
+		d.changed()
+	}
+}
+
+// Sheet returns the build sheet as HTML, that of the last sound design, and the one of
+// what is saved, to be compared.
+func (d *Desk) Sheet() (now, saved string) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.drawn.sheet, d.drawn.saved
+}

@@ -1,0 +1,163 @@
+// Package form writes the page on which a design is made: one HTML document with its
+// style and script in it, a field for every key of a design. It holds nothing of any
+// design: what stands in the fields is asked for by the script.
+package form
+
+import (
+	"bytes"
+	"crypto/sha256"
+	_ "embed"
+	"encoding/base64"
+	"html/template"
+	"slices"
+	"strings"
+
+	"slingloft/export/format"
+	"slingloft/export/sheet/page"
+	"slingloft/outline/design"
+)
+
+//go:embed form.html
+var document string
+
+//go:embed form.css
+var style string
+
+//go:embed form.js
+var script string
+
+// Page is a page and what a browser may do on it.
+type Page struct {
+	HTML   []byte
+	Policy string // Content-Security-Policy
+}
+
+// group is a part of the form.
+type group struct {
+	ID, Title string
+	First     []field // those that a maker decides
+	More      []field
+	Lists     []list
+}
+
+// list is an array of tables; its first element stands in the form, empty or not.
+type list struct {
+	Key    design.Key
+	Title  string
+	Doc    string
+	Fields []field
+}
+
+// field is one key as the form shows it.
+type field struct {
+	design.Field
+	Name, ID, Label, Left string
+}
+
+// New returns the page in one language.
+func New(say Words) (Page, error) {
+	t, err := template.New("page").Parse(document)
+	if err != nil {
+		return Page{}, err
+	}
+	css := page.Style() + style
+	var b bytes.Buffer
+	err = t.Execute(&b, map[string]any{"Say": say, "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(),
+		"Style": template.CSS(css), "Script": template.JS(script)})
+	policy := "default-src 'none'; script-src " + hash(script) + "; style-src " + hash(css) +
+		"; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+	return Page{b.Bytes(), policy}, err
+}
+
+// hash returns what lets a browser take a text for its own.
+func hash(text string) string {
+	sum := sha256.Sum256([]byte(text))
+	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
+}
+
+// groupsOf sorts every field of a design into its group.
+func groupsOf(say Words) []group {
+	out := make([]group, len(say.Groups))
+	for g := range out {
+		out[g] = group{ID: "g-" + groupIDs()[g], Title: say.Groups[g]}
+	}
+	lists := map[design.Key]*list{}
+	for _, f := range design.Fields(false) {
+		one := field{Field: f, Name: string(f.Key), Label: label(f.Key), Left: f.Usual}
+		g := &out[groupOf(f.Key)]
+		if f.List == "" {
+			one.ID = id(one.Name)
+			if f.First {
+				g.First = append(g.First, one)
+			} else {
+				g.More = append(g.More, one)
+			}
+			continue
+		}
+		one.Name = string(f.List) + ".0." + f.Key.Name()
+		one.ID = id(one.Name)
+		if lists[f.List] == nil {
+			lists[f.List] = &list{Key: f.List, Title: say.Lists[f.List]}
+		}
+		lists[f.List].Fields = append(lists[f.List].Fields, one)
+	}
+	for _, l := range design.Lists() {
+		g := &out[groupOf(l.Key)]
+		lists[l.Key].Doc = l.Meaning
+		g.Lists = append(g.Lists, *lists[l.Key])
+	}
+	return out
+}
+
+// id returns the HTML id of a field.
+func id(name string) string { return "k-" + strings.ReplaceAll(name, ".", "-") }
+
+// label returns a key as words, with its table where that says more than the group does.
+func label(key design.Key) string {
+	text := strings.ReplaceAll(key.Name(), "_", " ")
+	if key.Name() == "use" {
+		return strings.ReplaceAll(string(key.Table()), ".", " ")
+	}
+	for _, table := range []design.Key{design.KeyCordSide, design.KeyCordLeg, design.KeyHangLine, design.KeyMachineCalibrationX, design.KeyMachineCalibrationY} {
+		if key.Table() == table {
+			return strings.ReplaceAll(table.Name(), "_", " ") + ": " + text
+		}
+	}
+	return text
+}
+
+// Group is a part of the form, in the order of the trade.
+type Group int
+
+// The groups.
+const (
+	Sleeper Group = iota
+	Bed
+	Cords
+	Bars
+	Cloth
+	Hanging
+	Heights
+	Checks
+	Templates
+	Machine
+	Outlines
+	Shelf
+	groupCount
+)
+
+// groupIDs returns what groups are called in the document.
+func groupIDs() [groupCount]string {
+	return [...]string{"sleeper", "bed", "cords", "bars", "cloth", "hanging", "heights", "checks", "templates", "machine", "outlines", "shelf"}
+}
+
+// groupOf returns the group of a key or list, by its table.
+func groupOf(key design.Key) Group {
+	if key == design.KeyShelf || key.Name() == "use" || slices.Contains([]design.Key{design.KeyHangUseHook, design.KeySeamUseThread}, key) {
+		return Shelf
+	}
+	first, _, _ := strings.Cut(string(key), ".")
+	return map[string]Group{"name": Sleeper, "sleeper": Sleeper, "load": Sleeper, "guest": Sleeper, "bed": Bed, "cord": Cords, "splice": Cords,
+		"bar": Bars, "cloth": Cloth, "channel": Cloth, "cap": Cloth, "seam": Cloth, "hang": Hanging, "hung": Heights, "accuracy": Heights,
+		"margin": Checks, "sheet": Templates, "template": Templates, "output": Machine, "machine": Machine, "extra": Outlines}[first]
+}

@@ -1,0 +1,273 @@
+package watch
+
+import (
+	"archive/zip"
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"net/http"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"slingloft/export/format"
+)
+
+// A page has its files from the commands: the design as it stands is put into a folder of
+// its own with all that it takes things from, the command is run there, and what it wrote
+// is sent.
+
+// errWant says that no command makes what is asked for.
+var errWant = errors.New("no such files")
+
+// errBeside says that a file which the design names lies where the page may not go.
+var errBeside = errors.New("lies outside of the design's folder; make these files by the command")
+
+// files sends what a command makes of the design as it stands: one file, or many as zip.
+func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
+	folder, err := os.MkdirTemp("", "slingloft-page-")
+	if err != nil {
+		http.Error(w, err.Error(), http.StatusInternalServerError)
+		return
+	}
+	defer os.RemoveAll(folder)
+	name, err := h.copyOf(folder)
+	if err != nil {
+		http.Error(w, err.Error(), statusOf(err))
+		return
+	}
+	stem := strings.TrimSuffix(name, ".toml")
+	out := filepath.Join(folder, stem+"-files")
+	args, single, err := q.command(filepath.Join(folder, name), out)
+	if err != nil {
+		http.Error(w, err.Error(), statusOf(err))
+		return
+	}
+	var product, told bytes.Buffer
+	code := h.run(r.Context(), args, &product, &told)
+	var made []byte
+	file := stem + "-" + q.Want + ".zip"
+	switch {
+	case single == "-":
+		made, file = product.Bytes(), stem+".json"
+	case single != "":
+		made, err = os.ReadFile(filepath.Join(out, single))
+		file = single
+	default:
+		made, err = zipped(out)
+	}
+	if err != nil || len(made) == 0 {
+		http.Error(w, clean(told.String(), folder), http.StatusUnprocessableEntity)
+		return
+	}
+	w.Header().Set("Content-Type", "application/octet-stream")
+	w.Header().Set("X-File-Name", file)
+	w.Header().Set("X-Exit-Status", fmt.Sprint(code))
+	w.Write(made)
+}
+
+// clean takes the folder, which means nothing to anybody, out of what was told.
+func clean(told, folder string) string { return strings.ReplaceAll(told, folder+string(os.PathSeparator), "") }
+
+// command returns the arguments that make what is asked for, and the one file that comes
+// of it: "-" for standard output, "" for a folder.
+func (q question) command(design, out string) (args []string, single string, err error) {
+	paper := func(args []string) []string {
+		if q.Paper != "" {
+			return append(args, "--paper", q.Paper)
+		}
+		return args
+	}
+	as := strings.Join(q.As, ",")
+	for _, f := range q.As {
+		if !slices.Contains(format.Names(), f) {
+			return nil, "", errWant
+		}
+	}
+	switch q.Want {
+	case "cut", "calibrate":
+		args = []string{q.Want, design, "--out", out}
+		if as != "" {
+			args = append(args, "--as", as)
+		}
+		return paper(args), "", nil
+	case "sheet":
+		return []string{"sheet", design, "--out", filepath.Join(out, "build-sheet.html")}, "build-sheet.html", nil
+	case "pdf":
+		return paper([]string{"sheet", design, "--out", filepath.Join(out, "build-sheet.pdf")}), "build-sheet.pdf", nil
+	case "figures":
+		return []string{"figure", design, "--json"}, "-", nil
+	}
+	return nil, "", errWant
+}
+
+// copyOf puts the design as it stands into a folder, with what it names, and returns its
+// name there.
+func (h *handler) copyOf(folder string) (string, error) {
+	name, data, beside := h.desk.Snapshot()
+	from := filepath.Dir(name)
+	for _, f := range beside {
+		path := f
+		if rel, err := filepath.Rel(from, f); err == nil && filepath.IsAbs(f) == filepath.IsAbs(from) && from != "." {
+			if !strings.HasPrefix(rel, "..") {
+				f = rel
+			}
+		} else if !filepath.IsAbs(f) {
+			path = filepath.Join(from, f)
+		}
+		if !filepath.IsLocal(f) {
+			return "", fmt.Errorf("%s: %w", f, errBeside)
+		}
+		text, err := os.ReadFile(path)
+		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			continue // the command says so
+		case err != nil:
+			return "", err
+		}
+		to := filepath.Join(folder, f)
+		if err := os.MkdirAll(filepath.Dir(to), 0o700); err != nil {
+			return "", err
+		}
+		if err := os.WriteFile(to, text, 0o600); err != nil {
+			return "", err
+		}
+	}
+	base := filepath.Base(name)
+	return base, os.WriteFile(filepath.Join(folder, base), data, 0o600)
+}
+
+// zipped returns a folder's files as one zip, the same bytes for the same files.
+func zipped(folder string) ([]byte, error) {
+	entries, err := os.ReadDir(folder) // sorted by name
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	z := zip.NewWriter(&b)
+	for _, e := range entries {
+		data, err := os.ReadFile(filepath.Join(folder, e.Name()))
+		if err != nil {
+			return nil, err
+		}
+		w, err := z.CreateHeader(&zip.FileHeader{Name: e.Name(), Method: zip.Deflate, Modified: time.Date(1980, 1, 1, 0, 0, 0, 0, time.UTC)})
+		if err != nil {
+			return nil, err
+		}
+		if _, err := w.Write(data); err != nil {
+			return nil, err
+		}
+	}
+	err = z.Close()
+	return b.Bytes(), err
+}
+
+// prove proves files that were dropped onto the page against the design as it stands. The
+// body is a line of JSON with their names and sizes, and then the files.
+func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
+	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostDropped))
+	if err != nil {
+		http.Error(w, "more than 64 MiB", http.StatusRequestEntityTooLarge)
+		return
+	}
+	folder, err := os.MkdirTemp("", "slingloft-page-")
+	if err != nil {
+		http.Error(w, err.Error(), http.StatusInternalServerError)
+		return
+	}
+	defer os.RemoveAll(folder)
+	dropped := filepath.Join(folder, "files")
+	if err := unpacked(data, dropped); err != nil {
+		http.Error(w, err.Error(), http.StatusBadRequest)
+		return
+	}
+	name, err := h.copyOf(folder)
+	if err != nil {
+		http.Error(w, err.Error(), statusOf(err))
+		return
+	}
+	var told bytes.Buffer
+	h.run(r.Context(), []string{"prove", filepath.Join(folder, name), dropped}, &told, &told)
+	w.Header().Set("Content-Type", "text/plain; charset=utf-8")
+	io.WriteString(w, clean(told.String(), folder))
+}
+
+// errDropped says that what was sent does not hold what it says.
+var errDropped = errors.New("the files did not come through whole")
+
+// mostFiles bounds how many files are proved at once: own choice.
+const mostFiles = 500
+
+// unpacked writes the files of a body into a folder, under flat names; those of a zip one
+// by one.
+func unpacked(data []byte, folder string) error {
+	head, rest, ok := bytes.Cut(data, []byte("\n"))
+	var files []struct {
+		Name string `json:"name"`
+		Size int    `json:"size"`
+	}
+	if !ok || json.Unmarshal(head, &files) != nil || len(files) > mostFiles {
+		return errDropped
+	}
+	if err := os.Mkdir(folder, 0o700); err != nil {
+		return err
+	}
+	for _, f := range files {
+		if f.Size < 0 || f.Size > len(rest) {
+			return errDropped
+		}
+		one := rest[:f.Size]
+		rest = rest[f.Size:]
+		if err := unpack(f.Name, one, folder); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func unpack(name string, data []byte, folder string) error {
+	if !strings.HasSuffix(name, ".zip") {
+		return dropInto(folder, name, data)
+	}
+	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+	if err != nil || len(z.File) > mostFiles {
+		return errDropped
+	}
+	left := int64(mostDropped)
+	for _, f := range z.File {
+		r, err := f.Open()
+		if err != nil {
+			return errDropped
+		}
+		one, err := io.ReadAll(io.LimitReader(r, left+1))
+		r.Close()
+		if left -= int64(len(one)); err != nil || left < 0 {
+			return errDropped
+		}
+		if err := dropInto(folder, f.Name, one); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// dropInto writes one file, never over another and never elsewhere.
+func dropInto(folder, name string, data []byte) error {
+	name = filepath.Base(strings.ReplaceAll(name, `\`, "/"))
+	if !filepath.IsLocal(name) || name == "." {
+		return errDropped
+	}
+	f, err := os.OpenFile(filepath.Join(folder, name), os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o600)
+	if err != nil {
+		return errDropped
+	}
+	defer f.Close()
+	_, err = f.Write(data)
+	return err
+}
+
