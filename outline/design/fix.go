@@ -146,10 +146,8 @@ func (r row) likely(value string) []string {
 			}
 		}
 		q, err := quantity.As(value, r.dim)
-		if u := r.dim.Unit(err == nil && q.Unit.Imperial); err == nil {
-			out = append([]string{r.nearEnd(q.Value, u)}, out...)
-		} else if number == "" {
-			out = append(out, u.Format(r.lo, quantity.Up), u.Format(r.hi, quantity.Down))
+		if err == nil {
+			out = append([]string{r.nearEnd(q.Value, r.dim.Unit(q.Unit.Imperial))}, out...)
 		}
 	case ratio, amount, whole:
 		if v, ok := plain(number); ok {

@@ -140,14 +140,17 @@ first.`,
 			},
 		},
 		"watch": {
-			Line: "serve a local page that redraws the build sheet on each save",
-			Long: `Serves a page on this machine that shows the build sheet and draws it again each
-time the design file is saved. What is wrong in the file is shown in its place, and
-the last good drawing stays. The main dimensions can be tried on the page without
-touching the file. It ends with Ctrl-C.
+			Line: "serve a local page to make a design on",
+			Long: `Serves a page on this machine with a field for every key of the design, the hammock
+in space and the build sheet, which follow what is entered. What is wrong stands at its
+field with what would do. Save writes the design file: values are changed in their
+places, all else stays as it is. A file that is not there yet begins with a few
+questions. What others save into the file is shown; where both changed it nothing is
+lost. Every file of the other commands is had there by a click. It ends with Ctrl-C.
 
-The page is served to this machine only, unless --addr names another address.`,
-			Example: "  slingloft watch my.toml\n  slingloft watch my.toml --addr 127.0.0.1:0\n",
+The address that is printed holds a word that nobody else knows: open it as it is. The
+page is served to this machine only; under another --addr it shows and does not save.`,
+			Example: "  slingloft watch\n  slingloft watch my.toml\n  slingloft watch my.toml --addr 127.0.0.1:0\n",
 			Flags: map[string]string{
 				"addr": "address and port to serve the page at; port 0 takes a free one",
 			},

@@ -6,20 +6,17 @@ import "slingloft/outline/design"
 type Words struct {
 	Groups [groupCount]string
 	Lists  map[design.Key]string // one element of each
+	Said   map[string]string     // by the script, under its names for them
 
-	Title, Opening, ToSheet, Form, Bar                  string
-	Save, Undo, Redo, Files, Text, UseText              string
-	More, Add, Drop, LeftOut, Left, Range, Example      string
-	Faults, FileName, FileNameHint, Cancel              string
-	Theirs, Mine, TheirsHint, TakeTheirs, KeepMine      string
-	Begin, BeginHint, Stature, Mass, Lies, Back, Side   string
-	Width, WidthHint, Units, Metric, Inch, Propose      string
-	Changes, ChangesNone, Get, Want, Format, ProveDrop  string
-	Shape, Turn, TurnLeft                               string
-	TurnRight, TiltUp, TiltDown, Calibrate, BuildSheet  string
-	Cut, AllFigures, Materials, SheetPDF, Paper, Choose string
-	Slide                                               string
-	Said                                                map[string]string // by the script
+	Title, Opening, ToSheet, Form, Bar, Save               string
+	Undo, Redo, Files, Text, UseText, More                 string
+	Add, Drop, Faults, FileName, FileNameHint, Cancel      string
+	Theirs, Mine, TheirsHint, TakeTheirs, KeepMine, Begin  string
+	BeginHint, Stature, Mass, Lies, Back, Side             string
+	Width, WidthHint, Units, Metric, Inch, Propose         string
+	Changes, Get, Want, Format, ProveDrop, Shape           string
+	Turn, TurnLeft, TurnRight, TiltUp, TiltDown, Calibrate string
+	BuildSheet, Cut, AllFigures, SheetPDF, Paper, Slide    string
 }
 
 // English returns the words in English.
@@ -36,26 +33,24 @@ func English() Words {
 		},
 		Title: "Slingloft", Opening: "Opening …", ToSheet: "To the build sheet", Form: "Design", Bar: "Design file",
 		Save: "Save", Undo: "Undo", Redo: "Redo", Files: "Files …", Text: "The design as text", UseText: "Use this text",
-		More: "More", Add: "Add another", Drop: "Take this one out", LeftOut: "left out", Left: "Left out: %s.", Range: "Range: %s.", Example: "Such as %s.",
-		Faults: "What is wrong", FileName: "Name of the file", FileNameHint: "A name such as my-bed.toml. It is written beside where the program was started.", Cancel: "Cancel",
+		More: "More", Add: "Add another", Drop: "Take this one out", Faults: "What is wrong", FileName: "Name of the file", FileNameHint: "A name such as my-bed.toml. It is written beside where the program was started.", Cancel: "Cancel",
 		Theirs: "In the file", Mine: "Here", TheirsHint: "The file was changed elsewhere while you changed it here. Nothing is lost: choose which to go on with. Undo brings the other back.",
 		TakeTheirs: "Go on with the file", KeepMine: "Save mine over it",
 		Begin: "Who will lie in it?", BeginHint: "Answer these, and a whole design is proposed. Every value of it can be changed afterwards.",
 		Stature: "Height of the sleeper", Mass: "Mass of the sleeper", Lies: "Lies on the", Back: "back", Side: "side",
 		Width: "Usable width of the cloth", WidthHint: "Leave it empty if you have none yet.", Units: "Units", Metric: "millimetres and kilograms", Inch: "inches and pounds", Propose: "Propose a bed",
-		Changes: "Changed since the last save", ChangesNone: "Nothing is changed since the last save.",
-		Get: "Make the files", Want: "What", Format: "Formats", ProveDrop: "Prove files: drop them here, or choose them",
+		Changes: "Changed since the last save", Get: "Make the files", Want: "What", Format: "Formats", ProveDrop: "Prove files: drop them here, or choose them",
 		Shape: "The hammock in space", Turn: "Drag it to turn it, or use the buttons or arrow keys.", TurnLeft: "Turn left", TurnRight: "Turn right", TiltUp: "Tilt up", TiltDown: "Tilt down",
 		Cut: "Cloth and templates to cut from", BuildSheet: "Build sheet, web page", SheetPDF: "Build sheet, PDF", AllFigures: "All figures, JSON", Calibrate: "Calibration sheet",
-		Paper: "Paper", Choose: "Choose files", Slide: "Slide",
+		Paper: "Paper", Slide: "Slide",
 		Said: map[string]string{
 			"saved": "Saved in {file}.", "unsaved": "Not saved yet.", "builtin": "The built-in design. Save gives it a file of your own.",
 			"ask": "Nothing stands here yet.", "drawing": "Drawing …", "laying": "The pieces are being laid …",
 			"one": "One thing is wrong.", "many": "{n} things are wrong.", "last": "The drawing is that of the last sound design.",
 			"broken": "The text is not TOML. Mend it below, as text.", "away": "The program is not running; the page stands as it was.",
 			"refused": "The program does not know this page. Open the address that it printed.", "locked": "This page shows and does not save: it is served to other machines.",
-			"conflict": "The file was changed elsewhere.", "error": "Error: ", "none": "Nothing is changed since the last save.", "left": "left out",
-			"making": "Making the files …", "made": "The files are made.", "gone": "is no longer there", "new": "is new",
+			"conflict": "The file was changed elsewhere.", "error": "Error: ", "none": "Nothing is changed since the last save.",
+			"making": "Making the files …", "made": "The files are made.",
 		},
 	}
 }
