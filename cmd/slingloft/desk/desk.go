@@ -110,13 +110,7 @@ func (d *Desk) Wait(ctx context.Context, number int) {
 // text returns what stands; the lock is held.
 func (d *Desk) text() []byte { return d.steps[d.at].data }
 
-// Unsaved reports whether what stands is not what the file holds.
-func (d *Desk) Unsaved() bool {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	return d.unsaved()
-}
-
+// unsaved reports whether what stands is not what the file holds; the lock is held.
 func (d *Desk) unsaved() bool { return d.text() != nil && !bytes.Equal(d.text(), d.opened) }
 
 // Found takes in what the file holds now. Where something here is not saved both are

@@ -20,7 +20,6 @@ import (
 type file struct {
 	mu   sync.Mutex
 	path string // "": there is none
-	made bool   // it has been there
 }
 
 // Name implements [desk.Store].

@@ -72,7 +72,9 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 }
 
 // clean takes the folder, which means nothing to anybody, out of what was told.
-func clean(told, folder string) string { return strings.ReplaceAll(told, folder+string(os.PathSeparator), "") }
+func clean(told, folder string) string {
+	return strings.ReplaceAll(told, folder+string(os.PathSeparator), "")
+}
 
 // command returns the arguments that make what is asked for, and the one file that comes
 // of it: "-" for standard output, "" for a folder.
@@ -270,4 +272,3 @@ func dropInto(folder, name string, data []byte) error {
 	_, err = f.Write(data)
 	return err
 }
-
