@@ -18,6 +18,7 @@ import (
 	"slingloft/cmd/slingloft/desk"
 	"slingloft/cmd/slingloft/figures"
 	"slingloft/cmd/slingloft/form"
+	"slingloft/cmd/slingloft/watch"
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet/wording"
@@ -28,7 +29,7 @@ import (
 // tables are the words of every output in English.
 func tables() []any {
 	return []any{
-		work.English(), figures.English(), wording.English(), command.English(), form.English(), desk.English(), design.English(), quantity.English(), export.English(),
+		work.English(), figures.English(), wording.English(), command.English(), form.English(), desk.English(), watch.English(), design.English(), quantity.English(), export.English(),
 	}
 }
 
@@ -172,12 +173,14 @@ var worded = map[string][]string{
 		"cloth", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read", "sheet", "sheets", "side", "width",
 	},
 	"cmd/slingloft/watch": {
-		": still here\n\n", "Cache-Control", "Content-Security-Policy", "Content-Type", "Cross-Origin-Opener-Policy",
-		"Cross-Origin-Resource-Policy", "GET /events", "GET /favicon.ico", "GET /live.css", "GET /live.js", "GET /sheet",
-		"GET /{$}", "Origin", "POST /try", "Referrer-Policy", "Sec-Fetch-Site", "X-Content-Type-Options", "application/json",
-		"default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
-		"event: state\ndata: %s\n\n", "http", "http://", "localhost", "no-referrer", "no-store", "none", "nosniff", "same-origin",
-		"tcp", "text/css; charset=utf-8", "text/event-stream", "text/html; charset=utf-8", "text/javascript; charset=utf-8",
+		"Cache-Control", "Content-Security-Policy", "Content-Type", "Cross-Origin-Opener-Policy", "Cross-Origin-Resource-Policy",
+		"Origin", "Referrer-Policy", "Sec-Fetch-Site", "X-Content-Type-Options", "Authorization", "Bearer ", "X-Exit-Status", "X-File-Name",
+		"GET /favicon.ico", "GET /{$}", "POST /ask/prove", "POST /ask/{what}", "what",
+		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",
+		"application/json", "application/octet-stream", "text/html; charset=utf-8", "text/plain; charset=utf-8",
+		"state", "sheet", "try", "set", "grow", "drop", "text", "undo", "redo", "take", "propose", "save", "files", // questions
+		"cut", "calibrate", "figure", "figures", "pdf", "prove", "--as", "--json", "--out", "--paper", // commands
+		"-files", ".json", ".toml", ".zip", "build-sheet.html", "build-sheet.pdf", "slingloft-page-",
 	},
 	"export/prove": {
 		" in", " mm",

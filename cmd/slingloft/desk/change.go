@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"errors"
 	"unicode/utf8"
 
 	"slingloft/outline/design"
@@ -58,13 +57,10 @@ func (d *Desk) edit(change func(design.Text) (design.Text, error), changes []des
 	return nil
 }
 
-// errText says that what was sent is no text of a design.
-var errText = errors.New("a design is UTF-8 text of at most 1 MiB")
-
 // SetText puts another text in the place of what stands, sound or not.
 func (d *Desk) SetText(text string) error {
 	if len(text) > design.MaxSize || !utf8.ValidString(text) {
-		return errText
+		return ErrText
 	}
 	d.mu.Lock()
 	defer d.mu.Unlock()

@@ -8,7 +8,6 @@ import (
 	"context"
 	"crypto/sha256"
 	"encoding/hex"
-	"errors"
 	"sync"
 
 	"slingloft/cmd/slingloft/work"
@@ -26,12 +25,6 @@ type Store interface {
 	// there.
 	Create(name string, data []byte) error
 }
-
-// ErrChanged says that the file was changed by somebody else since it was opened.
-var ErrChanged = errors.New("the file was changed meanwhile")
-
-// ErrNoFile says that the design has no file yet: a name has to be given.
-var ErrNoFile = errors.New("the design has no file yet")
 
 // Digest returns what tells the contents of two files apart; "" for no file.
 func Digest(data []byte) string {

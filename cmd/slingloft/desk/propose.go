@@ -1,8 +1,6 @@
 package desk
 
 import (
-	"errors"
-
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/design"
 	"slingloft/outline/fit"
@@ -18,9 +16,6 @@ type Answers struct {
 	Inches  bool   `json:"inches"`
 }
 
-// errPresent says that there is a design already.
-var errPresent = errors.New("there is a design already")
-
 // Propose puts a whole design for a sleeper where nothing stands yet.
 func (d *Desk) Propose(a Answers) error {
 	w, err := a.wish()
@@ -31,7 +26,7 @@ func (d *Desk) Propose(a Answers) error {
 	name, empty := d.name(), d.text() == nil
 	d.mu.Unlock()
 	if !empty {
-		return errPresent
+		return ErrPresent
 	}
 	p, err := work.Propose(name, w)
 	if err != nil {

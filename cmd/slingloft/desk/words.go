@@ -6,9 +6,28 @@ type Words struct {
 	UseFor  string // a button: a value, its key
 	TakeOut string // a button: a key
 	And     string // between the parts of a button
+	Refused map[Refusal]string
 }
+
+// Refusal is why a change or a save is not done.
+type Refusal int
+
+// The refusals.
+const (
+	ErrChanged Refusal = iota // the file was changed by somebody else since it was opened
+	ErrNoFile                 // the design has no file yet: a name has to be given
+	ErrText                   // no text of a design
+	ErrPresent                // there is a design already
+)
+
+// Error says it in English.
+func (r Refusal) Error() string { return English().Refused[r] }
 
 // English returns the words in English.
 func English() Words {
-	return Words{Use: "Use %s", UseFor: "Use %s for %s", TakeOut: "Take %s out", And: ", "}
+	return Words{Use: "Use %s", UseFor: "Use %s for %s", TakeOut: "Take %s out", And: ", ",
+		Refused: map[Refusal]string{
+			ErrChanged: "the file was changed meanwhile", ErrNoFile: "the design has no file yet",
+			ErrText: "a design is UTF-8 text of at most 1 MiB", ErrPresent: "there is a design already",
+		}}
 }

@@ -29,9 +29,6 @@ func (f *file) Name() string {
 	return f.path
 }
 
-// errKind says that something else than a file stands where the design's should.
-var errKind = errors.New("is no plain file")
-
 // read returns the file's contents, one byte more than a design may have at most; nil
 // where it is not there. Pipes, folders and devices are not waited for.
 func (f *file) read() ([]byte, error) {
@@ -42,7 +39,7 @@ func (f *file) read() ([]byte, error) {
 	case err != nil:
 		return nil, err
 	case !info.Mode().IsRegular():
-		return nil, fmt.Errorf("%s: %w", f.Name(), errKind)
+		return nil, fmt.Errorf(English().File, f.Name(), NoPlainFile)
 	}
 	r, err := os.Open(f.Name())
 	if err != nil {
@@ -105,9 +102,6 @@ func (f *file) Create(name string, data []byte) error {
 	return nil
 }
 
-// errName says that a name holds nothing that a file can be called by.
-var errName = errors.New("a name needs a letter or digit")
-
 // cleaned returns a flat name for a design of its own: letters, digits, - and _ of ASCII,
 // and .toml.
 func cleaned(name string) (string, error) {
@@ -122,7 +116,7 @@ func cleaned(name string) (string, error) {
 	}, name)
 	name = strings.Trim(name, "-_")
 	if name == "" {
-		return "", errName
+		return "", NoName
 	}
 	return name[:min(len(name), longest)] + ".toml", nil
 }

@@ -22,12 +22,6 @@ import (
 // its own with all that it takes things from, the command is run there, and what it wrote
 // is sent.
 
-// errWant says that no command makes what is asked for.
-var errWant = errors.New("no such files")
-
-// errBeside says that a file which the design names lies where the page may not go.
-var errBeside = errors.New("lies outside of the design's folder; make these files by the command")
-
 // files sends what a command makes of the design as it stands: one file, or many as zip.
 func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 	folder, err := os.MkdirTemp("", "slingloft-page-")
@@ -88,7 +82,7 @@ func (q question) command(design, out string) (args []string, single string, err
 	as := strings.Join(q.As, ",")
 	for _, f := range q.As {
 		if !slices.Contains(format.Names(), f) {
-			return nil, "", errWant
+			return nil, "", NoSuchFiles
 		}
 	}
 	switch q.Want {
@@ -105,7 +99,7 @@ func (q question) command(design, out string) (args []string, single string, err
 	case "figures":
 		return []string{"figure", design, "--json"}, "-", nil
 	}
-	return nil, "", errWant
+	return nil, "", NoSuchFiles
 }
 
 // copyOf puts the design as it stands into a folder, with what it names, and returns its
@@ -123,7 +117,7 @@ func (h *handler) copyOf(folder string) (string, error) {
 			path = filepath.Join(from, f)
 		}
 		if !filepath.IsLocal(f) {
-			return "", fmt.Errorf("%s: %w", f, errBeside)
+			return "", fmt.Errorf(English().File, f, LiesOutside)
 		}
 		text, err := os.ReadFile(path)
 		switch {
@@ -174,7 +168,7 @@ func zipped(folder string) ([]byte, error) {
 func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostDropped))
 	if err != nil {
-		http.Error(w, "more than 64 MiB", http.StatusRequestEntityTooLarge)
+		http.Error(w, TooManyDropped.Error(), http.StatusRequestEntityTooLarge)
 		return
 	}
 	folder, err := os.MkdirTemp("", "slingloft-page-")
@@ -199,9 +193,6 @@ func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 	io.WriteString(w, clean(told.String(), folder))
 }
 
-// errDropped says that what was sent does not hold what it says.
-var errDropped = errors.New("the files did not come through whole")
-
 // mostFiles bounds how many files are proved at once: own choice.
 const mostFiles = 500
 
@@ -214,14 +205,14 @@ func unpacked(data []byte, folder string) error {
 		Size int    `json:"size"`
 	}
 	if !ok || json.Unmarshal(head, &files) != nil || len(files) > mostFiles {
-		return errDropped
+		return NotWhole
 	}
 	if err := os.Mkdir(folder, 0o700); err != nil {
 		return err
 	}
 	for _, f := range files {
 		if f.Size < 0 || f.Size > len(rest) {
-			return errDropped
+			return NotWhole
 		}
 		one := rest[:f.Size]
 		rest = rest[f.Size:]
@@ -238,18 +229,18 @@ func unpack(name string, data []byte, folder string) error {
 	}
 	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
 	if err != nil || len(z.File) > mostFiles {
-		return errDropped
+		return NotWhole
 	}
 	left := int64(mostDropped)
 	for _, f := range z.File {
 		r, err := f.Open()
 		if err != nil {
-			return errDropped
+			return NotWhole
 		}
 		one, err := io.ReadAll(io.LimitReader(r, left+1))
 		r.Close()
 		if left -= int64(len(one)); err != nil || left < 0 {
-			return errDropped
+			return NotWhole
 		}
 		if err := dropInto(folder, f.Name, one); err != nil {
 			return err
@@ -262,11 +253,11 @@ func unpack(name string, data []byte, folder string) error {
 func dropInto(folder, name string, data []byte) error {
 	name = filepath.Base(strings.ReplaceAll(name, `\`, "/"))
 	if !filepath.IsLocal(name) || name == "." {
-		return errDropped
+		return NotWhole
 	}
 	f, err := os.OpenFile(filepath.Join(folder, name), os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o600)
 	if err != nil {
-		return errDropped
+		return NotWhole
 	}
 	defer f.Close()
 	_, err = f.Write(data)

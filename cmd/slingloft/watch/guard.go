@@ -62,11 +62,11 @@ func (g guard) wrap(next http.Handler, policy string) http.Handler {
 		site := r.Header.Get("Sec-Fetch-Site")
 		switch {
 		case !g.known(r.Host):
-			http.Error(w, "this page is served under its address only", http.StatusForbidden)
+			http.Error(w, AddressOnly.Error(), http.StatusForbidden)
 		case origin != "" && !sameOrigin(origin, r.Host), origin == "" && acts:
-			http.Error(w, "only the page itself may ask this", http.StatusForbidden)
+			http.Error(w, PageOnly.Error(), http.StatusForbidden)
 		case r.URL.Path != "/" && site != "" && site != "same-origin" && site != "none":
-			http.Error(w, "only the page itself may ask this", http.StatusForbidden)
+			http.Error(w, PageOnly.Error(), http.StatusForbidden)
 		default:
 			next.ServeHTTP(w, r)
 		}

@@ -38,9 +38,6 @@ const (
 	bodyTime    = 30 * time.Second
 )
 
-// errLocked says that this page does not save.
-var errLocked = errors.New("this page shows and does not save: it is served to other machines")
-
 // question is what the page asks; each request has its part of it.
 type question struct {
 	Since  *int          `json:"since"`
@@ -75,7 +72,7 @@ func (h *handler) known(next http.HandlerFunc) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
 		given, _ := strings.CutPrefix(r.Header.Get("Authorization"), "Bearer ")
 		if subtle.ConstantTimeCompare([]byte(given), []byte(h.token)) != 1 {
-			http.Error(w, "open the address that the program printed", http.StatusUnauthorized)
+			http.Error(w, NoToken.Error(), http.StatusUnauthorized)
 			return
 		}
 		http.NewResponseController(w).SetReadDeadline(time.Now().Add(bodyTime))
@@ -87,12 +84,12 @@ func (h *handler) known(next http.HandlerFunc) http.HandlerFunc {
 func (h *handler) ask(w http.ResponseWriter, r *http.Request) {
 	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostAsked))
 	if err != nil {
-		http.Error(w, "too much at once", http.StatusRequestEntityTooLarge)
+		http.Error(w, TooMuch.Error(), http.StatusRequestEntityTooLarge)
 		return
 	}
 	var q question
 	if json.Unmarshal(data, &q) != nil {
-		http.Error(w, "not a question", http.StatusBadRequest)
+		http.Error(w, NoQuestion.Error(), http.StatusBadRequest)
 		return
 	}
 	what := r.PathValue("what")
@@ -109,17 +106,14 @@ func (h *handler) ask(w http.ResponseWriter, r *http.Request) {
 	json.NewEncoder(w).Encode(out)
 }
 
-// errUnknown says that there is no such question.
-var errUnknown = errors.New("no such question")
-
 // statusOf returns the HTTP status of an error.
 func statusOf(err error) int {
 	switch {
-	case errors.Is(err, errUnknown), errors.Is(err, desk.ErrNoFile):
+	case errors.Is(err, NoQuestion), errors.Is(err, desk.ErrNoFile):
 		return http.StatusNotFound
 	case errors.Is(err, desk.ErrChanged), errors.Is(err, whole.ErrExists):
 		return http.StatusConflict
-	case errors.Is(err, errLocked), errors.Is(err, fs.ErrPermission):
+	case errors.Is(err, Locked), errors.Is(err, fs.ErrPermission):
 		return http.StatusForbidden
 	}
 	return http.StatusUnprocessableEntity
@@ -172,11 +166,11 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 		return done, d.Propose(q.Answers)
 	case "save":
 		if h.locked {
-			return nil, errLocked
+			return nil, Locked
 		}
 		return done, d.Save(q.Digest, q.Name)
 	default:
-		return nil, errUnknown
+		return nil, NoQuestion
 	}
 	return done, nil
 }
