@@ -37,7 +37,7 @@ func TestEntryLeastEnergy(t *testing.T) {
 		if want := scale == 2; e.Slack != want {
 			t.Errorf("legs × %g: slack %v, want %v", scale, e.Slack, want)
 		}
-		j := newJudge(h, finished.Change{}, finished.Weight{Load: seat})
+		j := newJudge(sketch{shape: h.Shape, sideEA: 200e3, legEA: 200e3, lineEA: 200e3, weft: 60, load: seat})
 		for i := range j.springs {
 			j.springs[i].slack = true
 		}
