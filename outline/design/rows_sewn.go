@@ -167,8 +167,9 @@ func accuracyRows() []row {
 		{key: KeyAccuracyNodes, form: choice, choices: []string{"marked", "read"},
 			put: func(d *Design, v any) { d.Accuracy.NodesRead = v == "read" },
 			get: func(d *Design) any { return map[bool]string{false: "marked", true: "read"}[d.Accuracy.NodesRead] },
-			doc: "How a node comes to its place: marked on the cord before it is spliced, or read off a tape under load and set right before its buries are locked.",
-			mm:  "read", inch: "read", usual: "marked"},
+			doc: "Whether a node is marked before it is spliced, or read off a tape under load; read, it is set right before its buries are locked.",
+			// Marked, splices that are not tested leave the bed further off level than most accept.
+			mm: "read", inch: "read", usual: "marked", active: true},
 		length(KeyAccuracyBar, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Bar }).
 			says("How far off a bar's length may be, either way.", "1 mm", "1/32 in").or("1 mm").orIn("1/32 in").known("bars"),
 		length(KeyAccuracySewing, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Sewing }).
