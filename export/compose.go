@@ -28,6 +28,7 @@ type Sheet struct {
 
 	Lines  []piece.Line  // further lines, such as flaws of the cloth
 	Labels []piece.Label // further labels
+	Taken  []geom.Box    // of the lay area, kept clear of what stands in its waste
 	Edge   bool          // draw the edge of the lay area
 
 	Block Block

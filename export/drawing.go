@@ -26,6 +26,8 @@ type Drawing struct {
 	// NoRoom names what stands on every sheet and had no room in the waste of this one.
 	NoRoom []string
 
+	Field *Field // of a stock that is longer than its machine's bed; nil: all of it at once
+
 	from *Sheet // what it was composed from, nil if it was not
 }
 

@@ -29,7 +29,10 @@ const (
 	OnlyCuts      // likewise, and only a job would have it done
 	SlitsWait     // material
 	NoRoomInWaste // for what
-	CutIntoCloth  // what
+	FieldStarts   // number, how many
+	FieldGoesOn   // likewise, by how much, names of two crosses
+	FieldWithoutTabs
+	CutIntoCloth // what
 	BurntIntoCloth
 	SlitsToo // kinds of work, and slits
 	SlitsAlone

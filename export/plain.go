@@ -33,6 +33,7 @@ func (d Drawing) Plain(o Options) (Drawing, error) {
 	}
 	out := Drawing{Name: OneLine(d.Name), Title: OneLine(d.Title)}
 	out.Width, out.Height = o.Size(d)
+	out.Field = d.Field.scaled(o)
 	for _, l := range d.Lines {
 		l.Name = OneLine(l.Name)
 		out.Lines = append(out.Lines, o.Line(l))

@@ -139,10 +139,17 @@ func wasteOf(s Sheet, clear float64) *waste {
 		}
 	}
 	for _, l := range s.Lines {
-		w.line(lineOf(l.Moved(lay)), clear)
+		if l.Closed { // a flaw, or what is kept clear: there may be no cloth in it
+			w.ring(geom.Ring(l.Moved(lay).Points), clear)
+		} else {
+			w.line(lineOf(l.Moved(lay)), clear)
+		}
 	}
 	for _, l := range s.Labels {
 		w.take(inkOf(l.Moved(lay)), clear)
+	}
+	for _, b := range s.Taken {
+		w.take(geom.Box{Min: b.Min.Plus(lay.Shift), Max: b.Max.Plus(lay.Shift)}, clear)
 	}
 	return w
 }

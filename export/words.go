@@ -27,6 +27,8 @@ func englishNotes() map[NoteKind]string {
 		OnlyCuts:     "left out: %s: a %s only cuts %q, but for what a job asks by this work and material",
 		SlitsWait:    "left out: slits: they are cut when their edges are bound, or by a job for cut-inside in %q",
 
+		FieldStarts: "field %d of %d", FieldWithoutTabs: "outlines that are longer than a field have no tabs",
+		FieldGoesOn:    "field %d of %d: move the stock on by %s, till crosses %s and %s lie under the tool",
 		NoRoomInWaste:  "left out, since there is no room in the waste: %s",
 		CutIntoCloth:   "caution: %s: cut into cloth that carries a person, as a job asks",
 		BurntIntoCloth: "caution: %s: burnt into cloth that carries a person, as a job asks",

@@ -185,7 +185,7 @@ var worded = map[string][]string{
 	"export/prove": {
 		" in", " mm",
 	},
-	"export": {
+	"export": {"%s-field-%d", "stroke %d",
 		"%shole %d", "/end", "/start", "100 mm", "4 in", "bar-100mm-x", "bar-100mm-y", "bar-4in-x", "bar-4in-y", "cross ",
 		"cut line", "in", "label %d", "lay edge", "lower left", "lower right", "mm", "title block", "upper left", "upper right",
 	},

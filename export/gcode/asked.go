@@ -167,6 +167,9 @@ func (s Settings) remarks(d export.Drawing) []export.Note {
 	if s.Example {
 		out = append(out, export.Tell(export.ExampleValues))
 	}
+	if d.Field != nil && s.Tabs > 0 {
+		out = append(out, export.Tell(export.FieldWithoutTabs))
+	}
 	if s.Kerf == 0 && !s.Of.OnLines && s.Tool == design.Laser && (slices.ContainsFunc(all.works[done], export.Through)) {
 		out = append(out, export.Tell(export.CutOnLines))
 	}
@@ -184,6 +187,14 @@ func (s Settings) remarks(d export.Drawing) []export.Note {
 		out = append(out, s.caution(all))
 	}
 	return out
+}
+
+// ofField says what to do with the stock before a field of it is worked.
+func (s Settings) ofField(f *export.Field) export.Note {
+	if len(f.Match) != 2 {
+		return export.Tell(export.FieldStarts, f.Number, len(f.Spans))
+	}
+	return export.Tell(export.FieldGoesOn, f.Number, len(f.Spans), s.said(f.Feed), f.Match[0].Name, f.Match[1].Name)
 }
 
 // caution warns of what is done to cloth beside its cutting.

@@ -26,50 +26,82 @@ type source struct {
 
 // plan returns the cuts of a plain drawing in the order of work.
 func (s Settings) plan(d export.Drawing) ([]cut, error) {
-	sources := make([][]source, len(piece.Works()))
-	finder := leads{length: s.Lead, sheet: geom.Box{Max: geom.Pt(d.Width, d.Height)}}
+	sources := make([][2][]source, len(piece.Works())) // match crosses, then all else
+	bed := d.OnBed()
+	finder := leads{length: s.Lead, sheet: geom.Box{Max: geom.Pt(bed.Width, bed.Height)}}
 	for _, l := range d.Lines {
 		if s.answer(l) != done {
 			continue
 		}
-		if !l.Closed {
-			sources[l.Work] = append(sources[l.Work], source{l.Name, travel.Path{Points: l.Points}, -1})
-			continue
+		group := 1
+		if l.Role == piece.MatchCross {
+			group = 0
 		}
-		if at, ok := s.drilled(l); ok {
-			sources[l.Work] = append(sources[l.Work], source{l.Name, travel.Path{Points: geom.Polyline{at}}, -1})
-			continue
-		}
-		rings, err := s.cutPaths(l)
+		some, err := s.sources(l, d.Field, &finder)
 		if err != nil {
 			return nil, err
 		}
-		for _, r := range rings {
-			src := source{l.Name, travel.Path{Points: geom.Polyline(r), Closed: true}, -1}
-			if l.Work == piece.CutInside || l.Work == piece.CutOut {
-				src.ring = len(finder.rings)
-				finder.rings = append(finder.rings, ringCut{r, r.Bounds(), l.Work})
-			}
-			sources[l.Work] = append(sources[l.Work], src)
-		}
+		sources[l.Work][group] = append(sources[l.Work][group], some...)
 	}
 	var out []cut
 	at := geom.Point{}
 	for _, w := range piece.Works() {
-		paths := make([]travel.Path, len(sources[w]))
-		for i, src := range sources[w] {
-			paths[i] = src.path
-		}
-		for _, step := range travel.Order(paths, at) {
-			c := s.cut(sources[w][step.Path], step, w, finder)
-			out = append(out, c)
-			if n := len(c.moves); n > 0 {
-				at = c.moves[n-1].to
+		for _, some := range sources[w] {
+			paths := make([]travel.Path, len(some))
+			for i, src := range some {
+				paths[i] = src.path
+			}
+			for _, step := range travel.Order(paths, at) {
+				c := s.cut(some[step.Path], step, w, finder)
+				out = append(out, c)
+				if n := len(c.moves); n > 0 {
+					at = c.moves[n-1].to
+				}
 			}
 		}
 	}
 	return out, nil
 }
+
+// sources returns the paths of a line in a field, where there is one, and takes every
+// closed cut up among those that lead-ins keep clear of.
+func (s Settings) sources(l piece.Line, f *export.Field, finder *leads) ([]source, error) {
+	lines := []piece.Line{l}
+	if at, ok := s.drilled(l); ok && l.Closed {
+		lines[0].Points, lines[0].Closed = geom.Polyline{at}, false
+	} else if l.Closed {
+		rings, err := s.cutPaths(l)
+		if err != nil {
+			return nil, err
+		}
+		lines = lines[:0]
+		for _, r := range rings {
+			l.Points = geom.Polyline(r)
+			lines = append(lines, l)
+		}
+	}
+	var out []source
+	for _, l := range lines {
+		ring := -1
+		if l.Closed && export.Through(l.Work) {
+			path := geom.Ring(l.Points.Moved(geom.Motion{Shift: f.Shift()}))
+			ring = len(finder.rings)
+			finder.rings = append(finder.rings, ringCut{path, path.Bounds(), l.Work})
+		}
+		// A knife's holder goes past a corner by its trail.
+		for _, part := range f.Parts(l, s.Trail+fieldClear) {
+			src := source{l.Name, travel.Path{Points: part.Points.Moved(geom.Motion{Shift: f.Shift()}), Closed: part.Closed}, -1}
+			if part.Closed {
+				src.ring = ring
+			}
+			out = append(out, src)
+		}
+	}
+	return out, nil
+}
+
+// fieldClear is what paths keep from the edges of a field, mm, for rounding.
+const fieldClear = 0.1
 
 // cut turns one ordered path into moves.
 func (s Settings) cut(src source, step travel.Step, w piece.Work, finder leads) cut {

@@ -40,6 +40,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	if err != nil {
 		return fmt.Errorf("drawing %.60q: %w", d.Name, err)
 	}
+	plain = plain.OnBed()
 	if err := s.Bed.Reach(plain, o.Axes, way(cuts)); err != nil {
 		return err
 	}
@@ -48,6 +49,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	}
 	w := &program{Writer: bufio.NewWriter(out), settings: s}
 	w.head(plain, o)
+	w.lineUp(plain, o.Axes)
 	if s.Frame {
 		w.frame(cuts)
 	}
@@ -160,6 +162,9 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
 	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
 	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
+	if d.Field != nil {
+		w.remark(o.Note(s.ofField(d.Field)))
+	}
 	for _, n := range s.remarks(d) {
 		w.remark(o.Note(n))
 	}
@@ -203,11 +208,29 @@ func (w *program) frame(cuts []cut) {
 	for _, p := range box.Ring().Closed() {
 		w.line("G0 %s", w.xy(p))
 	}
+	w.pause()
+}
+
+// pause pauses as the machine does.
+func (w *program) pause() {
 	switch w.settings.Pause {
 	case design.Halt:
 		w.line("M0")
 	case design.OptionalHalt:
 		w.line("M1")
+	}
+}
+
+// lineUp goes to each cross of a field that was made with the field before, and pauses
+// there with the tool off.
+func (w *program) lineUp(d export.Drawing, a export.Axes) {
+	if d.Field == nil || w.settings.Pause == design.NoPause {
+		return
+	}
+	for _, m := range d.Field.Match {
+		w.comment("match " + m.Name)
+		w.line("G0 %s", w.xy(a.Apply(m.At, d.Width, d.Height)))
+		w.pause()
 	}
 }
 

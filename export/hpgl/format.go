@@ -82,7 +82,7 @@ func faults(got, due []byte) ([]export.Note, error) {
 // notes says what is left out and where plotters of some kinds stop.
 func (p Plot) notes(d export.Drawing, o export.Options) []export.Note {
 	out := append(p.left(d), d.Room()...)
-	if Beyond16Bits(d, o) {
+	if Beyond16Bits(d.OnBed(), o) {
 		far := "819 mm"
 		if o.Inches {
 			far = "32 1/4 in"

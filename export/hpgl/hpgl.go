@@ -63,6 +63,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, p Plot) error {
 	if p.Asked != nil {
 		plain.Lines = slices.DeleteFunc(plain.Lines, func(l piece.Line) bool { return !p.Asked(l) })
 	}
+	plain = plain.InField()
 	way := geom.EmptyBox()
 	for _, l := range plain.Lines {
 		way = way.Union(l.Points.Bounds())
@@ -79,16 +80,18 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, p Plot) error {
 	counted(plain, o.Axes)
 	at := geom.Point{}
 	for _, work := range piece.Works() {
-		paths := pathsOf(plain, work)
-		if len(paths) == 0 {
+		crosses, paths := pathsOf(plain, work)
+		if len(crosses)+len(paths) == 0 {
 			continue
 		}
 		// Not every plotter lifts its pen before it changes it.
 		fmt.Fprintf(w, "PU;\nSP%d;\n", p.Pens.of(work))
-		for _, s := range travel.Order(paths, at) {
-			pts := s.Follow(paths[s.Path])
-			draw(w, pts)
-			at = pts[len(pts)-1]
+		for _, some := range [][]travel.Path{crosses, paths} {
+			for _, s := range travel.Order(some, at) {
+				pts := s.Follow(some[s.Path])
+				draw(w, pts)
+				at = pts[len(pts)-1]
+			}
 		}
 	}
 	fmt.Fprint(w, "PU0,0;\nSP0;\n")
@@ -115,14 +118,20 @@ func Beyond16Bits(d export.Drawing, o export.Options) bool {
 	return math.Max(w, h)*unitsPerMM > math.MaxInt16
 }
 
-func pathsOf(d export.Drawing, w piece.Work) []travel.Path {
-	var out []travel.Path
+// pathsOf returns the paths of a kind of work, match crosses by themselves: they are made
+// while the stock lies as it was laid.
+func pathsOf(d export.Drawing, w piece.Work) (crosses, paths []travel.Path) {
 	for _, l := range d.Lines {
-		if l.Work == w {
-			out = append(out, travel.Path{Points: l.Points, Closed: l.Closed})
+		path := travel.Path{Points: l.Points, Closed: l.Closed}
+		switch {
+		case l.Work != w:
+		case l.Role == piece.MatchCross:
+			crosses = append(crosses, path)
+		default:
+			paths = append(paths, path)
 		}
 	}
-	return out
+	return crosses, paths
 }
 
 // place is a point in plotter units.

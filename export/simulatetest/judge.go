@@ -26,6 +26,7 @@ type Order struct {
 	Thickness float64 // that a cut has to go through, mm; 0: no depth is looked at
 	Tabs      int     // left on each outline
 	TabWidth  float64 // mm
+	Once      float64 // mm of an outline that may be cut twice; 0: nobody looks
 	Uncut     bool    // cuts are not due, only forbidden elsewhere
 }
 
@@ -44,6 +45,33 @@ func Judge(r Run, s Setup, o Order) []string {
 	out = append(out, o.spoilt(r, s)...)
 	if !o.Uncut {
 		out = append(out, o.undone(r, s)...)
+	}
+	if o.Once > 0 {
+		out = append(out, o.twice(r)...)
+	}
+	return out
+}
+
+// twice finds outlines of which more was cut twice than may be, beside the way in and
+// what goes round corners.
+func (o Order) twice(r Run) []string {
+	var out []string
+	const corners = 10.0 // mm
+	for _, p := range o.Parts {
+		near, cut := NewNear(o.Kerf/2+o.Tolerance+1), 0.0
+		near.AddLine(geom.Polyline(p.Cut), true)
+		for _, t := range r.Tracks {
+			long := t.From.Dist(t.To)
+			n := math.Max(1, math.Ceil(long/step))
+			for i := 0.5; i < n; i++ {
+				if near.Dist(t.From.Towards(t.To, i/n)) <= o.Kerf/2+o.Tolerance {
+					cut += long / n
+				}
+			}
+		}
+		if whole := geom.Polyline(p.Cut.Closed()).Length(); cut > whole+o.Once+corners {
+			out = append(out, fmt.Sprintf("%s: %.1f mm are cut, of an outline of %.1f mm", p.Name, cut, whole))
+		}
 	}
 	return out
 }
@@ -136,7 +164,7 @@ func (o Order) undone(r Run, s Setup) []string {
 		}
 	}
 	var out []string
-	look := func(name string, pts geom.Polyline, left float64) {
+	lookIn := func(near *Near, name string, pts geom.Polyline, left float64) {
 		arc, uncut, where := geom.NewArc(pts), 0.0, geom.Point{}
 		n := math.Ceil(arc.Length() / (step / 2))
 		for i := 0.0; i < n; i++ {
@@ -148,10 +176,22 @@ func (o Order) undone(r Run, s Setup) []string {
 			out = append(out, fmt.Sprintf("%s: %.1f mm are not cut through, last at %v", name, uncut, where))
 		}
 	}
+	drawn := NewNear(reach + 5)
+	for _, t := range r.Tracks {
+		drawn.Add(t.From, t.To)
+	}
+	look := func(name string, pts geom.Polyline, left float64) { lookIn(near, name, pts, left) }
 	for _, p := range o.Parts {
 		look(p.Name, p.Cut.Closed(), float64(o.Tabs)*o.TabWidth)
 		for _, h := range p.Holes {
 			look(p.Name+"/hole", h.Closed(), 0)
+		}
+		for _, l := range p.Marks {
+			if line := l.Points; l.Closed {
+				lookIn(drawn, p.Name+"/"+l.Name, geom.Ring(line).Closed(), 0)
+			} else {
+				lookIn(drawn, p.Name+"/"+l.Name, line, 0)
+			}
 		}
 		for _, l := range p.Slits {
 			look(p.Name+"/"+l.Name, l.Points, 0)

@@ -38,6 +38,22 @@ type Run struct {
 	Faults []string // what a careful operator would have stopped it for
 }
 
+// Joined returns what programs did one after the other to a stock that was moved on by
+// its feeds, mm, towards the machine's zero before each: the first where it lay. The way
+// is that on the bed.
+func Joined(runs []Run, feeds []float64) Run {
+	out, at := Run{Way: geom.EmptyBox()}, 0.0
+	for i, r := range runs {
+		at += feeds[i]
+		for _, t := range r.Tracks {
+			t.From, t.To = t.From.Plus(geom.Pt(at, 0)), t.To.Plus(geom.Pt(at, 0))
+			out.Tracks = append(out.Tracks, t)
+		}
+		out.Way, out.Faults = out.Way.Union(r.Way), append(out.Faults, r.Faults...)
+	}
+	return out
+}
+
 func (r *Run) fault(line int, format string, a ...any) {
 	const most = 20
 	if len(r.Faults) < most {

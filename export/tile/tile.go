@@ -131,7 +131,7 @@ func hasInk(lines []piece.Line, box geom.Box) bool {
 			pts = geom.Ring(pts).Closed()
 		}
 		for i := 1; i < len(pts); i++ {
-			if _, _, ok := segmentIn(pts[i-1], pts[i], box); ok {
+			if _, _, ok := box.Part(pts[i-1], pts[i]); ok {
 				return true
 			}
 		}

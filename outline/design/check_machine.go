@@ -40,6 +40,9 @@ func (r *reader) checkMachine() {
 	if m.Tool == Pen && m.Tabs > 0 && r.good(KeyMachineTool, KeyMachineTabs) {
 		r.conflict(KeyMachineTabs, Found(PenTabs), Say(LeaveOrOtherTool))
 	}
+	if m.Fields && m.Width == 0 && r.good(KeyMachineFields, KeyMachine.In("width")) {
+		r.conflict(KeyMachineFields, Found(FieldsOfNoBed), Say(WriteOrLeave, `width = "… `+r.design.Output.Style(0).LengthUnit()+`"`))
+	}
 	r.checkCutter()
 	r.checkProgram()
 	r.checkStrokes()

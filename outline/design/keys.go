@@ -185,6 +185,7 @@ const (
 	KeyMachineExample      Key = "machine.example"
 	KeyMachineFooter       Key = "machine.footer"
 	KeyMachineFor          Key = "machine.for"
+	KeyMachineFields       Key = "machine.fields"
 	KeyMachineFrame        Key = "machine.frame"
 	KeyMachineHeader       Key = "machine.header"
 	KeyMachineHeight       Key = "machine.height"

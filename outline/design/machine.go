@@ -37,6 +37,7 @@ type Machine struct {
 	Through   float64                       // depth of cuts below the sheet, mm; 0: not given
 	NoFrame   bool                          // do not go round all work first
 	NoPens    bool                          // it cannot change pens by itself
+	Fields    bool                          // cloth that is longer than its bed is cut field by field
 	InWaste   bool                          // files that move no machine have band and title in the waste too
 	Example   bool                          // invented: its values are to be tried before they are used
 

@@ -137,6 +137,8 @@ const (
 	WriteTried
 	WriteSeconds
 	MoreOrNoCloth
+	MoreOrFields
+	StripWouldDo
 	MoreOrNoBoards
 
 	// The shelf.

@@ -33,6 +33,8 @@ func machineRows() []row {
 			says("Reach of the bed along the sheet's width; templates are divided to fit, and what does not fit is not written.", "600 mm", "24 in").known("bed", "bed_width", "x"),
 		length("height", 100, 20000, func(m *Machine) *float64 { return &m.Height }).
 			says("Reach of the bed along the sheet's height.", "400 mm", "16 in").known("depth", "bed_height", "y"),
+		toggle(KeyMachineFields, func(d *Design) *bool { return &d.Machine.Fields }).
+			says("Cloth that is longer than the bed is cut in fields, a program or plot for each, lined up by crosses in the waste; else it is not written.", "true", "true").or("false").known("tiles", "sections"),
 		named(KeyMachineOrigin, func(d *Design) *Origin { return &d.Machine.Origin }, origins()).
 			says("Where on the stock the machine's zero lies, the cloth or the sheet; sheet: the corner in sheet.origin. This and the axes hold for programs and plots.", "lower-left", "lower-left").or("sheet").known("corner", "zero"),
 		toggle(KeyMachineXLeft, func(d *Design) *bool { return &d.Machine.XLeft }).

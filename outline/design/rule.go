@@ -145,6 +145,7 @@ const (
 	LeanPause
 	LeanAir
 	LineHolds
+	FieldsOfNoBed
 	CutOfNoCutter
 	OfKeepOut
 	OfPiece
@@ -185,6 +186,7 @@ const (
 	TabWidthUnsaid
 	TabHeightUnsaid
 	TooWideToReach
+	NoRoomForCrosses
 	TooHighToReach
 
 	Stated // by a later stage, in its own words

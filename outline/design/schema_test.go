@@ -95,7 +95,7 @@ func TestStarterLines(t *testing.T) {
 }
 
 // needsMore names the keys that ask for another one beside them.
-var needsMore = map[string]bool{"from": true, "to": true, "end_girth": true, "trail": true, "cutter": true, "spin_up": true, "travel": true, "strap": true,
+var needsMore = map[string]bool{"from": true, "to": true, "end_girth": true, "trail": true, "cutter": true, "spin_up": true, "fields": true, "travel": true, "strap": true,
 	"use": true, "use_hook": true, "use_thread": true}
 
 // headLeftOut returns the header above line i where that is a comment, without its #.

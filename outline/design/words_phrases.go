@@ -106,6 +106,9 @@ func englishPhrases() map[PhraseKind]string {
 		WriteThrough:   `write through = "… %[1]s" under [machine], as deep as the spoil board may be cut`,
 		WriteTried:     `write %[1]s = "… %[2]s" under [machine], with a value tried on scrap`,
 		WriteSeconds:   "write %[1]s = … under [machine], in seconds, with a value tried on scrap",
+		MoreOrFields: `%[1]s or more would do; fields = true under [machine] cuts it field by field; ` +
+			`for = "board" under [machine], or --only templates, leaves the cloth out`,
+		StripWouldDo:   "%[1]s or more would do, free along both selvedges, or a wider gap under [cloth]",
 		MoreOrNoCloth:  `%[1]s or more would do; for = "board" under [machine], or --only templates, leaves the cloth out`,
 		MoreOrNoBoards: `%[1]s or more would do; for = "cloth" under [machine], or --only cloth, leaves the templates out`,
 

@@ -107,6 +107,7 @@ func englishRules() map[Rule]string {
 		TicksFew:         "gives fewer than four ticks along the bay",
 
 		MeasuredOff:     "is more than a tenth off the drawn length, %[1]s",
+		FieldsOfNoBed:   "fields are as long as the bed reaches, and nothing says how far that is",
 		KnifeTabs:       "a drag knife cannot leave tabs: it would lose its direction",
 		PenTabs:         "a pen leaves no tabs",
 		OfKnife:         "belongs to a drag knife, but the tool is %[1]s",
@@ -137,6 +138,7 @@ func englishRules() map[Rule]string {
 		TrailUnsaid:      "nothing says how far the knife's tip trails behind its holder",
 		TabWidthUnsaid:   "nothing says how wide a holding tab is",
 		TabHeightUnsaid:  "nothing says how high a holding tab is",
+		NoRoomForCrosses: "no waste has room for two match crosses between %[1]s and %[2]s along the cloth, where two fields meet",
 		TooWideToReach:   "%[1]s takes %[2]s wide from the zero, the machine reaches %[3]s",
 		TooHighToReach:   "%[1]s takes %[2]s high from the zero, the machine reaches %[3]s",
 

@@ -72,6 +72,7 @@ const (
 	FellFold         // of a flat-felled join Of: where the inner panel's allowance is folded
 	FellTrim         // where the outer panel's allowance is trimmed to
 	FellStitch       // the second row, along the fold
+	MatchCross       // of the joint number Index, from 1, of two fields of a long stock, and its number beside it
 	TextStroke       // a stroke of the label number Index of a drawing, from 0
 )
 

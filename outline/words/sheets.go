@@ -11,6 +11,7 @@ type Sheets struct {
 	Marks         string // marks of the shapes and of the lay
 	Number        string // in the title block: title, sheet, sheets
 	Scale         string // scale, material
+	Field         string // title of a field: number, how many, title
 	Size          string // what a file says of itself: scale
 
 	Page            string // name of a page, number, how many
@@ -42,6 +43,7 @@ func EnglishSheets() Sheets {
 		Marks:  "shape %s, lay %s",
 		Number: "%s — sheet %d of %d",
 		Scale:  "scale %s   %s",
+		Field:  "Field %d of %d, %s",
 		Size:   "Lengths in mm, scale %s. Cut at this size, do not fit to page.",
 
 		Page:    "%s  page %d of %d",

@@ -43,12 +43,18 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 			if f.Drives && !o.machine.For.Takes(o.stockOf(d.Name)) {
 				continue
 			}
-			shown, err := o.shown(f, d)
+			stock, err := o.onStock(f, d)
 			if err != nil {
 				return nil, err
 			}
-			for _, part := range o.parts(f, shown) {
-				out = append(out, dueFile{d.Name, part, f, codec})
+			fields, err := o.fields(f, stock)
+			if err != nil {
+				return nil, err
+			}
+			for _, field := range fields {
+				for _, part := range o.parts(f, o.asked(field, d.Name)) {
+					out = append(out, dueFile{d.Name, part, f, codec})
+				}
 			}
 		}
 	}
@@ -58,14 +64,23 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 // shown returns a drawing as it goes into a format: on the stock alone where the file
 // moves a machine, without the work that the machine's jobs skip.
 func (o output) shown(f export.Format, d export.Drawing) (export.Drawing, error) {
+	stock, err := o.onStock(f, d)
+	return o.asked(stock, d.Name), err
+}
+
+// onStock returns a drawing on the stock alone where the file moves a machine.
+func (o output) onStock(f export.Format, d export.Drawing) (export.Drawing, error) {
 	if f.Drives || o.machine.InWaste && !f.PiecesOnly {
-		var err error
-		if d, err = d.OnStock(); err != nil {
-			return d, err
-		}
+		return d.OnStock()
 	}
-	material := o.material(d.Name).Name
-	return d.Without(func(w piece.Work) bool { return o.machine.JobFor(w, material).Skip }), nil
+	return d, nil
+}
+
+// asked returns a drawing, or a field of it, without the work that the machine's jobs
+// skip; sheet is the drawing's name.
+func (o output) asked(d export.Drawing, sheet string) export.Drawing {
+	material := o.material(sheet).Name
+	return d.Without(func(w piece.Work) bool { return o.machine.JobFor(w, material).Skip })
 }
 
 // parts returns a drawing for each kind of work where a plotter cannot change its pens,

@@ -13,6 +13,7 @@ import (
 	"slingloft/export/gcode"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
+	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/words"
@@ -161,6 +162,9 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		}
 		d, stock := f.drawing, o.stockOf(f.drawing.Name)
 		w, h := o.options.Size(d)
+		if d.Field != nil {
+			w = o.options.Point(geom.Pt(d.Field.Width, 0)).X
+		}
 		out = append(out, file{content: b.Bytes(), notes: o.notes(f), about: document.Sheet{
 			File:  document.FileOf(f.name(), f.format.Name, b.Bytes()),
 			Sheet: f.sheet, Title: d.Title, Stock: stock.String(), Number: number[f.sheet], Of: total[stock], Size: [2]float64{w, h},
@@ -195,7 +199,14 @@ func (o output) notes(f dueFile) []string {
 	if f.codec.Notes != nil {
 		out = o.say.Files.All(f.codec.Notes(f.drawing, o.options))
 	}
-	if f.format.Drives {
+	switch {
+	case f.drawing.Field != nil:
+		notes, err := o.fieldNotes(f.drawing)
+		if err != nil {
+			panic("command: a drawing that was written is not sound: " + err.Error())
+		}
+		out = append(out, notes...)
+	case f.format.Drives:
 		out = append(out, o.say.text(o.zero(f.drawing)))
 	}
 	return out
@@ -222,8 +233,11 @@ func (o output) lacks(err error, s piece.Stock) gcode.UnsetError {
 // tooFar says what would do where a machine does not reach over a sheet.
 func (o output) tooFar(e *export.ReachError, s piece.Stock) gcode.UnsetError {
 	hint := design.MoreOrNoCloth
-	if s == piece.Board {
+	switch {
+	case s == piece.Board:
 		hint = design.MoreOrNoBoards
+	case e.Wide() && !e.High() && !o.machine.Fields:
+		hint = design.MoreOrFields
 	}
 	var out gcode.UnsetError
 	side := func(too bool, key design.Key, found design.Rule, need, has float64) {

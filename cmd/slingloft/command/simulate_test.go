@@ -7,6 +7,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -62,6 +63,12 @@ func shopMachines(cloth, board string) []shopMachine {
 			"gcode", both, append(slices.Clone(marks), piece.CutInside), marks},
 		{"pen plotter", "", "hpgl", both, append(slices.Clone(marks), piece.CutInside), marks},
 		{"knife plotter", "tool = \"knife\"\norigin = \"upper-left\"\ny_down = true\n", "hpgl", both, nil, nil},
+		{"laser in fields", "fields = true\nwidth = \"700 mm\"\nkerf = \"0.3 mm\"\nlead = \"3 mm\"\nfor = \"cloth\"\norigin = \"lower-left\"\ncontroller = \"lean\"\n" + outline,
+			"gcode", []piece.Stock{piece.Cloth}, nil, nil},
+		{"pen plotter in fields", "tool = \"pen\"\nfields = true\nwidth = \"900 mm\"\nfor = \"cloth\"\norigin = \"middle\"\nx_left = true\nswap_axes = true\n",
+			"hpgl", []piece.Stock{piece.Cloth}, append(slices.Clone(marks), piece.CutInside), nil},
+		{"knife in fields", "tool = \"knife\"\ntrail = \"0.4 mm\"\nlead = \"6 mm\"\nfields = true\nwidth = \"800 mm\"\nfor = \"cloth\"\norigin = \"lower-right\"\nx_left = true\n" + down +
+			jobs(cloth, "feed = \"1200 mm/min\"\ndepth = \"0.6 mm\"", piece.CutOut), "gcode", []piece.Stock{piece.Cloth}, nil, nil},
 		{"laser on plots", "tool = \"laser\"\nkerf = \"0.2 mm\"\n", "hpgl", both, nil, marks},
 	}
 }
@@ -84,7 +91,7 @@ func TestProgramsSpoilNothing(t *testing.T) {
 		name string
 		data []byte
 		on   func(machine int) bool
-	}{{"small", read(small), every}, {"demo", demo, func(m int) bool { return m == 1 || m == 4 }}, {"inches", read(inches), func(m int) bool { return m == 3 || m == 6 }}} {
+	}{{"small", read(small), every}, {"demo", demo, func(m int) bool { return m == 1 || m == 4 || m == 9 }}, {"inches", read(inches), func(m int) bool { return m == 3 || m == 6 }}} {
 		t.Run(d.name, func(t *testing.T) {
 			t.Parallel()
 			simulate(t, d.data, d.on)
@@ -144,15 +151,36 @@ func simulate(t *testing.T, data []byte, on func(machine int) bool) {
 		if status != command.Done {
 			t.Fatalf("%s: status %d\n%s", m.name, status, errs.String())
 		}
-		tried += follow(t, m, shop, data, out)
+		tried += follow(t, m, shop, data, cutRun{out, errs.String()})
 	}
 	if tried == 0 {
 		t.Error("nothing was followed")
 	}
 }
 
-// follow follows all files of a run.
-func follow(t *testing.T, m shopMachine, shop string, data []byte, folder string) int {
+// cutRun is a folder that was cut into, and what was said of it.
+type cutRun struct{ folder, said string }
+
+// movedOn finds how far the cloth is moved on before a field.
+var movedOn = regexp.MustCompile(`field (\d+) of \d+: move the cloth on by ([0-9.]+) mm`)
+
+// feeds returns by how much the cloth is moved on before each field, by the notes.
+func (r cutRun) feeds(t *testing.T) map[int]float64 {
+	out := map[int]float64{1: 0}
+	for _, m := range movedOn.FindAllStringSubmatch(r.said, -1) {
+		n, _ := strconv.Atoi(m[1])
+		feed, err := strconv.ParseFloat(m[2], 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		out[n] = feed
+	}
+	return out
+}
+
+// follow follows all files of a run, the fields of a cloth one after the other.
+func follow(t *testing.T, m shopMachine, shop string, data []byte, r cutRun) int {
+	folder := r.folder
 	text, err := os.ReadFile(shop)
 	if err != nil {
 		t.Fatal(err)
@@ -174,6 +202,8 @@ func follow(t *testing.T, m shopMachine, shop string, data []byte, folder string
 		t.Fatal(err)
 	}
 	n := 0
+	var fields []simulatetest.Run
+	var fed []float64
 	for _, f := range files {
 		if strings.HasPrefix(f.Name(), ".") {
 			continue
@@ -184,6 +214,10 @@ func follow(t *testing.T, m shopMachine, shop string, data []byte, folder string
 			t.Fatal(err)
 		}
 		setup, order := m.expected(t, &p, lays, f.Name())
+		field := 0
+		if _, err := fmt.Sscanf(f.Name(), "cloth-lay-field-%d.", &field); err == nil {
+			setup.Width = setup.Bed[0]
+		}
 		run := simulatetest.HPGL
 		if m.format == "gcode" {
 			run = simulatetest.GCode
@@ -191,8 +225,26 @@ func follow(t *testing.T, m shopMachine, shop string, data []byte, folder string
 				t.Errorf("%s, %s: a lean controller: %s", m.name, f.Name(), fault)
 			}
 		}
-		for _, bad := range simulatetest.Judge(run(string(program), setup), setup, order) {
+		done := run(string(program), setup)
+		if field > 0 {
+			if field != len(fields)+1 {
+				t.Fatalf("%s: field %d behind %d others", m.name, field, len(fields))
+			}
+			fields, fed = append(fields, done), append(fed, r.feeds(t)[field])
+			continue
+		}
+		for _, bad := range simulatetest.Judge(done, setup, order) {
 			t.Errorf("%s, %s: %s", m.name, f.Name(), bad)
+		}
+	}
+	if len(fields) > 0 {
+		setup, order := m.expected(t, &p, lays, "cloth-lay")
+		order.Once = 20 // a lap at each place where an outline goes over a field's edge
+		for _, bad := range simulatetest.Judge(simulatetest.Joined(fields, fed), setup, order) {
+			t.Errorf("%s, %d fields: %s", m.name, len(fields), bad)
+		}
+		if len(fields) < 2 {
+			t.Errorf("%s: all in one field", m.name)
 		}
 	}
 	return n

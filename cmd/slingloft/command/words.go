@@ -70,6 +70,9 @@ const (
 	ForceOr        // what is in the way, flag
 	NothingToWrite // why
 	NothingLeft
+	FieldZero    // corner, width, height
+	FieldFirst   // how many, lap
+	FieldMoved   // number, how many, feed, of both crosses the name and two numbers
 	NoCloth      // programs and plots of it are not written
 	NoBoards     // likewise
 	Note         // a note
@@ -248,8 +251,12 @@ func englishFiles() map[Message]string {
 		RecordBroken:   "%s: %v; slingloft cut writes it anew",
 		AsItWasCut:     "as it was cut: %s",
 		ZeroAt:         "zero: the %s of the stock, which is %s wide and %s high",
-		LargerThan:     "larger than %d MB",
-		NoDesignFile:   "%s: cannot be read as a design file",
+		FieldZero:      "zero: the %s of the field, which is %s wide and %s high; it stays where it is while the cloth is moved on",
+		FieldFirst:     "field 1 of %d: cut them in their order, the cloth moved on in between; cuts that go on in the next field overlap by %s",
+		FieldMoved: "field %d of %d: move the cloth on by %s along the roll, till cross %s lies at x %s, y %s and cross %s at x %s, y %s of the machine; " +
+			"where they do not, cut nothing",
+		LargerThan:   "larger than %d MB",
+		NoDesignFile: "%s: cannot be read as a design file",
 	}
 }
 
