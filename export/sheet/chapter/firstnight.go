@@ -16,7 +16,7 @@ import (
 func hangingTasks() []task {
 	return []task{
 		{kind: wording.SetAnchors, facts: build.anchorFacts},
-		{kind: wording.HangEmpty, facts: build.emptyFacts},
+		{kind: wording.HangEmpty},
 		{kind: wording.ProofLoad, facts: build.proofFacts},
 		{kind: wording.LieIn, facts: build.lyingFacts},
 		{kind: wording.MeasureTips, facts: build.weightFacts},
@@ -44,7 +44,9 @@ func (b build) hanging() (sheet.Section, error) {
 // anchorFacts tells where the anchors stand: what is set comes before what is checked.
 func (b build) anchorFacts(s *sheet.Step) {
 	say := b.Say.FirstNight
+	set := say.SetAngles
 	if p := b.Place; p != nil {
+		set = say.SetHeights
 		s.Add(say.Distance, b.Round(p.Distance))
 		for _, e := range hung.Ends() {
 			s.Add(b.ofEnd(say.Anchor, e), b.Round(p.Ends[e].Hook))
@@ -62,15 +64,8 @@ func (b build) anchorFacts(s *sheet.Step) {
 	for _, e := range hung.Ends() {
 		s.Add(b.ofEnd(say.HangLine, e), b.Style.Angle(math.Atan(b.Shape.Ends[e].Slope)))
 	}
-}
-
-// emptyFacts tells what can be checked of the bed as soon as it hangs.
-func (b build) emptyFacts(s *sheet.Step) {
-	higher, by := hung.Head, b.Shape.Offset
-	if by < 0 {
-		higher, by = hung.Foot, -by
-	}
-	s.Check(b.ofEnd(b.Say.FirstNight.Higher, higher), b.Round(by))
+	s.Add(say.Strap, fmt.Sprintf(say.AtLeast, b.Proof.Strap))
+	insert(s, 2, set)
 }
 
 // wait is how long the proof load lies, minutes: shop practice, no source.
@@ -89,6 +84,11 @@ func (b build) proofFacts(s *sheet.Step) {
 func (b build) lyingFacts(s *sheet.Step) {
 	say, sh := b.Say.FirstNight, b.Shape
 	mid := sh.At(0)
+	higher, by := hung.Head, sh.Offset
+	if by < 0 {
+		higher, by = hung.Foot, -by
+	}
+	s.Check(b.ofEnd(say.Higher, higher), b.Round(by))
 	s.Add(say.HookToHook, b.Round(sh.Ends[hung.Foot].ApexX-sh.Ends[hung.Head].ApexX))
 	s.Add(say.CordsAtHead, b.Round(sh.Ends[hung.Head].Section.Height))
 	s.Add(say.CordsAtMiddle, b.Round(mid.Z-mid.Bottom))

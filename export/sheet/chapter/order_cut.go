@@ -2,17 +2,50 @@ package chapter
 
 import (
 	"fmt"
+	"math"
 
+	"slingloft/export"
 	"slingloft/export/sheet"
+	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 )
 
-// lineFacts tells how far apart the bar lines cross the centre line.
+// lineFacts tells where the centre line lies on the roll and where the bar lines cross
+// it, as the lay has the pieces.
 func (b build) lineFacts(s *sheet.Step) {
-	if l := b.Sewn.BarLines; len(l[hung.Head]) > 0 && len(l[hung.Foot]) > 0 {
-		s.Check(b.Say.Order.BarToBar, b.Cloth(l[hung.Foot][0].X-l[hung.Head][0].X))
+	say, bars := b.Say.Order, b.Sewn.BarLines
+	if len(bars[hung.Head]) == 0 || len(bars[hung.Foot]) == 0 {
+		return
 	}
+	for _, it := range b.onRoll() {
+		at := it.Motion.Apply
+		switch p := it.Piece; {
+		case p.Kind == piece.WholeBody:
+			s.Add(say.CentreUp, b.Cloth(at(geom.Pt(0, 0)).Y))
+			s.Add(b.ofEnd(say.BarFromCut, hung.Head), b.Cloth(at(bars[hung.Head][0]).X))
+			s.Add(b.ofEnd(say.BarFromCut, hung.Foot), b.Cloth(at(bars[hung.Foot][0]).X))
+		case p.Kind == piece.Cap:
+			s.Add(fmt.Sprintf(say.CapCentre, p.Title), b.Cloth(at(geom.Pt(0, 0)).X))
+		}
+	}
+	for _, j := range b.Sewn.Joins {
+		s.Add(fmt.Sprintf(say.JoinAside, b.rim(j.Place)), b.Cloth(math.Abs(j.V)))
+	}
+	if b.joined() {
+		s.Do = append(s.Do, say.JoinedLines)
+	}
+	s.Check(say.BarToBar, b.Cloth(bars[hung.Foot][0].X-bars[hung.Head][0].X))
+}
+
+// onRoll returns the pieces of cloth where they lie on the roll, if they are laid.
+func (b build) onRoll() []export.Item {
+	for _, l := range b.Lays {
+		if l.Roll {
+			return l.Items
+		}
+	}
+	return nil
 }
 
 // markFacts tells what is marked by hand beside the body.

@@ -1,11 +1,15 @@
 package chapter
 
 import (
+	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
+	"slingloft/export"
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/bed"
 	"slingloft/outline/geom"
@@ -169,7 +173,7 @@ func TestHang(t *testing.T) {
 	b := hangs(t)
 	for offset, name := range map[float64]string{25: "head apex above the other", -25: "foot apex above the other"} {
 		b.Shape.Offset = offset
-		if got := facts(stepOf(t, b, wording.HangEmpty), name); !slices.Equal(got, []string{"25 mm"}) {
+		if got := facts(stepOf(t, b, wording.LieIn), name); !slices.Equal(got, []string{"25 mm"}) {
 			t.Errorf("offset %g: %q is %q", offset, name, got)
 		}
 	}
@@ -188,5 +192,34 @@ func TestBottomSpan(t *testing.T) {
 	}
 	if a, z := b.cornerRun(hung.Head), b.cornerRun(hung.Foot); a != b.Body.Tips[hung.Head] || a <= 0 || z <= 0 {
 		t.Errorf("corners lie %g and %g along the legs", a, z)
+	}
+}
+
+// The lines to lay templates by stand where the lay has the pieces: turned end for end the
+// centre line lies as far from the selvedge, and the bar lines change places.
+func TestLinesOnRoll(t *testing.T) {
+	b := boarded(t)
+	body := b.bodies()[0]
+	facts := func(m geom.Motion) []float64 {
+		b.Lays = []given.Lay{{Roll: true, Items: []export.Item{{Piece: body, Motion: m}}}}
+		var out []float64
+		for _, f := range stepOf(t, b, wording.DrawLines).Facts {
+			v, err := strconv.ParseFloat(strings.TrimSuffix(f.Value, " mm"), 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			out = append(out, v)
+		}
+		return out
+	}
+	plain := facts(geom.Motion{Shift: geom.Pt(1000, 700)})
+	turned := facts(geom.Motion{Turn: math.Pi, Shift: geom.Pt(1000, 700)})
+	if len(plain) != 4 || plain[0] != 700 || plain[2]-plain[1] != plain[3] {
+		t.Errorf("centre line, bar lines and their distance: %v", plain)
+	}
+	for i, want := range []float64{700, 2000 - plain[1], 2000 - plain[2], plain[3]} {
+		if math.Abs(turned[i]-want) > 0.5 {
+			t.Errorf("turned by half a turn: %v, want %g in place %d", turned, want, i)
+		}
 	}
 }

@@ -7,6 +7,8 @@ type FirstNight struct {
 	Anchor, Distance, AnchorAbove          string // by the end, but the distance
 	HangLine, Line, Pull                   string // end
 	Higher                                 string // end
+	SetHeights, SetAngles                  string // how the anchors are set, where their place is known and where it is not
+	Strap                                  string
 	Proof, Bag, Seat, Low, Wait            string
 	Minutes                                string
 	HookToHook, CordsAtHead, CordsAtMiddle string
@@ -35,8 +37,11 @@ func englishFirstNight() FirstNight {
 		Title:  "Hang it, and the first night",
 		Anchor: "%s anchor above ground", Distance: "from anchor to anchor, horizontal", AnchorAbove: "%s anchor above the other",
 		HangLine: "%s hang line above the horizontal", Line: "%s hang line, from apex to anchor", Pull: "%s line pulls with",
-		Higher: "%s apex above the other",
-		Proof:  "proof load", Bag: "each bag", Seat: "length of the second load, at mid-bay", Low: "lowest point above soft ground",
+		Higher:     "%s apex above the other",
+		SetHeights: "Set both anchors at their heights, over the ground below the middle of the bed.",
+		SetAngles:  "Set the anchors so that the hang lines rise at the stated angles.",
+		Strap:      "strap round a tree, how wide",
+		Proof:      "proof load", Bag: "each bag", Seat: "length of the second load, at mid-bay", Low: "lowest point above soft ground",
 		Wait: "wait, each time", Minutes: "%d minutes",
 		HookToHook: "apex to apex, horizontal", CordsAtHead: "cords above the bed bottom at the head bar",
 		CordsAtMiddle: "at mid-bay", CordsAtFoot: "at the foot bar", Apart: "cords apart at mid-bay",
@@ -72,10 +77,9 @@ func englishHanging() map[Task]Step {
 		SetAnchors: {"Set the anchors", []string{
 			"Read the cautions at the top of this sheet.",
 			"Use no brick pillar and no other masonry that stands by itself.",
-			"Set both anchors at their heights, over the ground below the middle of the bed.",
 			"Turn an eyebolt into the line of its pull.",
 			"Use a wide strap round a tree.",
-		}, "A level from anchor to anchor shows the stated difference."},
+		}, "Both lines will pull at the stated angles, and each anchor holds more than its line pulls."},
 		HangEmpty: {"Hang it empty", []string{
 			"Hang it low, over soft ground.",
 			"Turn the bars until no cord is twisted.",

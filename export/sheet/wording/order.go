@@ -9,6 +9,11 @@ type Order struct {
 	Diagonals, Corners                string // how a body in one piece is proved, and panels
 	OfPanel                           string // panel, measure
 	BarToBar                          string
+	CentreUp                          string // where the centre line lies on the roll
+	BarFromCut                        string // end
+	CapCentre                         string // cap
+	JoinAside                         string // rim
+	JoinedLines                       string // what else holds of panels
 	MarkStrips, MarkFacings, MarkCaps string // what else is marked by hand
 
 	ClothPieces, SideAllowance, JoinAllowance, CapAllowance string
@@ -49,6 +54,12 @@ func englishOrder() Order {
 		Corners:   "Measure each panel from corner to corner.",
 		OfPanel:   "%s, %s",
 		BarToBar:  "from bar line to bar line, along the centre line",
+
+		CentreUp:    "centre line, from the lower selvedge",
+		BarFromCut:  "%s bar line, from the cut end of the roll",
+		CapCentre:   "%s, its centre line from the cut end",
+		JoinAside:   "net line of the %s, from the centre line",
+		JoinedLines: "On a panel without the centre line, measure from the net line of its join instead.",
 
 		MarkStrips:  "Draw the channel strips with a rule; they have straight edges and no template.",
 		MarkFacings: "Lay the facing template along the selvedge and draw round it, then turn it over for the other.",
