@@ -40,6 +40,8 @@ type Words struct {
 	Pieces    Pieces
 	Lay       Lay
 	Cords     Cords
+	Splicing  Splicing
+	Stitching Stitching
 	Offsets   Offsets
 	Loads     Loads
 	Accuracy  Accuracy
@@ -73,7 +75,7 @@ func English() Words {
 		Shop:     englishShop(), FirstNight: englishFirstNight(), Glossary: englishGlossary(), Boards: englishBoards(), Parts: englishParts(),
 		Verdict: englishVerdict(), Result: englishResult(), Summary: englishSummary(),
 		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(),
-		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Offsets: englishOffsets(),
+		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Splicing: englishSplicing(), Stitching: englishStitching(), Offsets: englishOffsets(),
 		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),

@@ -1,0 +1,298 @@
+package splice
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/picture"
+	"slingloft/outline/cord"
+	"slingloft/outline/geom"
+	"slingloft/outline/piece"
+)
+
+// Splice is a working end drawn into a host: which cord it is the end of, which host it
+// goes into and where.
+type Splice struct {
+	Name      string // of the picture's id
+	Own, Host cord.Cord
+	On        cord.Branch // of the working end
+	Entry     cord.Spot   // on the host
+	End       cord.Spot   // where the working end stops inside the host
+}
+
+// Splices returns one splice of each kind that a set has: of a leg's eye, and of either
+// cord at a corner, or of a loop's join.
+func Splices(s cord.Set) []Splice {
+	if loop, ok := s.Find(cord.SideLoop); ok {
+		return []Splice{{"join", loop, loop, cord.AtEnd, cord.Spot{Kind: cord.Shoulder, On: cord.AtStart}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtStart}}}
+	}
+	leg, ok := s.Find(cord.HeadLeg)
+	side, and := s.Find(cord.SideCord)
+	if !ok || !and {
+		return nil
+	}
+	return []Splice{
+		{"eye", leg, leg, cord.OfEye, cord.Spot{Kind: cord.Throat, On: cord.OfEye}, cord.Spot{Kind: cord.BuryEnd, On: cord.OfEye}},
+		{"side", side, leg, cord.AtHead, cord.Spot{Kind: cord.Entry}, cord.Spot{Kind: cord.BuryEnd}},
+		{"leg", leg, side, cord.InSide, cord.Spot{Kind: cord.Entry, On: cord.AtHead}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtHead}},
+	}
+}
+
+// looks returns how working end and host are told apart.
+func (s Splice) looks() (own, host look) {
+	of := func(c cord.Cord) look {
+		if c.Part == cord.SideCord || c.Part == cord.SideLoop {
+			return sideLook()
+		}
+		return legLook()
+	}
+	return of(s.Own), of(s.Host)
+}
+
+// empty and full return how long the host is from its entry mark to where the working end
+// stops, before the splice and after it, mm.
+func (s Splice) empty() float64 {
+	a, _ := find(s.Host, s.Entry)
+	b, _ := find(s.Host, s.End)
+	return math.Abs(b.FromStart - a.FromStart)
+}
+
+func (s Splice) full() float64 {
+	a, _ := find(s.Host, s.Entry)
+	b, _ := find(s.Host, s.End)
+	return math.Abs(b.Spliced - a.Spliced)
+}
+
+// tail returns the working end from its shoulder mark and how much of it is tapered, mm.
+func (s Splice) tail() (long, taper float64) {
+	a, _ := find(s.Own, cord.Spot{Kind: cord.Shoulder, On: s.On})
+	b, _ := find(s.Own, cord.Spot{Kind: cord.Taper, On: s.On})
+	if a.FromStart < s.Own.Cut/2 {
+		return a.FromStart, b.FromStart
+	}
+	return a.FromEnd, b.FromEnd
+}
+
+// drops is how many pairs of strands are dropped along a taper as drawn.
+const drops = 5
+
+// Taper draws a working end with its taper, to scale along it.
+func Taper(d *given.Data, s Splice) picture.Picture {
+	say := d.Say.Splicing.Taper
+	const x0, y, room = 7.0, 16.0, 74.0
+	long, taper := s.tail()
+	k := room / long
+	from, end := x0+k*(long-taper), x0+room
+	p := picture.Picture{ID: "splice-taper-" + s.Name, Title: say.Title, Desc: fmt.Sprintf(say.Desc, hand(d, long), hand(d, taper)),
+		Width: picture.Half, Height: 33}
+	own, _ := s.looks()
+	wide := func(x float64) float64 { // in steps, a pair of strands each
+		n := math.Floor(math.Max(x+4-from, 0) / (end - from) * (drops + 1))
+		if x+4 < from {
+			n = 0
+		}
+		return bare + 1 - (bare+1-0.8)*math.Min(n, drops)/drops
+	}
+	rope(&p, own, stepped(4, end, y, from), wide)
+	for i := 1; i <= drops; i++ { // ends of the strands that are cut off
+		x := from + (end-from)*float64(i)/(drops+1)
+		w := wide(x-4-0.01) / 2
+		for _, side := range []float64{-1, 1} {
+			p.Line(own.edge, picture.Thin, geom.Pt(x, y+side*w), geom.Pt(x+1.1, y+side*(w+0.9)))
+		}
+	}
+	stroke(&p, geom.Pt(x0, y), bare+1)
+	stroke(&p, geom.Pt(from, y), bare+1)
+	onwards(&p, y+4.5, above, flag{geom.Pt(x0, y+2.8), d.Say.Splicing.ShoulderMark}, flag{geom.Pt(from, y+2.8), d.Say.Splicing.TaperMark})
+	p.Level(geom.Pt(x0, y-3), geom.Pt(from, y-3), 9, hand(d, long-taper))
+	p.Level(geom.Pt(from, y-3), geom.Pt(end, y-3), 9, hand(d, taper))
+	p.Level(geom.Pt(x0, y-3), geom.Pt(end, y-3), 3.6, hand(d, long))
+	return p
+}
+
+// stepped is a level path with a point at either side of each step of a taper.
+func stepped(x0, end, y, from float64) geom.Polyline {
+	out := geom.Polyline{{X: x0, Y: y}}
+	for i := range drops + 1 {
+		x := from + (end-from)*float64(i)/(drops+1)
+		out = append(out, geom.Pt(x-0.005, y), geom.Pt(x+0.005, y))
+	}
+	return append(out, geom.Pt(end, y))
+}
+
+// host is where a host's entry mark and the end of a bury stand as drawn, mm on paper.
+const hostAt, hostRoom = 18.0, 54.0
+
+// Entering draws the fid in its host: in at the entry mark, out where the working end is to
+// stop; to scale along the host.
+func Entering(d *given.Data, s Splice) picture.Picture {
+	say := d.Say.Splicing.Entering[nameOf(s)]
+	const y, out = 20.0, hostAt + hostRoom
+	p := picture.Picture{ID: "splice-fid-" + s.Name, Title: say.Title, Desc: fmt.Sprintf(say.Desc, hand(d, s.empty())),
+		Width: picture.Half, Height: 35}
+	own, host := s.looks()
+	rope(&p, own, curve(geom.Pt(4, y+11), geom.Pt(9, y+8), geom.Pt(hostAt, y)), even(inner+0.6))
+	rope(&p, host, straight(4, 84, y), even(filled))
+	fid := min(21*s.Own.Kind.Diameter*hostRoom/s.empty(), hostRoom-6) // 21 diameters long
+	way := curve(geom.Pt(hostAt, y), geom.Pt(hostAt+8, y), geom.Pt(out-12, y), geom.Pt(out-5, y), geom.Pt(out, y+2.2), geom.Pt(out+4, y+7))
+	arc := geom.NewArc(way)
+	needle := arc.Between(arc.Length()-fid, arc.Length())
+	ghost(&p, own, arc.Between(0, arc.Length()-fid), even(inner))
+	ghost(&p, look{picture.Cloth, picture.Main}, needle, even(inner))
+	open := geom.NewArc(needle)
+	rope(&p, look{picture.Cloth, picture.Main}, open.Between(fid-5.6, fid), tapering(inner, 0, 5.6))
+	for _, x := range []float64{hostAt, out} {
+		stroke(&p, geom.Pt(x, y), filled)
+	}
+	say2 := d.Say.Splicing
+	onwards(&p, y-5, below, flag{geom.Pt(hostAt, y-3.2), say2.Entries[nameOf(s)]})
+	backwards(&p, y-5-row, below, flag{geom.Pt(out, y-3.2), say2.Stops})
+	text(&p, 11, y+10.2, say2.WorkingEnd)
+	text(&p, out+5.2, y+5.6, say2.Fid)
+	p.Level(geom.Pt(hostAt, y-3.2), geom.Pt(out, y-3.2), 3.4, hand(d, s.empty()))
+	return p
+}
+
+// nameOf returns a splice's kind as wording has it.
+func nameOf(s Splice) int {
+	switch s.Name {
+	case "eye":
+		return 0
+	case "side":
+		return 1
+	case "leg":
+		return 2
+	}
+	return 3
+}
+
+// Milked draws a bury with its bunch, and milked out: what a tape shows over it before and
+// after, to scale along the host.
+func Milked(d *given.Data, s Splice) picture.Picture {
+	say := d.Say.Splicing
+	const top, low = 32.0, 15.0
+	before, after := s.empty(), s.full()
+	long, taper := s.tail()
+	k := hostRoom / before
+	p := picture.Picture{ID: "splice-milk-" + s.Name, Title: say.Milked.Title, Desc: fmt.Sprintf(say.Milked.Desc, hand(d, before), hand(d, after)),
+		Width: picture.Half, Height: 46}
+	own, host := s.looks()
+	for _, y := range []float64{top, low} {
+		in := curve(geom.Pt(4, y+6), geom.Pt(9, y+4.4), geom.Pt(hostAt, y))
+		rope(&p, own, in, even(inner+0.6))
+	}
+	// The whole working end is in; the host stands in folds next to the throat, so that the
+	// tip still sticks out past where it is to stop.
+	tip, stop := hostAt+k*after, hostAt+k*after*bunched
+	bunch := func(x float64) float64 {
+		if x < hostAt-4 || x > stop-4 {
+			return bare
+		}
+		t := (x - hostAt + 4) / (stop - hostAt)
+		return filled + 1.5*(1-t)*math.Abs(math.Sin(2.2*x))
+	}
+	rope(&p, host, finely(4, 84, top), bunch)
+	rope(&p, host, finely(4, 84, low), func(x float64) float64 {
+		if x < hostAt-4 || x > hostAt-4+k*after {
+			return bare
+		}
+		return filled - (filled-bare)*math.Max(0, x-(hostAt-4+k*(long-taper)))/(k*taper)
+	})
+	ghost(&p, own, straight(hostAt, hostAt+k*after, low), tapering(inner, k*(long-taper), k*long))
+	ghost(&p, own, straight(hostAt, stop-2, top), tapering(inner, k*(long-taper), k*long))
+	rope(&p, own, curve(geom.Pt(stop-2, top), geom.Pt((stop+tip)/2, top+2.6), geom.Pt(tip, top+3)), tapering(inner*0.8, 0, tip-stop+2))
+	for _, y := range []float64{top, low} {
+		stroke(&p, geom.Pt(hostAt, y), filled)
+	}
+	stroke(&p, geom.Pt(stop, top), bare)
+	flagged(&p, geom.Pt(tip-1, top+3), geom.Pt(46, top+8), say.TipOut)
+	stroke(&p, geom.Pt(hostAt+k*after, low), bare)
+	p.Arrow(picture.Main, picture.Medium, geom.Pt(hostAt+6, low+7), geom.Pt(hostAt+28, low+7))
+	text(&p, hostAt+30, low+6, say.Stroke)
+	p.Level(geom.Pt(hostAt, low-4), geom.Pt(hostAt+k*after, low-4), low-7.4, hand(d, after))
+	text(&p, hostAt, low-13.4, fmt.Sprintf(say.BeforeIt, hand(d, before)))
+	return p
+}
+
+// bunched is how long a bunched host is as drawn, as part of its length when it is milked
+// out.
+const bunched = 0.8
+
+// finely is a level path with points close enough for a cord that changes in thickness.
+func finely(x0, x1, y float64) geom.Polyline {
+	const steps = 320
+	out := make(geom.Polyline, steps+1)
+	for i := range out {
+		out[i] = geom.Pt(x0+(x1-x0)*float64(i)/steps, y)
+	}
+	return out
+}
+
+// Locked draws the lock stitching of a bury: where along it, to scale, and larger how the
+// thread goes, from the side and from the end.
+func Locked(d *given.Data, s Splice) picture.Picture {
+	say := d.Say.Splicing
+	const top, low, end = 41.0, 15.0, 74.0
+	long, taper := s.tail()
+	k := hostRoom / long
+	p := picture.Picture{ID: "splice-lock-" + s.Name, Title: say.Locked.Title, Desc: fmt.Sprintf(say.Locked.Desc, hand(d, long-taper), hand(d, taper)),
+		Width: picture.Half, Height: 53}
+	own, host := s.looks()
+	rope(&p, own, curve(geom.Pt(4, top+5.6), geom.Pt(9, top+4.2), geom.Pt(hostAt, top)), even(inner+0.6))
+	rope(&p, host, straight(4, 84, top), even(filled))
+	ghost(&p, own, straight(hostAt, hostAt+hostRoom, top), tapering(inner, k*(long-taper), k*long))
+	stroke(&p, geom.Pt(hostAt, top), filled)
+	thread := picture.Path{Stroke: picture.Stitch, Width: picture.Medium}
+	for x := hostAt + 2; x+1.6 < hostAt+k*(long-taper); x += 3.2 {
+		thread.Lines = append(thread.Lines, straight(x, x+1.6, top))
+	}
+	p.Items = append(p.Items, thread)
+	p.Level(geom.Pt(hostAt, top+4), geom.Pt(hostAt+k*(long-taper), top+4), top+7, fmt.Sprintf(say.Stitched, hand(d, long-taper)))
+	backwards(&p, top-4.6, below, flag{geom.Pt(hostAt+k*long, top-2.6), fmt.Sprintf(say.Unstitched, hand(d, taper))})
+	lockedSide(&p, own, host, low+3)
+	lockedEnd(&p, own, host, geom.Pt(end, low+3))
+	text(&p, 6, 2.6, say.FromSide)
+	p.Write(picture.Text{Text: say.FromEnd, At: geom.Pt(end+11, 2.6), Size: picture.Letter, Anchor: piece.End, Ink: picture.Main})
+	return p
+}
+
+// lockedSide draws how a thread goes through host and bury, from the side: three stitches
+// one way, back at right angles to them.
+func lockedSide(p *picture.Picture, own, host look, y float64) {
+	const x0, x1, big, step = 4.0, 54.0, 10.0, 6.6
+	left, right := edges(straight(x0, x1, y), even(big))
+	p.Area(host.fill, append(append(geom.Polyline{}, left...), right.Reversed()...)...)
+	p.Line(host.edge, picture.Medium, left...)
+	p.Line(host.edge, picture.Medium, right...)
+	ghost(p, own, straight(x0, x1, y), even(big*0.55))
+	// The first way, up and down through both: outside as a full line, inside dashed.
+	for i := range 6 {
+		x := x0 + 6 + float64(i)*step
+		p.Items = append(p.Items, picture.Path{Stroke: picture.Stitch, Width: picture.Medium, Dash: []float64{0.8, 0.6},
+			Lines: []geom.Polyline{{{X: x, Y: y - big/2}, {X: x, Y: y + big/2}}}})
+		if i < 5 {
+			out := y + big/2 + 0.8
+			if i%2 == 1 {
+				out = y - big/2 - 0.8
+			}
+			p.Line(picture.Stitch, picture.Medium, geom.Pt(x, out-math.Copysign(0.8, out-y)), geom.Pt(x+0.5, out), geom.Pt(x+step-0.5, out), geom.Pt(x+step, out-math.Copysign(0.8, out-y)))
+		}
+	}
+	// The second, at right angles: seen from its side as stitches on the middle.
+	for i := range 3 {
+		x := x0 + 6 + step*(0.5+2*float64(i))
+		p.Line(picture.Second, picture.Medium, geom.Pt(x-step/2+0.9, y), geom.Pt(x+step/2-0.9, y))
+	}
+}
+
+// lockedEnd draws the same from the end.
+func lockedEnd(p *picture.Picture, own, host look, at geom.Point) {
+	disc := func(r float64) geom.Polyline { return geom.Polyline(geom.CirclePoints(at, r, 0.02)) }
+	p.Area(host.fill, disc(5)...)
+	p.Area(own.fill, disc(2.75)...)
+	p.Outline(host.edge, picture.Medium, disc(5))
+	p.Outline(own.edge, picture.Thin, disc(2.75))
+	p.Line(picture.Stitch, picture.Medium, at.Plus(geom.Pt(0, 6.2)), at.Minus(geom.Pt(0, 6.2)))
+	p.Line(picture.Second, picture.Medium, at.Plus(geom.Pt(6.2, 0)), at.Minus(geom.Pt(6.2, 0)))
+}

@@ -1,0 +1,62 @@
+package splice
+
+import (
+	"fmt"
+	"math"
+
+	"slingloft/export/sheet/given"
+	"slingloft/export/sheet/picture"
+	"slingloft/outline/geom"
+	"slingloft/outline/quantity"
+)
+
+// Trial is a trial splice as proposed: how far apart to mark the host, how much to bury
+// between the marks, and what is then expected, mm.
+type Trial struct{ Apart, Bury, After float64 }
+
+// TrialOf proposes a trial of a splice: marks apart by its bury and a hand's breadth at
+// either end, rounded up to what is easily set.
+func TrialOf(d *given.Data, s Splice) Trial {
+	const hands, step, inches = 100.0, 50.0, 2 * quantity.Inch
+	unit := step
+	if d.Style.Inches {
+		unit = inches
+	}
+	bury := s.full()
+	t := Trial{Apart: math.Ceil((s.empty()+2*hands)/unit-1e-9) * unit, Bury: bury}
+	t.After = t.Apart - d.Cords.Splicing.Kappa*bury
+	return t
+}
+
+// Tried draws a trial splice before and after, to scale along the host.
+func Tried(d *given.Data, s Splice) picture.Picture {
+	say, t := d.Say.Splicing, TrialOf(d, s)
+	const top, low, x0, room = 33.0, 14.0, 8.0, 68.0
+	k := room / t.Apart
+	p := picture.Picture{ID: "splice-trial", Title: say.Trial.Title, Width: picture.Half, Height: 45,
+		Desc: fmt.Sprintf(say.Trial.Desc, hand(d, t.Apart), hand(d, t.Bury), hand(d, t.After))}
+	own, host := s.looks()
+	rope(&p, host, straight(2, 84, top), even(bare))
+	for _, x := range []float64{x0, x0 + room} {
+		stroke(&p, geom.Pt(x, top), bare)
+	}
+	p.Level(geom.Pt(x0, top+3), geom.Pt(x0+room, top+3), top+6, fmt.Sprintf(say.Before, hand(d, t.Apart)))
+	from := x0 + k*(t.Apart-s.empty())/2
+	to := from + k*t.Bury
+	end := x0 + k*t.After
+	rope(&p, own, curve(geom.Pt(from-12, low+8), geom.Pt(from-6, low+5.4), geom.Pt(from, low)), even(inner+0.6))
+	long, taper := s.tail()
+	rope(&p, host, finely(2, 84-k*(t.Apart-t.After), low), func(x float64) float64 {
+		if x+2 < from || x+2 > to {
+			return bare
+		}
+		return math.Max(tapering(filled, k*(long-taper), k*long)(x+2-from), bare)
+	})
+	ghost(&p, own, straight(from, to, low), tapering(inner, k*(long-taper), k*long))
+	for _, x := range []float64{x0, end} {
+		stroke(&p, geom.Pt(x, low), bare)
+	}
+	p.Level(geom.Pt(x0, low-3), geom.Pt(end, low-3), 4, fmt.Sprintf(say.Expected, hand(d, t.After)))
+	p.Level(geom.Pt(from, low+3), geom.Pt(to, low+3), low+6, fmt.Sprintf(say.Buries, hand(d, t.Bury)))
+	return p
+}
