@@ -213,7 +213,13 @@ var worded = map[string][]string{
 		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
 		"seam-walk", "seam-%d-parts", "departures",
 	},
-	"export/sheet/scene":  {"view-solid", "view-side", "view-above", "view-end", "view-parts"},
+	"export/sheet/scene": {"view-solid", "view-side", "view-above", "view-end", "view-parts"},
+	"export/sheet/splice": {
+		"eye", "side", "leg", "join", "splice-taper-", "splice-fid-", "splice-milk-", "splice-lock-", "splice-eye-free", "splice-eye-turned",
+		"splice-crossing", "splice-corner", "splice-parting", "splice-chain", "splice-threading", "splice-trial", "splice-join", "splice-seized",
+		"splice-sliding-", "splice-hitched-",
+	},
+	"export/sheet/seam":   {"seam-channel", "seam-hem", "seam-cap", "seam-join", "seam-opening", "seam-corner"},
 	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "use-", "body", "cord-"},
 	"export/sheet/series": {
 		"chart-side", "chart-girth", "chart-cord", "chart-cloth", "chart-straight", "chart-level", "chart-angles", "chart-forces",

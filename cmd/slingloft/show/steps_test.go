@@ -70,17 +70,22 @@ func (s readSheet) pins(d design.Design) {
 	}
 }
 
-// threads: the marks that a side cord is threaded by are those of its table.
+// threads: the marks that a loop is threaded by are those of its table; the nodes of a
+// chain lie as far apart as the table of its side cord has them, but for the gaps' spread
+// round their pins and what a light pull stretches, which both stay under 2 mm.
 func (s readSheet) threads(d design.Design) {
-	id := "cord-side-cord-marks"
-	if d.Splice.Whole {
-		id = "cord-side-loop-marks"
+	if !d.Splice.Whole {
+		id := "cord-side-cord-marks"
+		tip := s.nodes("head leg, tip")
+		s.near("middle off the head tip", s.nodes("side cord, middle")-tip, figures(s.cells(id, "middle")[2])[0], 2)
+		s.near("foot tip off the head tip", s.nodes("side cord, foot tip")-tip, figures(s.cells(id, "foot tip")[2])[0], 2)
+		return
 	}
 	seen := 0
-	for _, r := range s.table(id).Rows {
+	for _, r := range s.table("cord-side-loop-marks").Rows {
 		for _, st := range s.steps() {
 			for _, f := range st.Facts {
-				if strings.HasPrefix(st.ID, "step-thread-") && f.Name == r[0]+", from the start" {
+				if st.ID == "step-thread-loops" && f.Name == r[0]+", from the start" {
 					s.near(f.Name, figures(f.Value)[0], figures(r[1])[0], onRope)
 					seen++
 				}
@@ -90,6 +95,19 @@ func (s readSheet) threads(d design.Design) {
 	if seen < 3 {
 		s.Errorf("threaded by %d marks", seen)
 	}
+}
+
+// nodes returns what the tape shows at a node, in the step that reads or checks them.
+func (s readSheet) nodes(name string) float64 {
+	for _, st := range s.steps() {
+		for _, f := range st.Facts {
+			if strings.HasSuffix(st.ID, "-nodes") && f.Name == name {
+				return figures(f.Value)[0]
+			}
+		}
+	}
+	s.Fatalf("no node %q", name)
+	return 0
 }
 
 // margins: each margin is what holds over the load, and met or not by what is required;

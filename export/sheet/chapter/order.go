@@ -6,6 +6,7 @@ import (
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/wording"
+	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
@@ -54,32 +55,47 @@ func cuttingTasks() []task {
 func sewingTasks() []task {
 	press, notches := []piece.BoardUse{piece.PressBoard}, []piece.BoardUse{piece.NotchBoard}
 	return []task{
+		{kind: wording.TellFaces},
+		{kind: wording.TestSeam, facts: build.testFacts},
 		{kind: wording.PressStrips, when: build.strips, needs: press, facts: build.pressFacts},
 		{kind: wording.PressFacings, when: build.facings, needs: press, facts: build.pressFacts},
-		{kind: wording.PressHems, when: build.capped, needs: press, facts: build.hemFacts},
-		{kind: wording.JoinPanels, when: build.joined, facts: build.joinFacts},
+		{kind: wording.PressHems, when: build.capped, needs: press, facts: build.hemFacts, shows: build.showHem},
+		{kind: wording.JoinPanels, when: build.joined, facts: build.joinFacts, shows: build.showJoin},
+		{kind: wording.FinishEdges, when: build.frays, facts: build.edgeFacts},
 		{kind: wording.WorkOpenings, when: build.strips, facts: build.openingFacts},
-		{kind: wording.TurnEnds, when: build.gathered, needs: press, facts: build.endFacts},
-		{kind: wording.SewCaps, when: build.capped, facts: build.capFacts},
-		{kind: wording.PinStrips, when: build.strips, needs: notches, facts: build.pinFacts},
+		{kind: wording.TurnEnds, when: build.gathered, needs: press, facts: build.endFacts, shows: build.showHem},
+		{kind: wording.SewCaps, when: build.capped, facts: build.capFacts, shows: build.showCapSeam},
+		{kind: wording.PinStrips, when: build.strips, needs: notches, facts: build.pinFacts, shows: build.showChannel},
 		{kind: wording.PinFacings, when: build.facings, needs: notches, facts: build.pinFacts},
-		{kind: wording.StitchStrips, when: build.strips, facts: build.stitchFacts},
-		{kind: wording.StitchFacings, when: build.facings, facts: build.stitchFacts},
+		{kind: wording.StitchStrips, when: build.strips, facts: build.stitchFacts, shows: build.showSides},
+		{kind: wording.StitchFacings, when: build.facings, facts: build.stitchFacts, shows: build.showSides},
 	}
 }
 
 func ropeTasks() []task {
 	marks := []piece.BoardUse{piece.CordBoard}
 	return []task{
+		{kind: wording.TrialSplice, facts: build.trialFacts, shows: build.showTrial},
 		{kind: wording.PullCords, when: build.pulledFirst, facts: build.pullFacts},
 		{kind: wording.CutCords, needs: marks, facts: build.cordFacts},
-		{kind: wording.SpliceEyes, when: build.corded, needs: marks, facts: build.eyeFacts},
-		{kind: wording.ThreadCords, when: build.corded, facts: build.threadFacts},
+		{kind: wording.SpliceEyes, when: build.eyesFirst, facts: build.eyeFacts, shows: build.showEyes},
+		{kind: wording.HeadEyes, when: build.eyesLast, facts: build.eyeFacts, shows: build.showEyes},
+		{kind: wording.FixedLines, when: fastened(cord.FixedEye), facts: build.lineFacts},
+		{kind: wording.StrapLines, when: fastened(cord.Strapped), facts: build.lineFacts},
+		{kind: wording.SlidingLines, when: fastened(cord.SlidingEye), facts: build.lineFacts, shows: build.showLine},
+		{kind: wording.HitchedLines, when: fastened(cord.Hitched), facts: build.lineFacts, shows: build.showLine},
+		{kind: wording.FirstCorner, when: build.corded, facts: build.spliceFacts, shows: build.showCorner},
+		{kind: wording.OtherCorner, when: build.corded},
 		{kind: wording.ThreadLoops, when: build.looped, facts: build.threadFacts},
-		{kind: wording.SpliceCorners, when: build.corded, facts: build.spliceFacts},
-		{kind: wording.SpliceLoops, when: build.looped, facts: build.spliceFacts},
-		{kind: wording.ReadNodes, when: build.readUnpulled},
-		{kind: wording.PullChains, when: build.readPulled, facts: build.pullFacts},
+		{kind: wording.JoinLoops, when: build.looped, shows: build.showJoinedLoop},
+		{kind: wording.SetChains, when: build.readPulled, facts: build.pullFacts},
+		{kind: wording.ReadNodes, when: build.nodesRead, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.CheckNodes, when: build.nodesMarked, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.LockBuries, shows: build.showLock},
+		{kind: wording.SeizeLoops, when: build.looped, facts: build.gapFacts, shows: build.showSeized},
+		{kind: wording.ThreadChains, when: build.eyesFirst, facts: build.gapFacts, shows: build.showThreading},
+		{kind: wording.ThreadBare, when: build.eyesLast, facts: build.gapFacts, shows: build.showThreading},
+		{kind: wording.LastEyes, when: build.eyesLast, shows: build.showLastEyes},
 	}
 }
 

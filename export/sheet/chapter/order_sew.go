@@ -5,6 +5,8 @@ import (
 	"math"
 
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/picture"
+	"slingloft/export/sheet/seam"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
 )
@@ -95,12 +97,80 @@ func (b build) stitchFacts(s *sheet.Step) {
 	say, d := b.Say.Order, b.Design
 	s.Add(say.StitchLine, b.Cloth(d.Channel.Foot))
 	s.Check(say.ChannelDepth, b.Cloth(d.Channel.Depth))
+	b.rowFacts(s)
+}
+
+// rowFacts tells the rows of a side's seam.
+func (b build) rowFacts(s *sheet.Step) {
+	say, d := b.Say.Order, b.Design
 	s.Add(say.Rows, fmt.Sprint(d.Seam.Rows))
 	if d.Seam.Rows > 1 {
 		s.Add(say.RowsApart, b.Cloth(d.Seam.RowSpacing))
 	}
 	s.Add(say.StitchLength, b.Long(d.Seam.StitchLength))
-	if d.Seam.ThreadName != "" {
-		s.Add(say.Thread, d.Seam.ThreadName)
+}
+
+// testFacts tells with what the seams are sewn, as far as the design names it.
+func (b build) testFacts(s *sheet.Step) {
+	say, thread := b.Say.Order, b.Design.Seam.ThreadName
+	if thread == "" {
+		thread = say.AnyThread
 	}
+	s.Add(say.Needle, say.AnyNeedle)
+	s.Add(say.Thread, thread)
+	b.rowFacts(s)
+}
+
+// frays reports whether raw edges in a channel reach past its innermost row.
+func (b build) frays() bool { return b.Design.Passage().Loose > 0 }
+
+func (b build) edgeFacts(s *sheet.Step) {
+	s.Add(b.Say.Order.PastRow, b.Cloth(b.Design.Passage().Loose))
+}
+
+// figure returns a picture with its caption, as a list that is empty where there is no such
+// picture.
+func figure(p picture.Picture, caption string) sheet.Figures {
+	if p.Width == 0 {
+		return nil
+	}
+	return sheet.Figures{{Picture: p, Caption: caption}}
+}
+
+func (b build) showHem() sheet.Figures {
+	words := b.Say.Stitching.CapHem
+	if b.gathered() {
+		words = b.Say.Stitching.EndHem
+	}
+	return figure(seam.Hem(b.Data), words.Caption)
+}
+
+func (b build) showJoin() sheet.Figures {
+	return figure(seam.Join(b.Data), b.Say.Stitching.Join.Caption)
+}
+
+func (b build) showCapSeam() sheet.Figures {
+	return figure(seam.CapSeam(b.Data), b.Say.Stitching.CapSeam.Caption)
+}
+
+func (b build) showChannel() sheet.Figures {
+	words := b.Say.Stitching.Bound
+	if b.facings() {
+		words = b.Say.Stitching.Faced
+	}
+	return figure(seam.Channel(b.Data), words.Caption)
+}
+
+// showSides shows the finished side at its corner, and a facing's section, which is not to
+// be seen before.
+func (b build) showSides() sheet.Figures {
+	words := b.Say.Stitching.Corner
+	if b.gathered() {
+		words = b.Say.Stitching.BareCorner
+	}
+	corner := figure(seam.Corner(b.Data), words.Caption)
+	if b.facings() {
+		return append(b.showChannel(), corner...)
+	}
+	return corner
 }

@@ -12,6 +12,7 @@ import (
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/bed"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/panel"
@@ -43,39 +44,46 @@ func stepOf(t *testing.T, b build, kind wording.Task) sheet.Step {
 // from one.
 func TestOrderOfSteps(t *testing.T) {
 	cut := []wording.Task{wording.MarkPlotted, wording.ProveSquare, wording.CutCloth}
-	rope := []wording.Task{wording.PullCords, wording.CutCords}
+	cloth := []wording.Task{wording.TellFaces, wording.TestSeam}
+	rope := []wording.Task{wording.TrialSplice, wording.PullCords, wording.CutCords}
 	end := []wording.Task{wording.CutBars, wording.TackTails, wording.SetAnchors, wording.HangEmpty, wording.ProofLoad, wording.LieIn,
 		wording.MeasureTips, wording.WriteHeights, wording.SetRight, wording.ReadAgain}
-	corners := []wording.Task{wording.SpliceEyes, wording.ThreadCords, wording.SpliceCorners}
+	chains := []wording.Task{wording.FirstCorner, wording.OtherCorner, wording.CheckNodes, wording.LockBuries}
 	of := func(more ...wording.Task) []wording.Task { return more }
+	eyed := slices.Concat(of(wording.SpliceEyes), chains, of(wording.ThreadChains))
+	bare := slices.Concat(of(wording.HeadEyes), chains, of(wording.ThreadBare, wording.LastEyes))
+	looped := of(wording.ThreadLoops, wording.JoinLoops, wording.CheckNodes, wording.LockBuries, wording.SeizeLoops)
 	for _, row := range []struct {
 		name   string
 		lines  []string
 		joined bool
-		whole  bool
+		change func(*design.Design)
 		sewn   []wording.Task
+		made   []wording.Task // of the cords, once they are cut
 	}{
-		{"strip and caps", nil, false, false, of(wording.PressStrips, wording.PressHems, wording.WorkOpenings, wording.SewCaps,
-			wording.PinStrips, wording.StitchStrips)},
-		{"facing", []string{`kind = "strip"`, `kind = "facing"`}, false, false, of(wording.PressFacings, wording.PressHems, wording.SewCaps,
-			wording.PinFacings, wording.StitchFacings)},
-		{"gathered", []string{`kind = "upright"`, `kind = "gathered"`, `hollow = `, `#`}, false, false, of(wording.PressStrips,
-			wording.WorkOpenings, wording.TurnEnds, wording.PinStrips, wording.StitchStrips)},
-		{"joined", nil, true, false, of(wording.PressStrips, wording.PressHems, wording.JoinPanels, wording.WorkOpenings, wording.SewCaps,
-			wording.PinStrips, wording.StitchStrips)},
-		{"loops", nil, false, true, of(wording.PressStrips, wording.PressHems, wording.WorkOpenings, wording.SewCaps,
-			wording.PinStrips, wording.StitchStrips)},
+		{"strip and caps", nil, false, nil, of(wording.PressStrips, wording.PressHems, wording.FinishEdges, wording.WorkOpenings, wording.SewCaps,
+			wording.PinStrips, wording.StitchStrips), eyed},
+		{"facing", []string{`kind = "strip"`, `kind = "facing"`}, false, nil, of(wording.PressFacings, wording.PressHems, wording.FinishEdges, wording.SewCaps,
+			wording.PinFacings, wording.StitchFacings), eyed},
+		{"gathered", []string{`kind = "upright"`, `kind = "gathered"`, `hollow = `, `#`}, false, nil, of(wording.PressStrips,
+			wording.FinishEdges, wording.WorkOpenings, wording.TurnEnds, wording.PinStrips, wording.StitchStrips), eyed},
+		{"joined", nil, true, nil, of(wording.PressStrips, wording.PressHems, wording.JoinPanels, wording.FinishEdges, wording.WorkOpenings, wording.SewCaps,
+			wording.PinStrips, wording.StitchStrips), eyed},
+		{"loops", nil, false, func(d *design.Design) { d.Splice.Whole = true }, of(wording.PressStrips, wording.PressHems, wording.FinishEdges, wording.WorkOpenings, wording.SewCaps,
+			wording.PinStrips, wording.StitchStrips), looped},
+		{"no eye passes", nil, false, func(d *design.Design) { d.Leg.Diameter = 4.5 }, of(wording.PressStrips, wording.PressHems,
+			wording.FinishEdges, wording.WorkOpenings, wording.SewCaps, wording.PinStrips, wording.StitchStrips), bare},
+		{"no raw edge past the rows", nil, false, func(d *design.Design) { d.Seam.Side, d.Channel.TurnUnder = 6, 6 }, of(wording.PressStrips,
+			wording.PressHems, wording.WorkOpenings, wording.SewCaps, wording.PinStrips, wording.StitchStrips), eyed},
 	} {
 		b := made(t, row.lines...)
-		b.Design.Splice.Whole = row.whole
+		if row.change != nil {
+			row.change(&b.Design)
+		}
 		if row.joined {
 			b.Sewn.Joins = []panel.Join{{}}
 		}
-		made := corners
-		if row.whole {
-			made = of(wording.ThreadLoops, wording.SpliceLoops)
-		}
-		if got, want := b.kinds(), slices.Concat(cut, row.sewn, rope, made, end); !slices.Equal(got, want) {
+		if got, want := b.kinds(), slices.Concat(cut, cloth, row.sewn, rope, row.made, end); !slices.Equal(got, want) {
 			t.Errorf("%s: %q, want %q", row.name, got, want)
 		}
 		for i, s := range b.steps() {

@@ -66,7 +66,7 @@ func (p *writer) itemsOf(block sheet.Block) (its []item, small bool) {
 		return []item{p.notice(t)}, false
 	case sheet.Steps:
 		for _, s := range t {
-			its = append(its, p.step(s))
+			its = append(its, p.step(s)...)
 		}
 		return its, false
 	case sheet.Ticks:

@@ -201,7 +201,7 @@ func wrap(f font, text string, room float64) []string {
 	var out []string
 	line := ""
 	for _, w := range strings.Fields(text) {
-		for width(f, w) > room {
+		for w != "" && width(f, w) > room {
 			n := fitting(f, w, room)
 			if line != "" {
 				out, line = append(out, line), ""

@@ -72,9 +72,10 @@ func (p *writer) terms(terms sheet.Terms) []item {
 	return out
 }
 
-// step sets a step of work: a narrow picture beside it, wider ones under it.
-func (p *writer) step(s sheet.Step) item {
-	var beside, under []item
+// step sets a step of work: a narrow picture beside it, others in pairs and wider ones
+// under it. A new page may begin before what stands under it.
+func (p *writer) step(s sheet.Step) []item {
+	var narrow, under []item
 	wide := content - indent
 	for i := range s.Figures {
 		f := p.figure(&s.Figures[i])
@@ -82,20 +83,44 @@ func (p *writer) step(s sheet.Step) item {
 			under = append(under, f)
 			continue
 		}
-		beside = append(beside, f)
+		narrow = append(narrow, f)
 	}
-	if len(beside) > 0 {
+	var side item
+	if len(narrow) > 0 {
 		wide -= picture.Half + gap
+		side = narrow[0]
+		under = append(pairs(narrow[1:]), under...)
 	}
-	text, side := p.stepText(s, wide), stack(picture.Half, beside...)
+	text := p.stepText(s, wide)
 	upper := item{content, max(text.h, side.h), func(x, y float64) {
 		text.draw(x+indent, y)
-		side.draw(x+content-picture.Half, y)
+		if side.draw != nil {
+			side.draw(x+content-picture.Half, y)
+		}
 		if s.No > 0 {
 			p.write(font{size: 13, ink: picture.Quiet}, x, y+head.mm()+0.6, fmt.Sprint(s.No))
 		}
 	}}
-	return stack(content, append([]item{upper}, under...)...)
+	return append([]item{upper}, under...)
+}
+
+// pairs sets narrow pictures two in a row.
+func pairs(narrow []item) []item {
+	var out []item
+	for len(narrow) > 0 {
+		two := narrow[:min(2, len(narrow))]
+		narrow = narrow[len(two):]
+		high := 0.0
+		for _, it := range two {
+			high = max(high, it.h)
+		}
+		out = append(out, item{content, high, func(x, y float64) {
+			for i, it := range two {
+				it.draw(x+float64(i)*(content-picture.Half), y)
+			}
+		}})
+	}
+	return out
 }
 
 // stepText sets what is said in a step, in a column.
@@ -124,6 +149,9 @@ func (p *writer) stepText(s sheet.Step, wide float64) item {
 	return stack(wide, rows...)
 }
 
+// longValue is the part of a column that a value may take before it goes on in a new line.
+const longValue = 0.6
+
 // facts sets named figures, in two columns where there is room.
 func (p *writer) facts(facts []sheet.Fact, wide float64) item {
 	columns := 1
@@ -131,14 +159,19 @@ func (p *writer) facts(facts []sheet.Fact, wide float64) item {
 		columns = 2
 	}
 	column := (wide - gap*float64(columns-1)) / float64(columns)
-	names := make([][]string, len(facts))
+	names, values := make([][]string, len(facts)), make([][]string, len(facts))
 	var high []float64 // of each row
 	for i, f := range facts {
-		names[i] = wrap(body, f.Name, column-width(body, f.Value)-3)
+		values[i] = wrap(body, f.Value, column*longValue)
+		wide := 0.0
+		for _, l := range values[i] {
+			wide = max(wide, width(body, l))
+		}
+		names[i] = wrap(body, f.Name, column-wide-3)
 		if i%columns == 0 {
 			high = append(high, 0)
 		}
-		high[i/columns] = max(high[i/columns], body.lead()*float64(len(names[i]))+0.8)
+		high[i/columns] = max(high[i/columns], body.lead()*float64(max(len(names[i]), len(values[i])))+0.8)
 	}
 	h := 0.0
 	for _, v := range high {
@@ -147,10 +180,12 @@ func (p *writer) facts(facts []sheet.Fact, wide float64) item {
 	return item{wide, h, func(x, y float64) {
 		quiet := body
 		quiet.ink = picture.Quiet
-		for i, f := range facts {
+		for i := range facts {
 			fx := x + float64(i%columns)*(column+gap)
 			p.lines(quiet, names[i]).draw(fx, y)
-			p.write(body, fx+column-width(body, f.Value), y+body.mm(), f.Value)
+			for k, l := range values[i] {
+				p.write(body, fx+column-width(body, l), y+body.lead()*float64(k)+body.mm(), l)
+			}
 			p.rule(fx, y+high[i/columns]-0.3, column)
 			if i%columns == columns-1 {
 				y += high[i/columns]

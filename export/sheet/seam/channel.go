@@ -34,7 +34,7 @@ func boundSection(d design.Design) section {
 	k := (room - bare) / (c.Depth + c.Foot)
 	s := section{scale: k, zero: left + bare + k*c.Foot, level: 0}
 	// The fold is round the cord: half as high as cord or layers ask for.
-	h := math.Max(2*ply, k*inChannel(d)/2+thick/2+0.4)
+	h := math.Max(2*ply, k*d.Side.Diameter/2+thick/2+0.4)
 	s.level = math.Max(h-2*ply, 0)
 	mid := s.y(2)
 	end := s.x(c.Depth)
@@ -77,9 +77,6 @@ func eased(a, b geom.Point) geom.Polyline {
 	}
 	return out
 }
-
-// inChannel is the thickness of the cord in a channel: of both runs of a loop.
-func inChannel(d design.Design) float64 { return d.Side.Diameter }
 
 // runs is how many cords lie in a channel.
 func runs(d design.Design) int {
@@ -125,7 +122,7 @@ func measured(p *picture.Picture, d *given.Data, s section, foot float64, all []
 		for _, x := range []float64{a, b} {
 			p.Line(picture.Quiet, picture.Thin, geom.Pt(x-0.7, y-0.7), geom.Pt(x+0.7, y+0.7))
 		}
-		text := fmt.Sprintf(d.Say.Stitching.Measured, m.name, cut(d, m.to-m.from))
+		text := fmt.Sprintf(d.Say.Stitching.Measured, m.name, d.Cloth(m.to-m.from))
 		wide := picture.Width(text, picture.Letter, false)
 		switch {
 		case wide < b-a-2:
@@ -136,16 +133,6 @@ func measured(p *picture.Picture, d *given.Data, s section, foot float64, all []
 			line(p, math.Max(a-1.6-wide, 0.5), y-1, text)
 		}
 	}
-}
-
-// cut writes a length as it can be set on cloth: to half a mm or 1/32 in.
-func cut(d *given.Data, mm float64) string {
-	st := d.Style
-	st.Decimals, st.Fraction = 1, 32
-	if !st.Inches {
-		mm = math.Round(2*mm) / 2
-	}
-	return st.Length(mm)
 }
 
 // bound draws a channel made by a folded strip.
@@ -162,7 +149,7 @@ func bound(d *given.Data) picture.Picture {
 	dims = append(dims, measure{-c.Foot, 0, say.Foot})
 	s = s.risen(step*float64(len(dims)) + 6)
 	p := picture.Picture{ID: "seam-channel", Title: say.Bound.Title, Width: picture.Half, Height: s.y(4) + math.Max(s.swell(), 0) + 22,
-		Desc: fmt.Sprintf(say.Bound.Desc, s.layers(c.Foot/2), d.Design.Seam.Rows, cut(d, c.Depth), cut(d, d.Design.Side.Diameter))}
+		Desc: fmt.Sprintf(say.Bound.Desc, s.layers(c.Foot/2), d.Design.Seam.Rows, d.Cloth(c.Depth), d.Cloth(d.Design.Side.Diameter))}
 	s.draw(&p)
 	cords(&p, d.Design, s.x(c.Depth)-thick-0.4, s.y(2), s.scale, 1)
 	for i, r := range s.rows {
@@ -246,7 +233,7 @@ func faced(d *given.Data) picture.Picture {
 		top = math.Max(top, q.way.Bounds().Max.Y)
 	}
 	p := picture.Picture{ID: "seam-channel", Title: say.Faced.Title, Width: picture.Half, Height: top + 22,
-		Desc: fmt.Sprintf(say.Faced.Desc, s.layers(-c.Depth), d.Design.Seam.Rows, cut(d, c.Depth), cut(d, d.Design.Side.Diameter))}
+		Desc: fmt.Sprintf(say.Faced.Desc, s.layers(-c.Depth), d.Design.Seam.Rows, d.Cloth(c.Depth), d.Cloth(d.Design.Side.Diameter))}
 	s.draw(&p)
 	base := s.cloths[0].way[0].Y
 	r := s.scale * d.Design.Side.Diameter / 2

@@ -62,12 +62,15 @@ func (c corner) clipped(l geom.Polyline) geom.Polyline {
 }
 
 // Corner draws the head corner on the left, flat and to scale: where channel, cap and body
-// meet, and where the cord comes out.
+// meet, and where the cord comes out. It has no size where nothing is sewn.
 func Corner(d *given.Data) picture.Picture {
 	say := d.Say.Stitching
 	words, capped := say.Corner, d.Design.Cap.Kind != design.Gathered
 	if !capped {
 		words = say.BareCorner
+	}
+	if len(d.Sewn.SideNet.Flat) == 0 {
+		return picture.Picture{}
 	}
 	c := cornerOf(d)
 	const foot, wide = 8.0, 86.0

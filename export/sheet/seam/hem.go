@@ -32,7 +32,7 @@ func Hem(d *given.Data) picture.Picture {
 		words, of = say.EndHem, bodyCloth
 	}
 	s := hemSection(h, d.Design.Channel.Foot, of).risen(17)
-	p := picture.Picture{ID: "seam-hem", Title: words.Title, Desc: fmt.Sprintf(words.Desc, cut(d, h)), Width: picture.Half, Height: 37}
+	p := picture.Picture{ID: "seam-hem", Title: words.Title, Desc: fmt.Sprintf(words.Desc, d.Cloth(h)), Width: picture.Half, Height: 37}
 	s.draw(&p)
 	number(&p, s.rows[0], "1")
 	measured(&p, d, s, 14.6, []measure{{-h, 0, say.EachFold}, {-h, -h + d.Design.Channel.Foot, say.FromFold}})
@@ -62,7 +62,7 @@ func CapSeam(d *given.Data) picture.Picture {
 	}
 	s := capSection(d.Design).risen(17)
 	p := picture.Picture{ID: "seam-cap", Title: say.CapSeam.Title, Width: picture.Half, Height: 38,
-		Desc: fmt.Sprintf(say.CapSeam.Desc, cut(d, d.Design.Seam.End), cut(d, d.Design.Seam.Cap))}
+		Desc: fmt.Sprintf(say.CapSeam.Desc, d.Cloth(d.Design.Seam.End), d.Cloth(d.Design.Seam.Cap))}
 	s.draw(&p)
 	number(&p, s.rows[0], "1")
 	edge := math.Min(s.x(d.Design.Seam.End), s.x(d.Design.Seam.Cap))
@@ -152,7 +152,7 @@ func Join(d *given.Data) picture.Picture {
 	first, felled := joinSections(f)
 	first, felled = first.risen(60), felled.risen(15)
 	p := picture.Picture{ID: "seam-join", Title: say.Join.Title, Width: picture.Half, Height: 80,
-		Desc: fmt.Sprintf(say.Join.Desc, cut(d, f.allowance), cut(d, f.trim), cut(d, f.fold))}
+		Desc: fmt.Sprintf(say.Join.Desc, d.Cloth(f.allowance), d.Cloth(f.trim), d.Cloth(f.fold))}
 	first.draw(&p)
 	felled.draw(&p)
 	number(&p, first.rows[0], "1")

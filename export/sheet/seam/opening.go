@@ -23,7 +23,7 @@ func Opening(d *given.Data) picture.Picture {
 	fold := seam + k*c.Depth
 	x := func(mm float64) float64 { return mid + k*mm }
 	half, high := c.Opening/2, k*d.Design.Side.Diameter+10.0 // room for the strands
-	p := picture.Picture{ID: "seam-opening", Title: words.Title, Desc: fmt.Sprintf(words.Desc, cut(d, c.Opening), cut(d, gap)),
+	p := picture.Picture{ID: "seam-opening", Title: words.Title, Desc: fmt.Sprintf(words.Desc, d.Cloth(c.Opening), d.Cloth(gap)),
 		Width: picture.Half, Height: fold + high + 13}
 	p.Area(picture.Cloth, geom.Pt(0.5, 2), geom.Pt(87.5, 2), geom.Pt(87.5, fold), geom.Pt(0.5, fold))
 	p.Line(picture.Main, picture.Medium, geom.Pt(0.5, fold), geom.Pt(x(-half), fold))
@@ -35,9 +35,9 @@ func Opening(d *given.Data) picture.Picture {
 	lips(&p, x(-half), x(half), fold)
 	outOf(&p, x, gap, fold, k*d.Design.Side.Diameter)
 	p.Dashed(picture.Mark, picture.Thin, geom.Pt(mid, 2), geom.Pt(mid, fold))
-	p.Level(geom.Pt(x(-half), fold), geom.Pt(x(half), fold), fold+high+4, fmt.Sprintf(say.Measured, say.OpeningOf, cut(d, c.Opening)))
-	p.Level(geom.Pt(x(-gap/2), fold+3), geom.Pt(x(gap/2), fold+3), fold+high-1.4, fmt.Sprintf(say.Measured, say.GapOf, cut(d, gap)))
-	p.Upright(geom.Pt(x(half)+6, seam), geom.Pt(x(half)+6, fold), 83, cut(d, c.Depth))
+	p.Level(geom.Pt(x(-half), fold), geom.Pt(x(half), fold), fold+high+4, fmt.Sprintf(say.Measured, say.OpeningOf, d.Cloth(c.Opening)))
+	p.Level(geom.Pt(x(-gap/2), fold+3), geom.Pt(x(gap/2), fold+3), fold+high-1.4, fmt.Sprintf(say.Measured, say.GapOf, d.Cloth(gap)))
+	p.Upright(geom.Pt(x(half)+6, seam), geom.Pt(x(half)+6, fold), 83, d.Cloth(c.Depth))
 	line(&p, 2, fold+high+9.6, say.TipIn)
 	line(&p, 2, 4, say.BarNotch)
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(2+picture.Width(say.BarNotch, picture.Letter, false)+0.8, 5), geom.Pt(mid, 6))

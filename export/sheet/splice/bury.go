@@ -11,10 +11,24 @@ import (
 	"slingloft/outline/piece"
 )
 
+// Kind is the kind of a splice.
+type Kind int
+
+// The kinds.
+const (
+	OfEye   Kind = iota // a leg's own end, for its eye
+	SideEnd             // the side cord's end, into a leg
+	LegEnd              // a leg's end, into the side cord
+	LoopEnd             // a loop's end, into its other end
+)
+
+// String returns the kind's identifier, which is safe in an id.
+func (k Kind) String() string { return [...]string{"eye", "side", "leg", "join"}[k] }
+
 // Splice is a working end drawn into a host: which cord it is the end of, which host it
 // goes into and where.
 type Splice struct {
-	Name      string // of the picture's id
+	Kind      Kind
 	Own, Host cord.Cord
 	On        cord.Branch // of the working end
 	Entry     cord.Spot   // on the host
@@ -25,7 +39,7 @@ type Splice struct {
 // cord at a corner, or of a loop's join.
 func Splices(s cord.Set) []Splice {
 	if loop, ok := s.Find(cord.SideLoop); ok {
-		return []Splice{{"join", loop, loop, cord.AtEnd, cord.Spot{Kind: cord.Shoulder, On: cord.AtStart}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtStart}}}
+		return []Splice{{LoopEnd, loop, loop, cord.AtEnd, cord.Spot{Kind: cord.Shoulder, On: cord.AtStart}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtStart}}}
 	}
 	leg, ok := s.Find(cord.HeadLeg)
 	side, and := s.Find(cord.SideCord)
@@ -33,9 +47,9 @@ func Splices(s cord.Set) []Splice {
 		return nil
 	}
 	return []Splice{
-		{"eye", leg, leg, cord.OfEye, cord.Spot{Kind: cord.Throat, On: cord.OfEye}, cord.Spot{Kind: cord.BuryEnd, On: cord.OfEye}},
-		{"side", side, leg, cord.AtHead, cord.Spot{Kind: cord.Entry}, cord.Spot{Kind: cord.BuryEnd}},
-		{"leg", leg, side, cord.InSide, cord.Spot{Kind: cord.Entry, On: cord.AtHead}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtHead}},
+		{OfEye, leg, leg, cord.OfEye, cord.Spot{Kind: cord.Throat, On: cord.OfEye}, cord.Spot{Kind: cord.BuryEnd, On: cord.OfEye}},
+		{SideEnd, side, leg, cord.AtHead, cord.Spot{Kind: cord.Entry}, cord.Spot{Kind: cord.BuryEnd}},
+		{LegEnd, leg, side, cord.InSide, cord.Spot{Kind: cord.Entry, On: cord.AtHead}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtHead}},
 	}
 }
 
@@ -84,7 +98,7 @@ func Taper(d *given.Data, s Splice) picture.Picture {
 	long, taper := s.tail()
 	k := room / long
 	from, end := x0+k*(long-taper), x0+room
-	p := picture.Picture{ID: "splice-taper-" + s.Name, Title: say.Title, Desc: fmt.Sprintf(say.Desc, hand(d, long), hand(d, taper)),
+	p := picture.Picture{ID: "splice-taper-" + s.Kind.String(), Title: say.Title, Desc: fmt.Sprintf(say.Desc, d.Rope(long), d.Rope(taper)),
 		Width: picture.Half, Height: 33}
 	own, _ := s.looks()
 	wide := func(x float64) float64 { // in steps, a pair of strands each
@@ -105,9 +119,9 @@ func Taper(d *given.Data, s Splice) picture.Picture {
 	stroke(&p, geom.Pt(x0, y), bare+1)
 	stroke(&p, geom.Pt(from, y), bare+1)
 	onwards(&p, y+4.5, above, flag{geom.Pt(x0, y+2.8), d.Say.Splicing.ShoulderMark}, flag{geom.Pt(from, y+2.8), d.Say.Splicing.TaperMark})
-	p.Level(geom.Pt(x0, y-3), geom.Pt(from, y-3), 9, hand(d, long-taper))
-	p.Level(geom.Pt(from, y-3), geom.Pt(end, y-3), 9, hand(d, taper))
-	p.Level(geom.Pt(x0, y-3), geom.Pt(end, y-3), 3.6, hand(d, long))
+	p.Level(geom.Pt(x0, y-3), geom.Pt(from, y-3), 9, d.Rope(long-taper))
+	p.Level(geom.Pt(from, y-3), geom.Pt(end, y-3), 9, d.Rope(taper))
+	p.Level(geom.Pt(x0, y-3), geom.Pt(end, y-3), 3.6, d.Rope(long))
 	return p
 }
 
@@ -127,9 +141,10 @@ const hostAt, hostRoom = 18.0, 54.0
 // Entering draws the fid in its host: in at the entry mark, out where the working end is to
 // stop; to scale along the host.
 func Entering(d *given.Data, s Splice) picture.Picture {
-	say := d.Say.Splicing.Entering[nameOf(s)]
+	all := d.Say.Splicing
+	say := all.Entering[s.Kind]
 	const y, out = 20.0, hostAt + hostRoom
-	p := picture.Picture{ID: "splice-fid-" + s.Name, Title: say.Title, Desc: fmt.Sprintf(say.Desc, hand(d, s.empty())),
+	p := picture.Picture{ID: "splice-fid-" + s.Kind.String(), Title: say.Title, Desc: fmt.Sprintf(say.Desc, d.Rope(s.empty())),
 		Width: picture.Half, Height: 35}
 	own, host := s.looks()
 	rope(&p, own, curve(geom.Pt(4, y+11), geom.Pt(9, y+8), geom.Pt(hostAt, y)), even(inner+0.6))
@@ -145,26 +160,12 @@ func Entering(d *given.Data, s Splice) picture.Picture {
 	for _, x := range []float64{hostAt, out} {
 		stroke(&p, geom.Pt(x, y), filled)
 	}
-	say2 := d.Say.Splicing
-	onwards(&p, y-5, below, flag{geom.Pt(hostAt, y-3.2), say2.Entries[nameOf(s)]})
-	backwards(&p, y-5-row, below, flag{geom.Pt(out, y-3.2), say2.Stops})
-	text(&p, 11, y+10.2, say2.WorkingEnd)
-	text(&p, out+5.2, y+5.6, say2.Fid)
-	p.Level(geom.Pt(hostAt, y-3.2), geom.Pt(out, y-3.2), 3.4, hand(d, s.empty()))
+	onwards(&p, y-5, below, flag{geom.Pt(hostAt, y-3.2), all.Entries[s.Kind]})
+	backwards(&p, y-5-row, below, flag{geom.Pt(out, y-3.2), all.Stops})
+	text(&p, 11, y+10.2, all.WorkingEnd)
+	text(&p, out+5.2, y+5.6, all.Fid)
+	p.Level(geom.Pt(hostAt, y-3.2), geom.Pt(out, y-3.2), 3.4, d.Rope(s.empty()))
 	return p
-}
-
-// nameOf returns a splice's kind as wording has it.
-func nameOf(s Splice) int {
-	switch s.Name {
-	case "eye":
-		return 0
-	case "side":
-		return 1
-	case "leg":
-		return 2
-	}
-	return 3
 }
 
 // Milked draws a bury with its bunch, and milked out: what a tape shows over it before and
@@ -175,7 +176,7 @@ func Milked(d *given.Data, s Splice) picture.Picture {
 	before, after := s.empty(), s.full()
 	long, taper := s.tail()
 	k := hostRoom / before
-	p := picture.Picture{ID: "splice-milk-" + s.Name, Title: say.Milked.Title, Desc: fmt.Sprintf(say.Milked.Desc, hand(d, before), hand(d, after)),
+	p := picture.Picture{ID: "splice-milk-" + s.Kind.String(), Title: say.Milked.Title, Desc: fmt.Sprintf(say.Milked.Desc, d.Rope(before), d.Rope(after)),
 		Width: picture.Half, Height: 46}
 	own, host := s.looks()
 	for _, y := range []float64{top, low} {
@@ -210,8 +211,8 @@ func Milked(d *given.Data, s Splice) picture.Picture {
 	stroke(&p, geom.Pt(hostAt+k*after, low), bare)
 	p.Arrow(picture.Main, picture.Medium, geom.Pt(hostAt+6, low+7), geom.Pt(hostAt+28, low+7))
 	text(&p, hostAt+30, low+6, say.Stroke)
-	p.Level(geom.Pt(hostAt, low-4), geom.Pt(hostAt+k*after, low-4), low-7.4, hand(d, after))
-	text(&p, hostAt, low-13.4, fmt.Sprintf(say.BeforeIt, hand(d, before)))
+	p.Level(geom.Pt(hostAt, low-4), geom.Pt(hostAt+k*after, low-4), low-7.4, d.Rope(after))
+	text(&p, hostAt, low-13.4, fmt.Sprintf(say.BeforeIt, d.Rope(before)))
 	return p
 }
 
@@ -236,7 +237,7 @@ func Locked(d *given.Data, s Splice) picture.Picture {
 	const top, low, end = 41.0, 15.0, 74.0
 	long, taper := s.tail()
 	k := hostRoom / long
-	p := picture.Picture{ID: "splice-lock-" + s.Name, Title: say.Locked.Title, Desc: fmt.Sprintf(say.Locked.Desc, hand(d, long-taper), hand(d, taper)),
+	p := picture.Picture{ID: "splice-lock-" + s.Kind.String(), Title: say.Locked.Title, Desc: fmt.Sprintf(say.Locked.Desc, d.Rope(long-taper), d.Rope(taper)),
 		Width: picture.Half, Height: 53}
 	own, host := s.looks()
 	rope(&p, own, curve(geom.Pt(4, top+5.6), geom.Pt(9, top+4.2), geom.Pt(hostAt, top)), even(inner+0.6))
@@ -248,8 +249,8 @@ func Locked(d *given.Data, s Splice) picture.Picture {
 		thread.Lines = append(thread.Lines, straight(x, x+1.6, top))
 	}
 	p.Items = append(p.Items, thread)
-	p.Level(geom.Pt(hostAt, top+4), geom.Pt(hostAt+k*(long-taper), top+4), top+7, fmt.Sprintf(say.Stitched, hand(d, long-taper)))
-	backwards(&p, top-4.6, below, flag{geom.Pt(hostAt+k*long, top-2.6), fmt.Sprintf(say.Unstitched, hand(d, taper))})
+	p.Level(geom.Pt(hostAt, top+4), geom.Pt(hostAt+k*(long-taper), top+4), top+7, fmt.Sprintf(say.Stitched, d.Rope(long-taper)))
+	backwards(&p, top-4.6, below, flag{geom.Pt(hostAt+k*long, top-2.6), fmt.Sprintf(say.Unstitched, d.Rope(taper))})
 	lockedSide(&p, own, host, low+3)
 	lockedEnd(&p, own, host, geom.Pt(end, low+3))
 	text(&p, 6, 2.6, say.FromSide)

@@ -27,13 +27,13 @@ func Chain(d *given.Data) picture.Picture {
 	long := nodes[len(nodes)-1].At
 	y := 8 + row*float64(down)
 	p := picture.Picture{ID: "splice-chain", Title: say.Chain.Title, Width: picture.Half, Height: y + 11 + row*float64(up),
-		Desc: fmt.Sprintf(say.Chain.Desc, d.Style.Force(cord.LightPull), hand(d, long))}
+		Desc: fmt.Sprintf(say.Chain.Desc, d.Style.Force(cord.LightPull), d.Rope(long))}
 	x := func(mm float64) float64 { return x0 + room*mm/long }
 	chainCords(&p, nodes, x, y+3.4)
 	tape(&p, x, long, y-1.6)
 	var left, right []flag
 	for i, n := range nodes {
-		f := flag{geom.Pt(x(n.At), y-2.6), fmt.Sprintf(say.Reads, say.Nodes[n.Spot.Kind], hand(d, n.At))}
+		f := flag{geom.Pt(x(n.At), y-2.6), fmt.Sprintf(say.Reads, say.Nodes[n.Spot.Kind], d.Rope(n.At))}
 		if i <= middle {
 			left = append(left, f)
 			continue

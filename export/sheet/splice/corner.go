@@ -47,7 +47,7 @@ func Corner(d *given.Data) picture.Picture {
 	k := room / (c.legEnd - c.sideEnd)
 	x := func(s float64) float64 { return margin + k*(s-c.sideEnd) }
 	p := picture.Picture{ID: "splice-corner", Title: say.Corner.Title, Width: picture.Half, Height: 52,
-		Desc: fmt.Sprintf(say.Corner.Desc, hand(d, c.legEntry-c.sideEntry), hand(d, c.sideEntry-c.sideEnd), hand(d, c.legEnd-c.legEntry))}
+		Desc: fmt.Sprintf(say.Corner.Desc, d.Rope(c.legEntry-c.sideEntry), d.Rope(c.sideEntry-c.sideEnd), d.Rope(c.legEnd-c.legEntry))}
 	gap := func(side float64) geom.Polyline { // one of the two cords past the tip
 		return curve(geom.Pt(x(c.sideEntry), y), geom.Pt(x(c.sideEntry/2), y+side*lift*0.7), geom.Pt(x(0), y+side*lift),
 			geom.Pt(x(c.legEntry/2), y+side*lift*0.7), geom.Pt(x(c.legEntry), y))
@@ -74,11 +74,11 @@ func Corner(d *given.Data) picture.Picture {
 	backwards(&p, up, above, flag{geom.Pt(x(c.sideEntry), y+3.2), say.SideEntryLegShoulder})
 	onwards(&p, up+row, above, flag{geom.Pt(x(c.legEntry), y+3.2), say.LegEntrySideShoulder})
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(x(0), y+1), geom.Pt(x(0), up+2*row-0.6))
-	p.Write(picture.Text{Text: fmt.Sprintf(say.TipInGapOf, hand(d, c.legEntry-c.sideEntry)), At: geom.Pt(x(0), up+2*row+1), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
+	p.Write(picture.Text{Text: fmt.Sprintf(say.TipInGapOf, d.Rope(c.legEntry-c.sideEntry)), At: geom.Pt(x(0), up+2*row+1), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
 	text(&p, 1, up+3*row, say.SideCord)
 	p.Write(picture.Text{Text: say.Leg, At: geom.Pt(p.Width-1, up+3*row), Size: picture.Letter, Anchor: piece.End, Ink: picture.Main})
 	low := y - 3.6
-	dim := func(a, b, at float64) { p.Level(geom.Pt(x(a), low), geom.Pt(x(b), low), at, hand(d, b-a)) }
+	dim := func(a, b, at float64) { p.Level(geom.Pt(x(a), low), geom.Pt(x(b), low), at, d.Rope(b-a)) }
 	dim(c.sideEnd, c.sideTaper, 15.4)
 	dim(c.legTaper, c.legEnd, 15.4)
 	dim(c.sideEnd, c.sideEntry, 8.6)
@@ -112,7 +112,7 @@ func Parting(d *given.Data) picture.Picture {
 	gap := d.Cords.Splicing.Gap
 	reach, round := (gap-spread)/2, (tip+thick)/2
 	k := math.Min(56/gap, 14/(tip+2*thick))
-	p := picture.Picture{ID: "splice-parting", Title: say.Parting.Title, Desc: fmt.Sprintf(say.Parting.Desc, hand(d, gap), hand(d, tip), hand(d, thick)),
+	p := picture.Picture{ID: "splice-parting", Title: say.Parting.Title, Desc: fmt.Sprintf(say.Parting.Desc, d.Rope(gap), d.Rope(tip), d.Rope(thick)),
 		Width: picture.Half, Height: k*(tip+2*thick) + 29}
 	mid := geom.Pt(44, 15+k*(tip/2+thick))
 	v := picture.View{Scale: k, Shift: mid}
@@ -137,11 +137,11 @@ func Parting(d *given.Data) picture.Picture {
 	rope(&p, second, v.Line(under), even(k*thick))
 	p.Outline(picture.Bar, picture.Medium, geom.Polyline(geom.CirclePoints(mid, k*tip/2, 0.02)))
 	p.Line(picture.Quiet, picture.Hair, mid, geom.Pt(58, p.Height-5))
-	text(&p, 58.6, p.Height-4.4, fmt.Sprintf(say.Tip, hand(d, tip)))
-	text(&p, 2, p.Height-4.4, fmt.Sprintf(say.Cord, hand(d, thick)))
+	text(&p, 58.6, p.Height-4.4, fmt.Sprintf(say.Tip, d.Rope(tip)))
+	text(&p, 2, p.Height-4.4, fmt.Sprintf(say.Cord, d.Rope(thick)))
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(14, p.Height-5), v.Line(way)[1].Towards(v.Line(way)[0], 0.4))
 	low := mid.Y - k*(tip/2+thick)
-	p.Level(v.At(geom.Pt(-reach, 0)), v.At(geom.Pt(reach, 0)), low-5, fmt.Sprintf(say.OnTip, hand(d, 2*reach)))
-	text(&p, 2, 1.4, fmt.Sprintf(say.GapStraight, hand(d, gap)))
+	p.Level(v.At(geom.Pt(-reach, 0)), v.At(geom.Pt(reach, 0)), low-5, fmt.Sprintf(say.OnTip, d.Rope(2*reach)))
+	text(&p, 2, 1.4, fmt.Sprintf(say.GapStraight, d.Rope(gap)))
 	return p
 }

@@ -1,7 +1,6 @@
 package splice
 
 import (
-	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/cord"
 	"slingloft/outline/geom"
@@ -71,13 +70,6 @@ func text(p *picture.Picture, x, y float64, t string) {
 // number numbers a stage of a picture at its left edge.
 func number(p *picture.Picture, y float64, n string) {
 	p.Write(picture.Text{Text: n, At: geom.Pt(2.6, y), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main, Bold: true})
-}
-
-// hand writes a length as it can be set on cord: to whole mm or 1/16 in.
-func hand(d *given.Data, mm float64) string {
-	s := d.Style
-	s.Decimals, s.Fraction = 0, 16
-	return s.Length(mm)
 }
 
 // find returns the mark of a place on a cord and reports whether there is one.

@@ -30,7 +30,7 @@ func sliding(d *given.Data, l cord.HangLine) picture.Picture {
 	bury := throat.Spliced - stop.Spliced
 	const y, from, to = 16.0, 22.0, 58.0
 	p := picture.Picture{ID: "splice-sliding-" + picture.SafeID(l.Part.String()), Title: fmt.Sprintf(say.Sliding.Title, d.CordName(l.Cord)),
-		Desc: fmt.Sprintf(say.Sliding.Desc, hand(d, bury), hand(d, set.FromEnd)), Width: picture.Half, Height: 38}
+		Desc: fmt.Sprintf(say.Sliding.Desc, d.Rope(bury), d.Rope(set.FromEnd)), Width: picture.Half, Height: 38}
 	rope(&p, legLook(), straight(1, from, y), even(bare))
 	rope(&p, legLook(), straight(from, to, y), even(filled))
 	ghost(&p, legLook(), straight(from, to, y), even(inner))
@@ -41,7 +41,7 @@ func sliding(d *given.Data, l cord.HangLine) picture.Picture {
 	p.Dot(picture.Bar, out[len(out)-1], 1.5)
 	stroke(&p, geom.Pt(from, y), filled)
 	stroke(&p, geom.Pt(to, y), filled)
-	p.Level(geom.Pt(from, y-3), geom.Pt(to, y-3), 8, hand(d, bury))
+	p.Level(geom.Pt(from, y-3), geom.Pt(to, y-3), 8, d.Rope(bury))
 	text(&p, 1, y+10, say.Stopper)
 	flagged(&p, geom.Pt(from, y+2), geom.Pt(20, y+14.6), say.SetMarkShows)
 	flagged(&p, geom.Pt(to, y+2), geom.Pt(48, y+10), say.ThroatMark)

@@ -22,7 +22,7 @@ func Join(d *given.Data) picture.Picture {
 	long, taper := s.tail()
 	const y, mid, room = 17.0, 44.0, 36.0
 	k := room / long
-	p := picture.Picture{ID: "splice-join", Title: say.Join.Title, Desc: fmt.Sprintf(say.Join.Desc, hand(d, long), hand(d, taper)), Width: picture.Half, Height: 34}
+	p := picture.Picture{ID: "splice-join", Title: say.Join.Title, Desc: fmt.Sprintf(say.Join.Desc, d.Rope(long), d.Rope(taper)), Width: picture.Half, Height: 34}
 	thick := func(s float64) float64 { return math.Max(tapering(filled, k*(long-taper), k*long)(s), bare) }
 	rope(&p, sideLook(), finely(mid, 0.5, y), thick)
 	rope(&p, sideLook(), finely(mid, 87.5, y), thick)
@@ -33,8 +33,8 @@ func Join(d *given.Data) picture.Picture {
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(mid, y+3), geom.Pt(mid, y+6))
 	p.Write(picture.Text{Text: say.BothShoulders, At: geom.Pt(mid, y+8), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
 	for _, way := range []float64{-1, 1} {
-		p.Level(geom.Pt(mid, y-3), geom.Pt(mid+way*room, y-3), 9.4, hand(d, long))
-		p.Level(geom.Pt(mid+way*k*(long-taper), y-3), geom.Pt(mid+way*room, y-3), 3.6, hand(d, taper))
+		p.Level(geom.Pt(mid, y-3), geom.Pt(mid+way*room, y-3), 9.4, d.Rope(long))
+		p.Level(geom.Pt(mid+way*k*(long-taper), y-3), geom.Pt(mid+way*room, y-3), 3.6, d.Rope(taper))
 	}
 	return p
 }
@@ -47,7 +47,7 @@ func Seized(d *given.Data) picture.Picture {
 		return picture.Picture{}
 	}
 	const y, mid, room = 17.0, 44.0, 26.0
-	p := picture.Picture{ID: "splice-seized", Title: say.Seized.Title, Desc: fmt.Sprintf(say.Seized.Desc, hand(d, gap)), Width: picture.Half, Height: 34}
+	p := picture.Picture{ID: "splice-seized", Title: say.Seized.Title, Desc: fmt.Sprintf(say.Seized.Desc, d.Rope(gap)), Width: picture.Half, Height: 34}
 	for _, side := range []float64{-1, 1} {
 		rope(&p, sideLook(), curve(geom.Pt(0.5, y+side*bare/2), geom.Pt(mid-room/2-3, y+side*bare/2), geom.Pt(mid-room/2, y+side*bare/2),
 			geom.Pt(mid, y+side*4), geom.Pt(mid+room/2, y+side*bare/2), geom.Pt(mid+room/2+3, y+side*bare/2), geom.Pt(87.5, y+side*bare/2)), even(bare))
@@ -64,6 +64,6 @@ func Seized(d *given.Data) picture.Picture {
 	text(&p, 2, y+8, say.Seizing)
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(mid-room/2-2, y+bare+0.4), geom.Pt(mid-room/2-2, y+7.4))
 	flagged(&p, geom.Pt(mid, y+2), geom.Pt(mid+4, y+8), say.TipInGap)
-	p.Level(geom.Pt(mid-room/2, y-4.6), geom.Pt(mid+room/2, y-4.6), 5, hand(d, gap))
+	p.Level(geom.Pt(mid-room/2, y-4.6), geom.Pt(mid+room/2, y-4.6), 5, d.Rope(gap))
 	return p
 }

@@ -34,13 +34,13 @@ func Tried(d *given.Data, s Splice) picture.Picture {
 	const top, low, x0, room = 33.0, 14.0, 8.0, 68.0
 	k := room / t.Apart
 	p := picture.Picture{ID: "splice-trial", Title: say.Trial.Title, Width: picture.Half, Height: 45,
-		Desc: fmt.Sprintf(say.Trial.Desc, hand(d, t.Apart), hand(d, t.Bury), hand(d, t.After))}
+		Desc: fmt.Sprintf(say.Trial.Desc, d.Rope(t.Apart), d.Rope(t.Bury), d.Rope(t.After))}
 	own, host := s.looks()
 	rope(&p, host, straight(2, 84, top), even(bare))
 	for _, x := range []float64{x0, x0 + room} {
 		stroke(&p, geom.Pt(x, top), bare)
 	}
-	p.Level(geom.Pt(x0, top+3), geom.Pt(x0+room, top+3), top+6, fmt.Sprintf(say.Before, hand(d, t.Apart)))
+	p.Level(geom.Pt(x0, top+3), geom.Pt(x0+room, top+3), top+6, fmt.Sprintf(say.Before, d.Rope(t.Apart)))
 	from := x0 + k*(t.Apart-s.empty())/2
 	to := from + k*t.Bury
 	end := x0 + k*t.After
@@ -56,7 +56,7 @@ func Tried(d *given.Data, s Splice) picture.Picture {
 	for _, x := range []float64{x0, end} {
 		stroke(&p, geom.Pt(x, low), bare)
 	}
-	p.Level(geom.Pt(x0, low-3), geom.Pt(end, low-3), 4, fmt.Sprintf(say.Expected, hand(d, t.After)))
-	p.Level(geom.Pt(from, low+3), geom.Pt(to, low+3), low+6, fmt.Sprintf(say.Buries, hand(d, t.Bury)))
+	p.Level(geom.Pt(x0, low-3), geom.Pt(end, low-3), 4, fmt.Sprintf(say.Expected, d.Rope(t.After)))
+	p.Level(geom.Pt(from, low+3), geom.Pt(to, low+3), low+6, fmt.Sprintf(say.Buries, d.Rope(t.Bury)))
 	return p
 }

@@ -33,13 +33,19 @@ type Order struct {
 	FootEnd string
 
 	StitchLine, ChannelDepth, Rows, RowsApart, StitchLength, Thread string
+	Needle, AnyNeedle, AnyThread                                    string
+	PastRow                                                         string
 
 	EyeLoop, Bury string
 	Throat        string // cord
 	FromStart     string // mark
 
 	TipGap, SideBury, LegBury string
-	PullOf                    string
+	PullOf, LightPull         string
+	Apart, Buried, Expected   string // of a trial
+	NodeOf                    string // cord, place
+	ToHook                    string // place
+	Opening                   string
 
 	BarCut   string // end
 	TipReach string
@@ -81,10 +87,14 @@ func englishOrder() Order {
 
 		StitchLine: "stitch line from the folded edge", ChannelDepth: "finished depth of the channel", Rows: "rows",
 		RowsApart: "from row to row", StitchLength: "stitch length", Thread: "thread",
+		Needle: "needle", AnyNeedle: "not named: 60 to 70 for very light cloth, 80 for light, 90 for pack cloth",
+		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by",
 
 		EyeLoop: "cord in the loop", Bury: "bury", Throat: "%s, throat from the start", FromStart: "%s, from the start",
 		TipGap: "tip gap", SideBury: "bury of the side cord", LegBury: "bury of the leg",
-		PullOf: "pull",
+		PullOf: "pull", LightPull: "light pull",
+		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
+		NodeOf: "%s, %s", ToHook: "from the %s to the hook", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
 		Leg: "%s leg",
 	}
@@ -144,6 +154,24 @@ func englishCutting() map[Task]Step {
 // englishSewing says how the cloth is sewn.
 func englishSewing() map[Task]Step {
 	return map[Task]Step{
+		TellFaces: {"Tell the two faces of the cloth apart", []string{
+			"The lettered face of body and caps lies inside the bed.",
+			"The lettered face of strips and facings lies inside the channel.",
+			"The other face is the right side: right sides together means letters outside.",
+			"If a piece has no letters, mark its inner face with chalk now.",
+		}, "Every piece shows its letters on one face alone."},
+		TestSeam: {"Sew a test seam", []string{
+			"Do this before you sew the bed.",
+			"Sew two scraps of the same cloth with the needle, thread and rows stated.",
+			"If the seam puckers, loosen both threads and try again.",
+			"If stitches are skipped or threads are cut, take another needle.",
+			"Pull the seam apart and see what gives: cloth, thread, or the cloth's threads at the seam.",
+			"If it gives sooner than the margins ask for, change thread or stitch and print the sheet again.",
+		}, "Both threads lock inside the cloth, and the seam lies flat."},
+		FinishEdges: {"Finish the raw edges of the sides", []string{
+			"Past the innermost row a raw edge snags what is drawn through the channel.",
+			"Sew a zigzag stitch over both side edges of the body, or bind them.",
+		}, "No thread can be drawn out of the edge."},
 		PressStrips: {"Press the channel strips", []string{
 			"Try the iron on a scrap.",
 			"Fold both ends in and press them.",
@@ -182,7 +210,8 @@ func englishSewing() map[Task]Step {
 			"Spread the ease evenly from notch to notch, without a pleat.",
 			"Stitch on the net line with a straight stitch.",
 			"Backstitch at both ends of the seam.",
-		}, "Corners and notches meet, and the seam has no pleat."},
+			"Sew a zigzag stitch over both raw edges together, or bind them.",
+		}, "Corners and notches meet, the seam has no pleat, and no raw edge is left open."},
 		PinStrips: {"Pin the channels", []string{
 			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
 			"Mark the distances below on the stitch line of the strip, from its folded head end.",
@@ -197,7 +226,8 @@ func englishSewing() map[Task]Step {
 		}, "Each notch of the facing lies on that of the body."},
 		StitchStrips: {"Stitch the channels", []string{
 			"Backstitch at both ends of the seam.",
-			"Stitch along the folded edges, through all layers, with a straight stitch.",
+			"Lay the longer edge below: the machine takes it in.",
+			"Stitch row 1 along the folded edges, through all layers, with a straight stitch.",
 			"Ease the longer edge in evenly between the notches.",
 			"Stitch each further row inside the channel, beside the one before.",
 		}, "Both edges of the strip are caught all along, on both faces."},
@@ -205,7 +235,7 @@ func englishSewing() map[Task]Step {
 			"Stitch the outer seam on the net line, and leave the openings at the bars open.",
 			"Backstitch at both ends of the seam and beside each opening.",
 			"Turn the facing over to the inside and press the seam.",
-			"Stitch its inner fold down.",
+			"Stitch its inner fold down, with each further row beside it towards the outer seam.",
 		}, "The channel is closed but for its ends and the openings at the bars."},
 	}
 }

@@ -11,10 +11,13 @@ const (
 	MarkByHand
 	ProveSquare
 	CutCloth
+	TellFaces
+	TestSeam
 	PressStrips
 	PressFacings
 	PressHems
 	JoinPanels
+	FinishEdges
 	WorkOpenings
 	TurnEnds
 	SewCaps
@@ -22,15 +25,27 @@ const (
 	PinFacings
 	StitchStrips
 	StitchFacings
+	TrialSplice
 	PullCords
 	CutCords
 	SpliceEyes
-	ThreadCords
+	HeadEyes
+	FixedLines
+	StrapLines
+	SlidingLines
+	HitchedLines
+	FirstCorner
+	OtherCorner
 	ThreadLoops
-	SpliceCorners
-	SpliceLoops
+	JoinLoops
+	SetChains
 	ReadNodes
-	PullChains
+	CheckNodes
+	LockBuries
+	SeizeLoops
+	ThreadChains
+	ThreadBare
+	LastEyes
 	CutBars
 	TackTails
 	SetAnchors
@@ -47,10 +62,11 @@ const (
 // String returns the task's identifier.
 func (t Task) String() string {
 	return [TaskCount]string{
-		"boards", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "press-strips", "press-facings", "press-hems", "join",
-		"openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
-		"pull-cords", "cut-cords", "eyes", "thread-cords", "thread-loops", "splice-corners", "splice-loops",
-		"read-nodes", "pull-chains", "bars", "tack", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
+		"boards", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam", "press-strips", "press-facings", "press-hems", "join",
+		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
+		"trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines",
+		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "seize",
+		"thread", "thread-bare", "last-eyes", "bars", "tack", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
 }
 

@@ -1,0 +1,224 @@
+package chapter
+
+import (
+	"fmt"
+
+	"slingloft/export/sheet"
+	"slingloft/export/sheet/seam"
+	"slingloft/export/sheet/splice"
+	"slingloft/outline/accuracy"
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
+)
+
+// What first load does to the cords is pulled out of them before they are marked, or of
+// the spliced chains; or it is cut off or left.
+
+func (b build) pulledFirst() bool {
+	a := b.Design.Accuracy
+	return a.FirstLoad == design.PullSet && !a.NodesRead
+}
+
+func (b build) readPulled() bool {
+	a := b.Design.Accuracy
+	return a.FirstLoad == design.PullSet && a.NodesRead
+}
+
+func (b build) nodesRead() bool   { return b.Design.Accuracy.NodesRead }
+func (b build) nodesMarked() bool { return !b.nodesRead() }
+
+// An eye goes through the channel first, or has to be made when its leg is through.
+
+func (b build) eyesFirst() bool { return b.Design.Passage().Threading == design.EyesFirst }
+func (b build) eyesLast() bool  { return b.Design.Passage().Threading == design.LastEyeAfter }
+
+// fastened reports whether there are hang lines of a kind.
+func fastened(f cord.Fastening) func(build) bool {
+	return func(b build) bool { return len(b.Cords.Lines) > 0 && b.Cords.Lines[0].Fastening == f }
+}
+
+func (b build) pullFacts(s *sheet.Step) {
+	s.Add(b.Say.Order.PullOf, b.Style.Force(accuracy.Pull(b.Shape)))
+}
+
+// trialFacts proposes a trial splice, and tells what is expected of it.
+func (b build) trialFacts(s *sheet.Step) {
+	all := splice.Splices(b.Cords)
+	if len(all) == 0 {
+		return
+	}
+	say, t := b.Say.Order, splice.TrialOf(b.Data, all[0])
+	s.Add(say.Apart, b.Rope(t.Apart))
+	s.Add(say.Buried, b.Rope(t.Bury))
+	s.Add(say.Expected, b.Rope(t.After))
+}
+
+func (b build) cordFacts(s *sheet.Step) {
+	for _, c := range b.Cords.Cords {
+		s.Check(b.CordName(c), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
+	}
+}
+
+func (b build) eyeFacts(s *sheet.Step) {
+	say := b.Say.Order
+	thick := b.Design.Leg.Diameter
+	if loop, _, err := b.Cords.Splicing.Eye(thick); err == nil {
+		s.Add(say.EyeLoop, b.Rope(loop))
+	}
+	s.Add(say.Bury, b.Rope(b.Cords.Splicing.EyeBury(thick)))
+	for _, c := range b.Cords.Cords {
+		for _, m := range c.Marks {
+			if m.Spot == (cord.Spot{Kind: cord.Throat, On: cord.OfEye}) {
+				s.Add(fmt.Sprintf(say.Throat, b.CordName(c)), b.Rope(m.FromStart))
+			}
+		}
+	}
+}
+
+// lineFacts tells what a tape shows on each hang line from hook to hook.
+func (b build) lineFacts(s *sheet.Step) {
+	for _, l := range b.Cords.Lines {
+		for _, st := range l.Steps {
+			for _, r := range st.Reads {
+				if r.To.Kind == cord.Hook {
+					s.Check(fmt.Sprintf(b.Say.Order.NodeOf, b.CordName(l.Cord), fmt.Sprintf(b.Say.Order.ToHook, b.Say.Names.Cords.Spot(r.From))), b.Rope(r.After))
+				}
+			}
+		}
+	}
+}
+
+// threadFacts tells the marks by which loops are threaded.
+func (b build) threadFacts(s *sheet.Step) {
+	if c, ok := b.Cords.Find(cord.SideLoop); ok {
+		for _, m := range c.Marks {
+			if at := m.Spot; !m.Buried && (at.Kind == cord.Tip || at.Kind == cord.Middle) {
+				s.Add(fmt.Sprintf(b.Say.Order.FromStart, b.Say.Names.Cords.Spot(at)), b.Rope(m.FromStart))
+			}
+		}
+	}
+}
+
+func (b build) spliceFacts(s *sheet.Step) {
+	say := b.Say.Order
+	s.Check(say.TipGap, b.Rope(b.Cords.Splicing.Gap))
+	s.Add(say.SideBury, b.Rope(b.Cords.Splicing.Bury(b.Design.Side.Diameter)))
+	s.Add(say.LegBury, b.Rope(b.Cords.Splicing.Bury(b.Design.Leg.Diameter)))
+}
+
+// gapFacts tells the opening and the gap that is drawn out of it.
+func (b build) gapFacts(s *sheet.Step) {
+	s.Check(b.Say.Order.TipGap, b.Rope(b.Cords.Splicing.Gap))
+	s.Add(b.Say.Order.Opening, b.Cloth(b.Design.Channel.Opening))
+}
+
+// nodeFacts tells what a tape shows at every node; tips and the far hook are checked on
+// the shop pages too.
+func (b build) nodeFacts(s *sheet.Step) {
+	say := b.Say.Order
+	s.Add(say.LightPull, b.Style.Force(cord.LightPull))
+	for _, n := range b.Cords.Nodes(cord.LightPull) {
+		if n.At == 0 {
+			continue
+		}
+		name := fmt.Sprintf(say.NodeOf, b.CordName(cord.Cord{Part: n.Part}), b.Say.Names.Cords.Spot(n.Spot))
+		if n.Spot.Kind == cord.Tip || n.Spot.Kind == cord.Hook {
+			s.Check(name, b.Rope(n.At))
+			continue
+		}
+		s.Add(name, b.Rope(n.At))
+	}
+}
+
+func (b build) showTrial() sheet.Figures {
+	all := splice.Splices(b.Cords)
+	if len(all) == 0 {
+		return nil
+	}
+	return figure(splice.Tried(b.Data, all[0]), b.Say.Splicing.Trial.Caption)
+}
+
+// bury shows the stages of a bury: its taper, the fid and how it is milked.
+func (b build) bury(s splice.Splice) sheet.Figures {
+	say := b.Say.Splicing
+	out := figure(splice.Taper(b.Data, s), say.Taper.Caption)
+	out = append(out, figure(splice.Entering(b.Data, s), say.Entering[s.Kind].Caption)...)
+	return append(out, figure(splice.Milked(b.Data, s), say.Milked.Caption)...)
+}
+
+func (b build) showEyes() sheet.Figures {
+	all := splice.Splices(b.Cords)
+	if len(all) == 0 {
+		return nil
+	}
+	return append(figure(splice.EyeFree(b.Data), b.Say.Splicing.EyeFree.Caption), b.bury(all[0])...)
+}
+
+func (b build) showLine() sheet.Figures {
+	l := b.Cords.Lines[0]
+	words := b.Say.Splicing.Hitch
+	if l.Fastening == cord.SlidingEye {
+		words = b.Say.Splicing.Sliding
+	}
+	return figure(splice.Fastened(b.Data, l), words.Caption)
+}
+
+func (b build) showCorner() sheet.Figures {
+	say, d := b.Say.Splicing, b.Data
+	var out sheet.Figures
+	for _, s := range splice.Splices(b.Cords) {
+		if s.Kind != splice.OfEye {
+			out = append(out, figure(splice.Entering(d, s), say.Entering[s.Kind].Caption)...)
+		}
+	}
+	out = append(out, figure(splice.Crossing(d), say.Crossing.Caption)...)
+	out = append(out, figure(splice.Corner(d), say.Corner.Caption)...)
+	return append(out, figure(splice.Parting(d), say.Parting.Caption)...)
+}
+
+func (b build) showJoinedLoop() sheet.Figures {
+	all := splice.Splices(b.Cords)
+	if len(all) == 0 {
+		return nil
+	}
+	return append(b.bury(all[0]), figure(splice.Join(b.Data), b.Say.Splicing.Join.Caption)...)
+}
+
+func (b build) showChain() sheet.Figures {
+	return figure(splice.Chain(b.Data), b.Say.Splicing.Chain.Caption)
+}
+
+func (b build) showLock() sheet.Figures {
+	all := splice.Splices(b.Cords)
+	if len(all) == 0 {
+		return nil
+	}
+	return figure(splice.Locked(b.Data, all[0]), b.Say.Splicing.Locked.Caption)
+}
+
+// showOpening shows the opening of a channel with its gap drawn out.
+func (b build) showOpening() sheet.Figures {
+	words := b.Say.Stitching.SlitOpening
+	if b.facings() {
+		words = b.Say.Stitching.SeamOpening
+	}
+	return figure(seam.Opening(b.Data), words.Caption)
+}
+
+func (b build) showSeized() sheet.Figures {
+	out := figure(splice.Seized(b.Data), b.Say.Splicing.Seized.Caption)
+	out = append(out, figure(splice.Parting(b.Data), b.Say.Splicing.Parting.Caption)...)
+	return append(out, b.showOpening()...)
+}
+
+func (b build) showThreading() sheet.Figures {
+	words := b.Say.Splicing.EyesFirst
+	if b.eyesLast() {
+		words = b.Say.Splicing.LastEye
+	}
+	return append(figure(splice.Threading(b.Data), words.Caption), b.showOpening()...)
+}
+
+func (b build) showLastEyes() sheet.Figures {
+	return figure(splice.EyeTurned(b.Data), b.Say.Splicing.EyeTurned.Caption)
+}

@@ -1,0 +1,203 @@
+package wording
+
+// englishRope says how the cords are made: the trial, the eyes on loose legs, the corners,
+// the chain that is set and read, its lock stitching, and only then the way through the
+// channel.
+func englishRope() map[Task]Step {
+	out := map[Task]Step{}
+	for _, steps := range []map[Task]Step{englishTrial(), englishEyes(), englishLines(), englishChains(), englishLoops(), englishThreading()} {
+		for k, s := range steps {
+			out[k] = s
+		}
+	}
+	return out
+}
+
+// What several steps say.
+const (
+	clearOfPull = "Let nobody stand in line with the cord."
+	pullTwice   = "Hold the pull for a minute, let go, and pull again."
+	dropStrands = "Cut strands out in pairs, evenly, from the taper mark to the tip."
+	fidThroat   = "Push the fid in at the throat mark and out where the bury stops."
+	drawThrough = "Draw the working end in with it until its tip comes out."
+	milkEye     = "Milk the leg smooth, away from the throat, until the tip slips in."
+	eyeDone     = "The tape reads as the cord set says; no strand stands out and no bunch is left."
+)
+
+func englishTrial() map[Task]Step {
+	return map[Task]Step{
+		TrialSplice: {"Make a trial splice", []string{
+			"Do this before you cut a cord: every length rests on it.",
+			"Take a spare length of the same cord.",
+			"Make two marks on it, as far apart as stated.",
+			"Bury a tapered working end between them, as long as stated.",
+			"Milk it smooth, pull it hard, let go, and pull again.",
+			"Measure from mark to mark under a light pull.",
+			"If it is not as expected, write it into the design under [[splice.trial]] and print the sheet again.",
+			"Make five, if you can: one says nothing of how they scatter.",
+		}, "You know how much cord a bury takes up, and the sheet knows it too."},
+		PullCords: {"Pull the cords", []string{
+			clearOfPull,
+			"Tie each length of cord between two strong points before you mark it.",
+			"Pull it with a weight or a tackle.",
+			pullTwice,
+			"Mark it under a light pull, about a hundredth of its strength.",
+		}, "The second pull makes it no longer."},
+		CutCords: {"Cut and mark the cords", []string{
+			"Draw the cord straight with the pull of a hand.",
+			"Cut it to length.",
+			"Set every mark from the same end, right round the cord.",
+		}, "Each cord has all the marks that the cord set shows."},
+	}
+}
+
+func englishEyes() map[Task]Step {
+	crossed := []string{
+		dropStrands,
+		"Pass the working end through the leg at its throat mark.",
+		"Pass the leg's free end through the working end at its shoulder mark.",
+		"Draw both up until throat mark and shoulder mark meet.",
+		fidThroat, drawThrough, milkEye,
+	}
+	return map[Task]Step{
+		SpliceEyes: {"Splice the eyes of the legs", append([]string{
+			"Make every eye now, while the other end of its leg is free.",
+		}, crossed...), eyeDone},
+		HeadEyes: {"Splice the eyes of the head legs", append([]string{
+			"No eye passes the channel, so leave the foot legs without one for now.",
+		}, crossed...), eyeDone},
+		LastEyes: {"Splice the eyes of the foot legs", []string{
+			"The leg's other end is not free any more, so turn the eye inside out.",
+			dropStrands,
+			"Pass the working end through the leg at its throat mark.",
+			"Open the working end at its shoulder mark and draw the whole eye through.",
+			"Give the eye one turn, so that no twist is left in it.",
+			"Draw it up until throat mark and shoulder mark meet.",
+			fidThroat, drawThrough, milkEye,
+			"Lock-stitch it like the others.",
+		}, eyeDone},
+	}
+}
+
+func englishLines() map[Task]Step {
+	const (
+		apexEye = "Make the eye for the apex as on the legs."
+		after   = "The tape reads from hook to hook as the cord set says."
+	)
+	return map[Task]Step{
+		FixedLines: {"Splice the hang lines", []string{
+			"These lines have one length and no other: the anchors have to be where they are planned.",
+			"Make an eye at both ends of each line, as on the legs.",
+		}, after},
+		StrapLines: {"Splice the hang lines", []string{
+			"Make an eye at both ends of each line, as on the legs.",
+			"Hang the far eye in its strap, with the strap at its middle setting.",
+		}, after},
+		SlidingLines: {"Splice the hang lines", []string{
+			apexEye,
+			"Make neither crossing nor stitch in the other eye: it has to slide.",
+			"Put its working end in at the throat mark, through the bury, and out at the end.",
+			"Draw it on until the set mark shows there.",
+			"Tie a stopper knot in the end that stands out.",
+		}, "The eye slides while the line is slack, and holds when you pull it."},
+		HitchedLines: {"Splice the hang lines", []string{
+			"A knot keeps a third to a half of the cord's strength; the margins count it so.",
+			apexEye,
+			"Tie the other end when you hang the bed, its anchor mark on the anchor.",
+			"Go round the anchor once and a half, then tie two half hitches.",
+		}, "Each line has an eye at one end and an anchor mark near the other."},
+	}
+}
+
+func englishChains() map[Task]Step {
+	const (
+		lay = "Draw each chain out along a tape under the light pull stated."
+		pin = "Set each gap on a pin as thick as a bar's tip, the head hook's centre at nought."
+	)
+	return map[Task]Step{
+		FirstCorner: {"Splice the head corners", []string{
+			"If you cross the cords as drawn, cross them in the trial too: it takes up cord.",
+			"If you do not, bury them straight: lock stitching will hold them.",
+			"Taper both working ends like those of the eyes.",
+			"Draw the side cord's working end into the leg, in at the leg's entry mark.",
+			"Stop when its shoulder mark lies at the entry mark.",
+			"Draw the leg's working end into the side cord in the same way.",
+			"Milk both buries smooth, away from the gap.",
+		}, "Each shoulder mark lies at the other cord's entry mark, and the gap is as long as stated."},
+		OtherCorner: {"Splice the foot corners", []string{
+			"Lay the chain out straight, so that no twist is spliced in.",
+			"Splice the foot leg to the other end of the side cord like the first corner.",
+			"Bury both working ends straight.",
+		}, "There are two chains, and laid on each other they are alike."},
+		SetChains: {"Set the chains", []string{
+			clearOfPull,
+			"Hang its ends and both gaps on strong pins.",
+			"Pull each chain as hard as stated, with a weight or a tackle.",
+			pullTwice,
+		}, "The second pull makes it no longer."},
+		ReadNodes: {"Read every node", []string{
+			"Stitch no bury before every node is right.",
+			lay, pin,
+			"Read every node off the tape.",
+			"If one is off, shift the splice beside it, milk it, and read again.",
+		}, "Every node reads as stated, on both chains."},
+		CheckNodes: {"Check every node", []string{
+			"Stitch no bury before every node is right.",
+			lay, pin,
+			"Compare every node with its figure.",
+			"If one is further off than your marks can be, find the mistake now.",
+		}, "Every node reads as stated, on both chains."},
+		LockBuries: {"Lock-stitch every bury", []string{
+			"Take strong thread, or a strand of the cord itself; the design does not name it.",
+			"Begin beside the entry, where the working end is still whole.",
+			"Sew three stitches along, through both cords.",
+			"Turn the cord by a quarter and sew three back.",
+			"Knot the two ends of the thread and draw the knot inside.",
+			"Leave the taper without a stitch.",
+		}, "Every bury is stitched, and none gives when you push the cord together beside it."},
+	}
+}
+
+func englishLoops() map[Task]Step {
+	return map[Task]Step{
+		ThreadLoops: {"Thread the side loops", []string{
+			"Draw each loop through its channel, two runs beside each other, before it is joined.",
+			"Bring the two ends out at an opening, and splice them there.",
+		}, "Two runs lie in each channel, and neither crosses the other."},
+		JoinLoops: {"Join the loops", []string{
+			dropStrands,
+			"Draw each end into the other, in at the shoulder mark.",
+			"Stop when both shoulder marks meet.",
+			"Milk both buries smooth, away from the shoulder marks.",
+			"Draw the join on to the middle of its run, away from the openings.",
+		}, "The tape reads as the cord set says, and the join lies at the middle notch."},
+		SeizeLoops: {"Seize the loops", []string{
+			"Draw both runs out at each opening until a tip mark stands in its middle.",
+			"Seize the two runs to each other, half a gap to either side of the mark.",
+		}, "The two runs part only at the four tip gaps."},
+	}
+}
+
+func englishThreading() map[Task]Step {
+	const (
+		ends   = "Draw a strong thread through the channel first, from one end to the other."
+		middle = "Set the middle mark at the middle notch."
+		gaps   = "Draw each tip gap out at its opening."
+	)
+	return map[Task]Step{
+		ThreadChains: {"Thread the chains", []string{
+			"Make no splice inside a channel: the chain is whole before it goes in.",
+			ends,
+			"Tie it to the eye of the head leg and pull the eye long.",
+			"Draw the chain through, from the foot end to the head end, eye first.",
+			middle, gaps,
+		}, "A gap stands in the middle of each opening, and an eye hangs out at each end."},
+		ThreadBare: {"Thread the chains", []string{
+			"No eye passes this channel, so the foot leg goes first, by its bare end.",
+			ends,
+			"Tie it to the bare end, and bind the knot smooth.",
+			"Draw the chain through, from the head end to the foot end.",
+			middle, gaps,
+		}, "A gap stands in the middle of each opening, and the foot leg hangs out at the foot end."},
+	}
+}
