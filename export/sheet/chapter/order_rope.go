@@ -75,8 +75,8 @@ func (b build) eyeFacts(s *sheet.Step) {
 	}
 }
 
-// lineFacts tells what a tape shows on each hang line from hook to hook.
-func (b build) lineFacts(s *sheet.Step) {
+// hangLineFacts tells what a tape shows on each hang line from hook to hook.
+func (b build) hangLineFacts(s *sheet.Step) {
 	for _, l := range b.Cords.Lines {
 		for _, st := range l.Steps {
 			for _, r := range st.Reads {
