@@ -126,10 +126,12 @@ func (w *program) comment(text string) {
 	w.line("( %s )", strings.ReplaceAll(b.String(), ",", " "))
 }
 
-// remark writes a comment on as many lines as it takes. Each begins with a word that
-// tells it from the comments that are read back.
-func (w *program) remark(text string) {
-	const head = "note:"
+// remark writes a remark. Each line begins with a word that tells it from the comments
+// that are read back.
+func (w *program) remark(text string) { w.wrapped("note:", text) }
+
+// wrapped writes a comment on as many lines as it takes, each with the same head.
+func (w *program) wrapped(head, text string) {
 	line := head
 	for _, word := range strings.Fields(export.OneLine(text)) {
 		if line != head && len(line)+1+len(word) > maxComment {
@@ -158,7 +160,7 @@ func (w *program) xy(p geom.Point) string { return "X" + w.length(p.X) + " Y" + 
 // compensation, no canned cycle, feed by the minute, exact path.
 func (w *program) head(d export.Drawing, o export.Options) {
 	s := w.settings
-	w.comment("slingloft " + d.Title)
+	w.wrapped("slingloft", d.Title)
 	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
 	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
 	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))

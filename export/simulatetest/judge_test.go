@@ -124,3 +124,28 @@ func TestPlot(t *testing.T) {
 		}
 	}
 }
+
+// A stock that is moved on by what is said is followed as one; what is cut twice, left
+// uncut between the fields or off by a wrong feed is found.
+func TestJoined(t *testing.T) {
+	s := Setup{Tool: design.Laser, Width: 40, Height: 30}
+	o := Order{Parts: []Part{{Name: "square", Cut: geom.Box{Min: geom.Pt(5, 5), Max: geom.Pt(45, 25)}.Ring()}}, Tolerance: 0.02, Once: 5}
+	first, second := "X26 Y5\nM3 S9\nG1 X5 Y5 F60\nG1 X5 Y25\nG1 X26 Y25", "X4 Y5\nM3 S9\nG1 X25 Y5 F60\nG1 X25 Y25\nG1 X4 Y25"
+	program := func(way string) Run { return GCode("G21 G90\nM5\nG0 "+way+"\nM5\nM2\n", s) }
+	whole := Setup{Tool: design.Laser, Width: 50, Height: 30}
+	for _, row := range []struct {
+		what, first, second string
+		feed                float64
+		want                string
+	}{
+		{"sound", first, second, 20, ""},
+		{"a gap", strings.ReplaceAll(first, "X26", "X22"), second, 20, "not cut through"},
+		{"a wrong feed", first, second, 21, "not cut through"},
+		{"the same field again", first, strings.ReplaceAll(first, "X5 ", "X-15 ") + "\nM5\nG0 " + second, 20, "are cut, of an outline"},
+	} {
+		got := strings.Join(Judge(Joined([]Run{program(row.first), program(row.second)}, []float64{0, row.feed}), whole, o), "\n")
+		if row.want == "" && got != "" || !strings.Contains(got, row.want) {
+			t.Errorf("%s: %q, want %q", row.what, got, row.want)
+		}
+	}
+}

@@ -43,7 +43,7 @@ func englishRules() map[Rule]string {
 		ControlCharacter: "%[1]s has the control character %[2]U in it",
 		UnknownWord:      "%[1]s is not known",
 		FlagFalse:        "false says nothing",
-		NamesTooMany:     "the list has %[1]d names",
+		NamesTooMany:     "the list has %[1]d texts",
 		NamesHold:        "the list holds %[1]s",
 		NameTwice:        "%[1]s is in the list twice",
 		GivenUnderBoth:   "is given twice: as %[1]s and as %[2]s, which it was called before",
