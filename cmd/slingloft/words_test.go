@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"go/ast"
 	"go/constant"
 	"go/token"
@@ -58,6 +59,9 @@ func complete(t *testing.T, path string, v reflect.Value) {
 	case reflect.String:
 		if v.String() == "" {
 			t.Errorf("%s is empty", path)
+		}
+		if filled := fmt.Sprintf(v.String(), make([]any, 12)...); strings.Contains(filled, "BADINDEX") {
+			t.Errorf("%s: %s", path, filled)
 		}
 	case reflect.Struct:
 		for i := range v.NumField() {
@@ -259,7 +263,7 @@ var (
 	faults   = regexp.MustCompile(`^(Errorf|New|fail|panic)$`)
 	aWord    = regexp.MustCompile(`\pL{2}`)
 	aTag     = regexp.MustCompile(`<[^<>]*(>|$)`)
-	aVerb    = regexp.MustCompile(`%[-+# 0]*(\[\d+\])?[\d.]*[a-zA-Z%]`)
+	aVerb    = regexp.MustCompile(`%[-+# 0]*(\[\d+\])?[\d.]*(\[\d+\])?[a-zA-Z%]`)
 )
 
 // textsOf returns the texts in a file that have a word.

@@ -3,6 +3,7 @@ package cord
 import (
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/numeric"
 )
 
@@ -140,13 +141,13 @@ func (p TestPiece) check(i int) error {
 	sound := p.Before > 0 && p.After > 0 && p.Buried >= 0 && !math.IsInf(p.Before+p.Buried, 0)
 	switch {
 	case !sound:
-		return trialFault(i, "lengths must be above zero")
+		return trialFault(i, design.TrialLengths)
 	case p.lost() < 0:
-		return trialFault(i, "the host is longer after the splice than before it")
+		return trialFault(i, design.TrialLonger)
 	case p.Buried == 0 && !p.Crossing:
-		return trialFault(i, "there is neither a bury nor a crossing between its marks")
+		return trialFault(i, design.TrialEmpty)
 	case p.Buried > 0 && !p.Crossing && p.lost() >= p.Buried:
-		return trialFault(i, "the host lost more than was buried in it")
+		return trialFault(i, design.TrialLost)
 	}
 	return nil
 }

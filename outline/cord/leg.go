@@ -31,8 +31,8 @@ func (r rigger) legAt(e hung.End) (Cord, error) {
 	plain := long - stretch - set + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {
 		return Cord{}, &hung.Impossible{Key: design.LegKey(e),
-			Reason: "too short for the side cord's bury, the eye's own bury and the eye",
-			Bound:  design.AtLeast, Limit: math.Ceil(long - plain)}
+			Found: design.Found(design.LegHoldsNoEye),
+			Bound: design.AtLeast, Limit: math.Ceil(long - plain)}
 	}
 	c := Cord{Part: LegAt(e), Count: 2, Kind: kind, Runs: 1, Datum: Spot{Kind: Tip}}
 	c.Terms = compact([]Term{

@@ -70,10 +70,10 @@ func (c *chain) startEye(on Branch, s eyeSize, sp Splicing, splice int) {
 func (r rigger) overlap(part Part, by, bury float64) error {
 	const useful = 40.0 // mm; a shorter bury is no advice
 	e := &hung.Impossible{Key: design.KeySpliceEyeBury,
-		Reason: "the eyes at both ends of the " + part.String() + " overlap", Bound: design.AtMost, Limit: bury}
+		Found: design.Found(design.EyesOverlap, part), Bound: design.AtMost, Limit: bury}
 	if d := r.design.Hang.Distance; bury < useful && d > 0 {
 		// Each line grows by at least half of what the supports move apart.
-		e.Key, e.Reason = design.KeyHangDistance, "leaves no room for the eyes at both ends of the "+part.String()
+		e.Key, e.Found = design.KeyHangDistance, design.Found(design.NoRoomForEyes, part)
 		e.Bound, e.Limit = design.AtLeast, math.Ceil(d+2*by)
 	}
 	return e

@@ -39,7 +39,7 @@ func (r rigger) loop() (Cord, error) {
 		hooks += 2 * round
 	}
 	if room := min(tip[hung.Head], tip[hung.Foot]) - sp.Gap/2; bury > room {
-		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Reason: "the bury in the middle of the loop reaches a bar tip",
+		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Found: design.Found(design.BuryAtTip),
 			Bound: design.AtMost, Limit: math.Floor(room)}
 	}
 	c := Cord{Part: SideLoop, Count: 2, Kind: kind, Runs: 2, Datum: Spot{Kind: Shoulder, On: AtStart}}

@@ -24,7 +24,7 @@ func (r rigger) side() (Cord, error) {
 	between := s.SideArc - stretch - set + spread
 	plain := between - sp.Gap - 2*taken
 	if plain < 0 {
-		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Reason: "the buries of both legs overlap in the side cord",
+		return Cord{}, &hung.Impossible{Key: design.KeySpliceBury, Found: design.Found(design.BuriesOverlap),
 			Bound: design.AtMost, Limit: math.Floor((between - sp.Gap) / 2)}
 	}
 	c := Cord{Part: SideCord, Count: 2, Kind: kind, Runs: 1, Datum: Spot{Kind: Tip, On: AtHead}}

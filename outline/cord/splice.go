@@ -85,7 +85,7 @@ func (s Splicing) Eye(diameter float64) (loop, reach float64, err error) {
 		return 2 * roundPin(reach, q), reach, nil
 	}
 	if least := 2 * math.Pi * q; s.eye <= least {
-		return 0, 0, &hung.Impossible{Key: design.KeySpliceEye, Reason: "the eye does not go round its hook",
+		return 0, 0, &hung.Impossible{Key: design.KeySpliceEye, Found: design.Found(design.EyeUnderHook),
 			Bound: design.AtLeast, Limit: math.Ceil(least + 1)}
 	}
 	reach, err = numeric.Root(func(r float64) float64 { return 2*roundPin(r, q) - s.eye }, q, s.eye/2, 1e-9)
@@ -111,7 +111,7 @@ func (s Splicing) Spread(diameter float64) (float64, error) {
 	q := (s.tip + diameter) / 2
 	half := func(reach float64) float64 { return math.Sqrt(max(0, reach*reach-q*q)) + q*math.Asin(q/reach) }
 	if least := math.Pi * q; s.Gap <= least {
-		return 0, &hung.Impossible{Key: design.KeySpliceTipGap, Reason: "the gap does not take the bar's tip",
+		return 0, &hung.Impossible{Key: design.KeySpliceTipGap, Found: design.Found(design.GapUnderTip),
 			Bound: design.AtLeast, Limit: math.Ceil(least + 1)}
 	}
 	reach, err := numeric.Root(func(r float64) float64 { return half(r) - s.Gap/2 }, q, s.Gap/2, 1e-9)

@@ -1,7 +1,6 @@
 package cord
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -38,6 +37,6 @@ func ShownBy(d design.Design) (Shown, error) {
 	return out, nil
 }
 
-func trialFault(i int, reason string) error {
-	return &hung.Impossible{Key: design.KeySpliceTrial, Reason: fmt.Sprintf("trial %d: %s", i+1, reason), Limit: math.NaN()}
+func trialFault(i int, why design.Rule) error {
+	return &hung.Impossible{Key: design.KeySpliceTrial, Found: design.Found(design.OfTrial, i+1, design.Found(why)), Limit: math.NaN()}
 }

@@ -35,6 +35,41 @@ func (b Bound) Further(part float64) float64 {
 	return b.Value + step
 }
 
+// Broken is a rule that nothing fills in, broken, as an error.
+type Broken Rule
+
+// Error says in English what was found.
+func (b Broken) Error() string { return English().Found(b.Finding()) }
+
+// Finding returns what was found.
+func (b Broken) Finding() Finding { return Found(Rule(b)) }
+
+// Breach is a finding as an error, with the error that it is due to, if any.
+type Breach struct {
+	Found Finding
+	Cause error
+}
+
+// Error says in English what was found.
+func (e *Breach) Error() string { return English().Found(e.Found) }
+
+// Unwrap returns the cause.
+func (e *Breach) Unwrap() error { return e.Cause }
+
+// Finding returns what was found.
+func (e *Breach) Finding() Finding { return e.Found }
+
+// FindingOf returns what an error of a later stage found, as data where it is.
+func FindingOf(err error) Finding {
+	if of, ok := err.(interface{ Finding() Finding }); ok {
+		return of.Finding()
+	}
+	return Told(err.Error())
+}
+
+// Of returns the error of a piece or a part, named in front of what was found.
+func Of(name any, err error) error { return &Breach{Found(OfThis, name, FindingOf(err)), err} }
+
 // Advised is an error that says what would do, beside what is wrong.
 type Advised struct {
 	Found Finding

@@ -189,6 +189,66 @@ const (
 	NoRoomForCrosses
 	TooHighToReach
 
+	// What hangs, lies flat, is spliced, sewn and divided.
+	SectionMissing
+	GirthFitsNone
+	ShapeTooFlat
+	CordsTooDeep
+	MoreThanBayHas
+	NoShapeMeets
+	NoLegMeets
+	LegUnderTail
+	NoSectionAt
+	CordsBelow
+	CordsInside
+	WallsPast
+	WallsUpright
+	ClothNarrow
+	CordUnsettled
+	LegsNeverMeet
+	DrawnHangsNot
+	ThreadsClose
+	EdgeLeavesNet
+	EndOf
+	HooksClose
+	HooksLow
+	SmallForBed
+	LargeForBed
+	EyesOverlap
+	NoRoomForEyes
+	BuryAtTip
+	LegHoldsNoEye
+	BuriesOverlap
+	OfTrial
+	TrialLengths
+	TrialLonger
+	TrialEmpty
+	TrialLost
+	EyeUnderHook
+	GapUnderTip
+	CapDips
+	JoinBreaksOff
+	HemGives
+	SideSeamGone
+	EndSeamGone
+	ChannelHoldsNo
+	OpeningPastEnd
+	OpeningUnderPlay
+	StockUnderBar
+	Undivided
+	PartsTooMany
+	SheetUnderJoint
+	NoPlaceForJoint
+	KerfOfJoint
+	NumberUnlettered
+	PartsUnlettered
+	Unlettered
+	OutlineCrosses
+	NoRoomForFigures
+	StepTooSmall
+	OfThis
+	WithCause
+
 	Stated // by a later stage, in its own words
 
 	RuleCount // how many there are

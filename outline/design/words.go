@@ -103,6 +103,8 @@ func (w Words) part(data any) any {
 	switch d := data.(type) {
 	case Phrase:
 		return w.Phrase(d)
+	case Finding:
+		return w.Found(d)
 	case []Phrase:
 		ways := make([]string, len(d))
 		for i, p := range d {

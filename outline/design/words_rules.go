@@ -2,7 +2,8 @@ package design
 
 // englishRules says what breaks each rule.
 func englishRules() map[Rule]string {
-	return map[Rule]string{
+	out := englishLater()
+	for rule, text := range map[Rule]string{
 		FileTooLarge:      "the file has %[1]d bytes",
 		NotUTF8:           "the file is not UTF-8 text from here on",
 		NotTOML:           "%[1]s",
@@ -161,5 +162,8 @@ func englishRules() map[Rule]string {
 		NoRoomForFrame: "there is no room for check bars and title block",
 		PieceTooLarge:  "%[1]s, %[2]s by %[3]s as cut, does not fit",
 		Stated:         "%[1]s",
+	} {
+		out[rule] = text
 	}
+	return out
 }

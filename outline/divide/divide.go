@@ -9,6 +9,7 @@ import (
 	"math"
 	"slices"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
@@ -25,7 +26,13 @@ type Part struct {
 const maxParts = 64
 
 // errManyParts is met where a piece would fall into more parts than allowed.
-var errManyParts = fmt.Errorf("it would fall into more than %d parts", maxParts)
+type errManyParts struct{}
+
+// Error says in English what was found.
+func (e errManyParts) Error() string { return design.English().Found(e.Finding()) }
+
+// Finding returns what was found.
+func (errManyParts) Finding() design.Finding { return design.Found(design.PartsTooMany, maxParts) }
 
 // minStrip is the least length of a part in mm: its alignment hole and a wall.
 const minStrip = JointHoles/2 + 12
@@ -42,7 +49,7 @@ const minStrip = JointHoles/2 + 12
 // larger than a joint and on pieces narrower than one.
 func Parts(p piece.Piece, sheetW, sheetH float64, joint Joint, w words.Boards) ([]Part, error) {
 	if err := checkDivide(&p, sheetW, sheetH, joint); err != nil {
-		return nil, fmt.Errorf("%s: %w", p.ID, err)
+		return nil, design.Of(p.ID, err)
 	}
 	d := divider{w: sheetW, h: sheetH, joint: joint, maxParts: maxParts}
 	for _, l := range p.Labels {
@@ -60,8 +67,8 @@ func Parts(p piece.Piece, sheetW, sheetH float64, joint Joint, w words.Boards) (
 	d, err := d.best(whole)
 	if err != nil {
 		b := p.Cut.Bounds()
-		return nil, fmt.Errorf("%s of %.0f × %.0f mm cannot be divided for sheets of %.0f × %.0f mm: %w",
-			p.ID, b.Width(), b.Height(), sheetW, sheetH, err)
+		return nil, &design.Breach{Found: design.Found(design.Undivided,
+			p.ID, b.Width(), b.Height(), sheetW, sheetH, design.FindingOf(err)), Cause: err}
 	}
 	return d.share(p, w)
 }
@@ -119,7 +126,7 @@ func (d divider) best(whole region) (divider, error) {
 	peel := d
 	peel.peelFirst = true
 	err := d.divide(whole)
-	if err == nil && !d.peeled || errors.Is(err, errManyParts) {
+	if err == nil && !d.peeled || errors.Is(err, errManyParts{}) {
 		return d, err
 	}
 	if err == nil {
@@ -138,7 +145,7 @@ func (d *divider) divide(r region) error {
 		return nil
 	}
 	if len(d.places) == d.maxParts-1 {
-		return errManyParts
+		return errManyParts{}
 	}
 	if d.peelFirst {
 		if angle, plan, ok := d.peel(r); ok {
@@ -147,7 +154,7 @@ func (d *divider) divide(r region) error {
 	}
 	ways := d.ways(r)
 	if len(ways) == 0 {
-		return fmt.Errorf("a sheet must have at least %.0f mm both ways for the joint", d.joint.reach()+minStrip)
+		return &design.Breach{Found: design.Found(design.SheetUnderJoint, d.joint.reach()+minStrip)}
 	}
 	for _, w := range ways {
 		if plan, ok := d.seam(r, w); ok {
@@ -160,7 +167,7 @@ func (d *divider) divide(r region) error {
 			return d.divideAt(r, angle, plan)
 		}
 	}
-	return fmt.Errorf("no place found for a joint, which takes %.0f mm of material across", d.joint.least())
+	return &design.Breach{Found: design.Found(design.NoPlaceForJoint, d.joint.least())}
 }
 
 // way is a way to divide a region: seams square to the direction of one axis.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
 
@@ -52,7 +53,7 @@ func flank() float64 { return math.Atan((1 - neckShare) / (2 * depthShare)) }
 
 func (j Joint) check() error {
 	if !(j.Kerf >= 0 && j.Kerf <= largestKerf) {
-		return fmt.Errorf("kerf of %g mm: joints can be cut with 0 to %g mm", j.Kerf, largestKerf)
+		return &design.Breach{Found: design.Found(design.KerfOfJoint, j.Kerf, largestKerf)}
 	}
 	if limit := trueWithin; !(j.Clearance >= 0 && j.Clearance <= limit) {
 		return fmt.Errorf("joint clearance of %g mm: it takes 0 to %g mm", j.Clearance, limit)

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
@@ -39,7 +40,7 @@ func (d *divider) share(p piece.Piece, w words.Boards) ([]Part, error) {
 	}
 	for _, l := range astride {
 		if err := moveLabel(l, parts, rooms); err != nil {
-			return nil, fmt.Errorf("%s: %w", p.ID, err)
+			return nil, design.Of(p.ID, err)
 		}
 	}
 	out := make([]Part, len(parts))
@@ -145,7 +146,7 @@ func letterPart(p *piece.Piece, r *label.Room, number string, height float64) er
 			return nil
 		}
 	}
-	return fmt.Errorf("%s: no room on it to letter its number", p.ID)
+	return design.Of(p.ID, design.Broken(design.NumberUnlettered))
 }
 
 // moveLabel finds the nearest place for a text that lies astride a joint. A figure
@@ -174,7 +175,7 @@ func moveLabel(l piece.Label, parts []piece.Piece, rooms []*label.Room) error {
 	if l.Role == piece.FigureLabel {
 		return nil
 	}
-	return fmt.Errorf("no room on any of its parts to letter %q", l.Text)
+	return &design.Breach{Found: design.Found(design.PartsUnlettered, l.Text)}
 }
 
 // labelMiddle returns the middle of a label's text.

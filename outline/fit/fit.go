@@ -109,9 +109,9 @@ func (p Person) check() error {
 		switch {
 		case v.mayBeLeftOut && v.value == 0:
 		case !(v.value >= v.lo):
-			return &hung.Impossible{Key: v.key, Reason: "too small for a bed to be proposed", Bound: design.AtLeast, Limit: v.lo}
+			return &hung.Impossible{Key: v.key, Found: design.Found(design.SmallForBed), Bound: design.AtLeast, Limit: v.lo}
 		case v.value > v.hi:
-			return &hung.Impossible{Key: v.key, Reason: "too large for a bed to be proposed", Bound: design.AtMost, Limit: v.hi}
+			return &hung.Impossible{Key: v.key, Found: design.Found(design.LargeForBed), Bound: design.AtMost, Limit: v.hi}
 		}
 	}
 	return nil

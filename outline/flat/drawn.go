@@ -29,7 +29,7 @@ func (b Body) Drawn(s *hung.Shape, c design.Curve) (Body, error) {
 	from, to := b.TipIndex(hung.Head), b.TipIndex(hung.Foot)
 	bay, err := drawnBay(b.Side.Flat[from], b.Side.Flat[to], s.Depth, c)
 	if err != nil {
-		return b, &hung.Impossible{Key: design.KeyBedSideDepth, Reason: err.Error()}
+		return b, &hung.Impossible{Key: design.KeyBedSideDepth, Found: design.FindingOf(err)}
 	}
 	hang := make([]float64, len(bay))
 	for i := 1; i < len(bay); i++ {
@@ -42,7 +42,7 @@ func (b Body) Drawn(s *hung.Shape, c design.Curve) (Body, error) {
 	b.Side = head.Then(middle).Then(foot)
 	b.Level, err = levelOf(s, bay, c)
 	if err != nil {
-		return b, &hung.Impossible{Key: design.KeyBedSideCurve, Reason: "no shape hangs with this curve", Cause: err}
+		return b, &hung.Impossible{Key: design.KeyBedSideCurve, Found: design.Found(design.DrawnHangsNot), Cause: err}
 	}
 	return b, nil
 }

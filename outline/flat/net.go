@@ -1,10 +1,10 @@
 package flat
 
 import (
-	"errors"
 	"fmt"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
 
@@ -23,7 +23,7 @@ type Threads struct {
 }
 
 // ErrLocked is returned where the threads would have to close up altogether.
-var ErrLocked = errors.New("the cloth's threads close up before the edge")
+const ErrLocked = design.Broken(design.ThreadsClose)
 
 // maxNodes bounds a net's size, far above what a hammock needs.
 const maxNodes = 4_000_000

@@ -2,7 +2,6 @@ package flat
 
 import (
 	"errors"
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -23,7 +22,7 @@ func layNet(s *hung.Shape, cell float64, leaning bool) (Body, error) {
 	for _, e := range hung.Ends() {
 		h, err := weaveHalf(s, e, cell, leaning)
 		if err != nil {
-			return Body{}, fmt.Errorf("%s end: %w", e, err)
+			return Body{}, &design.Breach{Found: design.Found(design.EndOf, e, design.FindingOf(err)), Cause: err}
 		}
 		half[e] = h
 		b.Ends[e], b.Bars[e], b.Sections[e] = h.end, h.bar, h.section

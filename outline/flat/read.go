@@ -1,7 +1,6 @@
 package flat
 
 import (
-	"errors"
 	"math"
 
 	"slingloft/outline/design"
@@ -9,7 +8,7 @@ import (
 )
 
 // ErrOpenEdge is returned where the net ends before the cloth does.
-var ErrOpenEdge = errors.New("the cloth's edge leaves its thread net")
+const ErrOpenEdge = design.Broken(design.EdgeLeavesNet)
 
 // errLeans is returned where a leaning end section would reach back to the bar.
 var errLeans error = &design.Advised{

@@ -42,7 +42,10 @@ func newSolver(p *Problem) (*solver, error) {
 	x := -p.Bed.Span / 2
 	s.head, err = p.section(x, half, drop+p.Bottom(x))
 	if err != nil {
-		return nil, &Impossible{Key: p.Bed.HeadKey(), Reason: "the section at the head bar does not exist", Cause: err}
+		return nil, &Impossible{Key: p.Bed.HeadKey(), Found: design.Found(design.SectionMissing), Cause: err}
+	}
+	if b := &p.Bed; b.Second == design.SameWall && b.FootBar != b.HeadBar && s.head.upright() {
+		return nil, &Impossible{Key: design.KeyBedHeadBar, Found: design.Found(design.WallsUpright), Bound: design.AtLeast, Limit: 2 * wider * s.head.Radius}
 	}
 	s.start = state{y: half, z: drop + p.Bottom(x)}
 	s.breaks = append(p.Load.Breaks(), 0)
@@ -50,6 +53,11 @@ func newSolver(p *Problem) (*solver, error) {
 	s.marks = stations(x, -x, s.breaks, p.Bed.Span/bayPanels)
 	return s, nil
 }
+
+// wider is by what a bar is longer than the round under it is wide, so that the walls lean
+// out enough for a foot bar of another length: own choice, since what else the bed asks
+// for decides how much it takes.
+const wider = 1.05
 
 // headDrop returns the height of the cords at the head bar, from the girth there
 // if that is what is given.
@@ -82,7 +90,7 @@ func DropOfGirth(girth, half, radius float64) (float64, error) {
 	}
 	h, err := numeric.Root(over, flattest, high, 1e-11)
 	if err != nil {
-		return 0, &Impossible{Key: design.KeyBedHeadGirth, Reason: "no section at the head bar has this girth",
+		return 0, &Impossible{Key: design.KeyBedHeadGirth, Found: design.Found(design.GirthFitsNone),
 			Bound: design.AtLeast, Limit: 2 * half * 1.02}
 	}
 	return h, nil
@@ -334,7 +342,7 @@ func (s *solver) walk(thrust float64) (candidate, error) {
 		return candidate{}, err
 	}
 	if s.controlled(&near) > b.ControlValue {
-		return candidate{}, &Impossible{Key: b.ControlKey(), Reason: "the shape would be too flat to find",
+		return candidate{}, &Impossible{Key: b.ControlKey(), Found: design.Found(design.ShapeTooFlat),
 			Bound: design.AtLeast, Limit: s.controlled(&near)}
 	}
 	const slower = 0.88
@@ -385,7 +393,7 @@ func (s *solver) walkTo(thrust float64) (candidate, error) {
 		next = max(next*slower, thrust)
 		t, err := s.atThrust(next, near.dy/slower, near.dz/slower)
 		if err != nil {
-			return candidate{}, &Impossible{Key: design.KeyBedThrust, Reason: "the cords would hang too deep",
+			return candidate{}, &Impossible{Key: design.KeyBedThrust, Found: design.Found(design.CordsTooDeep),
 				Bound: design.AtLeast, Limit: near.thrust, Cause: ofUse(err)}
 		}
 		near = t
@@ -441,7 +449,7 @@ func (s *solver) limit(near candidate, past float64, cause error) error {
 	if s.needsTails() {
 		inside = 0.98 // an angle's limit is less sharply found
 	}
-	return &Impossible{Key: s.p.Bed.ControlKey(), Reason: "more than the bay can have",
+	return &Impossible{Key: s.p.Bed.ControlKey(), Found: design.Found(design.MoreThanBayHas),
 		Bound: design.AtMost, Limit: s.controlled(&near) * inside, Cause: cause}
 }
 
@@ -463,5 +471,5 @@ func (s *solver) blame(err error) error {
 	if bad, ok := err.(*Impossible); ok {
 		return bad
 	}
-	return &Impossible{Key: s.p.Bed.SecondKey(), Reason: "no shape meets this together with the rest", Cause: err}
+	return &Impossible{Key: s.p.Bed.SecondKey(), Found: design.Found(design.NoShapeMeets), Cause: err}
 }

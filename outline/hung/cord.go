@@ -1,10 +1,10 @@
 package hung
 
 import (
-	"errors"
 	"math"
 	"sort"
 
+	"slingloft/outline/design"
 	"slingloft/outline/numeric"
 )
 
@@ -34,7 +34,7 @@ type integrator struct {
 
 // errNoSettle is returned where the inner iteration of a panel does not settle,
 // which no shape near equilibrium shows.
-var errNoSettle = errors.New("the cord's curve does not settle")
+const errNoSettle = design.Broken(design.CordUnsettled)
 
 // panel integrates over one panel from station a to b. In it the load on the
 // cord depends weakly on its place, so that putting the last curve back in

@@ -1,6 +1,9 @@
 package hung
 
-import "slingloft/outline/numeric"
+import (
+	"slingloft/outline/design"
+	"slingloft/outline/numeric"
+)
 
 // Sunk is the bed at one station where its girth is not the one that hangs level.
 type Sunk struct {
@@ -73,7 +76,7 @@ func (g *girthSolver) section(x, y float64) (Section, error) {
 	r := g.s.Problem.Radius(x)
 	h, err := DropOfGirth(g.girth(x), y, r)
 	if err != nil {
-		return Section{}, SectionError{x, y, 0, r, "the cloth is too narrow for the opening"}
+		return Section{}, SectionError{x, y, 0, r, design.ClothNarrow}
 	}
 	return NewSection(y, h, r)
 }

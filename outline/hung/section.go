@@ -12,8 +12,9 @@
 package hung
 
 import (
-	"fmt"
 	"math"
+
+	"slingloft/outline/design"
 )
 
 // Section is the bed's cross-section at one station: round under the sleeper,
@@ -30,21 +31,23 @@ type Section struct {
 type SectionError struct {
 	X                    float64 // station, mm
 	Half, Height, Radius float64 // mm
-	Reason               string
+	Why                  design.Rule
 }
 
 // Error returns the place, the measures and the reason in one line.
 func (e SectionError) Error() string {
-	return fmt.Sprintf("no section at x = %.0f mm (half opening %.0f, cord height %.0f, underbody radius %.0f mm): %s",
-		e.X, e.Half, e.Height, e.Radius, e.Reason)
+	return design.English().Found(e.Finding())
 }
 
-// The reasons for which a section does not exist.
-const (
-	reasonBelow  = "the cords hang at or below the bottom line"
-	reasonInside = "the cords come inside the underbody circle"
-	reasonPast   = "the walls lean past the vertical"
-)
+// finite reports whether a search met the section at a place that can be.
+func (e SectionError) finite() bool {
+	return !math.IsNaN(e.Half+e.Height) && !math.IsInf(e.Half+e.Height, 0)
+}
+
+// Finding returns what was found.
+func (e SectionError) Finding() design.Finding {
+	return design.Found(design.NoSectionAt, e.X, e.Half, e.Height, e.Radius, design.Found(e.Why))
+}
 
 // NewSection returns the section with cords at (±half, height) over a round
 // underbody of the given radius, all mm: from d² = y² + (h−R)², t² = d² − R² and
@@ -52,7 +55,7 @@ const (
 func NewSection(half, height, radius float64) (Section, error) {
 	s, err := leaningSection(half, height, radius)
 	if err == nil && s.Wall > math.Pi/2+1e-12 {
-		err = SectionError{0, half, height, radius, reasonPast}
+		err = SectionError{0, half, height, radius, design.WallsPast}
 	}
 	return s, err
 }
@@ -60,23 +63,23 @@ func NewSection(half, height, radius float64) (Section, error) {
 // leaningSection is NewSection without its upper limit on the wall's angle.
 func leaningSection(half, height, radius float64) (Section, error) {
 	s := Section{Half: half, Height: height, Radius: radius}
-	fail := func(reason string) (Section, error) {
-		return Section{}, SectionError{0, half, height, radius, reason}
+	fail := func(why design.Rule) (Section, error) {
+		return Section{}, SectionError{0, half, height, radius, why}
 	}
 	if !(height > 0) || !(half > 0) {
-		return fail(reasonBelow)
+		return fail(design.CordsBelow)
 	}
 	under := radius - height
 	tt := float64(half*half) + float64(under*under) - float64(radius*radius)
 	if !(tt > 0) {
-		return fail(reasonInside)
+		return fail(design.CordsInside)
 	}
 	s.Length = math.Sqrt(tt)
 	// acos(R/d) = atan2(t, R) loses no digits where d is close to R; the difference
 	// of the two angles is that of their sines and cosines times d².
 	s.Wall = math.Atan2(s.lean())
 	if !(s.Wall > 0) {
-		return fail(reasonBelow)
+		return fail(design.CordsBelow)
 	}
 	return s, nil
 }
@@ -87,6 +90,12 @@ func (s *Section) lean() (sin, cos float64) {
 	sin = float64(s.Half*s.Radius) - float64(under*s.Length)
 	cos = float64(under*s.Radius) + float64(s.Half*s.Length)
 	return sin, cos
+}
+
+// upright reports whether the walls stand upright, to the last digits.
+func (s *Section) upright() bool {
+	const noise = 1e-9 // rad
+	return s.Wall > math.Pi/2-noise
 }
 
 // cot returns the cotangent of the wall's angle.

@@ -47,14 +47,17 @@ func TestGirthDerivative(t *testing.T) {
 }
 
 func TestSectionRefused(t *testing.T) {
-	for name, c := range map[string][3]float64{
-		"cords on the bottom line": {400, 0, 120}, "cords below it": {400, -5, 120},
-		"inside the circle": {60, 100, 120}, "past the vertical": {119, 400, 120},
-		"not a number": {math.NaN(), 400, 120},
+	for name, c := range map[string]struct {
+		half, height, radius float64
+		why                  design.Rule
+	}{
+		"cords on the bottom line": {400, 0, 120, design.CordsBelow}, "cords below it": {400, -5, 120, design.CordsBelow},
+		"inside the circle": {60, 100, 120, design.CordsInside}, "past the vertical": {119, 400, 120, design.WallsPast},
+		"not a number": {math.NaN(), 400, 120, design.CordsBelow},
 	} {
-		_, err := hung.NewSection(c[0], c[1], c[2])
+		_, err := hung.NewSection(c.half, c.height, c.radius)
 		var bad hung.SectionError
-		if !errors.As(err, &bad) || bad.Reason == "" {
+		if !errors.As(err, &bad) || bad.Why != c.why {
 			t.Errorf("%s: %v", name, err)
 		}
 	}

@@ -1,14 +1,14 @@
 package hung
 
 import (
-	"errors"
 	"math"
+	"slingloft/outline/design"
 	"sort"
 )
 
 // errNeverMeets is met inside the search for a leg: the two sides' cords run
 // apart or beside each other.
-var errNeverMeets = errors.New("the two legs never meet")
+const errNeverMeets = design.Broken(design.LegsNeverMeet)
 
 // EndShape is what follows at one end of the hung shape.
 type EndShape struct {

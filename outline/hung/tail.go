@@ -94,10 +94,10 @@ func legFault(try func(float64) (tail, float64, error), e End) error {
 		}
 	}
 	if math.IsNaN(least) {
-		return &Impossible{Key: design.TailKey(e), Reason: "no leg of any length meets the other past this tail", Cause: cause}
+		return &Impossible{Key: design.TailKey(e), Found: design.Found(design.NoLegMeets), Cause: cause}
 	}
 	const beyond = 1.01 // a little beyond the limit, so that the value named does work
-	return &Impossible{Key: key, Reason: "too short for this tail and bar", Bound: design.AtLeast, Limit: least * beyond, Cause: cause}
+	return &Impossible{Key: key, Found: design.Found(design.LegUnderTail), Bound: design.AtLeast, Limit: least * beyond, Cause: cause}
 }
 
 // tailFrom integrates a tail from the tip and runs it on straight until both

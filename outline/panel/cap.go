@@ -71,7 +71,7 @@ func (m *maker) capSeam(e hung.End) (geom.Polyline, error) {
 	arc := geom.NewArc(section)
 	half := m.out.EndNets[e].HungLength() / 2
 	if !(half > 0) {
-		return nil, fmt.Errorf("channel.depth: the %s end seam has no length left between its channels", e)
+		return nil, &design.Breach{Found: design.Found(design.EndSeamGone, e)}
 	}
 	right := arc.Between(0, min(half, arc.Length()))
 	if over := half - arc.Length(); over > 0 {
@@ -109,7 +109,7 @@ func (m *maker) hollowFits(seam geom.Polyline) error {
 		deepest = min(deepest, (left.Towards(right, t).Y-p.Y)/part-capRoom)
 	}
 	if m.d.Cap.Hollow > max(deepest, 0) {
-		return &hung.Impossible{Key: design.KeyCapHollow, Reason: "the top edge of a cap would dip to its seam",
+		return &hung.Impossible{Key: design.KeyCapHollow, Found: design.Found(design.CapDips),
 			Bound: design.AtMost, Limit: max(deepest, 0)}
 	}
 	return nil

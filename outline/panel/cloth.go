@@ -4,7 +4,6 @@
 package panel
 
 import (
-	"fmt"
 	"slices"
 
 	"slingloft/outline/bed"
@@ -56,7 +55,7 @@ const clothLetter = 10.0
 func Pieces(d design.Design, s *hung.Shape, b *flat.Body, mark string, w words.Lettering) (Sewn, error) {
 	reach, err := Reach(d.Channel.Depth, d.Side.Diameter)
 	if err != nil {
-		return Sewn{}, fmt.Errorf("channel.depth: %w", err)
+		return Sewn{}, err
 	}
 	m := maker{d: d, s: s, b: b, mark: mark, words: w, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
@@ -183,7 +182,7 @@ func (m *maker) openingFits() error {
 	runs := m.barRuns()
 	limit := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
 	if m.d.Channel.Opening > limit {
-		return &hung.Impossible{Key: design.KeyChannelOpening, Reason: "reaches past the end of the channel",
+		return &hung.Impossible{Key: design.KeyChannelOpening, Found: design.Found(design.OpeningPastEnd),
 			Bound: design.AtMost, Limit: max(limit, 0)}
 	}
 	return nil

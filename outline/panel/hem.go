@@ -1,7 +1,6 @@
 package panel
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/design"
@@ -28,8 +27,8 @@ func (m *maker) hemLies(edge geom.Polyline) error {
 		return nil
 	}
 	return &hung.Impossible{Key: design.KeyCapHem,
-		Reason: fmt.Sprintf("on the curve of its edge it would have to give %.0f %% of its length, folded over", 200*m.d.Cap.Hem*sharp),
-		Bound:  design.AtMost, Limit: hemGives / (2 * sharp)}
+		Found: design.Found(design.HemGives, 200*m.d.Cap.Hem*sharp),
+		Bound: design.AtMost, Limit: hemGives / (2 * sharp)}
 }
 
 // sharpest returns the greatest curvature of a line, 1/mm, each by the circle through

@@ -82,7 +82,7 @@ func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 		p.Cut, fine = band(whole.Cut, q.low-a, q.high+a)
 	}
 	if !ok || !fine {
-		return p, &hung.Impossible{Key: design.KeyClothJoins, Reason: "a join does not run from end to end of the body's panel"}
+		return p, &hung.Impossible{Key: design.KeyClothJoins, Found: design.Found(design.JoinBreaksOff)}
 	}
 	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine,
 		Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})

@@ -1,9 +1,9 @@
 package panel
 
 import (
-	"fmt"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/numeric"
 )
 
@@ -15,7 +15,7 @@ import (
 func Reach(depth, diameter float64) (float64, error) {
 	r := diameter / 2
 	if !(depth > math.Pi*r) {
-		return 0, fmt.Errorf("a channel %.1f mm deep cannot hold a cord of %.1f mm: it takes more than %.1f mm", depth, diameter, math.Pi*r)
+		return 0, &design.Breach{Found: design.Found(design.ChannelHoldsNo, depth, diameter, math.Pi*r)}
 	}
 	miss := func(e float64) float64 {
 		return math.Sqrt(max(e*e-r*r, 0)) + r*(math.Pi-math.Acos(min(r/e, 1))) - depth

@@ -12,7 +12,7 @@ func (m *maker) sidesRun() error {
 	if m.runsAt(m.out.Reach) {
 		return nil
 	}
-	no := &hung.Impossible{Key: design.KeyChannelDepth, Reason: "the side seam of a tail has no length left beside it"}
+	no := &hung.Impossible{Key: design.KeyChannelDepth, Found: design.Found(design.SideSeamGone)}
 	low, high := 0.0, m.d.Channel.Depth
 	for range 12 {
 		mid := (low + high) / 2

@@ -69,7 +69,7 @@ func Lowest(s *hung.Shape) float64 {
 func Between(s *hung.Shape, distance, bed, share float64) (Place, error) {
 	over := Overall(s)
 	if !(distance >= over) || math.IsInf(distance, 0) {
-		return Place{}, &hung.Impossible{Key: design.KeyHangDistance, Reason: "shorter than the hammock from apex to apex",
+		return Place{}, &hung.Impossible{Key: design.KeyHangDistance, Found: design.Found(design.HooksClose),
 			Bound: design.AtLeast, Limit: math.Ceil(over)}
 	}
 	p := Place{Distance: distance, Lowest: bed}
@@ -98,7 +98,7 @@ func Under(s *hung.Shape, height, bed float64) (Place, error) {
 		run = min(run, (height-end.ApexZ+ground)/end.Slope)
 	}
 	if !(run >= 0) || math.IsInf(run, 0) {
-		return Place{}, &hung.Impossible{Key: design.KeyHangHeight, Reason: "lower than the hammock's own ends",
+		return Place{}, &hung.Impossible{Key: design.KeyHangHeight, Found: design.Found(design.HooksLow),
 			Bound: design.AtLeast, Limit: math.Ceil(least)}
 	}
 	return Between(s, Overall(s)+2*run, bed, 0.5)

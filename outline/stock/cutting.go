@@ -25,7 +25,7 @@ func Cut(parts []Part, stock, saw float64) ([]Cutting, error) {
 next:
 	for _, p := range order {
 		if p.Length > stock {
-			return nil, &hung.Impossible{Key: design.KeyBarStock, Reason: "shorter than the " + p.Bar.String() + " bar",
+			return nil, &hung.Impossible{Key: design.KeyBarStock, Found: design.Found(design.StockUnderBar, p.Bar),
 				Bound: design.AtLeast, Limit: math.Ceil(p.Length)}
 		}
 		for i := range out {

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
@@ -83,7 +84,7 @@ type edgeRun struct {
 
 // newTemplate closes the outline and draws ticks and notches, not yet figures.
 func newTemplate(id, title string, edges []Edge, opts Options) (*template, error) {
-	fail := func(err error) (*template, error) { return nil, fmt.Errorf("%s: %w", id, err) }
+	fail := func(err error) (*template, error) { return nil, design.Of(id, err) }
 	if err := label.Check(opts.Letter); err != nil {
 		return fail(err)
 	}
@@ -92,7 +93,7 @@ func newTemplate(id, title string, edges []Edge, opts Options) (*template, error
 		return fail(err)
 	}
 	if a, b, ok := selfCrossing(ring); ok {
-		return fail(fmt.Errorf("the outline crosses itself near %v and %v", a, b))
+		return fail(&design.Breach{Found: design.Found(design.OutlineCrosses, a, b)})
 	}
 	t := &template{edges: runs, opts: opts, letter: opts.Letter}
 	t.piece = piece.Piece{ID: id, Kind: piece.Template, Title: title, Stock: piece.Board, Count: 1, Cut: ring, FreeGrain: true}
@@ -127,7 +128,7 @@ func (t *template) finish(title geom.Point) (piece.Piece, error) {
 	}
 	over.Size = 1
 	if !t.room.LetterBlock([]label.Row{over}, title, t.letter*size, label.Smallest, &t.piece.Labels) {
-		return piece.Piece{}, fmt.Errorf("%s: no room on it to letter %q", t.piece.ID, t.piece.Title)
+		return piece.Piece{}, design.Of(t.piece.ID, &design.Breach{Found: design.Found(design.Unlettered, t.piece.Title)})
 	}
 	if len(notes) > 0 {
 		last := t.piece.Labels[len(t.piece.Labels)-1]

@@ -1,9 +1,8 @@
 package template
 
 import (
-	"fmt"
-
 	"slingloft/outline/bed"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 	"slingloft/outline/words"
@@ -30,7 +29,7 @@ func FacingTemplate(id, title string, f FacingCurves, opts Options) (piece.Piece
 		err = s.fit(min(s.low, f.Inner.Bounds().Min.Y))
 	}
 	if err != nil {
-		return piece.Piece{}, fmt.Errorf("%s: %w", id, err)
+		return piece.Piece{}, design.Of(id, err)
 	}
 	r := s.parts(id, title)[0]
 	r.ends, r.on = [2]words.BoardEdge{words.HeadEndEdge, words.FootEndEdge}, [2]piece.Seen{}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
@@ -48,7 +49,7 @@ type step struct {
 func stepGauge(id, title string, marks []GaugeMark, least float64, opts Options) (piece.Piece, error) {
 	steps, err := gaugeSteps(marks, least, opts)
 	if err != nil {
-		return piece.Piece{}, fmt.Errorf("%s: %w", id, err)
+		return piece.Piece{}, design.Of(id, err)
 	}
 	h := opts.Letter
 	lines := 0
@@ -88,7 +89,7 @@ func gaugeSteps(marks []GaugeMark, least float64, opts Options) ([]step, error) 
 	var steps []step
 	for _, m := range sorted {
 		if m.At < 1 {
-			return nil, fmt.Errorf("step %q of %g mm is too small to cut, at least 1 mm", m.Name, m.At)
+			return nil, &design.Breach{Found: design.Found(design.StepTooSmall, m.Name, m.At)}
 		}
 		text := depthFigure(opts.Style, m.At)
 		if m.Name != "" {

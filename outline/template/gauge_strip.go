@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
@@ -40,7 +41,7 @@ const (
 // none may be negative.
 func StripGauge(id, title string, marks []GaugeMark, opts Options) (piece.Piece, error) {
 	if err := cmp.Or(checkMarks(marks), label.Check(opts.Letter)); err != nil {
-		return piece.Piece{}, fmt.Errorf("%s: %w", id, err)
+		return piece.Piece{}, design.Of(id, err)
 	}
 	sorted := slices.Clone(marks)
 	slices.SortStableFunc(sorted, func(a, b GaugeMark) int { return cmp.Compare(a.At, b.At) })

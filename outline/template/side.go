@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"slingloft/outline/bed"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
@@ -45,7 +46,7 @@ type SideCurve struct {
 //
 // Template coordinates: x along the centre line from the head bar line, y = v.
 func Side(id, title string, curve SideCurve, opts Options) ([]piece.Piece, error) {
-	fail := func(err error) ([]piece.Piece, error) { return nil, fmt.Errorf("%s: %w", id, err) }
+	fail := func(err error) ([]piece.Piece, error) { return nil, design.Of(id, err) }
 	s, err := newSideDraft(curve, opts)
 	if err != nil {
 		return fail(err)
@@ -126,7 +127,7 @@ func (s *sideDraft) fit(low float64) error {
 	s.edge = max(0, math.Floor((low-s.opts.Backing)/step)*step)
 	room := low - s.edge
 	if room < sideRoom*label.Smallest {
-		return fmt.Errorf("the curve comes within %g mm of the centre line, which leaves no room for figures", low)
+		return &design.Breach{Found: design.Found(design.NoRoomForFigures, low)}
 	}
 	for _, h := range label.Sizes(s.opts.Letter) {
 		if h*sideRoom <= room {

@@ -43,7 +43,7 @@ func reversed(v reflect.Value) reflect.Value {
 }
 
 // word matches a verb with its verb's letter, or a word.
-var word = regexp.MustCompile(`%[-+#0]*(?:\[\d+\])?[\d.]*[a-zA-Z%]|\pL+`)
+var word = regexp.MustCompile(`%[-+#0]*(?:\[\d+\])?[\d.]*(?:\[\d+\])?[a-zA-Z%]|\pL+`)
 
 // Text returns a text with the letters of every word in reverse.
 func Text(s string) string {

@@ -5,6 +5,7 @@ import "testing"
 func TestText(t *testing.T) {
 	for in, want := range map[string]string{
 		"Cut %s: 3 × %5.1f %% of it":          "tuC %s: 3 × %5.1f %% fo ti",
+		"%.0[2]fmm of %[1]s":                  "%.0[2]fmm fo %[1]s",
 		"%[2]s before %[1]s":                  "%[2]s erofeb %[1]s",
 		"centre line, größe":                  "ertnec enil, eßörg",
 		"":                                    "",

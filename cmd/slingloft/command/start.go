@@ -179,7 +179,7 @@ func (o startOptions) refused(err error) error {
 		case o.units == "in":
 			limit = quantity.Style{Inches: true}.Length(no.Limit)
 		}
-		return misuse(BadMeasure, flag, &design.Advised{Found: design.Told(no.Reason), Hint: no.Bound.WouldDo(limit)})
+		return misuse(BadMeasure, flag, &design.Advised{Found: no.Found, Hint: no.Bound.WouldDo(limit)})
 	}
 	var f design.Faults
 	if errors.As(err, &f) && len(f) > 0 {

@@ -211,7 +211,7 @@ func (p *Plan) opened() error {
 		p.Design.Channel.Opening = p.Design.OpeningFor(play)
 	case p.Design.Channel.Opening < least:
 		return &hung.Impossible{Key: design.KeyChannelOpening, Bound: design.AtLeast, Limit: least,
-			Reason: "the tip gap may come to lie outside it, by the working errors of the side cord"}
+			Found: design.Found(design.OpeningUnderPlay)}
 	}
 	return nil
 }
@@ -281,11 +281,7 @@ func (b *blamed) Unwrap() error { return b.err }
 func (p *Plan) located(err error) error {
 	var no *hung.Impossible
 	if errors.As(err, &no) {
-		found := no.Reason
-		if no.Cause != nil {
-			found += " (" + no.Cause.Error() + ")"
-		}
-		return design.Faults{p.impossible(no, design.Told(found))}
+		return design.Faults{p.impossible(no, no.Finding())}
 	}
 	var wide *panel.TooWide
 	if errors.As(err, &wide) {
@@ -301,7 +297,7 @@ func (p *Plan) located(err error) error {
 		if errors.As(b.err, &a) {
 			return p.Fault(b.key, a.Found, a.Hint)
 		}
-		return p.Fault(b.key, design.Told(b.err.Error()), design.Say(design.ChangeThis))
+		return p.Fault(b.key, design.FindingOf(b.err), design.Say(design.ChangeThis))
 	}
 	return err
 }
