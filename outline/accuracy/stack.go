@@ -14,20 +14,22 @@ type Cause int
 const (
 	Marking     Cause = iota // marks on the cords lie a little off
 	Splices                  // one splice contracts more than another
-	Contraction              // all of them contract more than was taken
+	Contraction              // all of them contract more than the test pieces did
 	FirstLoad                // cords and splices set under the first load
 	Reading                  // a tape is read a little off
 	BarCut                   // a bar is cut long or short
 	Cutting                  // the cloth's cut lines lie a little off
 	Sewing                   // and its side seams
 	Rigging                  // hang lines and anchors are set a little off
+	Untested                 // all of them contract more than was taken, without a test piece
 	CauseCount               // how many there are
 )
 
 // String returns the cause's identifier, as documents for other programs have it.
 func (c Cause) String() string {
 	return [CauseCount]string{"marks on the cords", "scatter of the contraction", "contraction itself", "set under the first load",
-		"reading of the tape", "cut length of the bars", "cut of the cloth", "side seams", "hang lines and anchors"}[c]
+		"reading of the tape", "cut length of the bars", "cut of the cloth", "side seams", "hang lines and anchors",
+		"contraction that no test piece shows"}[c]
 }
 
 // MarshalText writes the cause's identifier.
@@ -78,13 +80,12 @@ type Working struct {
 	Marking float64 // of a mark on a cord or on the cloth
 	Scatter float64 // of κ from splice to splice
 	Kappa   float64 // of κ itself, in every splice alike
-	Loss    float64 // of an eye's crossing, in every eye alike
-	// Whole is the bury of eyes that show only what bury and crossing lose together, mm:
-	// where κ is larger by some amount the crossing is smaller by so much of this. 0:
-	// they are known apart.
-	Whole float64
-	Set   float64 // part by which a spliced cord grows under its first load
-	Taken Taken   // what is done about it
+	// Loss is of an eye's crossing, in every eye alike, with κ as it is; where that is
+	// larger by some amount the crossing loses less, by so much of Whole, mm.
+	Loss, Whole float64
+	Untested    bool    // there is no test piece
+	Set         float64 // part by which a spliced cord grows under its first load
+	Taken       Taken   // what is done about it
 	// Tape is of a node that is read off a tape under load, and set right, before its
 	// buries are locked: then neither marks nor contraction count. 0: none is read.
 	Tape   float64
@@ -102,14 +103,7 @@ func WorkingOf(a design.Accuracy, e cord.Estimate) Working {
 	if a.NodesRead {
 		w.Tape = max(a.Reading, leastTape)
 	}
-	if e.Pieces > 0 {
-		w.Kappa = e.Kappa.Error
-		if e.Together {
-			w.Whole = e.WholeBuried
-		} else {
-			w.Loss = e.Loss.Error
-		}
-	}
+	w.Kappa, w.Loss, w.Whole, w.Untested = e.Kappa.Error, e.LossAlone, e.Balance, e.Pieces == 0
 	return w
 }
 
@@ -184,17 +178,25 @@ func (s *stack) splices(side, leg, eye float64) {
 		s.add(Splices, p, s.w.Scatter*leg, 2)
 	}
 	// What contracts more than was taken comes out shorter.
-	s.alike(Contraction, func(o *Off) {
+	s.alike(s.contraction(), func(o *Off) {
 		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
 			o[p] = -s.w.Kappa * (side + eye - s.w.Whole)
 		}
 		o[finished.LeftSide], o[finished.RightSide] = -2*s.w.Kappa*leg, -2*s.w.Kappa*leg
 	})
-	s.alike(Contraction, func(o *Off) {
+	s.alike(s.contraction(), func(o *Off) {
 		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
 			o[p] = -s.w.Loss
 		}
 	})
+}
+
+// contraction returns the cause of what all splices have in common.
+func (s *stack) contraction() Cause {
+	if s.w.Untested {
+		return Untested
+	}
+	return Contraction
 }
 
 // loops puts in the errors of one whole loop a side: its tips between seizings, its
@@ -207,7 +209,7 @@ func (s *stack) loops(bury float64) {
 		s.add(Marking, p, s.w.Marking, 2)
 		s.add(Splices, p, s.w.Scatter*bury/2, 2)
 	}
-	s.alike(Contraction, func(o *Off) {
+	s.alike(s.contraction(), func(o *Off) {
 		o[finished.LeftSide], o[finished.RightSide] = -s.w.Kappa*bury, -s.w.Kappa*bury
 	})
 }

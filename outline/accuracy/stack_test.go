@@ -64,16 +64,24 @@ func TestStackPractice(t *testing.T) {
 	rss, _ := squares(accuracy.Stack(&s, d, sp, read), finished.HeadLeftLeg)
 	near(t, "read", rss, math.Sqrt(2*0.25), 1e-12)
 
-	e := cord.Estimate{Kappa: cord.Measured{Value: 0.16, Error: 0.004}, Loss: cord.Measured{Value: 5, Error: 1}, Scatter: 0.01, Pieces: 6}
+	e := cord.Estimate{Kappa: cord.Measured{Value: 0.16, Error: 0.004}, Loss: cord.Measured{Value: 5, Error: 1}, LossAlone: 1, Scatter: 0.01, Pieces: 6}
 	w := accuracy.WorkingOf(d.Accuracy, e)
 	rss, _ = squares(accuracy.Stack(&s, d, sp, w), finished.HeadLeftLeg)
 	bury := 180.0
 	// Whole eyes of one bury say what an eye loses, whatever its κ: only the bury in the
 	// side cord is in doubt with it.
 	together := e
-	together.Together, together.WholeBuried, together.Kappa.Error = true, 180, 0.03
+	together.LossAlone, together.Balance, together.Kappa.Error = 0, 180, 0.03
 	one, _ := squares(accuracy.Stack(&s, d, sp, accuracy.WorkingOf(d.Accuracy, together)), finished.HeadLeftLeg)
 	near(t, "whole eyes", one, math.Sqrt(2.25+2*math.Pow(0.01*180, 2)+math.Pow(0.03*180, 2)+math.Pow(0.004*820, 2)), 1e-9)
+	// Without a test piece the contraction is as much in doubt as it was stated to be.
+	causes := map[accuracy.Cause]bool{}
+	for _, c := range accuracy.Stack(&s, d, sp, accuracy.WorkingOf(d.Accuracy, cord.Estimate{Kappa: cord.Measured{Value: 0.15, Error: 0.02}})) {
+		causes[c.Cause] = true
+	}
+	if !causes[accuracy.Untested] || causes[accuracy.Contraction] {
+		t.Errorf("causes without a test piece: %v", causes)
+	}
 	near(t, "tried", rss, math.Sqrt(2.25+2*math.Pow(0.01*bury, 2)+math.Pow(0.004*2*bury, 2)+1+math.Pow(0.004*820, 2)), 1e-9)
 }
 

@@ -37,7 +37,7 @@ func (o Outcome) Halved() float64 {
 // Half returns half of what the maker's own measure for a cause is: mm, for the
 // contraction and the set a ratio.
 func (w Working) Half(c Cause) float64 {
-	return [...]float64{w.Marking, w.Scatter, w.Kappa, w.Set, w.Tape, w.Bar, w.Marking, w.Sewing, math.Max(w.Line, w.Anchor)}[c] / 2
+	return [...]float64{w.Marking, w.Scatter, w.Kappa, w.Set, w.Tape, w.Bar, w.Marking, w.Sewing, math.Max(w.Line, w.Anchor), w.Kappa}[c] / 2
 }
 
 // LevelRates returns how the bed's level changes, mm per mm, with every part, by

@@ -78,6 +78,10 @@ type Estimate struct {
 	// Together says that the pieces show only what bury and crossing lose together:
 	// Loss is as stated then, and Kappa holds with it.
 	Together bool `json:"together"`
+	// LossAlone is the error of the loss that has nothing to do with κ's, mm: where κ is
+	// larger by some amount the loss is smaller by so much of Balance, mm, besides.
+	LossAlone float64 `json:"-"`
+	Balance   float64 `json:"-"`
 	// Whole is what an eye loses over WholeBuried mm of bury, the mean of the whole
 	// eyes that were tried. It is as sure as the pieces are, Together or not. Zero
 	// where no whole eye was tried.
@@ -99,7 +103,7 @@ func EstimateOf(pieces []TestPiece, s Stated) (Estimate, error) {
 		}
 	}
 	doubt := max(s.Loss, leastDoubt)
-	e := Estimate{Kappa: Measured{s.Kappa, s.Scatter}, Loss: Measured{s.Loss, doubt}, Scatter: s.Scatter, Pieces: len(pieces)}
+	e := Estimate{Kappa: Measured{s.Kappa, s.Scatter}, Loss: Measured{s.Loss, doubt}, LossAlone: doubt, Scatter: s.Scatter, Pieces: len(pieces)}
 	if len(pieces) == 0 {
 		return e, nil
 	}
@@ -111,6 +115,9 @@ func EstimateOf(pieces []TestPiece, s Stated) (Estimate, error) {
 	}
 	e.read(pieces, s, e.Scatter)
 	e.whole(pieces, s)
+	if e.Together {
+		e.LossAlone, e.Balance = 0, e.WholeBuried
+	}
 	return e, nil
 }
 
@@ -194,15 +201,19 @@ func (e *Estimate) read(pieces []TestPiece, s Stated, scatter float64) bool {
 	}
 	doubt := max(s.Loss, leastDoubt)
 	e.Kappa, e.Loss, e.Together = Measured{s.Kappa, s.Scatter}, Measured{s.Loss, doubt}, false
+	e.LossAlone, e.Balance = doubt, 0
 	if n.bb == 0 {
 		if n.cc > 0 {
 			e.Loss = Measured{n.cy / n.cc, 1 / math.Sqrt(n.cc)}
+			e.LossAlone = e.Loss.Error
 		}
 		return false
 	}
 	held := n.held(s.Loss, doubt)
 	if kappa, loss, ok := n.both(); ok && kappa.Error <= held.Error {
 		e.Kappa, e.Loss = kappa, loss
+		// k = (Σcy − κ Σbc)/Σcc by the second equation.
+		e.LossAlone, e.Balance = 1/math.Sqrt(n.cc), n.bc/n.cc
 		return true
 	}
 	e.Kappa, e.Together = held, n.bc > 0

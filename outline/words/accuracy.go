@@ -90,6 +90,7 @@ func englishAccuracy() Accuracy {
 			accuracy.BarCut:      "cut the bars to half of that",
 			accuracy.Cutting:     "mark the cloth to half of that",
 			accuracy.Sewing:      "sew the side seams to half of that",
+			accuracy.Untested:    "make five test pieces and give their lengths",
 			accuracy.Rigging:     "set hang lines and anchors to half of that",
 		},
 		Parts: identified(finished.Parts),
