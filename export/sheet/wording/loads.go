@@ -105,8 +105,8 @@ func englishGuests() Guests {
 		Least:  "%s: least margin: %s, %s times the load (%s needed)",
 		AtMost: "%s: least margin of what is known: %s, at most %s times the load (%s needed)",
 		Unmet:  "%s: not met: %s carries %s times the load (%s needed)", Unknown: "%s: no margin is known",
-		How: "head above foot is the bed bottom at the head bar less that at the foot bar, sag that of mid-bay below both, height that " +
-			"of mid-bay; across it lies level, for one in the middle; hang lines and anchors stay as they were set for the sleeper",
+		How: "head above foot is the bed bottom at the head bar less that at the foot bar. Sag is that of mid-bay below both. " +
+			"Across, the bed lies level under one in the middle. Hang lines and anchors stay as they were set for the sleeper",
 	}
 }
 
