@@ -6,11 +6,14 @@ import (
 	"strings"
 
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/margin"
+	"slingloft/outline/words"
 )
 
 func hangingTasks() []task {
@@ -66,6 +69,14 @@ func (b build) anchorFacts(s *sheet.Step) {
 	}
 	s.Add(say.Strap, fmt.Sprintf(say.AtLeast, b.Proof.Strap))
 	insert(s, 2, set)
+	if b.Margins == nil {
+		return
+	}
+	for _, l := range b.Margins.Leasts {
+		if l.Thing == margin.HookThing {
+			s.Add(given.Capital(b.Say.Names.Margins.Least.Things[l.Thing]), fmt.Sprintf(say.AtLeast, words.Strength(l.Value, l.Unit, b.Style)))
+		}
+	}
 }
 
 // wait is how long the proof load lies, minutes: shop practice, no source.

@@ -55,7 +55,7 @@ func (b build) trialFacts(s *sheet.Step) {
 
 func (b build) cordFacts(s *sheet.Step) {
 	for _, c := range b.Cords.Cords {
-		s.Check(b.CordName(c), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
+		s.Add(b.CordName(c), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
 	}
 }
 

@@ -29,25 +29,37 @@ const (
 	leaf    = 1.0 // between the parts of a step
 )
 
-// ticks sets things to tick off below each other, each with a box.
+// ticks sets things to tick off in two columns, some at a time, so that a page may end
+// between: the second column goes on from the first.
 func (p *writer) ticks(ticks sheet.Ticks) []item {
+	const wide, some = (content - gap) / 2, 10
 	var out []item
-	for i, t := range ticks {
-		name := fmt.Sprintf("%d %s", t.No, t.Text)
-		note := wrap(body, t.Note, content-indent-6)
-		h := head.lead() + body.lead()*float64(len(note))
-		if i < len(ticks)-1 {
-			h -= below - 1.4 // they stand closer than rows of other things
+	for from := 0; from < len(ticks); from += some {
+		var all []item
+		for _, t := range ticks[from:min(from+some, len(ticks))] {
+			all = append(all, p.tick(t, wide))
 		}
-		out = append(out, item{content, h, func(x, y float64) {
-			p.square(x, y+0.4)
-			p.write(head, x+indent-2, y+head.mm(), name)
-			quiet := body
-			quiet.ink = picture.Quiet
-			p.lines(quiet, note).draw(x+indent-2, y+head.lead())
+		half := (len(all) + 1) / 2
+		left, right := stack(wide, all[:half]...), stack(wide, all[half:]...)
+		out = append(out, item{content, max(left.h, right.h) - below + 1, func(x, y float64) {
+			left.draw(x, y)
+			right.draw(x+wide+gap, y)
 		}})
 	}
 	return out
+}
+
+// tick sets one thing to tick off behind its box.
+func (p *writer) tick(t sheet.Tick, wide float64) item {
+	const inset = indent - 2
+	quiet := body
+	quiet.ink = picture.Quiet
+	name, note := wrap(head, fmt.Sprintf("%d %s", t.No, t.Text), wide-inset), wrap(body, t.Note, wide-inset)
+	text := stack(wide-inset, p.lines(head, name), p.lines(quiet, note))
+	return item{wide, text.h + 1.4, func(x, y float64) {
+		p.square(x, y+0.4)
+		text.draw(x+inset, y)
+	}}
 }
 
 // square draws a box to tick.

@@ -79,7 +79,7 @@ func englishHanging() map[Task]Step {
 			"Use no brick pillar and no other masonry that stands by itself.",
 			"Turn an eyebolt into the line of its pull.",
 			"Use a wide strap round a tree.",
-		}, "Both lines will pull at the stated angles, and each anchor holds more than its line pulls."},
+		}, "The hang lines will rise at the stated angles, and every hook, strap and support has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
 			"Hang it low, over soft ground.",
 			"Turn the bars until no cord is twisted.",
@@ -94,7 +94,7 @@ func englishHanging() map[Task]Step {
 			"Unload it, and look at every splice, seam, tip and anchor.",
 		}, "Nothing has slipped, torn or bent. If anything has, mend it and prove it again."},
 		LieIn: {"Lie in it", []string{
-			"Somebody stands beside you.",
+			"Hang it at its height again, with somebody beside you.",
 			"Press on it with both hands at mid-bay.",
 			"Sit down at mid-bay, then lie down.",
 			"Let the other one measure the distances below.",

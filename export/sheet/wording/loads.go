@@ -38,7 +38,7 @@ func englishLoads() Loads {
 		Governs:       "What loads each part most",
 		GovernColumns: [7]string{"part", "when", "load", "capacity", "times the load", "needed", "verdict"},
 		Least:         "Least strengths to buy, by the data sheet",
-		LeastColumns: [8]string{"for", "strength", "where it is knotted", "load", "required", "part counted on", "most loaded",
+		LeastColumns: [8]string{"for", "strength", "where it is knotted", "load", "needed", "part counted on", "most loaded",
 			"the design gives"},
 		States:       "The made bed in every state; loads at rest, of the side and the end that carry more",
 		StateColumns: [10]string{"state", "weight at", "aside", "hang lines", "legs", "side cord", "bars", "cloth", "turn", "fuller cord"},

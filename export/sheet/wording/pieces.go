@@ -58,7 +58,7 @@ func englishPieces() Pieces {
 			piece.AtDip:         "dip of the top edge",
 		},
 		AnyWay: "any way", SameWay: "warp along the arrow, all pieces the same way", EitherWay: "warp along the arrow, either end first",
-		Checks:    "%s: measure these on the marked finished line before cutting",
+		Checks:    "%s: measure these on the marked net line before cutting",
 		FromTo:    "from and to",
 		Templates: "Stiff templates and gauges, from %s",
 		Template:  "template", Number: "number", Along: "along, %s", Wide: "across, %s",
@@ -113,7 +113,7 @@ type Offsets struct {
 func englishOffsets() Offsets {
 	return Offsets{
 		Title: "Offsets tables",
-		How: "To mark a curve of the finished line by hand: strike a straight line between its two ends, set off the distances " +
+		How: "To mark a curve of the net line by hand: strike a straight line between its two ends, set off the distances " +
 			"along it, and from each the offset square to it; a batten through the points gives the curve. The last column is " +
 			"the way along the curve, to prove it with a tape.",
 		Caption: "%s: chord %s, along the curve %s; columns in %s",
@@ -137,7 +137,7 @@ type Seams struct {
 func englishSeams() Seams {
 	return Seams{
 		Title: "Seam walk",
-		How: "Both edges of every seam, measured along the finished line. Planned ease is what the two change against each other " +
+		How: "Both edges of every seam, measured along the net line. Planned ease is what the two change against each other " +
 			"when the cloth shears to its hung shape; it is spread between the notches. What remains has to stay within the tolerance.",
 		Caption: "Seams, in %s; a and b are the two pieces",
 		Columns: [9]string{"seam", "flat a", "flat b", "hung a", "hung b", "ease", "per 100", "remains", "allowed"},
