@@ -3,6 +3,7 @@ package export
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export/lettering"
 	"slingloft/outline/geom"
@@ -43,18 +44,18 @@ func (d Drawing) InFields(f Fields) ([]Drawing, error) {
 	if d.Width <= f.Reach+noise || d.from == nil {
 		return []Drawing{d}, nil
 	}
-	s := *d.from
+	s, end := *d.from, d.end()
 	u := s.Frame.unit()
 	w := wasteOf(s, wasteClear*u)
 	spans, matches := []Span{{Low: math.Inf(-1), High: math.Inf(1)}}, [][]Match{nil}
 	var crosses []piece.Line
-	for spans[len(spans)-1].From+f.Reach < d.Width-noise {
+	for spans[len(spans)-1].From+f.Reach < end {
 		n := len(spans)
 		at, err := w.pair(d, f, spans[n-1].From, u)
 		if err != nil {
 			return nil, err
 		}
-		from := f.next(d.Width, math.Min(at[0].Min.X, at[1].Min.X)-wasteClear*u)
+		from := f.next(end, math.Min(at[0].Min.X, at[1].Min.X)-wasteClear*u)
 		var match []Match
 		for i, box := range at {
 			m := Match{fmt.Sprintf("%d%c", n, 'A'+i), box.Min.Plus(geom.Pt(matchArm*u, matchArm*u))}
@@ -67,8 +68,22 @@ func (d Drawing) InFields(f Fields) ([]Drawing, error) {
 		spans, matches = append(spans, Span{from, seam, math.Inf(1)}), append(matches, match)
 	}
 	d, err := Compose(s)
+	reach := spans[len(spans)-1].From + f.Reach
+	d.Lines = slices.DeleteFunc(d.Lines, func(l piece.Line) bool { return l.Owner.Copy == 0 && l.Points.Bounds().Max.X > reach })
 	d.Lines = append(d.Lines, crosses...)
 	return d.each(f, spans, matches), err
+}
+
+// end returns how far along the drawing's x the last field has to reach: over all pieces
+// and what a cut takes beside them, but not over what is left of the stock.
+func (d Drawing) end() float64 {
+	end := 0.0
+	for _, l := range d.Lines {
+		if l.Owner.Copy > 0 {
+			end = math.Max(end, l.Points.Bounds().Max.X)
+		}
+	}
+	return math.Min(end+wasteClear*d.from.Frame.unit(), d.Width-noise)
 }
 
 // next returns where the field begins that has room for crosses at x and reaches to the

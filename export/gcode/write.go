@@ -162,7 +162,7 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	s := w.settings
 	w.wrapped("slingloft", d.Title)
 	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
-	w.comment("zero " + o.Axes.Origin.String() + " of the stock")
+	w.comment("zero " + o.Axes.Origin.String() + zeroOn(d))
 	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
 	if d.Field != nil {
 		w.remark(o.Note(s.ofField(d.Field)))
@@ -185,6 +185,14 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	if s.Tool != design.Laser {
 		w.line("G0 Z%s", w.length(s.Safe))
 	}
+}
+
+// zeroOn names what the zero lies on.
+func zeroOn(d export.Drawing) string {
+	if d.Field != nil {
+		return " of the field"
+	}
+	return " of the stock"
 }
 
 // way returns the box around all moves.

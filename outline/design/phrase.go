@@ -138,6 +138,7 @@ const (
 	WriteSeconds
 	MoreOrNoCloth
 	MoreOrFields
+	MoreOrFieldsAlone
 	StripWouldDo
 	MoreOrNoBoards
 

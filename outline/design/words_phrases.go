@@ -108,9 +108,10 @@ func englishPhrases() map[PhraseKind]string {
 		WriteSeconds:   "write %[1]s = … under [machine], in seconds, with a value tried on scrap",
 		MoreOrFields: `%[1]s or more would do; fields = true under [machine] cuts it field by field; ` +
 			`for = "board" under [machine], or --only templates, leaves the cloth out`,
-		StripWouldDo:   "%[1]s or more would do, free along both selvedges, or a wider gap under [cloth]",
-		MoreOrNoCloth:  `%[1]s or more would do; for = "board" under [machine], or --only templates, leaves the cloth out`,
-		MoreOrNoBoards: `%[1]s or more would do; for = "cloth" under [machine], or --only cloth, leaves the templates out`,
+		MoreOrFieldsAlone: "%[1]s or more would do; fields = true under [machine] cuts it field by field",
+		StripWouldDo:      "%[1]s or more would do, free along both selvedges, or a wider gap under [cloth]",
+		MoreOrNoCloth:     `%[1]s or more would do; for = "board" under [machine], or --only templates, leaves the cloth out`,
+		MoreOrNoBoards:    `%[1]s or more would do; for = "cloth" under [machine], or --only cloth, leaves the templates out`,
 
 		ShelfHolds:   "a shelf holds %[1]s, each as [kind.name]",
 		WriteEntry:   "write [%[1]s.name] and its keys below, with a name of your own",

@@ -14,7 +14,8 @@ var folders = flag.Int("folders", 3, "how many untouched folders are proved, of 
 // Folders that nobody touched agree, of every format, scale, paper and machine.
 func TestUntouchedFoldersAgree(t *testing.T) {
 	small := filepath.Join("..", "..", "..", "testdata", "design", "small.toml")
-	machines := []string{"", machineOf("laser", ""), machineOf("router", "cutter = \"3 mm\"\nlead = \"4 mm\"\nplunge = \"300 mm/min\"\nsafe_height = \"5 mm\"\nspin_up = 2\nthrough = \"0.5 mm\"\ntabs = 2\ntab_width = \"3 mm\"\ntab_height = \"1 mm\""),
+	machines := []string{"", machineOf("laser", ""), machineOf("router", "for = \"board\"\ncutter = \"3 mm\"\nlead = \"4 mm\"\nplunge = \"300 mm/min\"\nsafe_height = \"5 mm\"\nspin_up = 2\nthrough = \"0.5 mm\"\ntabs = 2\ntab_width = \"3 mm\"\ntab_height = \"1 mm\""),
+		machineOf("laser", "fields = true\nwidth = \"900 mm\"\nkerf = \"0.2 mm\""),
 		machineOf("laser", "x_left = true\nswap_axes = true\norigin = \"lower-right\"\narcs = \"0.02 mm\"\nthin = \"0.02 mm\"")}
 	formats := []string{"svg,dxf", "pdf,png", "hpgl,pattern", "gcode", "svg,dxf,pdf,hpgl,png,pattern"}
 	scales := []string{"1:1", "1:5"}

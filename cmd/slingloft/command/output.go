@@ -233,11 +233,16 @@ func (o output) lacks(err error, s piece.Stock) gcode.UnsetError {
 // tooFar says what would do where a machine does not reach over a sheet.
 func (o output) tooFar(e *export.ReachError, s piece.Stock) gcode.UnsetError {
 	hint := design.MoreOrNoCloth
-	switch {
+	divided := e.Wide() && !e.High() && !o.machine.Fields && s == piece.Cloth
+	switch alone := o.machine.For != design.ForBoth; {
+	case divided && alone:
+		hint = design.MoreOrFieldsAlone
+	case divided:
+		hint = design.MoreOrFields
+	case alone:
+		hint = design.MoreWouldDo
 	case s == piece.Board:
 		hint = design.MoreOrNoBoards
-	case e.Wide() && !e.High() && !o.machine.Fields:
-		hint = design.MoreOrFields
 	}
 	var out gcode.UnsetError
 	side := func(too bool, key design.Key, found design.Rule, need, has float64) {
