@@ -58,9 +58,9 @@ func (b bed) letterParts(p *picture.Picture, at func(x, z float64) geom.Point) {
 		at   geom.Point
 		off  geom.Point
 	}{
-		{wording.AnchorName, anchor.Plus(geom.Pt(0, -4)), geom.Pt(2, -6)},
+		{wording.AnchorName, anchor.Plus(geom.Pt(0, -4)), geom.Pt(-1, -6)},
 		{wording.HangLineName, anchor.Towards(apex, 0.6), geom.Pt(12, 6)},
-		{wording.ApexName, apex, geom.Pt(-4, -9)},
+		{wording.ApexName, apex, geom.Pt(7, -9)},
 		{wording.LegName, apex.Towards(at(corner.X, corner.Z), 0.5), geom.Pt(11, 8)},
 		{wording.BarName, cord(-s), geom.Pt(9, 9)},
 		{wording.GapName, cord(s), geom.Pt(-10, 10)},
