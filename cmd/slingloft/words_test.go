@@ -212,7 +212,7 @@ var worded = map[string][]string{
 		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "seams", "charts", "assumptions", "sources",
 		"cut-list", "ticks", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
-		"cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
+		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
 		"summary", "ends", "place", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
 		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
 		"seam-walk", "seam-%d-parts", "departures",

@@ -105,6 +105,9 @@ func (b build) rests(l piece.Lie) []string {
 	switch len(ends) {
 	case 0:
 	case 1:
+		if l.For == piece.TailBoard { // it is what draws the bar line
+			return append(out, say.EndTail)
+		}
 		out = append(out, fmt.Sprintf(say.End, say.Seen[ends[0].On]))
 	default:
 		out = append(out, fmt.Sprintf(say.EndsOn, b.Both(say.Seen[ends[0].On], say.Seen[ends[1].On])))

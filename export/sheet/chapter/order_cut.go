@@ -26,7 +26,10 @@ func (b build) lineFacts(s *sheet.Step) {
 			s.Add(b.ofEnd(say.BarFromCut, hung.Head), b.Cloth(at(bars[hung.Head][0]).X))
 			s.Add(b.ofEnd(say.BarFromCut, hung.Foot), b.Cloth(at(bars[hung.Foot][0]).X))
 		case p.Kind == piece.Cap:
-			s.Add(fmt.Sprintf(say.CapCentre, p.Title), b.Cloth(at(geom.Pt(0, 0)).X))
+			seam, top := at(geom.Pt(0, 0)), at(b.capTop(p))
+			s.Add(fmt.Sprintf(say.CapCentre, p.Title), b.Cloth(seam.X))
+			s.Add(fmt.Sprintf(say.CapSeam, p.Title), b.Cloth(seam.Y))
+			s.Add(fmt.Sprintf(say.CapTop, p.Title), b.Cloth(top.Y))
 		}
 	}
 	for _, j := range b.Sewn.Joins {
@@ -36,6 +39,19 @@ func (b build) lineFacts(s *sheet.Step) {
 		s.Do = append(s.Do, say.JoinedLines)
 	}
 	s.Check(say.BarToBar, b.Cloth(bars[hung.Foot][0].X-bars[hung.Head][0].X))
+}
+
+// capTop returns the middle of a cap's top edge, in its own coordinates; that of its seam
+// is their zero.
+func (b build) capTop(p piece.Piece) geom.Point {
+	for _, e := range hung.Ends() {
+		if top := b.Sewn.CapTops[e]; p.ID == "cap-"+e.String() && len(top) > 1 {
+			arc := geom.NewArc(top)
+			at, _ := arc.At(arc.Length() / 2)
+			return at
+		}
+	}
+	return geom.Point{}
 }
 
 // onRoll returns the pieces of cloth where they lie on the roll, if they are laid.

@@ -21,6 +21,7 @@ type Boards struct {
 	On       string // the straight edge: what it lies on
 	Beside   string // distance, what it lies beside
 	End      string // what the end lies on
+	EndTail  string // likewise of a tail, which draws the bar line
 	EndsOn   string // what both ends lie on
 	Edge     string // that its edge is the finished line
 	Up, Over string // what it gives: lettered face up, turned over
@@ -61,6 +62,7 @@ func englishBoards() Boards {
 		On:       "Lay its straight edge on %s.",
 		Beside:   "Lay its straight edge %s outside %s, parallel to it.",
 		End:      "Push it along until its end lies on %s.",
+		EndTail:  "Push it along until its bar line begins at the mark on the centre line.",
 		EndsOn:   "Push it along until its ends lie on %s.",
 		Edge:     "Draw along its curve: that is the net line, and the allowance comes on outside it.",
 		Up:       "With its lettered face up it gives %s.",

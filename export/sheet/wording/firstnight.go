@@ -101,7 +101,7 @@ func englishHanging() map[Task]Step {
 		}, "You lie level, and the distances read about as stated."},
 		MeasureTips: {"Measure the four bar tips", []string{
 			"Lay a dead weight on the centre line, and mark where it lies.",
-			"Read the heights of the four bar tips over one level.",
+			"Read the heights of the four bar tips over the ground, or over one level line.",
 			"Turn the weight by half a turn on the spot, and read them again.",
 			"Take the mean of both readings of each tip.",
 		}, "You have four heights, over one level."},

@@ -57,9 +57,9 @@ type Accuracy struct {
 func englishAccuracy() Accuracy {
 	return Accuracy{
 		Lengths:       "How far each spliced cord may be off, from node to node, in %s",
-		LengthColumns: [5]string{"cord", "length", "permanent first-load stretch", "worst case", "root of squares"},
+		LengthColumns: [5]string{"cord", "length", "permanent first-load stretch", "worst case", "root sum square"},
 		Level:         "What that does to the bed's level, in %s",
-		LevelColumns:  [4]string{"departure", "worst case", "root of squares", "allowed"},
+		LevelColumns:  [4]string{"departure", "worst case", "root sum square", "allowed"},
 	}
 }
 

@@ -12,6 +12,7 @@ type Order struct {
 	CentreUp                          string // where the centre line lies on the roll
 	BarFromCut                        string // end
 	CapCentre                         string // cap
+	CapSeam, CapTop                   string // cap
 	JoinAside                         string // rim
 	JoinedLines                       string // what else holds of panels
 	MarkStrips, MarkFacings, MarkCaps string // what else is marked by hand
@@ -64,6 +65,8 @@ func englishOrder() Order {
 		CentreUp:    "centre line, from the lower selvedge",
 		BarFromCut:  "%s bar line, from the cut end of the roll",
 		CapCentre:   "%s, its centre line from the cut end",
+		CapSeam:     "%s, middle of its seam, from the lower selvedge",
+		CapTop:      "%s, middle of its top edge, from the lower selvedge",
 		JoinAside:   "net line of the %s, from the centre line",
 		JoinedLines: "On a panel without the centre line, measure from the net line of its join instead.",
 

@@ -84,7 +84,7 @@ type Summary struct {
 
 func englishSummary() Summary {
 	return Summary{
-		Caption:    "The bed in short",
+		Caption:    "The bed at a glance",
 		Columns:    [2]string{"measure", "value"},
 		Span:       "span between the bars",
 		Bars:       "bars, head and foot, between cord centres",
