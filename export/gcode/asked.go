@@ -105,7 +105,8 @@ func (s Settings) sort(d export.Drawing) sorted {
 		if a == unset && export.Through(l.Work) {
 			out.uncut = append(out.uncut, l.Work)
 		}
-		out.caught = out.caught || a == done && s.Of.Stock == piece.Cloth && (export.Slit(l) || !export.Through(l.Work)) && s.Tool != design.Pen
+		marked := export.Slit(l) || !export.Through(l.Work) && l.Work != piece.Register // which lies in the waste
+		out.caught = out.caught || a == done && s.Of.Stock == piece.Cloth && marked && s.Tool != design.Pen
 	}
 	for _, l := range d.Lines {
 		note(l)
@@ -199,7 +200,7 @@ func (s Settings) ofField(f *export.Field) export.Note {
 
 // caution warns of what is done to cloth beside its cutting.
 func (s Settings) caution(all sorted) export.Note {
-	works := slices.DeleteFunc(slices.Clone(all.works[done]), export.Through)
+	works := slices.DeleteFunc(slices.Clone(all.works[done]), func(w piece.Work) bool { return export.Through(w) || w == piece.Register })
 	var what any = works
 	if slits := all.slits[done]; slits && len(works) == 0 {
 		what = export.Tell(export.SlitsAlone)

@@ -118,9 +118,9 @@ func noComb(d design.Design, stock piece.Stock, thickness float64) []told {
 func (t trial) hints(d design.Design) []told {
 	bar := func(mm float64) string {
 		if t.Inches {
-			return strconv.FormatFloat(mm/quantity.Inch, 'f', -1, 64) + " in"
+			return strconv.FormatFloat(mm/quantity.Inch, 'g', 6, 64) + " in"
 		}
-		return strconv.FormatFloat(mm, 'f', -1, 64) + " mm"
+		return strconv.FormatFloat(mm, 'g', 6, 64) + " mm"
 	}
 	out := []told{{what: MeasureBars}}
 	if t.Cut {

@@ -299,7 +299,7 @@ func englishMade() map[Message]string {
 		MeasureBars: "measure the long bars and write under [machine] what they measure, in place of these:",
 		MeasureCut: "the machine only cuts %[1]q: the bars are the edges of a rectangle that is cut on its lines; measure it, add one width of the cut, " +
 			"and write under [machine], in place of these:",
-		MeasureFlat:     "let the cloth lie flat and slack while it is measured, or try the machine on paper or card",
+		MeasureFlat:     "paper or card in place of the cloth will do, and saves it; cloth lies flat and slack while it is measured",
 		CalibrationLine: `calibration_%[1]s = { drawn = %[2]q, measured = %[2]q }`,
 		CutComb: "cut the comb from the board that was measured and push that board's edge into its slots: " +
 			"the number at the slot that fits is the kerf; write it under [machine], as in kerf = %q",
