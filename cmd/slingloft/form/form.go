@@ -46,6 +46,7 @@ type list struct {
 	Title  string
 	Doc    string
 	Fields []field
+	Brings bool // files can be brought in
 }
 
 // field is one key as the form shows it.
@@ -62,11 +63,22 @@ func New(say Words) (Page, error) {
 	}
 	css := page.Style() + style
 	var b bytes.Buffer
-	err = t.Execute(&b, map[string]any{"Say": say, "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(),
+	err = t.Execute(&b, map[string]any{"Say": say, "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),
 		"Style": template.CSS(css), "Script": template.JS(script)})
 	policy := "default-src 'none'; script-src " + hash(script) + "; style-src " + hash(css) +
 		"; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 	return Page{b.Bytes(), policy}, err
+}
+
+// keys returns every key that stands once in a design.
+func keys() []design.Key {
+	var out []design.Key
+	for _, f := range design.Fields(false) {
+		if f.List == "" {
+			out = append(out, f.Key)
+		}
+	}
+	return out
 }
 
 // hash returns what lets a browser take a text for its own.
@@ -103,7 +115,7 @@ func groupsOf(say Words) []group {
 	}
 	for _, l := range design.Lists() {
 		g := &out[groupOf(l.Key)]
-		lists[l.Key].Doc = l.Meaning
+		lists[l.Key].Doc, lists[l.Key].Brings = l.Meaning, l.Key == design.KeyExtra
 		g.Lists = append(g.Lists, *lists[l.Key])
 	}
 	return out

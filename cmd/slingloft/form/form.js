@@ -223,6 +223,36 @@
     document.body.dataset.drawn = drawn;
   };
 
+  // ---- side by side --------------------------------------------------------
+
+  const summary = (html) => {
+    const page = new DOMParser().parseFromString(html, "text/html"), out = new Map();
+    const verdict = page.querySelector(".verdict");
+    if (verdict) out.set(" ", verdict.textContent.trim());
+    for (const table of page.querySelectorAll("#summary, #ends")) {
+      for (const row of table.querySelectorAll("tbody tr")) out.set(row.cells[0].textContent, [...row.cells].slice(1).map((c) => c.textContent).join(" / "));
+    }
+    return out;
+  };
+  get("compare-form").addEventListener("submit", async (e) => {
+    e.preventDefault();
+    const values = get("compare-values").value.split(";").map((v) => v.trim()).filter(Boolean);
+    const texts = get("compare-file").files.length ? [await get("compare-file").files[0].text()] : [];
+    try {
+      await flush();
+      const { now } = await (await ask("sheet")).json();
+      const list = [{ name: say("now"), sheet: now }, ...(await (await ask("compare", { field: get("compare-key").value, values, texts })).json() || [])];
+      const maps = list.map((c) => (c.sheet ? summary(c.sheet) : new Map([[" ", c.fault]])));
+      const table = make("table"), head = table.createTHead().insertRow(), body = table.createTBody();
+      for (const name of [say("measure"), ...list.map((c) => c.name)]) head.append(make("th", name, { scope: "col" }));
+      for (const name of new Set(maps.flatMap((m) => [...m.keys()]))) {
+        const row = body.insertRow();
+        for (const c of [name, ...maps.map((m) => m.get(name) || "")]) row.insertCell().textContent = c;
+      }
+      get("compared").replaceChildren(table);
+    } catch (err) { get("compared").replaceChildren(make("p", err.message)); }
+  });
+
   // ---- the hammock in space -----------------------------------------------
 
   let model = null, yaw = -0.6, pitch = 0.35, waiting = false;
@@ -389,14 +419,22 @@
       get("files-wrong").textContent = say("made");
     } catch (err) { get("files-wrong").textContent = err.message; }
   });
-  const prove = async (list) => {
+  const packed = (list) => {
     const heads = [], bodies = [];
     for (const f of list) { heads.push({ name: f.name, size: f.size }); bodies.push(f); }
+    return new Blob([JSON.stringify(heads) + "\n", ...bodies]);
+  };
+  get("bring").addEventListener("change", async (e) => {
+    const answer = await send("bring", packed(e.target.files), "application/octet-stream").catch(() => null);
+    get("bring-wrong").textContent = !answer ? say("away") : answer.ok ? "" : await answer.text();
+    e.target.value = "";
+  });
+  const prove = async (list) => {
     const out = get("proved");
     out.hidden = false;
     out.textContent = "…";
     try {
-      const answer = await send("prove", new Blob([JSON.stringify(heads) + "\n", ...bodies]), "application/octet-stream");
+      const answer = await send("prove", packed(list), "application/octet-stream");
       out.textContent = await answer.text();
     } catch (e) { out.textContent = say("away"); }
   };

@@ -8,6 +8,9 @@ type Words struct {
 	Lists  map[design.Key]string // one element of each
 	Said   map[string]string     // by the script, under its names for them
 
+	Shop, Materials, Bring                                       string
+	Compare, CompareKey, CompareValues, CompareHint, CompareFile string
+
 	Title, Opening, ToSheet, Form, Bar, Save               string
 	Undo, Redo, Files, Text, UseText, More                 string
 	Add, Drop, Faults, FileName, FileNameHint, Cancel      string
@@ -43,7 +46,11 @@ func English() Words {
 		Shape: "The hammock in space", Turn: "Drag it to turn it, or use the buttons or arrow keys.", TurnLeft: "Turn left", TurnRight: "Turn right", TiltUp: "Tilt up", TiltDown: "Tilt down",
 		Cut: "Cloth and templates to cut from", BuildSheet: "Build sheet, web page", SheetPDF: "Build sheet, PDF", AllFigures: "All figures, JSON", Calibrate: "Calibration sheet",
 		Paper: "Paper", Slide: "Slide",
+		Shop: "Shop pages, PDF", Materials: "What to buy, CSV", Bring: "Bring in SVG or DXF files",
+		Compare: "Compare side by side", CompareKey: "Key", CompareValues: "Values of it",
+		CompareHint: "With semicolons between them, such as 850 mm; 900 mm; 950 mm.", CompareFile: "Another design",
 		Said: map[string]string{
+			"measure": "measure", "now": "as it stands",
 			"saved": "Saved in {file}.", "unsaved": "Not saved yet.", "builtin": "The built-in design. Save gives it a file of your own.",
 			"ask": "Nothing stands here yet.", "drawing": "Drawing …", "laying": "The pieces are being laid …",
 			"one": "One thing is wrong.", "many": "{n} things are wrong.", "last": "The drawing is that of the last sound design.",

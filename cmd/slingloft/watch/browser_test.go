@@ -84,11 +84,6 @@ func TestPage(t *testing.T) {
 	enter(p, "template.letter", "3 km")
 	p.Until(`document.querySelector('[name="template.letter"]').getAttribute("aria-invalid") === "true" && document.querySelector("#k-template-letter-fault button")`)
 	p.Shot("desk-fault")
-	browsertest.Eval[bool](p, `(document.getElementById("sheet").hidden = true)`) // has its own test
-	for _, w := range append(p.Axe(), p.Axe("wcag22aa")...) {
-		t.Error(w)
-	}
-	browsertest.Eval[bool](p, `(document.getElementById("sheet").hidden = false, true)`)
 	click(p, "#k-template-letter-fault button")
 	p.Until(`!document.querySelector('[aria-invalid]')`)
 
@@ -99,6 +94,23 @@ func TestPage(t *testing.T) {
 	p.Until(`document.querySelector('[name="guest.1.mass"]')`)
 	click(p, `[data-list="guest"] .element:nth-of-type(2) .drop`)
 	p.Until(`!document.querySelector('[name="guest.1.mass"]')`)
+
+	// Values stand side by side.
+	click(p, `[data-list="guest"] .drop`)
+	p.Until(`document.body.dataset.faults === "0"`)
+	browsertest.Eval[bool](p, `(document.getElementById("compare").open = true, document.getElementById("compare-values").value = "850 mm; 900 mm", document.getElementById("compare-go").click(), true)`)
+	p.Until(`document.querySelectorAll("#compared th").length === 4 && document.querySelectorAll("#compared tbody tr").length > 5`)
+
+	// A slider carries the shape along; while it moves only the shape follows.
+	browsertest.Eval[bool](p, `(document.querySelector('[name="bed.span"]').dispatchEvent(new FocusEvent("focusin", {bubbles: true})))`)
+	p.Until(`!document.getElementById("slide-box").hidden`)
+	browsertest.Eval[bool](p, `(() => { const s = document.getElementById("slide"); window.began = performance.now(); window.first = Number(document.body.dataset.frames);
+		let n = 0; const step = () => { s.value = 1500 + n; s.dispatchEvent(new Event("input", {bubbles: true})); if (++n < 40) setTimeout(step, 25); else window.slid = true; }; step(); return true })()`)
+	p.Until(`window.slid`)
+	t.Logf("%.1f pictures a second while a slider moves", browsertest.Eval[float64](p, `(Number(document.body.dataset.frames) - window.first) * 1000 / (performance.now() - window.began)`))
+	if got := browsertest.Eval[string](p, `document.getElementById("status").textContent`); got == "" {
+		t.Error("no status")
+	}
 
 	// The hammock turns by buttons and keys.
 	frames := browsertest.Eval[int](p, `Number(document.body.dataset.frames)`)
@@ -113,6 +125,12 @@ func TestPage(t *testing.T) {
 	p.Resize(1280, 900)
 	p.Shot("desk-dark")
 	p.Quiet()
+	enter(p, "template.letter", "3 km")
+	p.Until(`document.querySelector("#k-template-letter-fault button")`)
+	browsertest.Eval[bool](p, `(document.getElementById("sheet").hidden = true)`) // has its own test
+	for _, w := range append(p.Axe(), p.Axe("wcag22aa")...) {
+		t.Error(w)
+	}
 }
 
 // TestConflict changes the file while the page has changes of its own: nothing is lost.

@@ -85,7 +85,7 @@ func (f *file) Save(data []byte, digest string) error {
 
 // Create implements [desk.Store].
 func (f *file) Create(name string, data []byte) error {
-	name, err := cleaned(name)
+	name, err := cleaned(strings.TrimSuffix(strings.TrimSpace(name), ".toml"), ".toml")
 	if err != nil {
 		return err
 	}
@@ -102,11 +102,9 @@ func (f *file) Create(name string, data []byte) error {
 	return nil
 }
 
-// cleaned returns a flat name for a design of its own: letters, digits, - and _ of ASCII,
-// and .toml.
-func cleaned(name string) (string, error) {
+// cleaned returns a flat name for a file: letters, digits, - and _ of ASCII, and an ending.
+func cleaned(name, ending string) (string, error) {
 	const longest = 60
-	name = strings.TrimSuffix(strings.TrimSpace(name), ".toml")
 	name = strings.Map(func(c rune) rune {
 		switch {
 		case c >= 'a' && c <= 'z', c >= 'A' && c <= 'Z', c >= '0' && c <= '9', c == '-', c == '_':
@@ -118,5 +116,5 @@ func cleaned(name string) (string, error) {
 	if name == "" {
 		return "", NoName
 	}
-	return name[:min(len(name), longest)] + ".toml", nil
+	return name[:min(len(name), longest)] + ending, nil
 }

@@ -48,7 +48,7 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 	file := stem + "-" + q.Want + ".zip"
 	switch {
 	case single == "-":
-		made, file = product.Bytes(), stem+".json"
+		made, file = product.Bytes(), stem+map[string]string{"figures": ".json", "materials": "-materials.csv"}[q.Want]
 	case single != "":
 		made, err = os.ReadFile(filepath.Join(out, single))
 		file = single
@@ -96,6 +96,10 @@ func (q question) command(design, out string) (args []string, single string, err
 		return []string{"sheet", design, "--out", filepath.Join(out, "build-sheet.html")}, "build-sheet.html", nil
 	case "pdf":
 		return paper([]string{"sheet", design, "--out", filepath.Join(out, "build-sheet.pdf")}), "build-sheet.pdf", nil
+	case "shop":
+		return paper([]string{"sheet", design, "--pages", "shop", "--out", filepath.Join(out, "shop-pages.pdf")}), "shop-pages.pdf", nil
+	case "materials":
+		return []string{"figure", design, "--materials"}, "-", nil
 	case "figures":
 		return []string{"figure", design, "--json"}, "-", nil
 	}
@@ -196,14 +200,17 @@ func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 // mostFiles bounds how many files are proved at once: own choice.
 const mostFiles = 500
 
+// dropped is a file that was dropped onto the page, as the body's first line has it.
+type dropped struct {
+	Name string `json:"name"`
+	Size int    `json:"size"`
+}
+
 // unpacked writes the files of a body into a folder, under flat names; those of a zip one
 // by one.
 func unpacked(data []byte, folder string) error {
 	head, rest, ok := bytes.Cut(data, []byte("\n"))
-	var files []struct {
-		Name string `json:"name"`
-		Size int    `json:"size"`
-	}
+	var files []dropped
 	if !ok || json.Unmarshal(head, &files) != nil || len(files) > mostFiles {
 		return NotWhole
 	}

@@ -51,6 +51,9 @@ type question struct {
 	Want   string        `json:"want"`
 	As     []string      `json:"as"`
 	Paper  string        `json:"paper"`
+	Field  string        `json:"field"`
+	Values []string      `json:"values"`
+	Texts  []string      `json:"texts"`
 	desk.Answers
 }
 
@@ -63,6 +66,7 @@ func (h *handler) routes() http.Handler {
 	})
 	m.HandleFunc("GET /favicon.ico", func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusNoContent) })
 	m.HandleFunc("POST /ask/prove", h.known(h.prove))
+	m.HandleFunc("POST /ask/bring", h.known(h.bring))
 	m.HandleFunc("POST /ask/{what}", h.known(h.ask))
 	return m
 }
@@ -148,6 +152,8 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 		return sheets{now, saved, d.Model()}, nil
 	case "try":
 		return d.Try(desk.Keys(q.Set))
+	case "compare":
+		return d.Compare(desk.KeyOf(q.Field), q.Values, q.Texts), nil
 	case "set":
 		return done, d.Set(desk.Keys(q.Set), q.Turn)
 	case "grow":

@@ -350,6 +350,47 @@ func TestFiles(t *testing.T) {
 	}
 }
 
+// Outlines that are dropped onto the page lie beside the design under flat names, never
+// over a file, and stand in the design.
+func TestBring(t *testing.T) {
+	address, path := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	drop := func(name string) (int, string) {
+		return p.send("bring", []byte(`[{"name":"`+name+`","size":3}]`+"\nabc"))
+	}
+	if code, told := drop("../../Größe.SVG"); code != http.StatusOK {
+		t.Fatalf("%d %s", code, told)
+	}
+	s := p.until(func(s seen) bool { return s.Counts["extra"] == 1 })
+	if name := s.Values["extra.0.file"]; name != "Gr--e.svg" || text(t, filepath.Join(filepath.Dir(path), name)) != "abc" {
+		t.Errorf("it is called %q", name)
+	}
+	for name, want := range map[string]int{"Gr--e.svg": http.StatusConflict, "x.toml": http.StatusUnprocessableEntity, ".svg": http.StatusUnprocessableEntity} {
+		if code, told := drop(name); code != want {
+			t.Errorf("%s: %d %s", name, code, told)
+		}
+	}
+}
+
+// Values and other designs are looked at side by side; nothing of it is kept.
+func TestCompare(t *testing.T) {
+	address, path := served(t, small(t, "1500 mm"))
+	p := open(t, address)
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	var out []struct{ Name, Sheet, Fault string }
+	told := p.must("compare", m{"field": "bed.span", "values": []string{"1450 mm", "1 mm"}, "texts": []string{small(t, "1470 mm")}})
+	if err := json.Unmarshal([]byte(told), &out); err != nil || len(out) != 3 {
+		t.Fatalf("%v: %s", err, told)
+	}
+	if !strings.Contains(out[0].Sheet, "1450 mm") || !strings.Contains(out[1].Fault, "bed.span") || !strings.Contains(out[2].Sheet, "1470 mm") || out[2].Name != "Short nap" {
+		t.Errorf("%.200s", told)
+	}
+	if text(t, path) != small(t, "1500 mm") || p.until(func(seen) bool { return true }).Unsaved {
+		t.Error("comparing changed the design")
+	}
+}
+
 func itoa(n int) string { data, _ := json.Marshal(n); return string(data) }
 
 // Nothing but the empty page is told to strangers.

@@ -24,6 +24,7 @@ const (
 	NoSuchFiles
 	LiesOutside
 	NotWhole
+	NoOutline
 )
 
 // Error says it in English.
@@ -41,6 +42,7 @@ func English() Words {
 			Locked:      "this page shows and does not save: it is served to other machines",
 			NoPlainFile: "is no plain file", NoName: "a name needs a letter or a digit", NoSuchFiles: "there are no such files",
 			LiesOutside: "lies outside of the design's folder; make these files by the command", NotWhole: "the files did not come through whole",
+			NoOutline: "an outline is an SVG or DXF file",
 		},
 	}
 }
