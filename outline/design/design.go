@@ -324,6 +324,7 @@ type Seam struct {
 	Rows                 int     // rows of stitches in the side seam
 	RowSpacing           float64 // from a row to the next, towards the fold of a channel, mm
 	ThreadName           string
+	Needle               string           // size or kind of the machine's needle; empty: not named
 	ThreadStrength       quantity.Newtons // 0: not given
 	SeamFactor           float64          // part of stitch count × thread strength that a seam holds; 0: not given
 	Perforation          float64          // part of its strength that cloth keeps along needle holes; 0: 0.8

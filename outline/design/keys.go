@@ -236,6 +236,7 @@ const (
 	KeySeamEndAllowance    Key = "seam.end_allowance"
 	KeySeamFactor          Key = "seam.factor"
 	KeySeamJoinAllowance   Key = "seam.join_allowance"
+	KeySeamNeedle          Key = "seam.needle"
 	KeySeamPerforation     Key = "seam.perforation"
 	KeySeamRowSpacing      Key = "seam.row_spacing"
 	KeySeamRows            Key = "seam.rows"

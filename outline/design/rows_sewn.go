@@ -87,6 +87,8 @@ func seamRows() []row {
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
 		length(KeySeamRowSpacing, 1, 50, func(d *Design) *float64 { return &d.Seam.RowSpacing }).
 			says("From one row of stitches of a side seam to the next; further rows lie towards the fold of the channel.", "6 mm", "1/4 in").or("6 mm").orIn("1/4 in").known("spacing"),
+		text(KeySeamNeedle, 30, func(d *Design) *string { return &d.Seam.Needle }).
+			says("What the needle of the machine is. Its size is its blade in hundredths of a mm: 60 to 70 for very light cloth, 80 for light cloth, 90 for pack cloth; common practice.", "80/12", "80/12").known("needle_size"),
 		useRow(KeySeamUseThread, "thread"),
 		text(KeySeamThread, 60, func(d *Design) *string { return &d.Seam.ThreadName }).
 			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"slices"
+	"strings"
 	"testing"
 
 	"slingloft/outline/panel"
@@ -180,5 +182,52 @@ func TestSideConsumed(t *testing.T) {
 	d.Channel.Depth = no.Limit
 	if _, err := sew(d); errors.As(err, &no) && no.Key == design.KeyChannelDepth {
 		t.Errorf("%g mm, which would do: %v", d.Channel.Depth, err)
+	}
+}
+
+// Every piece of cloth says where the face that it is lettered on lies, as the sheet
+// explains it: body, panels and caps inside the bed, strips and facings inside the channel.
+func TestFacesLettered(t *testing.T) {
+	w := words.EnglishLettering()
+	w.Cloth.FaceUp, w.Cloth.ShapeFace = "BED", "%s BED"
+	w.Cloth.OnStrip, w.Cloth.OnFacing = "%s %s %s CHANNEL", "%s %s %s CHANNEL"
+	name, text := design.Demo()
+	d, _, err := design.Read(name, text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Cloth.Joins, d.Cloth.Flaws = 2, nil
+	s, err := hung.Solve(hung.ProblemOf(d))
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := flat.Lay(&s, false)
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := map[piece.Kind]int{}
+	for _, width := range []float64{1500, 900} {
+		for _, kind := range []design.ChannelKind{design.Strip, design.Facing} {
+			d.Cloth.Width, d.Channel.Kind = width, kind
+			sewn, err := panel.Pieces(d, &s, &b, "00000000", w)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, p := range sewn.Pieces {
+				want := "BED"
+				if p.Kind == piece.Strip || p.Kind == piece.Facing {
+					want = "CHANNEL"
+				}
+				seen[p.Kind]++
+				if !slices.ContainsFunc(p.Labels, func(l piece.Label) bool { return strings.Contains(l.Text, want) }) {
+					t.Errorf("%s does not say that its face lies inside the %s", p.ID, want)
+				}
+			}
+		}
+	}
+	for _, k := range []piece.Kind{piece.WholeBody, piece.BodyPanel, piece.Strip, piece.Facing, piece.Cap} {
+		if seen[k] == 0 {
+			t.Errorf("no piece of kind %d", k)
+		}
 	}
 }

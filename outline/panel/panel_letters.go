@@ -18,7 +18,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	texts := []string{
 		m.named(m.words.Cloth.Panels[q.which]),
 		m.d.Cloth.Name,
-		fmt.Sprintf(m.words.Cloth.Shape, m.mark),
+		fmt.Sprintf(m.words.Cloth.ShapeFace, m.mark),
 		m.panelSides(q),
 		m.largestMass(),
 	}

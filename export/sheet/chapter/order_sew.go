@@ -116,7 +116,11 @@ func (b build) testFacts(s *sheet.Step) {
 	if thread == "" {
 		thread = say.AnyThread
 	}
-	s.Add(say.Needle, say.AnyNeedle)
+	needle := b.Design.Seam.Needle
+	if needle == "" {
+		needle = say.AnyNeedle
+	}
+	s.Add(say.Needle, needle)
 	s.Add(say.Thread, thread)
 	b.rowFacts(s)
 }

@@ -158,7 +158,7 @@ func bound(d *given.Data) picture.Picture {
 	foot := s.rows[0].from - 1.4
 	measured(&p, d, s, foot, dims)
 	top := p.Height - 3.6
-	points(&p, geom.Pt(s.x(0)+8, s.y(4)), geom.Pt(2, top), say.StripOf)
+	points(&p, geom.Pt(s.x(0)+8, s.y(4)), geom.Pt(18, top), say.StripOf)
 	points(&p, geom.Pt(left+4, s.y(2)), geom.Pt(2, top-row), say.BodyOf)
 	points(&p, geom.Pt(s.x(d.Design.Seam.Side), s.y(2)), geom.Pt(46, top), say.RawEdge)
 	points(&p, geom.Pt(s.x(c.Depth)-thick-s.scale*d.Design.Side.Diameter/2, s.y(2)+1), geom.Pt(60, top-row), say.CordOf)

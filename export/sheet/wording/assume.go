@@ -57,6 +57,8 @@ func englishSources() Sources {
 			"Cables under a load along the level: handbook formula of the parabola, 2H = wS²/8f.",
 			"Bars: Euler and Johnson columns and the secant formula, as in handbooks of machine design.",
 			"M. Okabe and K. Ito, Color Universal Design: colours of the drawings. ISO 128: line types and widths, from memory.",
+			"ISO 4915, numbers of stitches: 301 lockstitch, 304 zigzag. ISO 4916, classes of seams. US Navy manual 14218: SSa and LSc.",
+			"Stitches, needles and trials of seams: sewing handbooks and shop practice.",
 			"Buries of 63 cord diameters, press lines, tacking of the tails: common practice, no source.",
 		},
 	}

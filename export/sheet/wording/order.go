@@ -97,7 +97,7 @@ func englishOrder() Order {
 		TipGap: "tip gap", SideBury: "bury of the side cord", LegBury: "bury of the leg",
 		PullOf: "pull", LightPull: "light pull",
 		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
-		NodeOf: "%s, %s", ToHook: "from the %s to the hook", Opening: "opening",
+		NodeOf: "%s, %s", ToHook: "from the %s to the hanging point", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
 		Leg: "%s leg",
 	}

@@ -82,7 +82,7 @@ func englishEyes() map[Task]Step {
 func englishLines() map[Task]Step {
 	const (
 		apexEye = "Make the eye for the apex as on the legs."
-		after   = "The tape reads from hook to hook as the cord set says."
+		after   = "The tape reads as the cord set says, from hanging point to hanging point."
 	)
 	return map[Task]Step{
 		FixedLines: {"Splice the hang lines", []string{
@@ -112,7 +112,7 @@ func englishLines() map[Task]Step {
 func englishChains() map[Task]Step {
 	const (
 		lay = "Draw each chain out along a tape under the light pull stated."
-		pin = "Set each gap on a pin as thick as a bar's tip, the head hook's centre at nought."
+		pin = "Set each gap on a pin as thick as a bar's tip, the head hanging point at nought."
 	)
 	return map[Task]Step{
 		FirstCorner: {"Splice the head corners", []string{

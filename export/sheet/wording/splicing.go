@@ -80,7 +80,7 @@ func englishSplicing() Splicing {
 
 	s.Reads = "%s %s"
 	s.Nodes = map[cord.SpotKind]string{
-		cord.Middle: "middle", cord.Tip: "tip", cord.Entry: "entry", cord.Throat: "throat", cord.Hook: "hook",
+		cord.Middle: "middle", cord.Tip: "tip", cord.Entry: "entry", cord.Throat: "throat", cord.Hook: "hanging point",
 		cord.BuryEnd: "bury stops", cord.Shoulder: "shoulder", cord.Taper: "taper", cord.Anchor: "anchor", cord.SetMark: "set mark",
 	}
 	s.Under = "under %s"
@@ -166,9 +166,9 @@ func englishSplicePictures() Splicing {
 			Desc:    "Two cords run from end to end of a gap of %s, one on either side of a tip %[2]s thick; each is %[3]s thick.",
 		},
 		Chain: Picture{
-			Caption: "One side's chain on its tape, the hooks and gaps on pins: what the tape shows at each node.",
+			Caption: "One side's chain on its tape, its ends and gaps on pins: what the tape shows at each node.",
 			Title:   "The chain on its tape",
-			Desc:    "A chain lies straight along a tape under %s, from the centre of the head hook at nought to the foot hook at %s; leg, side cord and leg.",
+			Desc:    "A chain lies straight along a tape under %s, from its head hanging point at nought to its foot hanging point at %s; leg, side cord and leg.",
 		},
 		EyesFirst: Picture{
 			Caption: "Threading: the chain goes through the channel eye first, drawn by a thread. To scale across.",
