@@ -95,7 +95,7 @@ func ropeTasks() []task {
 		{kind: wording.SeizeLoops, when: build.looped, facts: build.gapFacts, shows: build.showSeized},
 		{kind: wording.ThreadChains, when: build.eyesFirst, facts: build.gapFacts, shows: build.showThreading},
 		{kind: wording.ThreadBare, when: build.eyesLast, facts: build.gapFacts, shows: build.showThreading},
-		{kind: wording.LastEyes, when: build.eyesLast, shows: build.showLastEyes},
+		{kind: wording.LastEyes, when: build.eyesLast, facts: build.lastEyeFacts, shows: build.showLastEyes},
 	}
 }
 

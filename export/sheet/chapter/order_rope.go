@@ -117,7 +117,7 @@ func (b build) gapFacts(s *sheet.Step) {
 func (b build) nodeFacts(s *sheet.Step) {
 	say := b.Say.Order
 	s.Add(say.LightPull, b.Style.Force(cord.LightPull))
-	for _, n := range b.Cords.Nodes(cord.LightPull) {
+	for _, n := range splice.Readable(b.Data) {
 		if n.At == 0 {
 			continue
 		}
@@ -136,6 +136,20 @@ func (b build) showTrial() sheet.Figures {
 		return nil
 	}
 	return figure(splice.Tried(b.Data, all[0]), b.Say.Splicing.Trial.Caption)
+}
+
+// lastEyeFacts tells where eyes that are made last have to lie, from the foot tip.
+func (b build) lastEyeFacts(s *sheet.Step) {
+	say, tip := b.Say.Order, 0.0
+	s.Add(say.LightPull, b.Style.Force(cord.LightPull))
+	for _, n := range b.Cords.Nodes(cord.LightPull) {
+		switch {
+		case n.Part == cord.SideCord && n.Spot.Kind == cord.Tip:
+			tip = n.At
+		case n.Part == cord.FootLeg && (n.Spot.Kind == cord.Throat || n.Spot.Kind == cord.Hook):
+			s.Check(fmt.Sprintf(say.FromTip, b.Say.Names.Cords.Spot(n.Spot)), b.Rope(n.At-tip))
+		}
+	}
 }
 
 // bury shows the stages of a bury: its taper, the fid and how it is milked.

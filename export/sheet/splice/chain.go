@@ -2,17 +2,31 @@ package splice
 
 import (
 	"fmt"
+	"slices"
 
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/cord"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
+
+// Readable returns the nodes that a tape shows before the chain is threaded: those past the
+// foot tip's splice are not there yet where the foot eye is made after that.
+func Readable(d *given.Data) []cord.Node {
+	nodes := d.Cords.Nodes(cord.LightPull)
+	if d.Design.Passage().Threading != design.LastEyeAfter {
+		return nodes
+	}
+	return slices.DeleteFunc(nodes, func(n cord.Node) bool {
+		return n.Part == cord.FootLeg && (n.Spot.Kind == cord.Throat || n.Spot.Kind == cord.Hook)
+	})
+}
 
 // Chain draws one side's chain on its tape, to scale along it, with what the tape shows at
 // every node under a light pull.
 func Chain(d *given.Data) picture.Picture {
-	say, nodes := d.Say.Splicing, d.Cords.Nodes(cord.LightPull)
+	say, nodes := d.Say.Splicing, Readable(d)
 	if len(nodes) == 0 {
 		return picture.Picture{}
 	}
@@ -64,8 +78,10 @@ func chainCords(p *picture.Picture, nodes []cord.Node, x func(float64) float64, 
 	line(leg, first, tips[0]-1)
 	line(side, tips[0]+1, tips[1]-1)
 	line(leg, tips[1]+1, last)
-	for _, at := range []float64{first, last} {
-		p.Outline(leg.edge, picture.Medium, geom.Polyline(geom.CirclePoints(geom.Pt(at, y), 1, 0.02)))
+	for _, n := range nodes {
+		if n.Spot.Kind == cord.Hook {
+			p.Outline(leg.edge, picture.Medium, geom.Polyline(geom.CirclePoints(geom.Pt(x(n.At), y), 1, 0.02)))
+		}
 	}
 	for _, at := range tips {
 		p.Outline(side.edge, picture.Medium, curve(geom.Pt(at-1, y), geom.Pt(at, y+0.9), geom.Pt(at+1, y), geom.Pt(at, y-0.9), geom.Pt(at-1, y)))

@@ -49,29 +49,42 @@ func sliding(d *given.Data, l cord.HangLine) picture.Picture {
 	return p
 }
 
+// hitchAt returns one half hitch of a working end that comes from the right at x: over the
+// line at height y, behind it, and over itself; and where it goes behind the line.
+func hitchAt(x, y float64) (over, behind, out geom.Polyline) {
+	over = curve(geom.Pt(x+14, y-6), geom.Pt(x+4, y-5.4), geom.Pt(x-2, y-4), geom.Pt(x-3.4, y), geom.Pt(x-1.4, y+4.6), geom.Pt(x+2.6, y+5.2))
+	behind = curve(geom.Pt(x+2, y+5.2), geom.Pt(x+5.4, y+3.4), geom.Pt(x+6, y), geom.Pt(x+5, y-3.6))
+	out = curve(geom.Pt(x+5.2, y-3), geom.Pt(x+3.4, y-7.4), geom.Pt(x-2, y-10), geom.Pt(x-9, y-9))
+	return over, behind, out
+}
+
 // hitched draws a round turn and two half hitches, schematically.
 func hitched(d *given.Data, l cord.HangLine) picture.Picture {
 	say, k := d.Say.Splicing, legLook()
-	const y = 20.0
+	const y, thin = 24.0, 2.4
 	p := picture.Picture{ID: "splice-hitched-" + picture.SafeID(l.Part.String()), Title: fmt.Sprintf(say.Hitch.Title, d.CordName(l.Cord)),
-		Desc: say.Hitch.Desc, Width: picture.Half, Height: 40}
-	post := func(from, to float64) { // the anchor, seen from the side, in front of what is behind it
-		p.Area(picture.Cloth, geom.Pt(66, from), geom.Pt(78, from), geom.Pt(78, to), geom.Pt(66, to))
-		p.Line(picture.Bar, picture.Medium, geom.Pt(66, from), geom.Pt(66, to))
-		p.Line(picture.Bar, picture.Medium, geom.Pt(78, from), geom.Pt(78, to))
+		Desc: say.Hitch.Desc, Width: picture.Half, Height: 42}
+	const post, end = 68.0, 80.0
+	rope(&p, k, curve(geom.Pt(post+2, y-4), geom.Pt(post-6, y-5.6), geom.Pt(58, y-6)), even(thin)) // out from behind the post
+	p.Area(picture.Cloth, geom.Pt(post, 3), geom.Pt(end, 3), geom.Pt(end, 39), geom.Pt(post, 39))
+	for _, x := range []float64{post, end} {
+		p.Line(picture.Bar, picture.Medium, geom.Pt(x, 3), geom.Pt(x, 39))
 	}
-	rope(&p, k, straight(64, 80, y+3), even(bare)) // behind the post
-	post(2, 38)
-	rope(&p, k, curve(geom.Pt(1, y+3), geom.Pt(40, y+3), geom.Pt(66, y+4), geom.Pt(79, y+6), geom.Pt(80.6, y+4.4)), even(bare))
-	rope(&p, k, curve(geom.Pt(80.6, y-2), geom.Pt(78, y-3.6), geom.Pt(66, y-2.4), geom.Pt(56, y-1.6), geom.Pt(48, y-1.6)), even(bare))
-	for i := range 2 { // a half hitch each: over the line, behind it, and out under itself
-		x := 48 - 13*float64(i)
-		rope(&p, k, curve(geom.Pt(x, y-1.6), geom.Pt(x-3, y+2), geom.Pt(x-4.4, y+6.4), geom.Pt(x-7.4, y+6.6), geom.Pt(x-8.6, y+3.6)), even(bare*0.8))
-		rope(&p, k, curve(geom.Pt(x-8.4, y+0.6), geom.Pt(x-7, y-2.6), geom.Pt(x-4.6, y-4), geom.Pt(x-0.6, y-3.4)), even(bare*0.8))
+	places := []float64{47, 20}
+	for _, x := range places {
+		_, behind, _ := hitchAt(x, y)
+		rope(&p, k, behind, even(thin))
 	}
-	rope(&p, k, curve(geom.Pt(34.4, y-3.4), geom.Pt(28, y-5.6), geom.Pt(16, y-7)), even(bare*0.8))
-	text(&p, 1, y+7, say.ToApex)
-	text(&p, 1, 5.4, say.WorkingEnd)
-	flagged(&p, geom.Pt(67, y+5), geom.Pt(38, 33.6), say.AnchorMark)
+	rope(&p, k, curve(geom.Pt(1, y), geom.Pt(40, y), geom.Pt(post, y+0.6), geom.Pt(end+0.8, y+1.6)), even(thin))
+	rope(&p, k, curve(geom.Pt(post-0.8, y-3.4), geom.Pt(74, y-2.6), geom.Pt(end+0.8, y-1.6)), even(thin))
+	for _, x := range places {
+		over, _, out := hitchAt(x, y)
+		rope(&p, k, over, even(thin))
+		rope(&p, k, out, even(thin))
+	}
+	rope(&p, k, curve(geom.Pt(places[0]-8.4, y-9.1), geom.Pt(places[0]-10.6, y-8), geom.Pt(places[1]+13, y-6.2)), even(thin))
+	text(&p, 1, y+4, say.ToApex)
+	text(&p, 1, y-16, say.WorkingEnd)
+	flagged(&p, geom.Pt(post+1, y+0.8), geom.Pt(44, 37.6), say.AnchorMark)
 	return p
 }

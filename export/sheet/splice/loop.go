@@ -33,8 +33,8 @@ func Join(d *given.Data) picture.Picture {
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(mid, y+3), geom.Pt(mid, y+6))
 	p.Write(picture.Text{Text: say.BothShoulders, At: geom.Pt(mid, y+8), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
 	for _, way := range []float64{-1, 1} {
-		p.Level(geom.Pt(mid, y-3), geom.Pt(mid+way*room, y-3), 9.4, d.Rope(long))
-		p.Level(geom.Pt(mid+way*k*(long-taper), y-3), geom.Pt(mid+way*room, y-3), 3.6, d.Rope(taper))
+		p.Level(geom.Pt(mid, y-3), geom.Pt(mid+way*room, y-3), 3.6, d.Rope(long))
+		p.Level(geom.Pt(mid+way*k*(long-taper), y-3), geom.Pt(mid+way*room, y-3), 9.4, d.Rope(taper))
 	}
 	return p
 }

@@ -214,7 +214,7 @@ func TestParting(t *testing.T) {
 // On its tape a chain's nodes stand to scale, each with what a tape shows there.
 func TestChainToScale(t *testing.T) {
 	for name, d := range designs(t) {
-		nodes := d.Cords.Nodes(cord.LightPull)
+		nodes := Readable(&d)
 		p := Chain(&d)
 		var texts []string
 		var leaders []float64
@@ -239,6 +239,15 @@ func TestChainToScale(t *testing.T) {
 				t.Errorf("%s: no lettering for %s at %s: %q", name, n.Spot, d.Rope(n.At), texts)
 			}
 		}
+	}
+}
+
+// Before a last eye is made nothing can be read at it.
+func TestReadable(t *testing.T) {
+	whole, bare := set(t, nil), set(t, func(d *design.Design) { d.Leg.Diameter = 4.5 })
+	all, some := Readable(&whole), Readable(&bare)
+	if len(all) != len(some)+2 || all[len(all)-1].Spot.Kind != cord.Hook || some[len(some)-1].Spot.Kind != cord.Entry {
+		t.Errorf("%v, and with a bare end %v", all, some)
 	}
 }
 

@@ -45,7 +45,7 @@ type Order struct {
 	PullOf, LightPull         string
 	Apart, Buried, Expected   string // of a trial
 	NodeOf                    string // cord, place
-	ToHook                    string // place
+	ToHook, FromTip           string // place
 	Opening                   string
 
 	BarCut   string // end
@@ -97,7 +97,7 @@ func englishOrder() Order {
 		TipGap: "tip gap", SideBury: "bury of the side cord", LegBury: "bury of the leg",
 		PullOf: "pull", LightPull: "light pull",
 		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
-		NodeOf: "%s, %s", ToHook: "from the %s to the hanging point", Opening: "opening",
+		NodeOf: "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
 		Leg: "%s leg",
 	}
@@ -173,7 +173,7 @@ func englishSewing() map[Task]Step {
 		}, "Both threads lock inside the cloth, and the seam lies flat."},
 		FinishEdges: {"Finish the raw edges of the sides", []string{
 			"Past the innermost row a raw edge snags what is drawn through the channel.",
-			"Sew a zigzag stitch over both side edges of the body, or bind them.",
+			"Sew a zigzag stitch over the side edges of the body and the outer edges of facings, or bind them.",
 		}, "No thread can be drawn out of the edge."},
 		PressStrips: {"Press the channel strips", []string{
 			"Try the iron on a scrap.",

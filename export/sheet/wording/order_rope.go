@@ -140,13 +140,13 @@ func englishChains() map[Task]Step {
 			lay, pin,
 			"Read every node off the tape.",
 			"If one is off, shift the splice beside it, milk it, and read again.",
-		}, "Every node reads as stated, on both chains."},
+		}, "Every node reads as stated, on both sides."},
 		CheckNodes: {"Check every node", []string{
 			"Stitch no bury before every node is right.",
 			lay, pin,
 			"Compare every node with its figure.",
 			"If one is further off than your marks can be, find the mistake now.",
-		}, "Every node reads as stated, on both chains."},
+		}, "Every node reads as stated, on both sides."},
 		LockBuries: {"Lock-stitch every bury", []string{
 			"Take strong thread, or a strand of the cord itself; the design does not name it.",
 			"Begin beside the entry, where the working end is still whole.",
