@@ -10,8 +10,8 @@ import (
 // paper: where the working end passes through the standing part, and where that passes
 // through the working end.
 const (
-	throatX = 50.0
-	lockX   = 37.0
+	throatX = 54.0
+	lockX   = 34.0
 	stageUp = 28.0 // from one stage to the next
 )
 
@@ -38,7 +38,7 @@ func EyeTurned(d *given.Data) picture.Picture {
 
 // bight returns the loop of an eye, from the throat round to the throat.
 func bight(y float64) geom.Polyline {
-	return curve(geom.Pt(throatX, y), geom.Pt(58, y+3.6), geom.Pt(70, y+6.2), geom.Pt(80, y+1), geom.Pt(74, y-5.6), geom.Pt(61, y-5.6), geom.Pt(throatX, y))
+	return curve(geom.Pt(throatX, y), geom.Pt(62, y+3.8), geom.Pt(72, y+6), geom.Pt(80, y+1), geom.Pt(74, y-5.6), geom.Pt(61, y-5.6), geom.Pt(throatX, y))
 }
 
 // firstTuck draws the working end through the standing part at the throat.
@@ -138,15 +138,15 @@ func turnedTuck(d *given.Data, p *picture.Picture, y float64) {
 	hole, way := open.At(on)
 	through(p, eyelet{k, geom.Pt(throatX, y), dir, bare}, k, open.Between(0, on-openHalf), bare)
 	e := eyelet{k, hole, way, bare}
-	rope(p, k, e.half(-1), even(bare/2))
-	rope(p, k, e.half(1), even(bare/2))
+	plain(p, k, e.half(-1), even(bare/2))
+	plain(p, k, e.half(1), even(bare/2))
 	rope(p, k, open.Between(on+openHalf, open.Length()), even(bare))
 	// The way of the eye: over its own throat, in at the opening, out on the far side.
 	go1 := curve(geom.Pt(72, y+7.6), geom.Pt(64, y+10.4), geom.Pt(50, y+10.8), geom.Pt(hole.X+2, y+10.5), hole)
 	p.Arrow(picture.Second, picture.Medium, go1[len(go1)-3], hole)
 	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{go1[:len(go1)-2]}, Stroke: picture.Second, Width: picture.Medium})
 	text(p, 6, y-9.4, say.Standing)
-	flagged(p, hole, geom.Pt(6, y+12), say.OpenShoulder)
+	flagged(p, hole, geom.Pt(24, y+12), say.OpenShoulder)
 	text(p, 44, y-10.6, say.EyeGoes)
 }
 
@@ -156,9 +156,9 @@ func drawnUp(d *given.Data, p *picture.Picture, y float64) {
 	number(p, y, "3")
 	stand, end := crossed(y)
 	b := geom.NewArc(end)
-	in := geom.Pt(22, y+5.4)
+	in := geom.Pt(18, y+6)
 	on, _ := b.Nearest(geom.Pt(lockX, y))
-	into := append(b.Between(0, on+openHalf), curve(geom.Pt(lockX-4.2, y-1.6), geom.Pt(28, y-2.2), geom.Pt(23.4, y+1), in)...)
+	into := append(b.Between(0, on+openHalf), curve(geom.Pt(lockX-5.6, y-2), geom.Pt(24, y-2.6), geom.Pt(19.6, y+1), in)...)
 	lock(p, k, k, stand, into, y)
 	ghost(p, k, geom.NewArc(stand).Between(0, 16).Reversed(), tapering(inner, 2, 16))
 	text(p, 6, y+9.8, say.Standing)

@@ -46,9 +46,14 @@ func even(wide float64) func(float64) float64 { return func(float64) float64 { r
 
 // rope draws a cord along a path.
 func rope(p *picture.Picture, k look, path geom.Polyline, wide func(float64) float64) {
+	plain(p, k, path, wide)
+	p.Items = append(p.Items, picture.Path{Lines: braid(path, wide), Stroke: k.edge, Width: picture.Hair})
+}
+
+// plain draws a cord without its braid.
+func plain(p *picture.Picture, k look, path geom.Polyline, wide func(float64) float64) {
 	left, right := edges(path, wide)
 	p.Area(k.fill, append(append(geom.Polyline{}, left...), right.Reversed()...)...)
-	p.Items = append(p.Items, picture.Path{Lines: braid(path, wide), Stroke: k.edge, Width: picture.Hair})
 	p.Line(k.edge, picture.Thin, left...)
 	p.Line(k.edge, picture.Thin, right...)
 }
@@ -122,8 +127,8 @@ type eyelet struct {
 
 // Measures of an eyelet, mm on paper: half its length and how far its halves part.
 const (
-	openHalf = 3.6
-	openWide = 1.9
+	openHalf = 5.0
+	openWide = 2.5
 )
 
 // half returns one of an eyelet's halves, on the left of its way or on the right.
@@ -142,9 +147,9 @@ func (e eyelet) half(side float64) geom.Polyline {
 // through draws a cord that passes through an eyelet: over one of its halves and under the
 // other.
 func through(p *picture.Picture, e eyelet, k look, path geom.Polyline, wide float64) {
-	rope(p, e.look, e.half(-1), even(e.wide/2))
+	plain(p, e.look, e.half(-1), even(e.wide/2))
 	rope(p, k, path, even(wide))
-	rope(p, e.look, e.half(1), even(e.wide/2))
+	plain(p, e.look, e.half(1), even(e.wide/2))
 }
 
 // without returns the parts of a path outside a stretch around a running length, which an
