@@ -27,8 +27,9 @@ func (b build) templates() (sheet.Section, error) {
 	for use := range piece.BoardUseCount {
 		if do := b.gaugeDo(use); len(do) > 0 {
 			if q, ok := b.board(use); ok {
-				all = append(all, sheet.Step{ID: "board-" + q.ID, Title: given.Capital(b.Say.Shop.Kinds[use]), Do: append(slices.Clone(do), b.used(use)),
-					Figures: sheet.Figures{{Picture: sketch.Gauge(b.Data, q), Caption: fmt.Sprintf(b.Say.Boards.Gauge.Caption, sketch.Titled(q.Title))}}})
+				name := given.Capital(b.Say.Shop.Kinds[use])
+				all = append(all, sheet.Step{ID: "board-" + q.ID, Title: name, Do: append(slices.Clone(do), b.used(use)),
+					Figures: sheet.Figures{{Picture: sketch.Gauge(b.Data, q), Caption: fmt.Sprintf(b.Say.Boards.Gauge.Caption, name)}}})
 			}
 		}
 	}

@@ -16,9 +16,9 @@ func Gauge(d *given.Data, q piece.Piece) picture.Picture {
 	box := q.Cut.Bounds()
 	const margin, tallest = 5.0, 34.0
 	k := min((picture.Half-2*margin)/box.Width(), tallest/box.Height())
-	p := picture.Picture{ID: "use-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Gauge.Title, Titled(q.Title)),
+	p := picture.Picture{ID: "use-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Gauge.Title, given.Capital(d.Say.Shop.Kinds[q.Lie.For])),
 		Width: picture.Half, Height: 2*margin + k*box.Height()}
-	p.Desc = fmt.Sprintf(say.Gauge.Desc, Titled(q.Title))
+	p.Desc = fmt.Sprintf(say.Gauge.Desc, d.Say.Shop.Kinds[q.Lie.For])
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2, p.Height/2).Minus(box.Center().Times(k))}
 	p.Area(picture.Body, v.Line(geom.Polyline(q.Cut))...)
 	for _, l := range q.Lines {
