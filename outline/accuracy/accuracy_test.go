@@ -107,11 +107,11 @@ func total(r accuracy.Report, c finished.Change) finished.Level {
 // The linear effects foretell the pose of hammocks drawn at random.
 func TestEffectsForetell(t *testing.T) {
 	d, s, sp, on := sample(t)
-	r, err := accuracy.Of(finished.Of(&s, on.Lines), d, sp, on.Weight)
+	r, err := accuracy.Of(finished.Make(finished.Made{Shape: &s, Lines: on.Lines}), d, sp, on.Weight)
 	if err != nil {
 		t.Fatal(err)
 	}
-	h := finished.Of(&s, on.Lines)
+	h := finished.Make(finished.Made{Shape: &s, Lines: on.Lines})
 	rng := rand.New(rand.NewPCG(3, 5))
 	for range 12 {
 		c := draw(r, rng)
@@ -136,7 +136,7 @@ func TestEffectsForetell(t *testing.T) {
 func BenchmarkOf(b *testing.B) {
 	d, s, sp, on := sample(b)
 	for b.Loop() {
-		if _, err := accuracy.Of(finished.Of(&s, on.Lines), d, sp, on.Weight); err != nil {
+		if _, err := accuracy.Of(finished.Make(finished.Made{Shape: &s, Lines: on.Lines}), d, sp, on.Weight); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -14,7 +14,7 @@ import (
 func ordinary(t *testing.T) specimen {
 	t.Helper()
 	d, s, sp, on := sample(t)
-	b := specimen{hammock: finished.Of(&s, on.Lines)}
+	b := specimen{hammock: finished.Make(finished.Made{Shape: &s, Lines: on.Lines})}
 	b.sleeper.weight = on.Weight
 	var err error
 	if b.sleeper.designed, err = b.hammock.Hang(finished.Change{}, on.Weight); err != nil {

@@ -110,7 +110,7 @@ func (b specimen) hang(t *testing.T, l load, o accuracy.Off, aside float64) fini
 func (b specimen) rests(l load, o accuracy.Off, aside float64) (finished.Heights, error) {
 	w := l.weight
 	w.Aside = aside
-	p, err := b.hammock.HangFrom(l.designed, o.Change(), w)
+	p, err := b.hammock.HangFrom(l.designed, changed(o), w)
 	return p.Heights(), err
 }
 
@@ -245,4 +245,13 @@ func TestPutRight(t *testing.T) {
 	if over3*100 > len(bySleeper.before) {
 		t.Error("want 1 % or fewer")
 	}
+}
+
+// changed returns by how much a bed is off as a change of it.
+func changed(o accuracy.Off) finished.Change {
+	var c finished.Change
+	for k, mm := range o {
+		c = c.Plus(finished.Part(k).Change(mm), 1)
+	}
+	return c
 }

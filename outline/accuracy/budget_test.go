@@ -53,7 +53,7 @@ func TestLengthsOfUnlikeCords(t *testing.T) {
 // right ones work the other way across, their set all at once; and the cloth.
 func TestMeasures(t *testing.T) {
 	d, s, sp, on := sample(t)
-	h := finished.Of(&s, on.Lines)
+	h := finished.Make(finished.Made{Shape: &s, Lines: on.Lines})
 	r, err := accuracy.Of(h, d, sp, on.Weight)
 	if err != nil {
 		t.Fatal(err)
@@ -125,7 +125,7 @@ func TestVerdict(t *testing.T) {
 	said := map[accuracy.Verdict]int{}
 	for _, allowed := range []float64{12, 5, 1, 1000} {
 		d.Accuracy.Level = allowed
-		got, err := accuracy.Of(finished.Of(&s, on.Lines), d, sp, on.Weight)
+		got, err := accuracy.Of(finished.Make(finished.Made{Shape: &s, Lines: on.Lines}), d, sp, on.Weight)
 		if err != nil {
 			t.Fatal(err)
 		}

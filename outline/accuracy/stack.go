@@ -38,15 +38,6 @@ func (c Cause) MarshalText() ([]byte, error) { return []byte(c.String()), nil }
 // Off is by how much every part is longer than designed, mm; an anchor higher.
 type Off [finished.Parts]float64
 
-// Change returns it as a change of the made bed.
-func (o Off) Change() finished.Change {
-	var c finished.Change
-	for k, mm := range o {
-		c = c.Plus(finished.Part(k).Change(mm), 1)
-	}
-	return c
-}
-
 // Component is one error: what its standard deviation does to every part. Components
 // are independent of each other.
 type Component struct {

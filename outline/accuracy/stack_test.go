@@ -89,7 +89,7 @@ func TestStackPractice(t *testing.T) {
 // to within 15 %: 300 draws know a spread to 4 %, and the model bends.
 func TestOutcomes(t *testing.T) {
 	d, s, sp, on := sample(t)
-	h := finished.Of(&s, on.Lines)
+	h := finished.Make(finished.Made{Shape: &s, Lines: on.Lines})
 	designed, err := h.Hang(finished.Change{}, on.Weight)
 	if err != nil {
 		t.Fatal(err)
@@ -104,7 +104,7 @@ func TestOutcomes(t *testing.T) {
 	const draws = 300
 	var sums [4]float64
 	for range draws {
-		p, err := h.HangFrom(designed, drawn(stack, rng).Change(), on.Weight)
+		p, err := h.HangFrom(designed, changed(drawn(stack, rng)), on.Weight)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -131,7 +131,7 @@ func TestOutcomes(t *testing.T) {
 // Halving the largest cause's own measure halves what it does.
 func TestHalve(t *testing.T) {
 	d, s, sp, on := sample(t)
-	h := finished.Of(&s, on.Lines)
+	h := finished.Make(finished.Made{Shape: &s, Lines: on.Lines})
 	designed, err := h.Hang(finished.Change{}, on.Weight)
 	if err != nil {
 		t.Fatal(err)

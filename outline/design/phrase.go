@@ -10,9 +10,6 @@ type Phrase struct {
 // Say returns a phrase.
 func Say(kind PhraseKind, data ...any) Phrase { return Phrase{kind, data} }
 
-// Suggest returns the phrase of a later stage that has words of its own.
-func Suggest(text string) Phrase { return Say(Suggested, text) }
-
 // Listing returns texts as a part of a message that lists them.
 func Listing(texts []string) any { return listed(texts) }
 
@@ -168,7 +165,6 @@ const (
 	ChangeWithIt
 	GiveUnit
 	MendDrawing
-	Suggested // by a later stage, in its own words
 
 	PhraseCount // how many there are
 )

@@ -132,7 +132,7 @@ hook_strength = "16 kN"
 	for key, place := range map[Key]string{
 		KeyClothWidth: "shelf.toml:12:9", KeyCordSideDiameter: "shelf.toml:3:12", "cord.side.strength": "x.toml:", KeyClothGap: "x.toml:",
 	} {
-		if f := source.Fault(key, Told("is wrong"), Suggest("mend it")); !strings.HasPrefix(f.String(), place) {
+		if f := source.Fault(key, Told("is wrong"), Say(ChangeThis)); !strings.HasPrefix(f.String(), place) {
 			t.Errorf("%s: %s, want %s", key, f, place)
 		}
 	}

@@ -136,6 +136,5 @@ func englishPhrases() map[PhraseKind]string {
 		ChangeWithIt: "change this value or the bars, the drop or the control with it",
 		GiveUnit:     `give the length of its unit, such as unit = "1 mm", or save it with one`,
 		MendDrawing:  "mend the drawing, or leave it out",
-		Suggested:    "%[1]s",
 	}
 }

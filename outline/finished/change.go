@@ -1,6 +1,7 @@
 package finished
 
 import (
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 )
@@ -69,20 +70,32 @@ func (p Part) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 func (p Part) Change(mm float64) Change {
 	var c Change
 	switch p {
-	case HeadLeftLeg, HeadRightLeg:
-		c.Leg[hung.Head][p-HeadLeftLeg] = mm
-	case FootLeftLeg, FootRightLeg:
-		c.Leg[hung.Foot][p-FootLeftLeg] = mm
-	case LeftSide, RightSide:
-		c.Side[p-LeftSide] = mm
-	case HeadLine, FootLine:
-		c.Line[p-HeadLine] = mm
+	case HeadLeftLeg:
+		c.Leg[hung.Head][bed.Left] = mm
+	case HeadRightLeg:
+		c.Leg[hung.Head][bed.Right] = mm
+	case FootLeftLeg:
+		c.Leg[hung.Foot][bed.Left] = mm
+	case FootRightLeg:
+		c.Leg[hung.Foot][bed.Right] = mm
+	case LeftSide:
+		c.Side[bed.Left] = mm
+	case RightSide:
+		c.Side[bed.Right] = mm
+	case HeadLine:
+		c.Line[hung.Head] = mm
+	case FootLine:
+		c.Line[hung.Foot] = mm
 	case Cloth:
 		c.Girth = mm
-	case HeadBar, FootBar:
-		c.Bar[p-HeadBar] = mm
-	case HeadAnchor, FootAnchor:
-		c.Anchor[p-HeadAnchor].Z = mm
+	case HeadBar:
+		c.Bar[hung.Head] = mm
+	case FootBar:
+		c.Bar[hung.Foot] = mm
+	case HeadAnchor:
+		c.Anchor[hung.Head].Z = mm
+	case FootAnchor:
+		c.Anchor[hung.Foot].Z = mm
 	}
 	return c
 }

@@ -77,7 +77,7 @@ func TestEntryIsOneString(t *testing.T) {
 	q.Load = hung.EvenLoad(700, -600, 600)
 	_, s := made(t, q)
 	const line, half = 1000.0, 150.0
-	h := finished.Of(&s, [2]float64{line, line})
+	h := finished.Make(finished.Made{Shape: &s, Lines: [2]float64{line, line}})
 	weight := 700.0
 	e, err := h.Enter(finished.Change{}, bed.Left, hung.EvenLoad(weight, -half, half))
 	if err != nil {

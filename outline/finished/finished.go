@@ -62,10 +62,6 @@ type Hammock struct {
 	line    [2]float64 // unstretched hang lines, mm
 }
 
-// Of returns the hammock that a shape describes, of cords and cloth that do not
-// stretch, on hang lines of the given lengths, mm, by [hung.End].
-func Of(s *hung.Shape, lines [2]float64) Hammock { return Make(Made{Shape: s, Lines: lines}) }
-
 // Make returns a made hammock on the anchors on which it hangs as designed under
 // the designed load.
 func Make(m Made) Hammock {

@@ -41,7 +41,7 @@ func made(t testing.TB, p hung.Problem) (finished.Hammock, hung.Shape) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return finished.Of(&s, lines), s
+	return finished.Make(finished.Made{Shape: &s, Lines: lines}), s
 }
 
 func hang(t testing.TB, h finished.Hammock, c finished.Change, l hung.Load) finished.Pose {

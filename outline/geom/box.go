@@ -62,7 +62,9 @@ func (b Box) Contains(p Point) bool {
 // ContainsBox reports whether c lies in b, edges touching allowed.
 func (b Box) ContainsBox(c Box) bool { return b.Contains(c.Min) && b.Contains(c.Max) }
 
-// Overlaps reports whether b and c share an area, not merely an edge.
+// Overlaps reports whether b and c reach into each other: edges that merely touch do
+// not. A box without width or height reaches into another that it crosses inside, though
+// they share no area; two that lie in one line do not.
 func (b Box) Overlaps(c Box) bool {
 	return b.Min.X < c.Max.X && c.Min.X < b.Max.X && b.Min.Y < c.Max.Y && c.Min.Y < b.Max.Y
 }

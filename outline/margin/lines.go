@@ -95,11 +95,11 @@ func (a *assessor) cords(c Case) {
 	}
 	a.rope(SideCord, c, c.Side, d.Side, design.KeyCordSide, runs)
 	for e, end := range ends() {
-		a.rope(HeadLeg.at(end), c, c.Leg[e], leg, key, runs)
+		a.rope(legAt(end), c, c.Leg[e], leg, key, runs)
 	}
 	for e, end := range ends() {
-		a.rope(HeadLine.at(end), c, c.Hang[e], d.Hang.Line, design.KeyHangLine, 1)
-		k := Check{Part: HeadHook.at(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: float64(a.Hook),
+		a.rope(lineAt(end), c, c.Hang[e], d.Hang.Line, design.KeyHangLine, 1)
+		k := Check{Part: hookAt(end), Case: c.Kind, Load: c.Hang[e], Factor: 1, Capacity: float64(a.Hook),
 			Required: given(d.Margins.Cord, CordMargin), Source: Source{Kind: HookSheet}}
 		if a.Hook == 0 {
 			k.Missing = []design.Key{design.KeyHangHookStrength}
@@ -145,10 +145,10 @@ func (a *assessor) bars(c Case) {
 			return func(wanted float64) []Way { return a.barWays(end, wanted, capacity) }
 		}
 		columns := func(b design.Bar) float64 { return buckling(b, l) }
-		k.Part, k.Capacity, k.Source = HeadBuckling.at(end), columns(bar), Source{Column, barSource(bar)}
+		k.Part, k.Capacity, k.Source = bucklingAt(end), columns(bar), Source{Column, barSource(bar)}
 		a.add(k, ways(columns))
 		bowed := func(b design.Bar) float64 { return yielding(b, l) }
-		k.Part, k.Capacity, k.Source = HeadYield.at(end), 0, Source{Bowed, barSource(bar)}
+		k.Part, k.Capacity, k.Source = yieldAt(end), 0, Source{Bowed, barSource(bar)}
 		if bar.Modulus > 0 && bar.Yield > 0 {
 			k.Capacity = bowed(bar)
 		}

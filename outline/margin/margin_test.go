@@ -36,7 +36,7 @@ func sample() design.Design {
 // hangs returns a bed of a shape, of what does not stretch, on lines of a metre, with
 // all its states.
 func hangs(s *hung.Shape, d design.Design) margin.Input {
-	h := finished.Of(s, [2]float64{1000, 1000})
+	h := finished.Make(finished.Made{Shape: s, Lines: [2]float64{1000, 1000}})
 	return margin.Input{Shape: s, Design: d, States: state.Of(h, state.PersonOf(d.Sleeper, s.Problem.Load))}
 }
 

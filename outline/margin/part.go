@@ -24,8 +24,19 @@ const (
 	PartCount // how many parts there are
 )
 
-// at returns the part of an end, from the head's.
-func (p Part) at(e hung.End) Part { return p + Part(e) }
+// The parts at an end.
+func legAt(e hung.End) Part  { return [...]Part{hung.Head: HeadLeg, hung.Foot: FootLeg}[e] }
+func lineAt(e hung.End) Part { return [...]Part{hung.Head: HeadLine, hung.Foot: FootLine}[e] }
+func hookAt(e hung.End) Part { return [...]Part{hung.Head: HeadHook, hung.Foot: FootHook}[e] }
+func bucklingAt(e hung.End) Part {
+	return [...]Part{hung.Head: HeadBuckling, hung.Foot: FootBuckling}[e]
+}
+func yieldAt(e hung.End) Part { return [...]Part{hung.Head: HeadYield, hung.Foot: FootYield}[e] }
+
+// OfBar reports whether it is a bar that holds or does not.
+func (p Part) OfBar() bool {
+	return p == HeadBuckling || p == FootBuckling || p == HeadYield || p == FootYield
+}
 
 // String returns the part's identifier, as documents for other programs have it.
 func (p Part) String() string {

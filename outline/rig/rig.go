@@ -104,15 +104,6 @@ func Under(s *hung.Shape, height, bed float64) (Place, error) {
 	return Between(s, Overall(s)+2*run, bed, 0.5)
 }
 
-// Level returns the share for [Between] with which both hooks stand at the same
-// height, and whether there is one between 0 and 1.
-func Level(s *hung.Shape, distance float64) (share float64, ok bool) {
-	spare := distance - Overall(s)
-	h, f := s.Ends[hung.Head], s.Ends[hung.Foot]
-	share = (f.ApexZ - h.ApexZ + spare*f.Slope) / (spare * (h.Slope + f.Slope))
-	return share, share >= 0 && share <= 1
-}
-
 // Of hangs the shape as the design asks: by the distance, or else by the height
 // of the hooks. Where both are given the distance holds and Beyond says what the
 // height lacks. With neither, or a bed that cannot hang so, ok is false and err

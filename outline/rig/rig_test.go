@@ -92,7 +92,7 @@ func TestShare(t *testing.T) {
 	b := bed()
 	b.Lift = 0.2
 	s = solve(t, b, hung.EvenLoad(700, -720, 720))
-	if share, ok := rig.Level(&s, rig.Overall(&s)+100); ok {
+	if share, ok := level(&s, rig.Overall(&s)+100); ok {
 		t.Errorf("a lifted head is levelled by a share of %g", share)
 	}
 }
@@ -155,7 +155,7 @@ func TestPlace(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "distance from height", q.Distance, 4800, 1e-6)
-	share, ok := rig.Level(&s, 4800)
+	share, ok := level(&s, 4800)
 	if p, err = rig.Between(&s, 4800, 430, share); err != nil || !ok {
 		t.Fatal(share, ok, err)
 	}
@@ -259,4 +259,13 @@ func TestLevelAnchors(t *testing.T) {
 			t.Errorf("anchors differ by %g mm and apexes by %g: no difference to be told", anchors, apexes)
 		}
 	}
+}
+
+// level returns the share for [rig.Between] with which both hooks stand at the same
+// height, and whether there is one between 0 and 1.
+func level(s *hung.Shape, distance float64) (share float64, ok bool) {
+	spare := distance - rig.Overall(s)
+	h, f := s.Ends[hung.Head], s.Ends[hung.Foot]
+	share = (f.ApexZ - h.ApexZ + spare*f.Slope) / (spare * (h.Slope + f.Slope))
+	return share, share >= 0 && share <= 1
 }

@@ -39,7 +39,7 @@ func askewOf(t *testing.T, name string, data []byte) askew {
 // design, mm.
 func (a askew) uneven(t *testing.T, o accuracy.Off) float64 {
 	t.Helper()
-	p, err := a.made.HangFrom(a.designed, o.Change(), a.sleeper)
+	p, err := a.made.HangFrom(a.designed, changed(o), a.sleeper)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -82,7 +82,7 @@ func TestCorrectedThroughTheFile(t *testing.T) {
 				}
 			}
 			load.Aside = off(1)
-			hung, err := a.made.HangFrom(a.designed, o.Change(), load)
+			hung, err := a.made.HangFrom(a.designed, changed(o), load)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -117,4 +117,13 @@ func TestCorrectedThroughTheFile(t *testing.T) {
 			t.Errorf("%s: %.1f mm uneven, %.1f after: want half or less", name, before, after)
 		}
 	}
+}
+
+// changed returns by how much a bed is off as a change of it.
+func changed(o accuracy.Off) finished.Change {
+	var c finished.Change
+	for k, mm := range o {
+		c = c.Plus(finished.Part(k).Change(mm), 1)
+	}
+	return c
 }

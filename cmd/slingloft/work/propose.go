@@ -101,7 +101,7 @@ func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
 
 // weakBars reports whether a bar does not hold.
 func weakBars(r margin.Report) bool {
-	return slices.ContainsFunc(r.Unmet(), func(c margin.Check) bool { return c.Part >= margin.HeadBuckling && c.Part < margin.ClothStrip })
+	return slices.ContainsFunc(r.Unmet(), func(c margin.Check) bool { return c.Part.OfBar() })
 }
 
 // barValues proposes bars of a tube.
