@@ -134,7 +134,7 @@ func (r *reader) checkCurve() {
 		r.conflict(KeyBedEndGirth, Found(EndGirthOfNet), Say(WriteOrLeave, `cut = "straight"`))
 	}
 	// A curve deeper than half its chord turns back on itself, as an arc does.
-	if r.source.Given(KeyBedSideDepth) && r.good(KeyBedSideDepth, KeyBedSpan) && b.ControlValue >= b.Span/2 {
+	if r.source.Given(KeyBedSideDepth) && r.good(KeyBedSideDepth, KeyBedSpan) && float64(b.ControlValue) >= b.Span/2 {
 		r.bounded(KeyBedSideDepth, Found(DepthOverHalf), r.below(KeyBedSideDepth, b.Span/2))
 	}
 }

@@ -97,6 +97,10 @@ const (
 	Girth                // cloth across the bed, cord to cord
 )
 
+// ControlMeasure is what a [Control] fixes, in its own unit: mm of a side depth, rad of an
+// angle, N of a thrust. It passes for none of these by itself.
+type ControlMeasure float64
+
 // Control says which measure fixes the thrust.
 type Control int
 
@@ -138,7 +142,7 @@ type Bed struct {
 	HeadValue float64 // mm
 
 	Control      Control
-	ControlValue float64 // mm, rad or N as Control says
+	ControlValue ControlMeasure
 
 	Second      Second
 	SecondValue float64 // mm; unused for SameWall, LevelHooks and LevelAnchors
@@ -170,7 +174,7 @@ type Cord struct {
 	Strength      quantity.Newtons       // breaking strength from the data sheet; 0: not given
 	Stiffness     quantity.Newtons       // EA at working load; 0: not given, no compensation
 	LinearDensity quantity.GramsPerMetre // 0: not given
-	Price         float64                // per metre, in the maker's own currency; 0: not given
+	Price         quantity.PricePerMetre // 0: not given
 }
 
 // Hang is the place and the lines that the hammock hangs from.
@@ -254,9 +258,9 @@ type Bar struct {
 	// Joint is how far the parts of a sectional bar reach into each other, mm; 0: it is
 	// in one piece. JointPlay is by how much the one is thinner than the other is wide.
 	Joint, JointPlay float64
-	Hole             float64 // diameter of a hole drilled across the bar, mm; 0: none
-	Stock            float64 // length the bars are sold in, mm; 0: not given
-	Price            float64 // per stock length; 0: not given
+	Hole             float64            // diameter of a hole drilled across the bar, mm; 0: none
+	Stock            float64            // length the bars are sold in, mm; 0: not given
+	Price            quantity.PriceEach // of a stock length; 0: not given
 }
 
 // CutFor returns the length to which a bar is cut for cords that are open mm apart: less
@@ -277,7 +281,7 @@ type Cloth struct {
 	Margin        float64                       // kept free along the roll's edges, mm
 	Flaws         []geom.Box
 	Joins         int // lengthwise joins allowed in the body, 0 to 2
-	Price         float64
+	Price         quantity.PricePerMetre
 }
 
 // ChannelKind says how the cord channel is made.
@@ -339,7 +343,7 @@ type Sheet struct {
 	Gap           float64 // between parts, mm
 	Margin        float64 // kept free along the edges, mm
 	Thickness     float64 // mm
-	Price         float64
+	Price         quantity.PriceEach
 }
 
 // Template says how stiff templates are drawn.

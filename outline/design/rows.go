@@ -85,7 +85,7 @@ func loadRows() []row {
 }
 
 func bedRows() []row {
-	value := func(d *Design) *float64 { return &d.Bed.ControlValue }
+	value := func(d *Design) *float64 { return (*float64)(&d.Bed.ControlValue) }
 	second := func(d *Design) *float64 { return &d.Bed.SecondValue }
 	flattest, steepest := float64(quantity.Degrees(1)), float64(quantity.Degrees(85)) // of hang lines
 	rows := []row{

@@ -119,7 +119,7 @@ func sheetRows() []row {
 			says("Strip kept free along the edges.", "6 mm", "1/4 in").or("5 mm").orIn("1/4 in"),
 		length(KeySheetThickness, 0.05, 100, func(d *Design) *float64 { return &d.Sheet.Thickness }).
 			says("Thickness.", "3 mm", "1/8 in"),
-		number(KeySheetPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Sheet.Price }).
+		number(KeySheetPrice, amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&d.Sheet.Price) }).
 			says("Price per sheet.", "8", "8").known("cost"),
 	}
 }

@@ -23,7 +23,7 @@ func cordRows(table Key, what string, at func(*Design) *Cord) []row {
 			says("Force over strain (EA) at the working load; left out, cords are not shortened for their stretch.", "220 kN", "50000 lbf").known("ea", "modulus"),
 		measure(table+".linear_density", 0.05, 1000, func(d *Design) *quantity.GramsPerMetre { return &at(d).LinearDensity }).
 			says("Mass per length.", "5 g/m", "0.16 oz/yd").known("mass", "weight", "density"),
-		number(table+".price", amount, 0, 1e6, func(d *Design) *float64 { return &at(d).Price }).
+		number(table+".price", amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&at(d).Price) }).
 			says("Price per metre, in your own currency; one per yard times 1.094.", "1.90", "1.90").known("cost"),
 	}
 }
@@ -134,7 +134,7 @@ func barRows() []row {
 			says("Diameter of a hole drilled across the bar, for a pin or a cord; left out, there is none. It is taken to lie where the bar bends most.", "4 mm", "5/32 in").known("drilled"),
 		length(KeyBarStock, 100, 20000, func(d *Design) *float64 { return &d.Bar.Stock }).
 			says("Length in which bars are sold.", "2000 mm", "8 ft").known("stock_length", "length"),
-		number(KeyBarPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Bar.Price }).
+		number(KeyBarPrice, amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&d.Bar.Price) }).
 			says("Price per stock length.", "16", "16").known("cost"),
 	}
 }
@@ -167,7 +167,7 @@ func clothRows() []row {
 			says("Selvedge strip: what is kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm").formerly("margin"),
 		count(KeyClothJoins, 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
 			says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"),
-		number(KeyClothPrice, amount, 0, 1e6, func(d *Design) *float64 { return &d.Cloth.Price }).
+		number(KeyClothPrice, amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&d.Cloth.Price) }).
 			says("Price per metre of roll; one per yard times 1.094.", "7.50", "7.50").known("cost"),
 		flaw("from", "Start of a flaw along the roll, from its cut end.", "900 mm", "36 in", func(d *Design) *float64 { return &lastFlaw(d).Min.X }),
 		flaw("to", "End of the flaw along the roll.", "950 mm", "38 in", func(d *Design) *float64 { return &lastFlaw(d).Max.X }),

@@ -90,13 +90,13 @@ func bed(r *rand.Rand, between func(a, b float64) float64) design.Bed {
 func control(r *rand.Rand, between func(a, b float64) float64, b *design.Bed) {
 	switch r.IntN(6) {
 	case 0:
-		b.Control, b.ControlValue = design.HeadAngle, between(0.25, 0.7)
+		b.Control, b.ControlValue = design.HeadAngle, design.ControlMeasure(between(0.25, 0.7))
 	case 1:
-		b.Control, b.ControlValue = design.FootAngle, between(0.25, 0.7)
+		b.Control, b.ControlValue = design.FootAngle, design.ControlMeasure(between(0.25, 0.7))
 	case 2:
-		b.Control, b.ControlValue = design.Thrust, between(250, 1200)
+		b.Control, b.ControlValue = design.Thrust, design.ControlMeasure(between(250, 1200))
 	default:
-		b.Control, b.ControlValue = design.SideDepth, b.Span*between(0.07, 0.17)
+		b.Control, b.ControlValue = design.SideDepth, design.ControlMeasure(b.Span*between(0.07, 0.17))
 	}
 }
 

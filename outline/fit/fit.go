@@ -171,7 +171,7 @@ func (b *proposer) section(p Person, shoulders float64) {
 	e.HeadRadius = b.put(Reason{design.KeyBedUnderbodyRadius, radiusOfShoulders * shoulders, RoundOfShoulders, radiusOfShoulders, Survey})
 	e.SeatRadius, e.FootRadius = e.HeadRadius, e.HeadRadius
 	e.Control = design.SideDepth
-	e.ControlValue = b.put(Reason{design.KeyBedSideDepth, depth * e.Span, DepthOfSpan, depth, OwnChoice})
+	e.ControlValue = design.ControlMeasure(b.put(Reason{design.KeyBedSideDepth, depth * e.Span, DepthOfSpan, depth, OwnChoice}))
 	e.Second = design.SameWall
 	e.HeadLeg = b.put(Reason{design.KeyBedHeadLeg, legOfBar * e.HeadBar, LegOfBar, legOfBar, OwnChoice})
 	e.FootLeg = b.put(Reason{design.KeyBedFootLeg, legOfBar * e.FootBar, LegOfBar, legOfBar, OwnChoice})

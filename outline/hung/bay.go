@@ -247,7 +247,7 @@ func (s *solver) direct(thrust float64) (candidate, error) {
 			start, step = append(start, s.steepness(e)), append(step, 1e-6)
 		}
 	}
-	want, unit := s.p.Bed.ControlValue, s.controlUnit()
+	want, unit := float64(s.p.Bed.ControlValue), s.controlUnit()
 	f := func(x []float64) ([]float64, error) {
 		if x[0] <= 0 {
 			return nil, numeric.ErrNotFinite
@@ -299,7 +299,7 @@ func (s *solver) controlUnit() float64 {
 	case design.HeadAngle, design.FootAngle:
 		return mmPerRad
 	case design.Thrust:
-		return mmPerRad / s.p.Bed.ControlValue
+		return mmPerRad / float64(s.p.Bed.ControlValue)
 	}
 	return 1
 }
@@ -310,12 +310,12 @@ func (s *solver) firstThrust() float64 {
 	_, moment := s.beam()
 	switch b.Control {
 	case design.Thrust:
-		return b.ControlValue
+		return float64(b.ControlValue)
 	case design.HeadAngle, design.FootAngle:
 		force, _ := s.p.Load.Total()
-		return force / 4 / math.Tan(b.ControlValue)
+		return force / 4 / math.Tan(float64(b.ControlValue))
 	}
-	return moment / (2 * math.Sin(s.head.Wall) * b.ControlValue)
+	return moment / (2 * math.Sin(s.head.Wall) * float64(b.ControlValue))
 }
 
 // solve finds the candidate that meets every condition: at once from the estimate
@@ -334,14 +334,14 @@ func (s *solver) solve() (candidate, error) {
 func (s *solver) walk(thrust float64) (candidate, error) {
 	b := &s.p.Bed
 	if b.Control == design.Thrust {
-		return s.walkTo(b.ControlValue)
+		return s.walkTo(float64(b.ControlValue))
 	}
 	high := 3 * thrust
 	near, err := s.firstOnWalk(&high)
 	if err != nil {
 		return candidate{}, err
 	}
-	if s.controlled(&near) > b.ControlValue {
+	if s.controlled(&near) > float64(b.ControlValue) {
 		return candidate{}, &Impossible{Key: b.ControlKey(), Found: design.Found(design.ShapeTooFlat),
 			Bound: design.AtLeast, Limit: s.controlled(&near)}
 	}
@@ -354,7 +354,7 @@ func (s *solver) walk(thrust float64) (candidate, error) {
 		if err != nil || next < thrust/50 {
 			return candidate{}, s.limit(near, next, err)
 		}
-		if s.controlled(&t) >= b.ControlValue {
+		if s.controlled(&t) >= float64(b.ControlValue) {
 			return s.between(t, near)
 		}
 		near = t
@@ -416,7 +416,7 @@ func (s *solver) between(much, little candidate) (candidate, error) {
 			}
 		}
 		best = t
-		return s.controlled(&t) - s.p.Bed.ControlValue
+		return s.controlled(&t) - float64(s.p.Bed.ControlValue)
 	}
 	h, err := numeric.Root(miss, much.thrust, little.thrust, 1e-12*little.thrust)
 	if failed != nil {

@@ -92,7 +92,7 @@ func TestEndOfTail(t *testing.T) {
 	if !errors.As(err, &no) || no.Key != "bed.foot_hang_angle" {
 		t.Fatalf("%v, want the foot's hang angle to be refused", err)
 	}
-	d.Bed.ControlValue = no.Limit
+	d.Bed.ControlValue = design.ControlMeasure(no.Limit)
 	s, err := hung.Solve(hung.ProblemOf(d))
 	if err != nil {
 		t.Fatalf("with %g: %v", no.Limit, err)
@@ -116,13 +116,13 @@ func checkShape(t *testing.T, d design.Design, s hung.Shape) {
 	}
 	switch b.Control {
 	case design.SideDepth:
-		near(t, "side depth", s.Depth, b.ControlValue, 1e-8)
+		near(t, "side depth", s.Depth, float64(b.ControlValue), 1e-8)
 	case design.HeadAngle:
-		near(t, "head angle", math.Atan(s.Ends[hung.Head].Slope), b.ControlValue, 1e-9)
+		near(t, "head angle", math.Atan(s.Ends[hung.Head].Slope), float64(b.ControlValue), 1e-9)
 	case design.FootAngle:
-		near(t, "foot angle", math.Atan(s.Ends[hung.Foot].Slope), b.ControlValue, 1e-9)
+		near(t, "foot angle", math.Atan(s.Ends[hung.Foot].Slope), float64(b.ControlValue), 1e-9)
 	case design.Thrust:
-		near(t, "thrust", s.Thrust, b.ControlValue, 1e-9)
+		near(t, "thrust", s.Thrust, float64(b.ControlValue), 1e-9)
 	}
 	last := s.Ends[hung.Foot].Section
 	switch b.Second {

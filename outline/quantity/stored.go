@@ -33,6 +33,12 @@ type KilogramsPerCubicMetre float64
 // MillimetresPerMinute is a speed.
 type MillimetresPerMinute float64
 
+// PricePerMetre is what a metre of a thing costs, in the maker's own currency.
+type PricePerMetre float64
+
+// PriceEach is what one thing costs, in the maker's own currency.
+type PriceEach float64
+
 // Stored is a quantity that is kept in the stored unit of its dimension.
 type Stored interface {
 	~float64

@@ -40,7 +40,7 @@ func near(t *testing.T, what string, got, want, tol float64) {
 func TestPullByAngle(t *testing.T) {
 	for deg, want := range map[float64]float64{20: 1.461902, 25: 1.183101, 30: 1, 35: 0.8717234} {
 		b := bed()
-		b.Control, b.ControlValue = design.HeadAngle, deg*math.Pi/180
+		b.Control, b.ControlValue = design.HeadAngle, design.ControlMeasure(deg*math.Pi/180)
 		s := solve(t, b, hung.EvenLoad(981, -720, 720))
 		p, err := rig.Between(&s, 5000, 450, 0.5)
 		if err != nil {
@@ -60,7 +60,7 @@ func TestPullByAngle(t *testing.T) {
 func TestHeights(t *testing.T) {
 	for deg, want := range map[float64]float64{20: 1.373739, 25: 1.072253, 30: 0.8660254, 35: 0.7140740} {
 		b := bed()
-		b.Control, b.ControlValue = design.HeadAngle, deg*math.Pi/180
+		b.Control, b.ControlValue = design.HeadAngle, design.ControlMeasure(deg*math.Pi/180)
 		s := solve(t, b, hung.EvenLoad(981, -720, 720))
 		p, err := rig.Between(&s, 5000, 450, 0.5)
 		if err != nil {

@@ -4,6 +4,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // Row is one thing to buy.
@@ -16,6 +17,18 @@ type Row struct {
 	Price    float64 // of one unit; 0: not given
 	Cost     float64
 	Note     Note
+}
+
+// perMetre returns the row as one of so many metres at a price.
+func (r Row) perMetre(p quantity.PricePerMetre) Row {
+	r.Unit, r.Price = Metre, float64(p)
+	return r
+}
+
+// each returns the row as one of so many pieces at a price.
+func (r Row) each(p quantity.PriceEach) Row {
+	r.Unit, r.Price = Single, float64(p)
+	return r
 }
 
 // Kind sorts what is bought.

@@ -74,7 +74,7 @@ func Of(in Input) (Bill, error) {
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Design.Sheet
-		b.row(Row{Kind: SheetRow, Name: s.Name, Quantity: float64(in.Sheets), Unit: Single, Price: s.Price, Note: Note{Kind: ForTemplates}})
+		b.row(Row{Kind: SheetRow, Name: s.Name, Quantity: float64(in.Sheets), Note: Note{Kind: ForTemplates}}.each(s.Price))
 	}
 	for _, h := range hardware() {
 		b.row(h)
@@ -107,7 +107,7 @@ func (b *Bill) cloth(in Input) {
 	for _, p := range in.Pieces {
 		area += float64(p.Count) * p.Area
 	}
-	b.row(Row{Kind: ClothRow, Name: c.Name, Quantity: upTo(in.Lay / metre), Price: c.Price})
+	b.row(Row{Kind: ClothRow, Name: c.Name, Quantity: upTo(in.Lay / metre)}.perMetre(c.Price))
 	m := Mass{Grams: c.ArealDensity.Grams(area)}
 	if c.ArealDensity == 0 {
 		m.Missing = design.KeyClothArealDensity
@@ -120,7 +120,7 @@ func (b *Bill) cloth(in Input) {
 
 func (b *Bill) cords(in Input) {
 	for _, s := range cord.Spools(in.Cords, in.Design.Splice.Waste) {
-		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(s.Buy / metre), Price: s.Kind.Price, Note: Note{Kind: WithWaste}})
+		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(s.Buy / metre), Note: Note{Kind: WithWaste}}.perMetre(s.Kind.Price))
 	}
 	for _, c := range in.Cords {
 		m := Mass{Part: MassPart{OfCord, c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}
@@ -161,7 +161,7 @@ func (b *Bill) bars(in Input) error {
 		m.Missing = design.KeyBarDensity
 	}
 	b.Masses = append(b.Masses, m)
-	r := Row{Kind: BarRow, Name: d.Bar.Name, Unit: Single, Price: d.Bar.Price, Note: Note{Kind: StockLengths}}
+	r := Row{Kind: BarRow, Name: d.Bar.Name, Note: Note{Kind: StockLengths}}.each(d.Bar.Price)
 	if d.Bar.Stock == 0 {
 		r.Quantity, r.Unit, r.Price, r.Note = (long[0].Length+long[1].Length)/metre, Metre, 0, Note{Kind: BothBars}
 		b.row(r)
