@@ -85,8 +85,8 @@ func englishHanging() HangingWords {
 		Anchors: "set the anchors: %s. To check afterwards: %s",
 		Anchor:  "the %s one stands %s higher than the other", Apex: "the %s apex then stands %s higher than the other",
 		AnchorsLevel: "both stand equally high", ApexesLevel: "both apexes then stand equally high",
-		Guessed: "with hang lines of %s, own choice, since the design does not say where it hangs, of the anchors %s; %s; other lines make " +
-			"another difference of the anchors",
+		Guessed: "the design does not say where it hangs. With hang lines of %s, own choice, set the anchors: %s. To check afterwards: %s. " +
+			"Other lines make another difference of the anchors",
 		LevelIs:     "level anchors were asked for (bed.level_anchors)",
 		ApexLevelIs: "level apexes were asked for (bed.level_apexes): the anchors differ",
 		Roll:        "line through the apexes above the sleeper's centre of mass: %s on the back, %s on the side",
