@@ -54,7 +54,7 @@ func hangRows() []row {
 		length(KeyHangHookDiameter, 2, 60, func(d *Design) *float64 { return &d.Hang.HookDiameter }).
 			says("Thickness of the hook, ring or shackle that an eye hangs on; left out, 10 mm is taken.", "10 mm", "3/8 in").known("hook", "hook_size"),
 		measure(KeyHangHookStrength, 10, 1e6, func(d *Design) *quantity.Newtons { return &d.Hang.HookStrength }).
-			says("Breaking strength of hook and support, the weaker of the two, from their data sheets; left out, their margin is not known.", "12 kN", "2700 lbf").known("strength", "support_strength"),
+			says("Breaking strength of hook and anchor, the weaker of the two, from their data sheets; left out, their margin is not known.", "12 kN", "2700 lbf").known("strength", "support_strength"),
 	}
 }
 

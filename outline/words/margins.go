@@ -220,7 +220,7 @@ func englishMargins() Margins {
 				"required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)",
 			margin.KnotSheet: "breaking strength from the cord's data sheet × what a knot keeps of it, a third (nine knots in 10 mm braid lost more " +
 				"than 62 % on average, Yachting Monthly, Nov 2017); required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)",
-			margin.HookSheet: "breaking strength of hook and support from their data sheet; required ratio as for cord",
+			margin.HookSheet: "breaking strength of hook and anchor from their data sheet; required ratio as for cord",
 			margin.Column:    "Euler or Johnson by slenderness, pinned ends; modulus and yield from %s; required ratio own choice",
 			margin.Bowed: "yield of a bar bowed by 1/500 of its length (own choice), with the tip's eccentricity, a joint's play and a hole where " +
 				"the design has them; modulus and yield from %s; required ratio own choice",
@@ -290,7 +290,7 @@ func (w ValueWords) of(k design.Key) string {
 func englishValues() ValueWords {
 	return ValueWords{
 		SideCord: "breaking strength of the side cord", Legs: "breaking strength of the legs' cord", Lines: "breaking strength of the hang lines",
-		Splice: "part of its strength that a splice keeps", Hooks: "rated strength of hooks and supports",
+		Splice: "part of its strength that a splice keeps", Hooks: "rated strength of hooks and anchors",
 		Modulus: "bar's modulus of elasticity", Yield: "bar's yield strength",
 		Joint: "joint of the bars over two diameters or more (a shorter one gives way)", Cloth: "strip strength of the cloth",
 		Stitch: "stitch length", Thread: "breaking strength of the thread", Factor: "factor of a test seam",
@@ -301,7 +301,7 @@ func englishLeast() LeastWords {
 	return LeastWords{
 		Things: map[margin.Thing]string{
 			margin.SideCordThing: "side cord", margin.LegThing: "cord of the legs", margin.LineThing: "hang lines",
-			margin.HookThing: "each hook, ring, strap and support", margin.ClothThing: "cloth, across the bed",
+			margin.HookThing: "each hook, ring, strap and anchor", margin.ClothThing: "cloth, across the bed",
 			margin.SeamThing: "side seams", margin.ThreadThing: "thread of the side seams",
 		},
 		Spliced: "at least %s where it is spliced (a splice keeps %s%s), %s where it is knotted",

@@ -27,7 +27,7 @@ func TestCSVFile(t *testing.T) {
 	want := `kind,name,quantity,unit,price,cost,mass_g,note
 cloth,"rip ""stop"", white",2.20,m,8.00,17.60,,length of roll
 sheet,plywood,3.00,piece,,,,templates
-strength,"each hook, ring, strap and support",5001,N,,,,"at least 5001 N; 5.0 × 1000 N, head hook, sitting"
+strength,"each hook, ring, strap and anchor",5001,N,,,,"at least 5001 N; 5.0 × 1000 N, head hook, sitting"
 mass,cloth,,,,,162,
 mass,bars,,,,,,bar.density is not given
 mass,head leg,,,,,13,

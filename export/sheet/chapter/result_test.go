@@ -119,7 +119,7 @@ func TestUnknown(t *testing.T) {
 		check(margin.SideSeam, thread, strip), check(margin.HeadHook, hook), check(margin.SideSeam, strip, thread), check(margin.SideCord),
 	}})
 	want := []string{
-		"head hook: cannot be judged without the rated strength of hooks and supports (1 check)",
+		"head hook: cannot be judged without the rated strength of hooks and anchors (1 check)",
 		"side seam: cannot be judged without the breaking strength of the thread and strip strength of the cloth (2 checks)",
 	}
 	if !slices.Equal(got, want) {

@@ -79,7 +79,7 @@ func englishHanging() map[Task]Step {
 			"Use no brick pillar and no other masonry that stands by itself.",
 			"Turn an eyebolt into the line of its pull.",
 			"Use a wide strap round a tree.",
-		}, "The hang lines will rise at the stated angles, and every hook, strap and support has the stated strength."},
+		}, "The hang lines will rise at the stated angles, and every hook, strap and anchor has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
 			"Hang it low, over soft ground.",
 			"Turn the bars until no cord is twisted.",
