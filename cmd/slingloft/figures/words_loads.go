@@ -19,7 +19,7 @@ type MarginWords struct {
 func englishMargins() MarginWords {
 	return MarginWords{
 		Title:   "Margins: capacity over load",
-		Columns: [5]string{"check", "load", "capacity", "margin", "required"},
+		Columns: [5]string{"check", "load", "capacity", "times the load", "needed"},
 		AtMost:  "at most %s",
 		Case:    "case %s: %s",
 		Governs: "each part in the case that loads it most:",
