@@ -16,32 +16,38 @@ import (
 // LinuxCNC's interpreter, run on its own, takes every program and makes the same
 // moves of it as our reader.
 func TestMovesByRS274(t *testing.T) {
-	d := readertest.Drawing(t, 1, readertest.Hostile()[:6]...)
 	for tool := design.Laser; tool <= design.Knife; tool++ {
-		program := programFor(t, d, settings(tool))
-		read, err := Read(strings.NewReader(program))
-		if err != nil {
-			t.Fatal(err)
+		for _, d := range append(readertest.Fields(t), readertest.Drawing(t, 1, readertest.Hostile()[:6]...)) {
+			movesAgree(t, tool, programFor(t, d, settings(tool)))
 		}
-		file := readertest.File(t, "a.ngc", []byte(program))
-		got := canonical(t, tool, readertest.Run(t, "rs274", "-g", file))
-		if len(got) != len(read.Lines) {
-			t.Fatalf("%s: the interpreter cuts %d lines, we read %d", tool, len(got), len(read.Lines))
+	}
+}
+
+// movesAgree has a program of a tool run and compares.
+func movesAgree(t *testing.T, tool design.Tool, program string) {
+	t.Helper()
+	read, err := Read(strings.NewReader(program))
+	if err != nil {
+		t.Fatal(err)
+	}
+	file := readertest.File(t, "a.ngc", []byte(program))
+	got := canonical(t, tool, readertest.Run(t, "rs274", "-g", file))
+	if len(got) != len(read.Lines) {
+		t.Fatalf("%s: the interpreter cuts %d lines, we read %d", tool, len(got), len(read.Lines))
+	}
+	for i, l := range read.Lines {
+		pts := l.Points
+		if l.Closed {
+			pts = geom.Ring(pts).Closed()
 		}
-		for i, l := range read.Lines {
-			pts := l.Points
-			if l.Closed {
-				pts = geom.Ring(pts).Closed()
-			}
-			tolerance := 0.01
-			if tool == design.Knife {
-				tolerance = 0.1 // our reader's chords are shorter than the arcs
-			}
-			if got[i].work != l.Work || math.Abs(got[i].length-pts.Length()) > tolerance ||
-				got[i].from.Dist(pts[0]) > 2e-4 || got[i].to.Dist(pts[len(pts)-1]) > 2e-4 {
-				t.Fatalf("%s: line %d, %q: the interpreter cuts %+v; we read %s, %g mm from %v to %v", tool, i+1, l.Name,
-					got[i], l.Work, pts.Length(), pts[0], pts[len(pts)-1])
-			}
+		tolerance := 0.01
+		if tool == design.Knife {
+			tolerance = 0.1 // our reader's chords are shorter than the arcs
+		}
+		if got[i].work != l.Work || math.Abs(got[i].length-pts.Length()) > tolerance ||
+			got[i].from.Dist(pts[0]) > 2e-4 || got[i].to.Dist(pts[len(pts)-1]) > 2e-4 {
+			t.Fatalf("%s: line %d, %q: the interpreter cuts %+v; we read %s, %g mm from %v to %v", tool, i+1, l.Name,
+				got[i], l.Work, pts.Length(), pts[0], pts[len(pts)-1])
 		}
 	}
 }

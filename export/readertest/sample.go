@@ -71,6 +71,26 @@ func Drawing(t testing.TB, scale float64, labels ...string) export.Drawing {
 	return d
 }
 
+// Fields returns the drawings of a stock that is cut in fields 400 mm long, with a sling
+// that goes over all of them.
+func Fields(t testing.TB) []export.Drawing {
+	t.Helper()
+	sling := Sling()
+	d, err := export.Compose(export.Sheet{Name: "cloth-lay", Title: "Lay", Frame: export.Around(1000, 420, 1),
+		Items: []export.Item{{Piece: sling, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(10, 20)}}, {Piece: sling, Copy: 2, Motion: geom.Motion{Shift: geom.Pt(560, 20)}}}})
+	if err == nil {
+		d, err = d.OnStock()
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	out, err := d.InFields(export.Fields{Reach: 400, Step: 1, Work: piece.CutOut})
+	if err != nil || len(out) < 3 {
+		t.Fatalf("%d fields, %v", len(out), err)
+	}
+	return out
+}
+
 // Hostile returns texts that would break out of a field of some format.
 func Hostile() []string {
 	return []string{
