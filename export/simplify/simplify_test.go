@@ -109,3 +109,34 @@ func TestShortLines(t *testing.T) {
 		t.Errorf("a dot became %v", got)
 	}
 }
+
+// A closed line begins at its sharpest corner, wherever it was drawn from.
+func TestBeginsAtTheSharpest(t *testing.T) {
+	ring := geom.Polyline{geom.Pt(0, 0), geom.Pt(100, 0), geom.Pt(160, 10), geom.Pt(100, 100), geom.Pt(0, 100)}
+	for shift := range ring {
+		from := append(append(geom.Polyline{}, ring[shift:]...), ring[:shift]...)
+		if got := Chords(from, true, 0.1)[0]; got != geom.Pt(160, 10) {
+			t.Errorf("from %v it begins at %v", from[0], got)
+		}
+	}
+}
+
+// The corners of a polygon lie on a circle, but not the middles of its sides, which are
+// r (1 − cos(π/n)) inside: within less than that there is no arc.
+func TestArcThroughMiddles(t *testing.T) {
+	const r, n = 100.0, 30
+	line := arcOf(r, 0, math.Pi, n/2)
+	sagitta := r * (1 - math.Cos(math.Pi/n))
+	for tolerance, arcs := range map[float64]bool{0.9 * sagitta: false, 1.1 * sagitta: true} {
+		_, pieces := Arcs(line, false, tolerance)
+		bent := 0
+		for _, p := range pieces {
+			if p.Bulge != 0 {
+				bent++
+			}
+		}
+		if (bent > 0) != arcs {
+			t.Errorf("within %.3f mm of sides that bow by %.3f there are %d arcs", tolerance, sagitta, bent)
+		}
+	}
+}

@@ -112,3 +112,14 @@ func TestOutOfRange(t *testing.T) {
 		t.Error("no fault of a stature that is not a number")
 	}
 }
+
+// One who is either as light or as small as a child may be one.
+func TestChild(t *testing.T) {
+	for p, want := range map[fit.Person]bool{
+		{Stature: 1700, Mass: 39.9}: true, {Stature: 1399, Mass: 70}: true, {Stature: 1300, Mass: 30}: true, {Stature: 1400, Mass: 40}: false,
+	} {
+		if p.Child() != want {
+			t.Errorf("%+v: %v", p, p.Child())
+		}
+	}
+}

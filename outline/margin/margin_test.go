@@ -194,3 +194,17 @@ func TestNamesAreUnique(t *testing.T) {
 		t.Error("the join is checked where there is one, and not elsewhere")
 	}
 }
+
+// What a seam holds is said to come from its thread or from the cloth beside it, whichever
+// is the less: 1.1 × 30 N × 0.7 / 2.5 mm = 9.24 N/mm of thread against 0.8 × 12 N/mm of
+// cloth, and twice as strong a thread.
+func TestWhatASeamHolds(t *testing.T) {
+	for thread, want := range map[quantity.Newtons]margin.SourceKind{30: margin.SeamFormula, 60: margin.Perforated} {
+		d := sample()
+		d.Seam.ThreadStrength = thread
+		s := solve(t, d)
+		if c := check(t, margin.Of(hangs(&s, d)), "side seam, lying"); c.Source.Kind != want {
+			t.Errorf("thread of %g N: %.2f N/mm by %v, want %v", thread, c.Capacity, c.Source.Kind, want)
+		}
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"slingloft/outline/finished"
+	"slingloft/outline/hung"
 )
 
 // BoundOf returns the bound for the state of the given number among those of [Of].
@@ -20,3 +21,11 @@ func BoundOf(h finished.Hammock, p Person, i int) State {
 	}
 	return rolled(h.Shape, p, finished.Weight{Load: p.Load, Centre: p.Side, Aside: [2]float64{AtEdge, p.Side}[i-5]}, why)
 }
+
+// StraightTo returns the pulls from the apexes to a weight in a straight line each.
+func StraightTo(h finished.Hammock, x, weight float64) [2]float64 {
+	return straight(h.Shape, x, weight)
+}
+
+// SeatOf returns the load of one who sits with the middle of the seat at x.
+func SeatOf(p Person, x float64) hung.Load { return p.seat(x) }

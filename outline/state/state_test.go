@@ -184,3 +184,58 @@ func BenchmarkOf(b *testing.B) {
 		state.Of(h, p)
 	}
 }
+
+// Two cords drawn straight from the apexes to a weight hold it: where the apexes are
+// level and the weight is midway each pulls W L / (2 h) with h = √(L² − a²); elsewhere
+// both pulls together are the weight, at the place that both lengths leave it.
+func TestStraightToTheSeat(t *testing.T) {
+	const weight = 700
+	h, _ := bed(t, beds()["alike"])
+	alike := func(d *design.Design) {
+		beds()["alike"](d)
+		d.Bed.HeadTail, d.Bed.FootTail, d.Load.Model = 170, 170, design.Even
+	}
+	h, _ = bed(t, alike)
+	s := h.Shape
+	a := (s.Ends[hung.Foot].ApexX - s.Ends[hung.Head].ApexX) / 2
+	long := s.Ends[hung.Head].Leg + s.SideArc/2
+	for e, pull := range state.StraightTo(h, 0, weight) {
+		near(t, hung.End(e).String()+" pull", pull, weight*long/(2*math.Sqrt(long*long-a*a)), 1e-4)
+	}
+	for name, change := range beds() {
+		h, _ := bed(t, change)
+		s := h.Shape
+		half := s.Problem.Bed.Span / 2
+		for _, x := range []float64{-half / 2, 0, half / 3} {
+			head, foot := s.Ends[hung.Head], s.Ends[hung.Foot]
+			left, right := head.Leg+s.Arc(-half, x), foot.Leg+s.Arc(x, half)
+			// The place by halving the angle at which the left cord leaves its apex.
+			place := func(angle float64) (dx, dz float64) { return left * math.Cos(angle), -left * math.Sin(angle) }
+			steep, flat := math.Pi/2, math.Atan2(head.ApexZ-foot.ApexZ, foot.ApexX-head.ApexX)
+			for range 100 {
+				mid := (steep + flat) / 2
+				dx, dz := place(mid)
+				if math.Hypot(foot.ApexX-head.ApexX-dx, foot.ApexZ-head.ApexZ-dz) > right {
+					steep = mid
+				} else {
+					flat = mid
+				}
+			}
+			dx, dz := place(steep)
+			pull := state.StraightTo(h, x, weight)
+			ux, uz := (foot.ApexX-head.ApexX-dx)/right, (foot.ApexZ-head.ApexZ-dz)/right
+			near(t, name+", sideways", -pull[0]*dx/left+pull[1]*ux, 0, 1e-6)
+			near(t, name+", upwards", -pull[0]*dz/left+pull[1]*uz, weight, 1e-6)
+		}
+	}
+}
+
+// One who sits weighs on a seat's length about the place.
+func TestSeat(t *testing.T) {
+	_, p := bed(t, nil)
+	force, middle := state.SeatOf(p, 120).Total()
+	near(t, "force", force, p.Weight, 1e-9)
+	near(t, "middle", middle, 120, 1e-9)
+	near(t, "just inside", state.SeatOf(p, 120).At(120-p.Seat/2+1), p.Weight/p.Seat, 1e-9)
+	near(t, "just outside", state.SeatOf(p, 120).At(120-p.Seat/2-1), 0, 0)
+}
