@@ -73,6 +73,9 @@ func (t Text) ways(f Fault) []Fix {
 	case f.Found.Rule == GivenBeside:
 		one(f.Key, "")
 		one(f.Found.Data[0].(Key), "")
+	case f.Found.Rule == GivenUnderBoth:
+		one(f.Key.Table().In(row.was), "")
+		one(f.Key, "")
 	case f.Found.Rule == TableMissing || f.Found.Rule == KeyMissing && !known:
 		return append(out, t.needed(f.Key))
 	case given && known:

@@ -53,7 +53,7 @@ func (t Text) Bytes() []byte {
 // gather notes the values of a table and of those within it.
 func (t Text) gather(name Key, in *table) {
 	for _, e := range in.entries {
-		full := name.In(e.name)
+		full := in.now(name, e)
 		switch {
 		case e.table != nil:
 			t.gather(full, e.table)
@@ -64,6 +64,15 @@ func (t Text) gather(name Key, in *table) {
 			t.gather(full.Item(i+1), one)
 		}
 	}
+}
+
+// now returns the key of an entry: the present one where the file has it by a former name
+// and not by both.
+func (in *table) now(table Key, e *entry) Key {
+	if r, ok := allKeys().former[table.Unnumbered().In(e.name)]; ok && in.find(r.name()) == nil {
+		return table.In(r.name())
+	}
+	return table.In(e.name)
 }
 
 // elements returns the tables of a list, written with headers or as a list of inline
@@ -115,6 +124,9 @@ func (t Text) entry(key Key) *entry {
 		first, rest, more := strings.Cut(name, ".")
 		first, number := numbered(first)
 		e := in.find(first)
+		if was := allKeys().byKey[key.Unnumbered()].was; e == nil && !more && was != "" {
+			e = in.find(was)
+		}
 		if e == nil || !more {
 			return e
 		}

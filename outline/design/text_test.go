@@ -201,6 +201,8 @@ func TestTextByHand(t *testing.T) {
 		{"[[guest]]\nmass = \"70 kg\"\n[[guest]]\n", "guest[2].mass", "80 kg", "[[guest]]\nmass = \"70 kg\"\n[[guest]]\nmass = \"80 kg\"\n"},
 		{"guest = [{ mass = \"70 kg\" }, { mass = \"1\" }]\n", "guest[2].mass", "80 kg", "guest = [{ mass = \"70 kg\" }, { mass = \"80 kg\" }]\n"},
 		{"# [hang.line]\n# strength = \"1 kN\"\n[bar]\nwall = \"1 mm\"\n", "hang.line.strength", "9 kN", "# [hang.line]\n[hang.line]\nstrength = \"9 kN\"\n# strength = \"1 kN\"\n[bar]\nwall = \"1 mm\"\n"},
+		{"[cloth]\nmargin = \"5 mm\" # both edges\n", "cloth.selvedge_strip", "8 mm", "[cloth]\nmargin = \"8 mm\" # both edges\n"},
+		{"[cloth]\nmargin = \"5 mm\" # both edges\n", "cloth.selvedge_strip", "", "[cloth]\n# both edges\n"},
 		{"[machine]\nheader = [\n  \"a\", # one ]\n  \"b\",\n]\n", "machine.header", "c", "[machine]\nheader = [\"c\"]\n"},
 	} {
 		text, err := OpenText("t", []byte(tc.text))
