@@ -156,7 +156,9 @@ func (s Settings) check(d export.Drawing) error {
 func (s Settings) jobless(w piece.Work) Lack {
 	lines := fmt.Sprintf("[[machine.job]], work = %q, material = %q", w, s.Of.Name)
 	for _, key := range s.lacks(w) {
-		lines += ", " + key + " = " + map[string]string{"feed": `"… ` + s.unit() + `/min"`, "power": "…", "depth": `"… ` + s.unit() + `"`}[key]
+		lines += ", " + key + " = " + map[string]string{
+			"feed": `"… ` + s.unit() + `/min"`, "power": "…", "depth": `"… ` + s.unit() + `"`,
+		}[key]
 	}
 	return Lack{design.KeyMachineJob, design.Found(design.JobMissing, s.Tool, w, s.Of.Name), design.Say(design.WriteJob, lines)}
 }

@@ -163,7 +163,8 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	w.wrapped("slingloft", d.Title)
 	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
 	w.comment("zero " + o.Axes.Origin.String() + zeroOn(d))
-	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
+	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s",
+		s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
 	if d.Field != nil {
 		w.remark(o.Note(s.ofField(d.Field)))
 	}

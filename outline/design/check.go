@@ -73,7 +73,8 @@ func (r *reader) tilted() float64 { return r.design.Bed.Lift.Cos() }
 // checkSleeper keeps the sleeper on the cloth, from crown to soles.
 func (r *reader) checkSleeper() {
 	b, s := r.design.Bed, r.design.Sleeper
-	if r.design.Load.Model != Lying || !r.good(KeyLoadModel, KeySleeperStature, KeySleeperCrown, KeyBedSpan, KeyBedHeadTail, KeyBedFootTail, KeyBedLift) {
+	if r.design.Load.Model != Lying ||
+		!r.good(KeyLoadModel, KeySleeperStature, KeySleeperCrown, KeyBedSpan, KeyBedHeadTail, KeyBedFootTail, KeyBedLift) {
 		return
 	}
 	span := b.Span / r.tilted()
@@ -149,8 +150,10 @@ type section struct {
 // sections returns the sections at both bars.
 func (r *reader) sections() []section {
 	b := r.design.Bed
-	head := section{bar: KeyBedHeadBar, drop: KeyBedHeadDrop, girth: KeyBedHeadGirth, radius: KeyBedHeadRadius, width: b.HeadBar, r: b.HeadRadius}
-	foot := section{bar: KeyBedFootBar, drop: KeyBedFootDrop, girth: KeyBedFootGirth, radius: KeyBedFootRadius, width: b.FootBar, r: b.FootRadius}
+	head := section{bar: KeyBedHeadBar, drop: KeyBedHeadDrop, girth: KeyBedHeadGirth, radius: KeyBedHeadRadius,
+		width: b.HeadBar, r: b.HeadRadius}
+	foot := section{bar: KeyBedFootBar, drop: KeyBedFootDrop, girth: KeyBedFootGirth, radius: KeyBedFootRadius,
+		width: b.FootBar, r: b.FootRadius}
 	if r.source.Given(KeyBedUnderbodyRadius) {
 		head.radius, foot.radius = KeyBedUnderbodyRadius, KeyBedUnderbodyRadius
 	}

@@ -146,7 +146,8 @@ func (r *reader) depth() need {
 // comes out.
 func (r *reader) checkTipGap() {
 	d := r.design
-	if least := d.leastTipGap(); r.good(KeySpliceTipGap, KeyBarTipDiameter, KeyCordSideDiameter, KeyCordLegDiameter) && lacking(d.Splice.TipGap, least) {
+	known := r.good(KeySpliceTipGap, KeyBarTipDiameter, KeyCordSideDiameter, KeyCordLegDiameter)
+	if least := d.leastTipGap(); known && lacking(d.Splice.TipGap, least) {
 		r.bounded(KeySpliceTipGap, Found(TipGapShort, r.show(KeyBarTipDiameter, d.Bar.TipDiameter), r.show(KeyCordSideDiameter, d.thickest())),
 			r.atLeast(KeySpliceTipGap, least))
 	}

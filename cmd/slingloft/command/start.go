@@ -111,7 +111,8 @@ func startSchema() map[string]any {
 
 // document tells of the written design.
 func (o startOptions) document(name, text string, p *work.Proposal) document.Start {
-	out := document.Start{Version: document.StartVersion, Units: o.units, Proposed: []document.Value{}, Unmet: []document.Missing{}, Cautions: []string{},
+	out := document.Start{Version: document.StartVersion, Units: o.units,
+		Proposed: []document.Value{}, Unmet: []document.Missing{}, Cautions: []string{},
 		File: document.FileOf(document.Named(name), "toml", []byte(text))}
 	if p == nil {
 		return out
@@ -169,7 +170,9 @@ func (o startOptions) wish() (work.Wish, error) {
 func (o startOptions) refused(err error) error {
 	var no *hung.Impossible
 	if errors.As(err, &no) {
-		flag := map[design.Key]string{design.KeySleeperStature: "stature", design.KeySleeperMass: "mass", design.KeySleeperShoulders: "shoulders"}[no.Key]
+		flag := map[design.Key]string{
+			design.KeySleeperStature: "stature", design.KeySleeperMass: "mass", design.KeySleeperShoulders: "shoulders",
+		}[no.Key]
 		limit := fmt.Sprintf("%.0f mm", no.Limit)
 		switch {
 		case flag == "":

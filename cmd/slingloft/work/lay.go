@@ -71,7 +71,8 @@ func (p *Plan) strip() nest.Strip {
 		// at worst, and to either side.
 		cut = max(m.Cut(), 4*m.Trail)
 	}
-	return nest.Strip{Width: c.Width, Gap: max(c.Gap, cut), Margin: max(c.Margin, cut/2), KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
+	return nest.Strip{Width: c.Width, Gap: max(c.Gap, cut), Margin: max(c.Margin, cut/2),
+		KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
 }
 
 // bed is a sheet within its frame.
