@@ -73,33 +73,3 @@ func Lists() []List {
 	}
 	return out
 }
-
-// Tables returns the tables of a design that have keys of their own, in the order of the
-// file, with what each is about; the top of the file is "".
-func Tables() (tables []Key, about map[Key]string) {
-	k := allKeys()
-	for _, t := range append([]Key{""}, k.tables...) {
-		if _, isList := k.list(t); !isList && len(k.in(t)) > 0 {
-			tables = append(tables, t)
-		}
-	}
-	return tables, tableDocs()
-}
-
-// Others returns the keys that may not be given beside a key: the other ways to say the
-// same.
-func Others(key Key) []Key {
-	var out []Key
-	for _, w := range exclusive() {
-		i := slices.IndexFunc(w.alternatives, func(a []Key) bool { return slices.Contains(a, key) })
-		if i < 0 {
-			continue
-		}
-		for j, a := range w.alternatives {
-			if j != i {
-				out = append(out, a...)
-			}
-		}
-	}
-	return out
-}

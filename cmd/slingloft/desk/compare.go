@@ -1,10 +1,6 @@
 package desk
 
 import (
-	"slingloft/cmd/slingloft/show"
-	"slingloft/cmd/slingloft/work"
-	"slingloft/export/sheet/page"
-	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 )
 
@@ -45,16 +41,12 @@ func (d *Desk) Compare(key design.Key, values, texts []string) []Compared {
 
 // compared reads one design; without a name it goes by its own.
 func (d *Desk) compared(name, file string, data []byte) Compared {
-	p, err := work.ReadFor(file, data, d.with)
+	p, html, err := unlaid(file, data, d.with)
 	if name == "" {
 		name = p.Design.Name
 	}
 	if err != nil {
 		return Compared{Name: name, Fault: err.Error()}
 	}
-	s, err := show.Unlaid(&p, wording.English())
-	if err != nil {
-		return Compared{Name: name, Fault: err.Error()}
-	}
-	return Compared{Name: name, Sheet: page.Body(s)}
+	return Compared{Name: name, Sheet: html}
 }

@@ -127,6 +127,8 @@ func (d *Desk) Found(data []byte) {
 		d.opened = nil // the file is gone; what stands here is not saved any more
 		d.changed()
 		return
+	case d.theirs != nil && bytes.Equal(data, d.theirs):
+		return // known
 	case d.unsaved():
 		d.theirs = data
 		d.changed()

@@ -56,22 +56,10 @@ func (d *Desk) Close() {
 
 // drawing draws a text, at first without its lay, then with it.
 func (d *Desk) drawing(ctx context.Context, name string, data []byte) {
-	p, err := work.ReadFor(name, data, d.with)
-	var html string
+	p, html, err := unlaid(name, data, d.with)
 	if err == nil {
-		s, e := show.Unlaid(&p, wording.English())
-		html, err = page.Body(s), e
-	}
-	if err != nil {
-		faults := d.faultsOf(err, data, true)
-		d.put(ctx, func() { d.drawn.faults = faults })
-		return
-	}
-	d.put(ctx, func() { d.sheet(html, data, false); d.drawn.plan, d.drawn.faults = p, nil })
-	l, err := p.Lay(ctx, work.Budget{})
-	if err == nil {
-		s, e := show.Of(&p, l, wording.English())
-		html, err = page.Body(s), e
+		d.put(ctx, func() { d.sheet(html, data, false); d.drawn.plan, d.drawn.faults = p, nil })
+		html, err = laid(ctx, &p)
 	}
 	if err != nil {
 		faults := d.faultsOf(err, data, true)
@@ -79,6 +67,32 @@ func (d *Desk) drawing(ctx context.Context, name string, data []byte) {
 		return
 	}
 	d.put(ctx, func() { d.sheet(html, data, true) })
+}
+
+// unlaid reads a design and returns its plan and its build sheet without the lay, as HTML.
+func unlaid(name string, data []byte, with work.Setting) (work.Plan, string, error) {
+	p, err := work.ReadFor(name, data, with)
+	if err != nil {
+		return p, "", err
+	}
+	s, err := show.Unlaid(&p, wording.English())
+	if err != nil {
+		return p, "", err
+	}
+	return p, page.Body(s), nil
+}
+
+// laid lays a plan's pieces and returns the whole build sheet as HTML.
+func laid(ctx context.Context, p *work.Plan) (string, error) {
+	l, err := p.Lay(ctx, work.Budget{})
+	if err != nil {
+		return "", err
+	}
+	s, err := show.Of(p, l, wording.English())
+	if err != nil {
+		return "", err
+	}
+	return page.Body(s), nil
 }
 
 // sheet keeps a new sheet; the lock is held.

@@ -46,7 +46,7 @@
       const all = box.querySelectorAll(".element");
       for (let i = all.length; i < have; i++) all[0].parentNode.insertBefore(another(all[0], list, i), box.querySelector(".add").parentNode);
       for (let i = Math.max(have, 1); i < all.length; i++) all[i].remove();
-      box.querySelector(".summary-count, .count").textContent = have ? "(" + have + ")" : "";
+      box.querySelector(".count").textContent = have ? "(" + have + ")" : "";
       box.querySelector(".element .drop").hidden = !have;
       box.querySelector(".add").hidden = !have;
     }

@@ -1,8 +1,6 @@
 package watch
 
 import (
-	"bytes"
-	"encoding/json"
 	"io"
 	"net/http"
 	"path/filepath"
@@ -26,22 +24,8 @@ func (h *handler) bring(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, TooManyDropped.Error(), http.StatusRequestEntityTooLarge)
 		return
 	}
-	head, rest, _ := bytes.Cut(data, []byte("\n"))
-	var files []dropped
-	if json.Unmarshal(head, &files) != nil || len(files) > mostBrought {
-		http.Error(w, NotWhole.Error(), http.StatusBadRequest)
-		return
-	}
-	for _, f := range files {
-		if f.Size < 0 || f.Size > len(rest) {
-			http.Error(w, NotWhole.Error(), http.StatusBadRequest)
-			return
-		}
-		if err := h.brought(f.Name, rest[:f.Size]); err != nil {
-			http.Error(w, err.Error(), statusOf(err))
-			return
-		}
-		rest = rest[f.Size:]
+	if err := eachDropped(data, mostBrought, h.brought); err != nil {
+		http.Error(w, err.Error(), statusOf(err))
 	}
 }
 

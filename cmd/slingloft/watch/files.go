@@ -200,32 +200,33 @@ func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 // mostFiles bounds how many files are proved at once: own choice.
 const mostFiles = 500
 
-// dropped is a file that was dropped onto the page, as the body's first line has it.
-type dropped struct {
-	Name string `json:"name"`
-	Size int    `json:"size"`
-}
-
 // unpacked writes the files of a body into a folder, under flat names; those of a zip one
 // by one.
 func unpacked(data []byte, folder string) error {
-	head, rest, ok := bytes.Cut(data, []byte("\n"))
-	var files []dropped
-	if !ok || json.Unmarshal(head, &files) != nil || len(files) > mostFiles {
-		return NotWhole
-	}
 	if err := os.Mkdir(folder, 0o700); err != nil {
 		return err
+	}
+	return eachDropped(data, mostFiles, func(name string, one []byte) error { return unpack(name, one, folder) })
+}
+
+// eachDropped hands every file of a body on, in its order.
+func eachDropped(data []byte, most int, take func(name string, data []byte) error) error {
+	head, rest, ok := bytes.Cut(data, []byte("\n"))
+	var files []struct {
+		Name string `json:"name"`
+		Size int    `json:"size"`
+	}
+	if !ok || json.Unmarshal(head, &files) != nil || len(files) > most {
+		return NotWhole
 	}
 	for _, f := range files {
 		if f.Size < 0 || f.Size > len(rest) {
 			return NotWhole
 		}
-		one := rest[:f.Size]
-		rest = rest[f.Size:]
-		if err := unpack(f.Name, one, folder); err != nil {
+		if err := take(f.Name, rest[:f.Size]); err != nil {
 			return err
 		}
+		rest = rest[f.Size:]
 	}
 	return nil
 }

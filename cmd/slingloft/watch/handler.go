@@ -117,6 +117,8 @@ func statusOf(err error) int {
 		return http.StatusNotFound
 	case errors.Is(err, desk.ErrChanged), errors.Is(err, whole.ErrExists):
 		return http.StatusConflict
+	case errors.Is(err, NotWhole):
+		return http.StatusBadRequest
 	case errors.Is(err, Locked), errors.Is(err, fs.ErrPermission):
 		return http.StatusForbidden
 	}
