@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/flat"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/label"
 	"slingloft/outline/piece"
 )
 
@@ -55,7 +56,7 @@ func (m *maker) strip(s bed.Side) {
 	}
 	m.openings(&p, wide/2)
 	edge := m.stripNotches(&p, s, stitch, wide)
-	p.Labels = append(p.Labels, m.stripLabel(s, c, stitch)...)
+	p.Labels = append(p.Labels, m.stripLabels(s, c, stitch)...)
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
 		seam:  piece.Seam{Kind: piece.SideToStrip, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
@@ -94,15 +95,35 @@ func (m *maker) stripNotches(p *piece.Piece, s bed.Side, stitch, wide float64) f
 	return low
 }
 
-// stripLabel letters a strip between its stitch line and its fold.
-func (m *maker) stripLabel(s bed.Side, c design.Channel, stitch float64) []piece.Label {
-	h := min(clothLetter/2, c.Depth/4)
-	y := stitch + c.Depth/2 - h/2
-	at := m.barRuns()[0]
-	return []piece.Label{{
-		Text: fmt.Sprintf(m.words.Cloth.OnStrip, m.d.Name, m.words.StripTitle(s), m.mark),
-		At:   geom.Pt(at+m.d.Channel.Opening, y), Height: h,
-	}}
+// stripLabels letters a strip between its stitch line and its fold, each text between two
+// notches, where none has its number.
+func (m *maker) stripLabels(s bed.Side, c design.Channel, stitch float64) []piece.Label {
+	var out []piece.Label
+	from := m.barRuns()[0] + c.Opening
+	for _, text := range []string{fmt.Sprintf(m.words.Cloth.OnStrip, m.d.Name, m.words.StripTitle(s), m.mark), m.words.Cloth.FaceIn} {
+		to := m.out.SideNet.HungLength()
+		for _, n := range m.onSide(s) {
+			if n.At > from {
+				to = min(to, n.At)
+			}
+		}
+		h := fitting(text, min(clothLetter/2, c.Depth/4), to-clothLetter-from)
+		out = append(out, piece.Label{Text: text, At: geom.Pt(from, stitch+c.Depth/2-h/2), Height: h})
+		from = to + clothLetter
+	}
+	return out
+}
+
+// fitting returns the greatest height of lettering, from the asked one down, at which a
+// text is no longer than the room; the smallest where none is.
+func fitting(text string, asked, room float64) float64 {
+	sizes := label.Sizes(asked)
+	for _, h := range sizes {
+		if label.Width(text, h) <= room {
+			return h
+		}
+	}
+	return sizes[len(sizes)-1]
 }
 
 // facing builds a channel piece cut to the curve: the outer edge is sewn to the
@@ -137,9 +158,11 @@ func (m *maker) facing(s bed.Side) error {
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	p.Lines = append(p.Lines, m.facingGaps(edge)...)
 	// Lettered between two quarters, where no notch has its number.
-	mid, dir := geom.NewArc(in).At(geom.NewArc(in).Length() * 3 / 8)
-	h := min(clothLetter/2, m.d.Channel.Depth/4)
-	p.Labels = append(p.Labels, piece.Label{Text: fmt.Sprintf(m.words.Cloth.OnFacing, m.d.Name, p.Title, m.mark),
+	arc := geom.NewArc(in)
+	mid, dir := arc.At(arc.Length() * 3 / 8)
+	text := fmt.Sprintf(m.words.Cloth.OnFacing, m.d.Name, p.Title, m.mark)
+	h := fitting(text, min(clothLetter/2, c.Depth/4), arc.Length()/4-2*clothLetter)
+	p.Labels = append(p.Labels, piece.Label{Text: text,
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
 	// It is sewn on face to face, so that it is the mirror image of its side.
 	if s == bed.Left {

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"slingloft/outline/label"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
 	"slingloft/outline/words"
@@ -190,7 +191,7 @@ func TestSideConsumed(t *testing.T) {
 func TestFacesLettered(t *testing.T) {
 	w := words.EnglishLettering()
 	w.Cloth.FaceUp, w.Cloth.ShapeFace = "BED", "%s BED"
-	w.Cloth.OnStrip, w.Cloth.OnFacing = "%s %s %s CHANNEL", "%s %s %s CHANNEL"
+	w.Cloth.FaceIn, w.Cloth.OnFacing = "CHANNEL", "%s %s %s CHANNEL"
 	name, text := design.Demo()
 	d, _, err := design.Read(name, text)
 	if err != nil {
@@ -217,6 +218,7 @@ func TestFacesLettered(t *testing.T) {
 				want := "BED"
 				if p.Kind == piece.Strip || p.Kind == piece.Facing {
 					want = "CHANNEL"
+					noneOver(t, p)
 				}
 				seen[p.Kind]++
 				if !slices.ContainsFunc(p.Labels, func(l piece.Label) bool { return strings.Contains(l.Text, want) }) {
@@ -228,6 +230,18 @@ func TestFacesLettered(t *testing.T) {
 	for _, k := range []piece.Kind{piece.WholeBody, piece.BodyPanel, piece.Strip, piece.Facing, piece.Cap} {
 		if seen[k] == 0 {
 			t.Errorf("no piece of kind %d", k)
+		}
+	}
+}
+
+// noneOver looks for lettering that stands over other lettering.
+func noneOver(t *testing.T, p piece.Piece) {
+	t.Helper()
+	for i, l := range p.Labels {
+		for _, o := range p.Labels[:i] {
+			if label.QuadOf(l).Overlaps(label.QuadOf(o)) {
+				t.Errorf("%s: %q stands over %q", p.ID, l.Text, o.Text)
+			}
 		}
 	}
 }

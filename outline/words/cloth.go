@@ -21,7 +21,8 @@ type Cloth struct {
 	FaceUp    string    // which face is lettered
 	ShapeFace string    // mark, and which face is lettered
 	OnStrip   string    // name of the design, title, mark
-	OnFacing  string    // likewise
+	FaceIn    string    // which face of a strip is lettered
+	OnFacing  string    // name of the design, title, mark, and which face is lettered
 	Grain     string    // beside the grain arrow
 	Bars      [2]string // beside a bar line, by its end
 	Centre    string    // beside the centre line
@@ -68,7 +69,8 @@ func englishCloth() Cloth {
 		Shape:     "shape %s",
 		FaceUp:    "this face inside the bed",
 		ShapeFace: "shape %s · this face inside the bed",
-		OnStrip:   "%s · %s · cut 1 · head this end · %s · this face inside the channel",
+		OnStrip:   "%s · %s · cut 1 · head this end · %s",
+		FaceIn:    "this face inside the channel",
 		OnFacing:  "%s · %s · cut 1 · %s · this face inside the channel",
 		Grain:     "grain (warp)",
 		Bars:      [2]string{hung.Head: "head bar", hung.Foot: "foot bar"},
