@@ -11,9 +11,8 @@ import (
 )
 
 // pixels is a picture that canvas draws its paths on. Canvas finds the outlines of
-// strokes; the pixels are filled here, since the rasterizer that canvas has for it comes
-// from a module without a licence. Canvas still imports that module, but none of its
-// code is left in the program.
+// strokes; the pixels are filled here, since the rasterizer that canvas has for it needs
+// a module that states no licence.
 type pixels struct {
 	*image.RGBA
 	perMM float64
