@@ -172,7 +172,7 @@ func Reference() string {
 		if l, ok := k.list(t); ok {
 			head, doc = "`[["+string(t)+"]]`", fmt.Sprintf("%s At most %d.", l.doc, l.limit)
 		}
-		fmt.Fprintf(&b, "### %s\n\n", head)
+		fmt.Fprintf(&b, "## %s\n\n", head)
 		if doc != "" {
 			b.WriteString(doc + "\n\n")
 		}

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -18,7 +19,7 @@ import (
 // root is the top of the repository.
 const root = "../../.."
 
-// The marks between which the README's words and its list of keys stand.
+// The marks between which the words and the list of keys stand.
 const (
 	wordsFrom = "<!-- words -->\n"
 	wordsTo   = "<!-- end of words -->"
@@ -26,31 +27,37 @@ const (
 	keysTo    = "<!-- end of keys -->"
 )
 
-// With SLINGLOFT_GOLDEN=write the list of keys and the pictures are made anew.
+// keysFile lists every key of a design, from the top of the repository.
+const keysFile = "cmd/slingloft/KEYS.md"
+
+// With SLINGLOFT_GOLDEN=write the lists of words and of keys are made anew.
 func writing() bool { return os.Getenv("SLINGLOFT_GOLDEN") == "write" }
 
-func readme(t testing.TB) string {
+func readme(t testing.TB) string { return text(t, "README.md") }
+
+// text returns a file of the repository.
+func text(t testing.TB, name string) string {
 	t.Helper()
-	data, err := os.ReadFile(filepath.Join(root, "README.md"))
+	data, err := os.ReadFile(filepath.Join(root, name))
 	if err != nil {
 		t.Fatal(err)
 	}
 	return string(data)
 }
 
-func TestReadmeListsEveryKey(t *testing.T) { holds(t, keysFrom, keysTo, "\n"+design.Reference()) }
+func TestListOfKeys(t *testing.T) { holds(t, keysFile, keysFrom, keysTo, "\n"+design.Reference()) }
 
 func TestReadmeGlossary(t *testing.T) {
-	holds(t, wordsFrom, wordsTo, "\n"+words.GlossaryTable(words.EnglishGlossary())+"\n")
+	holds(t, "README.md", wordsFrom, wordsTo, "\n"+words.GlossaryTable(words.EnglishGlossary())+"\n")
 }
 
-// holds requires that the program's text stands between two marks of the README.
-func holds(t *testing.T, from, to, want string) {
+// holds requires that the program's text stands between two marks of a file.
+func holds(t *testing.T, file, from, to, want string) {
 	t.Helper()
-	head, rest, ok := strings.Cut(readme(t), from)
+	head, rest, ok := strings.Cut(text(t, file), from)
 	found, tail, closed := strings.Cut(rest, to)
 	if !ok || !closed {
-		t.Fatalf("the README has no place %q", from)
+		t.Fatalf("%s has no place %q", file, from)
 	}
 	if found == want {
 		return
@@ -58,7 +65,7 @@ func holds(t *testing.T, from, to, want string) {
 	if !writing() {
 		t.Fatalf("what stands behind %q is not the program's; SLINGLOFT_GOLDEN=write makes it anew", from)
 	}
-	if err := os.WriteFile(filepath.Join(root, "README.md"), []byte(head+from+want+to+tail), 0o644); err != nil {
+	if err := os.WriteFile(filepath.Join(root, file), []byte(head+from+want+to+tail), 0o644); err != nil {
 		t.Fatal(err)
 	}
 }
@@ -108,6 +115,33 @@ func TestReadmePictures(t *testing.T) {
 			t.Errorf("%s: %d bytes, %v", p[1], len(data), err)
 		}
 	}
+}
+
+// Every link of the README to a file, and to a heading in one, leads somewhere.
+func TestReadmeLinks(t *testing.T) {
+	links := regexp.MustCompile(`\]\(([^)#:]*)(?:#([^)]+))?\)`).FindAllStringSubmatch(readme(t), -1)
+	if len(links) < 10 {
+		t.Fatalf("only %d links", len(links))
+	}
+	for _, l := range links {
+		file := l[1]
+		if file == "" {
+			file = "README.md"
+		}
+		if page := text(t, file); l[2] != "" && !slices.Contains(anchors(page), l[2]) {
+			t.Errorf("%s has no heading #%s", file, l[2])
+		}
+	}
+}
+
+// anchors returns the names that readers of Markdown give a page's headings.
+func anchors(page string) []string {
+	var out []string
+	for _, h := range regexp.MustCompile(`(?m)^#+ (.*)$`).FindAllStringSubmatch(page, -1) {
+		name := regexp.MustCompile(`[^\w\- ]`).ReplaceAllString(strings.ToLower(h[1]), "")
+		out = append(out, strings.ReplaceAll(name, " ", "-"))
+	}
+	return out
 }
 
 // Every command that the README shows in a block of shell runs, in the order in
