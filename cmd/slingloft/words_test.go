@@ -162,6 +162,7 @@ var worded = map[string][]string{
 		"kind", "name", "quantity", "unit", "price", "cost", "note", "weight", "sleeper",
 	},
 	"cmd/slingloft/command": {
+		"vcs.revision", "vcs.modified", "vcs.time", "true", "false", "+dirty", "manual", " [COMMAND]", "slingloft ", "slingloft-", "Slingloft ",
 		" FILE", " SHELL", " [DESIGN] FOLDER", " [DESIGN]", " in", " mm", "%.0f kg", "%.0f mm", "(devel)", "--add", "--add-board",
 		"--help", "--machine", "--measured", "--only", "--out", "--paper", "--scale", "--version", ".htm", ".html", ".pdf",
 		"0.116 in", "172 cm", "2.94 mm", "80 kg", "[=true|false]", "add", "add-board", "addr", "agrees", "all", "as", "back",

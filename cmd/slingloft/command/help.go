@@ -55,10 +55,45 @@ func commandNames() []string {
 	return out
 }
 
-// version returns the module's version as the build recorded it.
+// version returns the module's version as the build recorded it, and behind it, where it
+// is known and not part of the version, the commit of the sources.
 func version() string {
-	if info, ok := debug.ReadBuildInfo(); ok && info.Main.Version != "" {
-		return info.Main.Version
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return "(devel)"
 	}
-	return "(devel)"
+	return versionOf(info)
+}
+
+func versionOf(info *debug.BuildInfo) string {
+	const digits = 12 // of a commit, as in the version of a build between two releases
+	version, commit, changed := info.Main.Version, "", ""
+	if version == "" {
+		version = "(devel)"
+	}
+	for _, s := range info.Settings {
+		switch {
+		case s.Key == "vcs.revision":
+			commit = " " + s.Value[:min(digits, len(s.Value))]
+		case s.Key == "vcs.modified" && s.Value == "true":
+			changed = "+dirty"
+		}
+	}
+	if strings.Contains(version, strings.TrimSpace(commit)) {
+		return version
+	}
+	return version + commit + changed
+}
+
+// committed returns the day of the sources' commit as the build recorded it, empty where
+// it did not.
+func committed() string {
+	if info, ok := debug.ReadBuildInfo(); ok {
+		for _, s := range info.Settings {
+			if day, _, found := strings.Cut(s.Value, "T"); s.Key == "vcs.time" && found {
+				return day
+			}
+		}
+	}
+	return ""
 }

@@ -49,6 +49,7 @@ func commands() []command {
 	return []command{
 		startCommand(), figureCommand(), cutCommand(), proveCommand(),
 		calibrateCommand(), sheetCommand(), watchCommand(), completeCommand(),
+		manualCommand(),
 	}
 }
 

@@ -12,6 +12,7 @@ type Words struct {
 	Help                    map[string]Help // by the commands' names
 	Shared                  map[string]string
 	Usage, Options, Example string // heads of a command's help
+	Manual                  ManualWords
 }
 
 // Message is one thing to say. What fills it in stands beside it.
@@ -179,7 +180,8 @@ tolerance, 5 written files do not agree with the design.
 People hang in what is made from these files: read the cautions in the README.
 `,
 		Help: englishHelp(), Shared: englishShared(),
-		Usage: "usage: slingloft %s%s [options]", Options: "options:", Example: "example:",
+		Manual: englishManual(),
+		Usage:  "usage: slingloft %s%s [options]", Options: "options:", Example: "example:",
 	}
 }
 

@@ -161,6 +161,12 @@ page is served to this machine only; under another --addr it shows and does not 
 is made from the same definitions that the program reads its options by.`,
 			Example: "  slingloft complete bash > ~/.local/share/bash-completion/completions/slingloft\n",
 		},
+		"manual": {
+			Line: "print the manual page of the program or of a command",
+			Long: `Prints a manual page in the macros of man(7), made from the same definitions as this
+help: of the program, or of the command that is named.`,
+			Example: "  slingloft manual > slingloft.1\n  slingloft manual cut > slingloft-cut.1\n",
+		},
 	}
 }
 
@@ -176,5 +182,32 @@ func englishShared() map[string]string {
 		"add-board": "the same for the sheets of the templates",
 		"json":      "print one JSON document instead of text",
 		"schema":    "print the JSON Schema of that document",
+	}
+}
+
+// ManualWords are the heads of a manual page, and what stands under those that are the
+// same on every page.
+type ManualWords struct {
+	Line                                                             string // what the program is, for the first page
+	Name, Synopsis, Description, Commands, Options, Examples, Status string
+	Cautions, Also                                                   string
+	Statuses                                                         [Disagree + 1]string
+	Caution                                                          string
+	Default                                                          string // of an option
+	Called, CalledWith                                               string // what follows the program's name, and a command's
+}
+
+func englishManual() ManualWords {
+	return ManualWords{
+		Line: "from one design file to everything a bridge hammock is cut and sewn from",
+		Name: "Name", Synopsis: "Synopsis", Description: "Description", Commands: "Commands", Options: "Options",
+		Examples: "Examples", Status: "Exit status", Cautions: "Cautions", Also: "See also",
+		Statuses: [...]string{
+			Done: "done", Failed: "cannot read or write", Usage: "usage or design at fault; nothing was written",
+			Unmet: "a required margin is not met", SeamOff: "a seam is out of tolerance",
+			Disagree: "written files do not agree with the design",
+		},
+		Caution: "People hang in what is made from these files. Read the cautions in the build sheet and the README before you cut.",
+		Default: " (default %s)", Called: "COMMAND [DESIGN] [options]", CalledWith: "[options]",
 	}
 }
