@@ -42,6 +42,20 @@ func TestNoWordMissing(t *testing.T) {
 	}
 }
 
+// Every field of the page has a word, and no word is left over.
+func TestFieldsHaveWords(t *testing.T) {
+	labels := form.English().Labels
+	for _, f := range design.Fields(false) {
+		if labels[f.Key] == "" {
+			t.Errorf("form/labels.go has no word for the field %s", f.Key)
+		}
+		delete(labels, f.Key)
+	}
+	for key := range labels {
+		t.Errorf("form/labels.go has a word for %s, which no design has", key)
+	}
+}
+
 // partly are the kinds without a word, or with an empty one.
 var partly = map[string]string{
 	"slingloft/outline/cord.Alone":      "on no branch, says nothing",
@@ -183,7 +197,7 @@ var worded = map[string][]string{
 		"GET /favicon.ico", "GET /{$}", "POST /ask/prove", "POST /ask/{what}", "what",
 		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",
 		"application/json", "application/octet-stream", "text/html; charset=utf-8", "text/plain; charset=utf-8",
-		"state", "sheet", "try", "set", "grow", "drop", "text", "undo", "redo", "take", "propose", "save", "files", "compare", // questions
+		"state", "sheet", "try", "set", "grow", "drop", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", // questions
 		"POST /ask/bring", "--pages", "shop", "materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
 		"cut", "calibrate", "figure", "figures", "pdf", "prove", "--as", "--json", "--out", "--paper", // commands
 		"-files", ".json", ".toml", ".zip", "build-sheet.html", "build-sheet.pdf", "slingloft-page-",

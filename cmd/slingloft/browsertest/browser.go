@@ -171,13 +171,18 @@ func (p *Page) Quiet() {
 
 // Shot writes a picture of the whole page into the folder that SLINGLOFT_SHOTS
 // names, for people to look at; without it nothing is done.
-func (p *Page) Shot(name string) {
+func (p *Page) Shot(name string) { p.shot(name, chromedp.FullScreenshot(100)) }
+
+// Screen writes a picture of what is on the screen likewise.
+func (p *Page) Screen(name string) { p.shot(name, chromedp.CaptureScreenshot()) }
+
+func (p *Page) shot(name string, take chromedp.Action[[]byte]) {
 	p.t.Helper()
 	dir := os.Getenv("SLINGLOFT_SHOTS")
 	if dir == "" {
 		return
 	}
-	data, err := chromedp.Run(p.ctx, chromedp.FullScreenshot(100))
+	data, err := chromedp.Run(p.ctx, take)
 	if err == nil {
 		err = os.WriteFile(filepath.Join(dir, name+".png"), data, 0o644)
 	}

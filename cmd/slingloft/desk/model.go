@@ -7,14 +7,21 @@ import (
 	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/quantity"
 )
 
 // Model is the hammock in space, mm: x towards the foot, y across, z up.
 type Model struct {
-	Cloth  [][]Point `json:"cloth"` // rows across, from the head tail's end to the foot's
-	Lines  []Line    `json:"lines"`
-	Middle Point     `json:"middle"`
-	Reach  float64   `json:"reach"` // from there to what lies farthest off
+	Cloth   [][]Point `json:"cloth"`   // rows across, from the head tail's end to the foot's
+	Tension []float64 `json:"tension"` // of the cloth across at each row, N/mm
+	Taut    string    `json:"taut"`    // the largest of them, as people read it
+	Sleeper [][]Point `json:"sleeper"` // rings round who lies in it, head first
+	Lines   []Line    `json:"lines"`
+	Middle  Point     `json:"middle"`
+	Reach   float64   `json:"reach"` // from there to what lies farthest off
+	Off     string    `json:"off"`   // how far the drawn cloth may lie off the bed, as people read it
+	Section Section   `json:"section"`
+	Ends    []float64 `json:"ends"` // stations of the cloth's ends, from the head bar
 }
 
 // Point is x, y and z, to a hundredth of a millimetre.
@@ -26,64 +33,155 @@ type Line struct {
 	Wide   float64 `json:"wide"` // on the screen, pixels
 }
 
-// How fine the model is: rows along and points across. While a value moves a coarser one
-// follows it; its points lie where those of the finer one do.
+// net says how fine a model is: how far the drawn cloth may lie off the bed, mm.
+type net float64
+
+// coarse is the net while a value moves, and fine the one that stands: own choice.
 const (
-	modelRows   = 40
-	coarseRows  = 24
-	modelAcross = 16
+	coarse net = 0.5
+	fine   net = 0.2
 )
 
-// modelOf returns a hung shape as a model of some rows.
-func modelOf(s *hung.Shape, rows int) Model {
+// ofChords is the part of what a net may be off that chords of the round part take; the
+// steps from row to row have the rest.
+const ofChords = 0.6
+
+// chords returns how many chords the round part of each half of every section takes.
+func (n net) chords(s *hung.Shape) int {
+	most := 1.0
+	for _, x := range s.Stations(fewestRows) {
+		c := s.At(x).Section
+		most = max(most, c.Wall/(2*math.Acos(1-ofChords*float64(n)/c.Radius)))
+	}
+	return int(math.Ceil(most))
+}
+
+// fewestRows is where the search for a net's rows begins, and mostRows where it ends.
+const (
+	fewestRows = 24
+	mostRows   = 120
+)
+
+func at(x, y, z float64) Point {
+	p := Point{}
+	for i, v := range [...]float64{x, y, z} {
+		p[i] = math.Round(v*100) / 100
+	}
+	return p
+}
+
+// row returns points of the section at a station, from one cord to the other: chords of
+// its round part, and its walls.
+func row(st hung.Station, chords int) []Point {
+	s := st.Section
+	out := make([]Point, 2*chords+3)
+	for j := range chords + 2 {
+		along := s.Radius * s.Wall * float64(j) / float64(chords)
+		if j > chords {
+			along = s.Girth() / 2
+		}
+		y, z := s.Point(along)
+		out[chords+1+j] = at(st.X, y, st.Bottom+z)
+		out[chords+1-j] = at(st.X, -y, st.Bottom+z)
+	}
+	return out
+}
+
+// cloth returns the rows of a net, and how far between them it lies off the bed, mm.
+func (n net) cloth(s *hung.Shape) (stations []hung.Station, rows [][]Point, off float64) {
+	chords := n.chords(s)
+	for count := fewestRows; ; count += count / 3 {
+		stations, rows, off = nil, nil, 0
+		for _, x := range s.Stations(count) {
+			stations = append(stations, s.At(x))
+			rows = append(rows, row(stations[len(stations)-1], chords))
+		}
+		for i := range len(rows) - 1 {
+			off = max(off, gap(s, rows[i], rows[i+1]))
+		}
+		if off <= float64(n) || count >= mostRows {
+			return stations, rows, off
+		}
+	}
+}
+
+// gap returns how far the middle between two rows lies off the bed's section there.
+func gap(s *hung.Shape, a, b []Point) float64 {
+	mid := s.At((a[0][0] + b[0][0]) / 2)
+	off := 0.0
+	for j := len(a) / 2; j+1 < len(a); j++ { // both sides are alike
+		y := (a[j][1] + b[j][1] + a[j+1][1] + b[j+1][1]) / 4
+		z := (a[j][2] + b[j][2] + a[j+1][2] + b[j+1][2]) / 4
+		off = max(off, away(mid.Section, y, z-mid.Bottom), away(mid.Section, (a[j][1]+b[j][1])/2, (a[j][2]+b[j][2])/2-mid.Bottom))
+	}
+	return off
+}
+
+// away returns how far a point at y ≥ 0 lies off a section.
+func away(s hung.Section, y, z float64) float64 {
+	if math.Atan2(y, s.Radius-z) <= s.Wall {
+		return math.Abs(math.Hypot(y, s.Radius-z) - s.Radius)
+	}
+	ty, tz := s.Point(s.Radius * s.Wall)
+	sin, cos := math.Sincos(s.Wall)
+	return math.Abs((z-tz)*cos - (y-ty)*sin)
+}
+
+// modelOf returns a design's hung shape as a net, with the section at a station.
+func modelOf(d *design.Design, s *hung.Shape, n net, x float64, say Words) Model {
 	var m Model
-	at := func(x, y, z float64) Point {
-		p := Point{}
-		for i, v := range [...]float64{x, y, z} {
-			p[i] = math.Round(v*100) / 100
-		}
-		return p
+	stations, rows, off := n.cloth(s)
+	m.Cloth = rows
+	style := d.Output.Style(1)
+	taut := 0.0
+	for _, st := range stations {
+		m.Tension = append(m.Tension, math.Round(st.Cloth*1e4)/1e4)
+		taut = max(taut, st.Cloth)
 	}
-	var sides [2]Line
-	for _, x := range s.Stations(rows) {
-		st := s.At(x)
-		half := st.Section.Girth() / 2
-		row := make([]Point, modelAcross+1)
-		for j := range row {
-			along := float64(2*j)/modelAcross - 1
-			y, z := st.Section.Point(half * math.Abs(along))
-			row[j] = at(x, math.Copysign(y, along), st.Bottom+z)
-		}
-		m.Cloth = append(m.Cloth, row)
-		for k, j := range []int{0, modelAcross} {
-			sides[k].Points = append(sides[k].Points, row[j])
-		}
-	}
+	m.Taut = style.PerWidth(taut)
+	m.Off = quantity.Style{Decimals: 1}.Length(math.Ceil(off*10) / 10)
+	m.Sleeper = sleeperOf(d, s)
+	m.Lines = linesOf(s, rows)
+	head, foot := s.Ends[bed.Head], s.Ends[bed.Foot]
+	m.Middle = at((head.ApexX+foot.ApexX)/2, 0, max(head.ApexZ, foot.ApexZ)/2)
+	m.Reach = math.Ceil((foot.ApexX - head.ApexX) / 2)
+	bar := d.Bed.Span / 2
+	m.Ends = []float64{math.Ceil(head.TailX + bar), math.Floor(foot.TailX + bar)}
+	m.Section = sectionOf(d, s, x, say)
+	return m
+}
+
+// linesOf returns cords and bars; rows are those of the cloth, whose edges are cords.
+func linesOf(s *hung.Shape, rows [][]Point) []Line {
 	const cordWide, barWide = 1.6, 4
-	for k, sign := range []float64{-1, 1} {
+	var out []Line
+	for _, sign := range []float64{-1, 1} {
+		side := Line{Wide: cordWide}
+		for _, row := range rows {
+			side.Points = append(side.Points, row[0])
+			if sign > 0 {
+				side.Points[len(side.Points)-1] = row[len(row)-1]
+			}
+		}
+		out = append(out, side)
 		for _, e := range []bed.End{bed.Head, bed.Foot} {
 			end := s.Ends[e]
-			apex := at(end.ApexX, 0, end.ApexZ)
 			y, z := s.Cord(end.TailX)
-			m.Lines = append(m.Lines, Line{[]Point{at(end.TailX, sign*y, z), apex}, cordWide})
+			out = append(out, Line{[]Point{at(end.TailX, sign*y, z), at(end.ApexX, 0, end.ApexZ)}, cordWide})
 		}
-		sides[k].Wide = cordWide
-		m.Lines = append(m.Lines, sides[k])
 	}
 	for _, e := range []bed.End{bed.Head, bed.Foot} {
 		x := e.Sign() * s.Problem.Bed.Span / 2
 		y, z := s.Cord(x)
-		m.Lines = append(m.Lines, Line{[]Point{at(x, -y, z), at(x, y, z)}, barWide})
+		out = append(out, Line{[]Point{at(x, -y, z), at(x, y, z)}, barWide})
 	}
-	head, foot := s.Ends[bed.Head], s.Ends[bed.Foot]
-	m.Middle = at((head.ApexX+foot.ApexX)/2, 0, max(head.ApexZ, foot.ApexZ)/2)
-	m.Reach = math.Ceil((foot.ApexX - head.ApexX) / 2)
-	return m
+	return out
 }
 
 // Try returns the model of what stands with other values, which are not kept, and no
-// more than that: not even whether the cloth would do.
-func (d *Desk) Try(changes []design.Change) (Model, error) {
+// more than that: not even whether the cloth would do. While a value moves the net is the
+// coarse one. station is that of the section, mm from the head bar.
+func (d *Desk) Try(changes []design.Change, moving bool, station float64) (Model, error) {
 	d.mu.Lock()
 	name, data := d.name(), d.text()
 	d.mu.Unlock()
@@ -102,16 +200,32 @@ func (d *Desk) Try(changes []design.Change) (Model, error) {
 	if err != nil {
 		return Model{}, err
 	}
-	return modelOf(&s, coarseRows), nil
+	n := fine
+	if moving {
+		n = coarse
+	}
+	return modelOf(&p.Design, &s, n, station, d.words), nil
 }
 
 // Model returns the model of the last sound design.
-func (d *Desk) Model() *Model {
+func (d *Desk) Model(station float64) *Model {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.drawn.number == 0 {
 		return nil
 	}
-	m := modelOf(&d.drawn.plan.Shape, modelRows)
+	m := modelOf(&d.drawn.plan.Design, &d.drawn.plan.Shape, fine, station, d.words)
 	return &m
+}
+
+// Section returns the section of the last sound design at a station, mm from the head
+// bar.
+func (d *Desk) Section(station float64) *Section {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.drawn.number == 0 {
+		return nil
+	}
+	s := sectionOf(&d.drawn.plan.Design, &d.drawn.plan.Shape, station, d.words)
+	return &s
 }

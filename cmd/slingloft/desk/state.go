@@ -125,15 +125,23 @@ func (d *Desk) way(key design.Key, fix design.Fix) Way {
 		switch {
 		case c.Value == "" && len(fix) > 1: // goes with the renaming
 		case c.Value == "":
-			parts = append(parts, fmt.Sprintf(d.words.TakeOut, c.Key))
+			parts = append(parts, fmt.Sprintf(d.words.TakeOut, d.called(c.Key)))
 		case c.Key == key:
 			parts = append(parts, fmt.Sprintf(d.words.Use, c.Value))
 		default:
-			parts = append(parts, fmt.Sprintf(d.words.UseFor, c.Value, c.Key))
+			parts = append(parts, fmt.Sprintf(d.words.UseFor, c.Value, d.called(c.Key)))
 		}
 	}
 	w.Label = strings.Join(parts, d.words.And)
 	return w
+}
+
+// called returns what people call a key: by its field's word, else as the file has it.
+func (d *Desk) called(key design.Key) string {
+	if text := d.words.Labels[key.Unnumbered()]; text != "" {
+		return fmt.Sprintf(d.words.Quoted, text)
+	}
+	return string(key)
 }
 
 // cut shortens a line that no page would show whole.

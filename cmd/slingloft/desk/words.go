@@ -1,5 +1,10 @@
 package desk
 
+import (
+	"slingloft/cmd/slingloft/form"
+	"slingloft/outline/design"
+)
+
 // Words is what the desk says beside the design's own messages, in one language.
 type Words struct {
 	Use     string // a button: a value
@@ -7,6 +12,9 @@ type Words struct {
 	TakeOut string // a button: a key
 	And     string // between the parts of a button
 	Refused map[Refusal]string
+	Section SectionWords
+	Labels  map[design.Key]string // what fields are called
+	Quoted  string                // one of them, in a sentence
 }
 
 // Refusal is why a change or a save is not done.
@@ -26,6 +34,9 @@ func (r Refusal) Error() string { return English().Refused[r] }
 // English returns the words in English.
 func English() Words {
 	return Words{Use: "Use %s", UseFor: "Use %s for %s", TakeOut: "Take %s out", And: ", ",
+		Labels: form.English().Labels, Quoted: "“%s”",
+		Section: SectionWords{Where: "From the head bar", Cords: "Between the cords", Depth: "Cords above the bottom", Cloth: "Cloth across, cord to cord",
+			Wall: "Walls stand at", Load: "Weight there", Tension: "Tension of the cloth", Pull: "Pull in each cord"},
 		Refused: map[Refusal]string{
 			ErrChanged: "the file was changed meanwhile", ErrNoFile: "the design has no file yet",
 			ErrText: "a design is UTF-8 text of at most 1 MiB", ErrPresent: "there is a design already",

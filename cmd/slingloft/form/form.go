@@ -6,8 +6,9 @@ package form
 import (
 	"bytes"
 	"crypto/sha256"
-	_ "embed"
+	"embed"
 	"encoding/base64"
+	"fmt"
 	"html/template"
 	"slices"
 	"strings"
@@ -23,8 +24,23 @@ var document string
 //go:embed form.css
 var style string
 
-//go:embed form.js
-var script string
+//go:embed script/*.js
+var fragments embed.FS
+
+// script returns the page's script: fragments that share what they name.
+func script() string {
+	var b strings.Builder
+	b.WriteString("\"use strict\";\n(() => {\n")
+	for _, name := range []string{"begin", "fields", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "files", "news"} {
+		text, err := fragments.ReadFile("script/" + name + ".js")
+		if err != nil {
+			panic("form: no fragment " + name)
+		}
+		b.Write(text)
+	}
+	b.WriteString("})();\n")
+	return b.String()
+}
 
 // Page is a page and what a browser may do on it.
 type Page struct {
@@ -52,7 +68,9 @@ type list struct {
 // field is one key as the form shows it.
 type field struct {
 	design.Field
-	Name, ID, Label, Left string
+	Name, ID, Label string
+	Inch            design.Field // the same in inches
+	Left, LeftInch  string       // what holds where it is left empty
 }
 
 // New returns the page in one language.
@@ -61,11 +79,11 @@ func New(say Words) (Page, error) {
 	if err != nil {
 		return Page{}, err
 	}
-	css := page.Style() + style
+	css, code := page.Style()+style, script()
 	var b bytes.Buffer
 	err = t.Execute(&b, map[string]any{"Say": say, "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),
-		"Style": template.CSS(css), "Script": template.JS(script)})
-	policy := "default-src 'none'; script-src " + hash(script) + "; style-src " + hash(css) +
+		"Views": viewsOf(say), "Style": template.CSS(css), "Script": template.JS(code)})
+	policy := "default-src 'none'; script-src " + hash(code) + "; style-src " + hash(css) +
 		"; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 	return Page{b.Bytes(), policy}, err
 }
@@ -94,8 +112,9 @@ func groupsOf(say Words) []group {
 		out[g] = group{ID: "g-" + groupIDs()[g], Title: say.Groups[g]}
 	}
 	lists := map[design.Key]*list{}
-	for _, f := range design.Fields(false) {
-		one := field{Field: f, Name: string(f.Key), Label: label(f.Key), Left: f.Usual}
+	inches := design.Fields(true)
+	for i, f := range design.Fields(false) {
+		one := field{Field: f, Name: string(f.Key), Label: say.Labels[f.Key], Inch: inches[i], Left: say.left(f), LeftInch: say.left(inches[i])}
 		g := &out[groupOf(f.Key)]
 		if f.List == "" {
 			one.ID = id(one.Name)
@@ -121,22 +140,26 @@ func groupsOf(say Words) []group {
 	return out
 }
 
+// left says what holds where a field is left empty.
+func (w Words) left(f design.Field) string {
+	switch {
+	case f.Must && f.List == "":
+		return w.Must
+	case f.Usual != "":
+		return fmt.Sprintf(w.Usual, f.Usual)
+	}
+	return ""
+}
+
+// viewed is a way to look at the hammock.
+type viewed struct{ ID, Text string }
+
+func viewsOf(say Words) []viewed {
+	return []viewed{{"space", say.Space}, {"side", say.FromSide}, {"above", say.FromAbove}, {"end", say.FromEnds}, {"pieces", say.Pieces}, {"lay", say.Lay}}
+}
+
 // id returns the HTML id of a field.
 func id(name string) string { return "k-" + strings.ReplaceAll(name, ".", "-") }
-
-// label returns a key as words, with its table where that says more than the group does.
-func label(key design.Key) string {
-	text := strings.ReplaceAll(key.Name(), "_", " ")
-	if key.Name() == "use" {
-		return strings.ReplaceAll(string(key.Table()), ".", " ")
-	}
-	for _, table := range []design.Key{design.KeyCordSide, design.KeyCordLeg, design.KeyHangLine, design.KeyMachineCalibrationX, design.KeyMachineCalibrationY} {
-		if key.Table() == table {
-			return strings.ReplaceAll(table.Name(), "_", " ") + ": " + text
-		}
-	}
-	return text
-}
 
 // Group is a part of the form, in the order of the trade.
 type Group int

@@ -33,12 +33,12 @@ func TestPage(t *testing.T) {
 			t.Errorf("no word for %s", l.Key)
 		}
 	}
-	for _, text := range []string{script, style} {
+	for _, text := range []string{script(), style} {
 		if !strings.Contains(html, text) {
 			t.Error("script or style stands otherwise than it is hashed")
 		}
 	}
-	if strings.Contains(p.Policy, "unsafe") || !strings.Contains(p.Policy, hash(script)) {
+	if strings.Contains(p.Policy, "unsafe") || !strings.Contains(p.Policy, hash(script())) {
 		t.Errorf("policy %s", p.Policy)
 	}
 }
@@ -46,7 +46,7 @@ func TestPage(t *testing.T) {
 // The script has every word that it asks for, and asks for every one.
 func TestSaid(t *testing.T) {
 	asked := map[string]bool{}
-	for _, m := range regexp.MustCompile(`say\("(\w+)"`).FindAllStringSubmatch(script, -1) {
+	for _, m := range regexp.MustCompile(`say\("(\w+)"`).FindAllStringSubmatch(script(), -1) {
 		asked[m[1]] = true
 		if English().Said[m[1]] == "" {
 			t.Errorf("%s has no words", m[1])

@@ -7,6 +7,14 @@ type Words struct {
 	Groups [groupCount]string
 	Lists  map[design.Key]string // one element of each
 	Said   map[string]string     // by the script, under its names for them
+	Labels map[design.Key]string // of the fields
+
+	Must  string // after a range
+	Usual string // after a range: what holds where a field is left empty
+
+	Heading                                                    string
+	Views, Space, FromSide, FromAbove, FromEnds, Pieces, Lay   string
+	Shading, Light, Tension, Section, Less, Greater, SlideHint string
 
 	Shop, Materials, Bring                                       string
 	Compare, CompareKey, CompareValues, CompareHint, CompareFile string
@@ -34,6 +42,10 @@ func English() Words {
 			design.KeySpliceTrial: "Test splice", design.KeyClothFlaw: "Flaw in the cloth", design.KeyGuest: "Guest",
 			design.KeyExtra: "Outline", design.KeyMachineJob: "Job of the machine", design.KeyMachineStroke: "Stroke",
 		},
+		Labels: englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.",
+		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above", FromEnds: "From its ends",
+		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Section: "Section from the head bar",
+		Less: "A little less", Greater: "A little more", SlideHint: "Go to any length on this page, and it can be slid here. While it moves the shape follows.",
 		Title: "Slingloft", Opening: "Opening …", ToSheet: "To the build sheet", Form: "Design", Bar: "Design file",
 		Save: "Save", Undo: "Undo", Redo: "Redo", Files: "Files …", Text: "The design as text", UseText: "Use this text",
 		More: "More", Add: "Add another", Drop: "Take this one out", Faults: "What is wrong", FileName: "Name of the file", FileNameHint: "A name such as my-bed.toml. It is written beside where the program was started.", Cancel: "Cancel",
@@ -43,13 +55,14 @@ func English() Words {
 		Stature: "Height of the sleeper", Mass: "Mass of the sleeper", Lies: "Lies on the", Back: "back", Side: "side",
 		Width: "Usable width of the cloth", WidthHint: "Leave it empty if you have none yet.", Units: "Units", Metric: "millimetres and kilograms", Inch: "inches and pounds", Propose: "Propose a bed",
 		Changes: "Changed since the last save", Get: "Make the files", Want: "What", Format: "Formats", ProveDrop: "Prove files: drop them here, or choose them",
-		Shape: "The hammock in space", Turn: "Drag it to turn it, or use the buttons or arrow keys.", TurnLeft: "Turn left", TurnRight: "Turn right", TiltUp: "Tilt up", TiltDown: "Tilt down",
+		Shape: "How it hangs", Turn: "Drag it to turn it, or use the buttons or arrow keys. Point at it for the section there, or press Page Up and Page Down.", TurnLeft: "Turn left", TurnRight: "Turn right", TiltUp: "Tilt up", TiltDown: "Tilt down",
 		Cut: "Cloth and templates to cut from", BuildSheet: "Build sheet, web page", SheetPDF: "Build sheet, PDF", AllFigures: "All figures, JSON", Calibrate: "Calibration sheet",
 		Paper: "Paper", Slide: "Slide",
 		Shop: "Shop pages, PDF", Materials: "What to buy, CSV", Bring: "Bring in SVG or DXF files",
 		Compare: "Compare side by side", CompareKey: "Key", CompareValues: "Values of it",
 		CompareHint: "With semicolons between them, such as 850 mm; 900 mm; 950 mm.", CompareFile: "Another design",
 		Said: map[string]string{
+			"taut": "0 to {most} across", "off": "Drawn to within {off}.",
 			"measure": "measure", "now": "as it stands",
 			"saved": "Saved in {file}.", "unsaved": "Not saved yet.", "builtin": "The built-in design. Save gives it a file of your own.",
 			"ask": "Nothing stands here yet.", "drawing": "Drawing …", "laying": "The pieces are being laid …",

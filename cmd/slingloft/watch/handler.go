@@ -54,6 +54,9 @@ type question struct {
 	Field  string        `json:"field"`
 	Values []string      `json:"values"`
 	Texts  []string      `json:"texts"`
+	Moving bool          `json:"moving"` // the value goes on changing
+	At     float64       `json:"at"`     // station of the section, mm from the head bar
+	Have   string        `json:"have"`   // digest of the saved sheet that the page has
 	desk.Answers
 }
 
@@ -134,7 +137,8 @@ type state struct {
 // sheets are the build sheet of the design and of what is saved, and the shape.
 type sheets struct {
 	Now   string      `json:"now"`
-	Saved string      `json:"saved"`
+	Saved string      `json:"saved,omitempty"` // "": the page has it
+	Kept  string      `json:"kept"`            // digest of that
 	Shape *desk.Model `json:"shape"`
 }
 
@@ -151,9 +155,15 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 		return state{d.State(), h.locked}, nil
 	case "sheet":
 		now, saved := d.Sheet()
-		return sheets{now, saved, d.Model()}, nil
+		out := sheets{Now: now, Saved: saved, Kept: desk.Digest([]byte(saved)), Shape: d.Model(q.At)}
+		if out.Kept == q.Have {
+			out.Saved = ""
+		}
+		return out, nil
+	case "section":
+		return d.Section(q.At), nil
 	case "try":
-		return d.Try(desk.Keys(q.Set))
+		return d.Try(desk.Keys(q.Set), q.Moving, q.At)
 	case "compare":
 		return d.Compare(desk.KeyOf(q.Field), q.Values, q.Texts), nil
 	case "set":

@@ -1,0 +1,48 @@
+// What the buttons do.
+
+const save = async (name) => {
+  await flush();
+  note = "";
+  try {
+    await ask("save", { digest: state.digest, name: name || "" });
+    get("name-box").close();
+  } catch (e) {
+    if (e.status === 404) { get("name-box").showModal(); return; }
+    if (e.status === 409 && state.file) return; // the page shows both
+    if (name) get("name-wrong").textContent = e.message;
+    else refused(e);
+  }
+};
+get("save").addEventListener("click", () => save());
+get("name-form").addEventListener("submit", (e) => { e.preventDefault(); save(get("file-name").value); });
+get("name-cancel").addEventListener("click", () => get("name-box").close());
+for (const op of ["undo", "redo"]) get(op).addEventListener("click", async () => { await flush(); await ask(op).catch(refused); });
+get("take").addEventListener("click", () => ask("take").catch(refused));
+get("keep").addEventListener("click", () => ask("save", { digest: state.lost, name: "" }).catch(refused));
+get("use-text").addEventListener("click", async () => {
+  delete get("text").dataset.own;
+  await ask("text", { text: get("text").value }).catch(refused);
+});
+get("questions").addEventListener("submit", async (e) => {
+  e.preventDefault();
+  const value = (id) => get("q-" + id).value;
+  get("q-wrong").textContent = "";
+  try {
+    await ask("propose", { stature: value("stature"), mass: value("mass"), lies: value("lies"), width: value("width"), inches: value("units") === "in" });
+  } catch (err) { get("q-wrong").textContent = err.message; }
+});
+get("q-units").addEventListener("change", (e) => {
+  const inches = e.target.value === "in";
+  get("q-stature").value = inches ? "5 ft 8 in" : "1720 mm";
+  get("q-mass").value = inches ? "165 lb" : "75 kg";
+});
+
+document.addEventListener("keydown", (e) => {
+  if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
+  const own = e.target.matches("input, textarea, select");
+  const key = e.key.toLowerCase();
+  if (key === "s") { e.preventDefault(); if (!get("save").disabled) save(); }
+  else if (key === "z" && !own) { e.preventDefault(); (e.shiftKey ? get("redo") : get("undo")).click(); }
+  else if (key === "y" && !own) { e.preventDefault(); get("redo").click(); }
+});
+window.addEventListener("beforeunload", (e) => { if (pending.size) e.preventDefault(); });

@@ -1,0 +1,41 @@
+// What is wrong, and ways out of it.
+
+const ways = (f) => (f.ways || []).map((w) => make("button", w.label, { type: "button", onclick: async () => {
+  await flush();
+  await ask("set", { set: w.set }).catch(refused);
+  const input = field(w.set[w.set.length - 1].field);
+  if (input) { open(input); input.focus(); }
+} }));
+const nameOf = (input) => {
+  const element = input.closest(".element");
+  return (element ? element.querySelector("h3").textContent + ": " : "") + document.querySelector('label[for="' + input.id + '"]').textContent;
+};
+const open = (input) => { for (let d = input.closest("details"); d; d = d.parentElement.closest("details")) d.open = true; };
+
+const showFaults = () => {
+  const list = state.faults || [];
+  const at = new Map();
+  for (const f of list) if (f.field && field(f.field)) at.set(f.field, [...(at.get(f.field) || []), f]);
+  for (const input of fields()) {
+    const own = at.get(input.name), box = get(input.id + "-fault");
+    if (own) input.setAttribute("aria-invalid", "true");
+    else input.removeAttribute("aria-invalid");
+    const key = JSON.stringify(own || "");
+    if (box.dataset.shown === key) continue;
+    box.dataset.shown = key;
+    box.replaceChildren(...(own || []).flatMap((f) => [make("p", f.text), ...ways(f)]));
+  }
+  const key = JSON.stringify(list), box = get("faults");
+  if (box.dataset.shown === key) return;
+  box.dataset.shown = key;
+  box.hidden = !list.length;
+  box.querySelector("ul").replaceChildren(...list.map((f) => {
+    const item = make("li"), input = f.field && field(f.field);
+    if (input) item.append(make("a", nameOf(input), { href: "#" + input.id, onclick: (e) => { e.preventDefault(); open(input); input.focus(); } }), ": ");
+    else if (f.place) item.append(make("strong", f.place + " "));
+    item.append(f.text);
+    if (f.line && !input) item.append(make("code", f.line));
+    if (!input) item.append(make("br"), ...ways(f));
+    return item;
+  }));
+};

@@ -1,0 +1,19 @@
+// Other views: pictures of the build sheet.
+const views = { side: "#view-side", above: "#view-above", end: "#view-end", pieces: '#view-parts, [id^="piece-"]', lay: '[id^="lay-"]' };
+let looked = "space";
+const showView = () => {
+  get("in-space").hidden = looked !== "space";
+  get("plates").hidden = looked === "space";
+  for (const b of document.querySelectorAll("[data-view]")) b.setAttribute("aria-pressed", b.dataset.view === looked);
+  if (looked === "space") { draw(); return; }
+  const found = [...get("sheet").querySelectorAll(views[looked])].filter((e) => e.tagName === "svg" && e.closest("figure"));
+  get("plates").replaceChildren(...(found.length ? found.map((e) => copyOf(e.closest("figure"))) : [make("p", say(state && state.drawn ? "laying" : "drawing"))]));
+};
+// copyOf returns a figure once more, under ids of its own.
+const copyOf = (figure) => {
+  const out = figure.cloneNode(true);
+  for (const e of out.querySelectorAll("[id]")) e.id = "plate-" + e.id;
+  for (const e of out.querySelectorAll("[aria-labelledby]")) e.setAttribute("aria-labelledby", e.getAttribute("aria-labelledby").split(" ").map((i) => "plate-" + i).join(" "));
+  return out;
+};
+get("space").addEventListener("click", (e) => { if (e.target.dataset.view) { looked = e.target.dataset.view; showView(); } });
