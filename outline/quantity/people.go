@@ -84,10 +84,29 @@ func (s Style) PerLengthUnit() string {
 // Weight returns a mass in g as a figure, in [Style.WeightUnit].
 func (s Style) Weight(g float64) string {
 	if s.Inches {
-		return Decimal(g/(1000*ounce), 1)
+		return Decimal(s.Grams(g), 1)
 	}
 	return Decimal(g, 0)
 }
+
+// Grams returns a mass in g as a number in [Style.WeightUnit].
+func (s Style) Grams(g float64) float64 {
+	if s.Inches {
+		return g / (1000 * ounce)
+	}
+	return g
+}
+
+// Area returns an area in mm² as a number in [Style.AreaUnit].
+func (s Style) Area(mm2 float64) float64 {
+	if s.Inches {
+		return mm2 / (yard * yard)
+	}
+	return mm2 / 1e6
+}
+
+// AreaUnit returns the unit of areas of cloth.
+func (s Style) AreaUnit() string { return s.RunUnit() + "²" }
 
 // WeightUnit returns the unit of small masses.
 func (s Style) WeightUnit() string {

@@ -28,6 +28,14 @@ func (s Style) LengthUnit() string {
 	return "mm"
 }
 
+// Number returns a length as a number in [Style.LengthUnit].
+func (s Style) Number(mm float64) float64 {
+	if s.Inches {
+		return mm / Inch
+	}
+	return mm
+}
+
 // Figure returns a length without its unit, for columns whose head names it.
 func (s Style) Figure(mm float64) string {
 	if s.Inches {

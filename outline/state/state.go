@@ -105,7 +105,14 @@ func of(k Kind, w finished.Weight, p finished.Pose) State {
 // Of returns every state of a bed under the sleeper for whom it was made: lying,
 // sitting up at mid-bay and both quarters, getting in, at the edge, and half the
 // shoulders aside, which is an extreme. What is not found is bounded.
-func Of(h finished.Hammock, p Person) []State {
+func Of(h finished.Hammock, p Person) []State { return states(h, p, AtEdge, p.Side) }
+
+// Judged is [Of] without the extreme, which no check looks at and which takes longest to
+// find.
+func Judged(h finished.Hammock, p Person) []State { return states(h, p, AtEdge) }
+
+// states returns the states of a bed, at the edge with the weight so far aside.
+func states(h finished.Hammock, p Person, asides ...float64) []State {
 	lying, err := Lie(h, p)
 	if err != nil {
 		lying = designed(h.Shape, err)
@@ -129,7 +136,7 @@ func Of(h finished.Hammock, p Person) []State {
 	}
 	out = append(out, getIn(h, p))
 	var edge finished.Pose
-	for _, aside := range [2]float64{AtEdge, p.Side} {
+	for _, aside := range asides {
 		w := finished.Weight{Load: p.Load, Centre: p.Side, Aside: aside}
 		pose, err := h.HangFrom(edge, finished.Change{}, w)
 		s := of(Edge, w, pose)

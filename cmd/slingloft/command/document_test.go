@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"slingloft/cmd/slingloft/command"
@@ -62,7 +63,7 @@ func TestDocumentsFollowTheirSchemas(t *testing.T) {
 	}
 	var pairs []string
 	for i, run := range [][]string{
-		{"figure", small}, {"figure", faulty},
+		{"figure", small}, {"figure", faulty}, {"figure", small, "--vary", "bed.head_bar = 660 mm, 3 m"},
 		{"cut", small, "--as", "svg,hpgl", "--out", at("out")}, {"cut", "--out", at("none"), heavy},
 		{"prove", small, at("out")}, {"prove", at("empty")},
 		{"sheet", small, "--out", at("a.html")}, {"sheet", "--out", at("b.pdf"), heavy},
@@ -74,7 +75,11 @@ func TestDocumentsFollowTheirSchemas(t *testing.T) {
 		if bytes.Contains(out.Bytes(), []byte(dir)) {
 			t.Errorf("%q: the document says where files lie on this machine", run)
 		}
-		pair, err := json.Marshal(map[string]json.RawMessage{"schema": []byte(output(t, run[0], "--schema")), "document": out.Bytes()})
+		asked := []string{run[0], "--schema"}
+		if slices.Contains(run, "--vary") {
+			asked = append(asked, "--vary", "x")
+		}
+		pair, err := json.Marshal(map[string]json.RawMessage{"schema": []byte(output(t, asked...)), "document": out.Bytes()})
 		if err != nil {
 			t.Fatalf("%q: %v\n%s\n%s", run, err, &out, &errs)
 		}

@@ -17,9 +17,16 @@ func figureCommand() command {
 			var o figureOptions
 			f.BoolVar(&o.materials, "materials", false, "")
 			shelfFlag(f, &o.shelf)
-			return o.flags(f, figures.Schema, func(ctx context.Context, s Streams, args []string) error {
-				if o.json && o.materials {
-					return misuse(JSONOrMaterials)
+			f.StringArrayVar(&o.vary, "vary", nil, "")
+			f.BoolVar(&o.csv, "csv", false, "")
+			f.StringVar(&o.chart, "chart", "", "")
+			f.BoolVar(&o.force, "force", false, "")
+			return o.flags(f, o.schema, func(ctx context.Context, s Streams, args []string) error {
+				if err := o.clash(); err != nil {
+					return err
+				}
+				if len(o.vary) > 0 {
+					return vary(ctx, s, args, o)
 				}
 				return figure(ctx, s, args, o)
 			})
@@ -30,8 +37,17 @@ func figureCommand() command {
 // figureOptions say what figure prints.
 type figureOptions struct {
 	reporting
+	varyOptions
 	materials bool
 	shelf     string
+}
+
+// schema returns that of the document that is asked for.
+func (o *figureOptions) schema() map[string]any {
+	if len(o.vary) > 0 {
+		return figures.VariedSchema()
+	}
+	return figures.Schema()
 }
 
 func figure(ctx context.Context, s Streams, args []string, o figureOptions) error {

@@ -57,11 +57,20 @@ const (
 	NoProposal     // why
 	NoBed          // key, fault
 	NoHost         // address, example
+	VaryTwo
+	VaryHow     // what was written
+	VaryNoKey   // key, [DidYouMean] or nothing
+	VaryTwice   // key
+	VaryMany    // how many, at most
+	ChartEnding // name
+	OneForm
+	VaryOrMaterials
+	NothingVaried
 )
 
 // Of files.
 const (
-	FolderNotMade Message = iota + NoHost + 1
+	FolderNotMade Message = iota + NothingVaried + 1
 	NotOpened
 	NotRead
 	NotWritten
@@ -223,6 +232,15 @@ func englishUsage() map[Message]string {
 		ThicknessRange:   "calibrate: --thickness %s: a comb is for boards of 0.2 mm to 50 mm, 0.008 in to 2 in",
 		NoProposal:       "start: %v",
 		NoBed:            "no bed that can be cut: %s: %s",
+		VaryTwo:          "figure: --vary is given twice at most",
+		VaryHow:          `figure: --vary %s: write a key and its values, as in --vary "bed.head_bar = 850 mm, 900 mm"`,
+		VaryNoKey:        "figure: --vary: the design has no key %s%s",
+		VaryTwice:        "figure: --vary %s is given twice; put all its values into one",
+		VaryMany:         "figure: --vary: %d variants are more than %d",
+		ChartEnding:      "figure: --chart %.60q: the name has to end in .html or .pdf",
+		OneForm:          "figure: --json, --csv and --materials print different things; give one of them",
+		VaryOrMaterials:  "figure: --materials lists one design; leave out --vary",
+		NothingVaried:    "figure: --csv and --chart are of --vary; say what is to be varied",
 		NoHost:           "watch: --addr %.60q: want host and port, such as %s",
 	}
 }

@@ -49,10 +49,19 @@ measure behind it, in the file. Take it, or change any part of it.`,
 			Long: `Prints every figure of a design: the hung shape with its forces, the flat body,
 cord cut lengths term by term with their marks, the seam walk, offsets tables, the
 pieces and the lay. With --json the same as one document for other programs, in
-mm, N and radians.`,
-			Example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n",
+mm, N and radians.
+
+With --vary a key of the design, or two, takes several values in turn, and one table
+says what each buys: level, steadiness, hang angles, loads, the least margin, length,
+mass, cloth. The file stays as it is.`,
+			Example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n" +
+				"  slingloft figure my.toml --vary \"bed.head_bar = 850 mm, 900 mm, 950 mm\" --chart bars.html\n",
 			Flags: map[string]string{
 				"materials": "print the materials list alone, as CSV",
+				"vary":      `a key with its values, such as "bed.span = 1450 mm, 1500 mm"; may be given twice`,
+				"csv":       "print the table of --vary as CSV",
+				"chart":     "write the curves of --vary into this file too, ending in .html or .pdf",
+				"force":     "replace that file if it is there already",
 			},
 		},
 		"cut": {

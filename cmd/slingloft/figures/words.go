@@ -31,6 +31,7 @@ type Words struct {
 	Hung      HungWords
 	Guests    GuestWords
 	Materials MaterialWords
+	Vary      VaryWords
 }
 
 // English returns the words in English.
@@ -46,6 +47,7 @@ func English() Words {
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
+		Vary: englishVary(),
 	}
 }
 

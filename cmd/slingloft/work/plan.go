@@ -148,6 +148,23 @@ func Digest(d design.Design) string {
 
 // make runs the stages in order.
 func (p *Plan) make() error {
+	if err := p.formed(); err != nil {
+		return err
+	}
+	p.Mark = outline.Mark(p.Sewn, p.Cords.Cords)
+	if err := p.panels(); err != nil {
+		return err
+	}
+	p.setPaths()
+	if err := p.boarded(); err != nil {
+		return &blamed{"sheet", err}
+	}
+	return nil
+}
+
+// formed runs the stages up to a bed that hangs: all that a figure of it hangs on, with
+// pieces that have no mark yet and without templates.
+func (p *Plan) formed() error {
 	var err error
 	d := p.Design
 	if p.Shape, err = hung.Solve(hung.ProblemOf(d)); err != nil {
@@ -168,23 +185,11 @@ func (p *Plan) make() error {
 	if err = p.opened(); err != nil {
 		return err
 	}
-	d = p.Design
 	// The mark that is lettered on the pieces comes from their shapes.
 	if err = p.panels(); err != nil {
 		return err
 	}
-	if err = p.rigged(); err != nil {
-		return err
-	}
-	p.Mark = outline.Mark(p.Sewn, p.Cords.Cords)
-	if err = p.panels(); err != nil {
-		return err
-	}
-	p.setPaths()
-	if err = p.boarded(); err != nil {
-		return &blamed{"sheet", err}
-	}
-	return nil
+	return p.rigged()
 }
 
 // panels builds the cloth pieces with the mark as far as it is known.
