@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"unicode"
 
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/format"
@@ -117,9 +118,18 @@ func TestReadmePictures(t *testing.T) {
 	}
 }
 
+// The README stays short: what is long stands beside it.
+func TestReadmeLength(t *testing.T) {
+	const limit = 3500
+	words := slices.DeleteFunc(strings.Fields(shown(readme(t))), func(w string) bool { return !strings.ContainsFunc(w, unicode.IsLetter) })
+	if n := len(words); n > limit {
+		t.Errorf("%d words, want at most %d", n, limit)
+	}
+}
+
 // Every link of the README to a file, and to a heading in one, leads somewhere.
 func TestReadmeLinks(t *testing.T) {
-	links := regexp.MustCompile(`\]\(([^)#:]*)(?:#([^)]+))?\)`).FindAllStringSubmatch(readme(t), -1)
+	links := regexp.MustCompile(`\]\(([^)#:]*)(?:#([^)]+))?\)`).FindAllStringSubmatch(shown(readme(t)), -1)
 	if len(links) < 10 {
 		t.Fatalf("only %d links", len(links))
 	}
@@ -132,6 +142,11 @@ func TestReadmeLinks(t *testing.T) {
 			t.Errorf("%s has no heading #%s", file, l[2])
 		}
 	}
+}
+
+// shown returns a page without its comments, which hold what stands in an archive's README.
+func shown(page string) string {
+	return regexp.MustCompile("(?s)<!--.*?-->").ReplaceAllString(page, "")
 }
 
 // anchors returns the names that readers of Markdown give a page's headings.
