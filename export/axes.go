@@ -1,8 +1,6 @@
 package export
 
 import (
-	"fmt"
-
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
@@ -66,7 +64,7 @@ func (a Axes) Mirrors() bool { return a.XLeft != a.YDown != a.Swap }
 // Validate reports a corner that is none.
 func (a Axes) Validate() error {
 	if a.Origin < design.LowerLeft || a.Origin > design.Middle {
-		return fmt.Errorf("origin %d is no corner", a.Origin)
+		return Refuse(OriginUnknown, a.Origin)
 	}
 	return nil
 }

@@ -43,7 +43,7 @@ type Sheet struct {
 func Compose(s Sheet) (Drawing, error) {
 	f := s.Frame
 	if !Inside(f.Scale, minScale, maxScale) {
-		return Drawing{}, fmt.Errorf("sheet %.60q: scale %g: want %g to %g", s.Name, f.Scale, minScale, maxScale)
+		return Drawing{}, Refuse(SheetScale, s.Name, f.Scale, minScale, maxScale)
 	}
 	d := Drawing{Name: s.Name, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
 	switch {

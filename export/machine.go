@@ -1,7 +1,6 @@
 package export
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 
@@ -42,9 +41,9 @@ func scheme(strokes []design.Stroke) (style.Scheme, error) {
 	for _, set := range strokes {
 		stroke := s.Of(set.Work)
 		if set.Colour != "" {
-			c, err := style.ParseColour(set.Colour)
-			if err != nil {
-				return s, fmt.Errorf("stroke for %s: %w", set.Work, err)
+			c, ok := style.ParseColour(set.Colour)
+			if !ok {
+				return s, Refuse(AtStroke, set.Work, Refuse(ColourUnread, set.Colour))
 			}
 			stroke.Colour = c
 		}
@@ -66,8 +65,7 @@ func scheme(strokes []design.Stroke) (style.Scheme, error) {
 // those of 4 in, with or without "in". It returns what was drawn and measured, mm.
 func ParseMeasured(text string) (drawn, measured [2]float64, err error) {
 	const inch = 25.4
-	bad := fmt.Errorf("measured bars %.30q: want what the 100 mm bars measure along x and y, such as 99.6x100.2, "+
-		"or the 4 in bars in inches, such as 3.98x4.01", text)
+	bad := Refuse(BarsUnread, text)
 	x, y, ok := strings.Cut(strings.ReplaceAll(text, "×", "x"), "x")
 	if !ok {
 		return drawn, measured, bad

@@ -36,14 +36,17 @@ const (
 	BurntIntoCloth
 	SlitsToo // kinds of work, and slits
 	SlitsAlone
-	Past16Bits // how far
-	BelowZero  // corner that is counted from
+	Past16Bits    // how far
+	BelowZero     // corner that is counted from
+	CornerOfField // corner
+	CornerOfStock // corner
+	NoRoomForLead
 )
 
 // How a file differs from the one that is due.
 const (
-	NoLayer      NoteKind = iota + BelowZero + 1 // name
-	StrangeLayer                                 // name
+	NoLayer      NoteKind = iota + NoRoomForLead + 1 // name
+	StrangeLayer                                     // name
 	MoreLayers
 	ObjectStrange   // name
 	ObjectMissing   // name
@@ -97,6 +100,7 @@ const (
 // Words says in one language what there is to say of files.
 type Words struct {
 	Notes    map[NoteKind]string // texts with verbs
+	Rules    map[Rule]string     // likewise: why files cannot be read or written
 	Left     map[Skip]string     // why objects of a drawing were left out
 	LeftOf   string              // how many, why
 	List     string              // between the parts of a list

@@ -1,7 +1,6 @@
 package export
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -79,7 +78,7 @@ func Correction(nominal, measured float64) (float64, error) {
 func correction(nominal, measured, unit float64, name string) (float64, error) {
 	c := nominal / measured
 	if !Inside(c, minCorrection, maxCorrection) {
-		return 0, fmt.Errorf("a bar of %.6g %[3]s measured as %.6[2]g %[3]s: more than a tenth off, measure again", nominal/unit, measured/unit, name)
+		return 0, Refuse(BarOffByTenth, nominal/unit, measured/unit, name)
 	}
 	return c, nil
 }
@@ -93,7 +92,7 @@ func ParseScale(text string) (float64, error) {
 	if s := paper / size; ok && errA == nil && errB == nil && paper > 0 && Inside(s, minScale, maxScale) {
 		return s, nil
 	}
-	return 0, fmt.Errorf("scale %.20q: want one such as 1:1, 1:5 or 2:1", text)
+	return 0, Refuse(ScaleUnread, text)
 }
 
 // ScaleText returns the scale as it is written on drawings, "1:5".
@@ -108,20 +107,20 @@ func ScaleText(scale float64) string {
 // Validate reports the first option that cannot be followed.
 func (o Options) Validate() error {
 	if o.Scale != 0 && !Inside(o.Scale, minScale, maxScale) {
-		return fmt.Errorf("scale %g: want %g to %g", o.Scale, minScale, maxScale)
+		return Refuse(ScaleOff, o.Scale, minScale, maxScale)
 	}
 	for i, axis := range []string{"x", "y"} {
 		if c := o.Correct[i]; c != 0 && !Inside(c, minCorrection, maxCorrection) {
-			return fmt.Errorf("correction %g along %s: want %g to %g", c, axis, minCorrection, maxCorrection)
+			return Refuse(CorrectionOff, c, axis, minCorrection, maxCorrection)
 		}
 	}
 	if !Inside(o.Thin, 0, maxThin) {
-		return fmt.Errorf("points left out within %g mm: want 0 to %g mm", o.Thin, maxThin)
+		return Refuse(ThinOff, o.Thin, maxThin)
 	}
 	if err := o.Axes.Validate(); err != nil {
 		return err
 	}
-	return o.Scheme.Validate()
+	return checkStrokes(o.Scheme)
 }
 
 // ScaleFactor returns the scale, 1 where none is set.

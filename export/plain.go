@@ -65,25 +65,25 @@ func LabelName(i int) string { return fmt.Sprintf("label %d", i+1) }
 // size, a point or a kind of work out of bounds, a line without length.
 func (d Drawing) Validate() error {
 	if !Inside(d.Width, 1, MaxSize) || !Inside(d.Height, 1, MaxSize) {
-		return fmt.Errorf("drawing %.60q: sheet of %g × %g mm, want 1 to %g mm", d.Name, d.Width, d.Height, MaxSize)
+		return Refuse(SheetSize, d.Name, d.Width, d.Height, MaxSize)
 	}
 	if n := len(d.Lines) + len(d.Labels); n > MaxLines {
-		return fmt.Errorf("drawing %.60q: %d lines and labels, want at most %d", d.Name, n, MaxLines)
+		return Refuse(SheetLines, d.Name, n, MaxLines)
 	}
 	sheet := geom.Box{Max: geom.Pt(d.Width, d.Height)}.Expanded(noise)
 	points := 0
 	for _, l := range d.Lines {
 		points += len(l.Points)
 		if err := checkLine(l, sheet); err != nil {
-			return fmt.Errorf("drawing %.60q: line %.60q: %w", d.Name, l.Name, err)
+			return Refuse(AtDrawnLine, d.Name, l.Name, err)
 		}
 	}
 	if points > MaxPoints {
-		return fmt.Errorf("drawing %.60q: %d points, want at most %d", d.Name, points, MaxPoints)
+		return Refuse(SheetPoints, d.Name, points, MaxPoints)
 	}
 	for i, l := range d.Labels {
 		if err := checkLabel(l, sheet); err != nil {
-			return fmt.Errorf("drawing %.60q: %s %.60q: %w", d.Name, LabelName(i), l.Text, err)
+			return Refuse(AtDrawnLabel, d.Name, LabelName(i), l.Text, err)
 		}
 	}
 	return nil
@@ -91,20 +91,20 @@ func (d Drawing) Validate() error {
 
 func checkLine(l piece.Line, sheet geom.Box) error {
 	if l.Work < 0 || int(l.Work) >= len(piece.Works()) {
-		return fmt.Errorf("kind of work %d is not known", l.Work)
+		return Refuse(WorkUnknown, l.Work)
 	}
 	if len(l.Points) < 2 || (l.Closed && len(l.Points) < 3) {
-		return fmt.Errorf("%d points are no line", len(l.Points))
+		return Refuse(LineTooShort, len(l.Points))
 	}
 	return checkPoints(l.Points, sheet)
 }
 
 func checkLabel(l piece.Label, sheet geom.Box) error {
 	if !Inside(l.Height, 0.1, 1000) || !Inside(l.Turn, -1e6, 1e6) || !l.At.Finite() {
-		return fmt.Errorf("height %g mm, turn %g at %v cannot be lettered", l.Height, l.Turn, l.At)
+		return Refuse(LabelOff, l.Height, l.Turn, l.At)
 	}
 	if len(l.Text) > maxText {
-		return fmt.Errorf("text of %d bytes, want at most %d", len(l.Text), maxText)
+		return Refuse(LabelLong, len(l.Text), maxText)
 	}
 	for _, s := range lettering.Strokes(l) {
 		if err := checkPoints(s, sheet); err != nil {
@@ -120,10 +120,10 @@ const maxText = 10_000
 func checkPoints(pts geom.Polyline, sheet geom.Box) error {
 	for i, p := range pts {
 		if !p.Finite() {
-			return fmt.Errorf("point %d is not finite", i+1)
+			return Refuse(PointNumber, i+1)
 		}
 		if !sheet.Contains(p) {
-			return fmt.Errorf("point %d at %v lies outside the sheet", i+1, p)
+			return Refuse(PointOutside, i+1, p)
 		}
 	}
 	return nil

@@ -7,7 +7,7 @@ func English() Words {
 		notes[kind] = text
 	}
 	return Words{
-		Notes: notes,
+		Notes: notes, Rules: englishRules(),
 		Left: map[Skip]string{
 			Hidden: "hidden", Off: "on a layer that is off", Frozen: "on a frozen layer", PaperSpace: "in paper space",
 			Transparent: "transparent", Unpainted: "without stroke or filling", Lengthless: "without length",
@@ -32,7 +32,8 @@ func englishNotes() map[NoteKind]string {
 		NoRoomInWaste:  "left out, since there is no room in the waste: %s",
 		CutIntoCloth:   "caution: %s: cut into cloth that carries a person, as a job asks",
 		BurntIntoCloth: "caution: %s: burnt into cloth that carries a person, as a job asks",
-		SlitsToo:       "%s, slits", SlitsAlone: "slits",
+		CornerOfField:  "%s of the field", CornerOfStock: "%s of the stock", NoRoomForLead: "no room for a lead-in",
+		SlitsToo: "%s, slits", SlitsAlone: "slits",
 		Past16Bits: "beyond %s, where plotters that count in 16 bits stop",
 		BelowZero: "counts below zero from the %s corner, where plotters that stop at their zero draw nothing: " +
 			"origin = \"lower-left\" under [machine] counts above it",

@@ -23,7 +23,10 @@ type sources struct {
 // program returns the sources, read once.
 var program = sync.OnceValue(func() *sources {
 	s := &sources{set: token.NewFileSet(), files: map[string][]*ast.File{}, all: map[string]*types.Package{}}
-	s.info = types.Info{Selections: map[*ast.SelectorExpr]*types.Selection{}, Uses: map[*ast.Ident]types.Object{}}
+	s.info = types.Info{
+		Types:      map[ast.Expr]types.TypeAndValue{},
+		Selections: map[*ast.SelectorExpr]*types.Selection{}, Uses: map[*ast.Ident]types.Object{},
+	}
 	for _, top := range []string{"cmd", "export", "nest", "outline"} {
 		filepath.WalkDir(filepath.Join("../..", top), func(path string, d os.DirEntry, err error) error {
 			if err == nil && d.IsDir() {

@@ -210,7 +210,25 @@ var worded = map[string][]string{
 		"%shole %d", "/end", "/start", "100 mm", "4 in", "bar-100mm-x", "bar-100mm-y", "bar-4in-x", "bar-4in-y", "cross ",
 		"cut line", "in", "label %d", "lay edge", "lower left", "lower right", "mm", "title block", "upper left", "upper right",
 	},
-	"outline/fit": {},
+	"export/gcode": {
+		".ngc", "in", "mm", "in ", "mm/min", "/min", "/min\"", "rad",
+		"[[machine.job]], work = %q, material = %q", "depth", "feed", "kerf", "lead", "power", // keys of the design
+		"slingloft", "note:", "path", "path ", "pass", "pass %d", "sheet", "sheet %s x %s %s scale %s", "tool", // comments that are read back
+		"tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s", "work", "work ", "zero ", "frame", "match ",
+		"own lines", "end of own lines", "\\( work ([^)]*) \\)", "byte %d", "message ",
+	},
+	"export/hpgl": {
+		".plt", "32 1/4 in", "819 mm", "IN;\nPS%d,%d;\nPA;\n", "PU;\nSP%d;\n", "PU0,0;\nSP0;\n", "PU%d,%d;\n", "\\bSP(\\d+)", // instructions
+		"DT", "IN", "LB", "LT", "PA", "PD", "PG", "PR", "PS", "PU", "PW", "SP", "VS", "WU",
+	},
+	"export/preview":  {".png", "IDAT", "IEND", "pHYs", "bytes", "chunk ", "content", "length", "what stands behind the end"}, // parts of a file
+	"export/outside":  {".dxf", ".svg", ".svgz", "grain", "notch"},
+	"export/format":   {},
+	"export/style":    {},
+	"export/whole":    {".*.part", ".slingloft", "note", "note  %s  %s\n", "# Files that slingloft wrote here. Unchanged since, they may be replaced for the same design.\n"},
+	"outline/curve":   {},
+	"outline/numeric": {},
+	"outline/fit":     {},
 	"outline": {
 		"END", "gauge-press", "gauge-allowance", "gauge-cord-", "gauge-notch",
 		"template-side", "template-tail-", "template-cap-", "template-facing", "cap-",
@@ -283,8 +301,105 @@ var (
 	aVerb    = regexp.MustCompile(`%[-+# 0]*(\[\d+\])?[\d.]*(\[\d+\])?[a-zA-Z%]`)
 )
 
-// textsOf returns the texts in a file that have a word.
-func textsOf(f *ast.File) []string {
+// Why a file cannot be read or a drawing not be written is a rule with what fills it in:
+// no error of export and of the command has words of its own, but what programmers are told.
+func TestNoErrorInWords(t *testing.T) {
+	toProgrammers := []string{
+		"chart %s, %s: a curve needs two points", "chart %s, %s: point %d is not finite",
+		"corner %s has no point before it", "corner at the end of %q", "point %q", // of our own glyphs
+		"no place in the file for this value", // decided by, never told
+	}
+	for folder, files := range program().files {
+		if (!strings.HasPrefix(folder+"/", "export/") && !strings.HasPrefix(folder, "cmd/slingloft/")) || forTests(folder) {
+			continue
+		}
+		for _, f := range files {
+			ast.Inspect(f, func(n ast.Node) bool {
+				call, ok := n.(*ast.CallExpr)
+				if !ok || len(call.Args) == 0 {
+					return true
+				}
+				if f := types.ExprString(call.Fun); f == "fmt.Errorf" || f == "errors.New" {
+					for _, text := range textsOf(call.Args[0]) {
+						if !slices.Contains(toProgrammers, text) {
+							t.Errorf("%s: the error %q has words of its own", folder, text)
+						}
+					}
+				}
+				return true
+			})
+		}
+	}
+}
+
+// What fills in the words of a rule of export is as much as they take, of the kinds that
+// they take, wherever the rule is said to be broken.
+func TestRulesFilled(t *testing.T) {
+	rules := map[string]string{}
+	for name, value := range kindsOf(reflect.TypeFor[export.Rule]()) {
+		rules[name[strings.LastIndex(name, ".")+1:]] = export.English().Rules[export.Rule(value)]
+	}
+	verb := regexp.MustCompile(`%[-+# 0]*[\d.]*(?:\[(\d+)\])?([a-z])`)
+	broken := map[string]bool{}
+	inProgram(func(call *ast.CallExpr) {
+		if f := types.ExprString(call.Fun); f != "export.Refuse" && f != "Refuse" {
+			return
+		}
+		name := strings.TrimPrefix(types.ExprString(call.Args[0]), "export.")
+		broken[name] = true
+		verbs := verb.FindAllStringSubmatch(rules[name], -1)
+		taken := 0
+		for i, v := range verbs {
+			if n, err := strconv.Atoi(v[1]); err == nil {
+				i = n - 1
+			}
+			if taken = max(taken, i+1); taken > len(call.Args)-1 {
+				break
+			}
+			of := program().info.TypeOf(call.Args[1+i])
+			if of == nil || of == types.Typ[types.Invalid] {
+				continue // from the standard library
+			}
+			kind, ok := of.Underlying().(*types.Basic)
+			number := ok && kind.Info()&types.IsNumeric != 0
+			switch {
+			case v[2] == "d" && !(ok && kind.Info()&types.IsInteger != 0),
+				strings.Contains("gf", v[2]) && !(ok && kind.Info()&types.IsFloat != 0) && !(ok && kind.Kind() == types.UntypedInt),
+				v[2] == "s" && number && !strings.HasSuffix(of.String(), ".Work"):
+				t.Errorf("%s: %s for %%%s", name, types.ExprString(call.Args[1+i]), v[2])
+			}
+		}
+		if taken != len(call.Args)-1 {
+			t.Errorf("%s takes %d things, %s gives %d", name, taken, types.ExprString(call), len(call.Args)-1)
+		}
+	})
+	for name := range rules {
+		// These are kept rather than refused.
+		if !broken[name] && name != "SplineLoose" {
+			t.Errorf("nothing breaks %s", name)
+		}
+	}
+}
+
+// inProgram visits every call of the program.
+func inProgram(visit func(*ast.CallExpr)) {
+	for folder, files := range program().files {
+		if forTests(folder) {
+			continue
+		}
+		for _, f := range files {
+			ast.Inspect(f, func(n ast.Node) bool {
+				if call, ok := n.(*ast.CallExpr); ok && len(call.Args) > 0 {
+					visit(call)
+				}
+				return true
+			})
+		}
+	}
+}
+
+// textsOf returns the texts in a file, or a part of one, that have a word.
+func textsOf(f ast.Node) []string {
 	var out []string
 	ast.Inspect(f, func(n ast.Node) bool {
 		switch n := n.(type) {

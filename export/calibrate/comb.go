@@ -73,11 +73,11 @@ func (c Comb) written(mm float64) string {
 func (c Comb) Piece() (piece.Piece, error) {
 	switch {
 	case c.Slots < 1 || c.Slots > 100:
-		return piece.Piece{}, fmt.Errorf("comb of %d slots: want 1 to 100", c.Slots)
+		return piece.Piece{}, export.Refuse(export.CombSlots, c.Slots)
 	case !export.Inside(c.Thickness, 0.2, 50):
-		return piece.Piece{}, fmt.Errorf("comb of a board %g mm thick: want 0.2 to 50 mm", c.Thickness)
+		return piece.Piece{}, export.Refuse(export.CombBoard, c.Thickness)
 	case !export.Inside(c.First, 0, 20) || !export.Inside(c.Step, 0.01, 5) || !(c.last() < c.Thickness-0.05):
-		return piece.Piece{}, fmt.Errorf("comb for kerfs of %g to %g mm: want less than the board's thickness of %g mm",
+		return piece.Piece{}, export.Refuse(export.CombKerfs,
 			c.First, c.last(), c.Thickness)
 	}
 	p := piece.Piece{ID: "kerf-comb", Stock: piece.Board, Count: 1}

@@ -1,8 +1,6 @@
 package dxf
 
 import (
-	"errors"
-	"fmt"
 	"math"
 	"slices"
 
@@ -55,7 +53,7 @@ const maxDegree = 11
 // number takes a group that is a number.
 func (s *spline) number(code int, v float64) error {
 	if len(s.knots)+len(s.controls)+len(s.weights)+len(s.fit) > export.MaxPoints {
-		return errors.New("too many points")
+		return export.Refuse(export.TooManyPoints)
 	}
 	switch n := len(s.controls); {
 	case code == 40:
@@ -83,19 +81,19 @@ func (s *spline) check() error {
 	n, k := len(s.controls), s.degree
 	switch {
 	case n == 0:
-		return errors.New("a spline without points")
+		return export.Refuse(export.SplineEmpty)
 	case k < 1 || k > maxDegree:
-		return fmt.Errorf("spline of degree %d: want 1 to %d", k, maxDegree)
+		return export.Refuse(export.SplineDegree, k, maxDegree)
 	case n <= k || len(s.knots) != n+k+1:
-		return fmt.Errorf("spline of degree %d with %d control points and %d knots", k, n, len(s.knots))
+		return export.Refuse(export.SplineKnots, k, n, len(s.knots))
 	case len(s.weights) != 0 && len(s.weights) != n:
-		return fmt.Errorf("spline with %d weights for %d control points", len(s.weights), n)
+		return export.Refuse(export.SplineWeights, len(s.weights), n)
 	case !slices.IsSorted(s.knots) || !(s.knots[n] > s.knots[k]):
-		return errors.New("knots that do not rise")
+		return export.Refuse(export.SplineFalls)
 	}
 	for _, w := range s.weights {
 		if !(w > 0) {
-			return fmt.Errorf("weight %g", w)
+			return export.Refuse(export.SplineWeight, w)
 		}
 	}
 	return nil
@@ -115,7 +113,7 @@ func (s *spline) points(tolerance float64, closed bool) (geom.Polyline, error) {
 			out = s.chords(out, i, span{a, b, out[len(out)-1], s.at(b, i)}, tolerance, 0)
 		}
 		if len(out) > export.MaxPoints {
-			return nil, errors.New("too many points")
+			return nil, export.Refuse(export.TooManyPoints)
 		}
 	}
 	return out, nil

@@ -67,7 +67,7 @@ const maxArcTolerance = 1.0
 // tolerance mm of the lines, lettering left as it is. 0 writes no arcs.
 func WriteArcs(out io.Writer, d export.Drawing, o export.Options, tolerance float64) error {
 	if !export.Inside(tolerance, 0, maxArcTolerance) {
-		return fmt.Errorf("arcs within %g mm: want 0 to %g mm", tolerance, maxArcTolerance)
+		return export.Refuse(export.ArcsOff, tolerance, maxArcTolerance)
 	}
 	plain, err := d.Plain(o)
 	if err != nil {

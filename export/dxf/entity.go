@@ -1,7 +1,6 @@
 package dxf
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
@@ -68,17 +67,17 @@ func (f *file) readEntities(s *scanner, out []entity) ([]entity, error) {
 			err = readVertices(s, &r)
 		}
 		if err != nil {
-			return nil, fmt.Errorf("line %d: %.40q: %w", s.line, p.value, err)
+			return nil, export.Refuse(export.AtEntity, s.line, p.value, err)
 		}
 		r.tolerance = curveTolerance / f.unit()
 		e, err := r.entity()
 		if err != nil {
-			e.err = fmt.Errorf("line %d: %.40q %.20q: %w", s.line, p.value, r.handle, err)
+			e.err = export.Refuse(export.AtHandle, s.line, p.value, r.handle, err)
 		}
 		e.left = r.left(e)
 		f.budget -= len(e.points)
 		if f.budget < 0 || len(out) >= export.MaxLines {
-			return nil, fmt.Errorf("line %d: too many lines and points", s.line)
+			return nil, export.Refuse(export.TooManyAtLine, s.line)
 		}
 		if len(e.points) > 1 || e.block != "" || e.err != nil || len(e.left) > 0 {
 			out = append(out, e)
@@ -153,7 +152,7 @@ func (r *raw) number(p pair) error {
 	if r.kind == "LWPOLYLINE" {
 		switch n := len(r.vertices); {
 		case p.code == 10 && n >= export.MaxPoints:
-			return fmt.Errorf("too many points")
+			return export.Refuse(export.TooManyPoints)
 		case p.code == 10:
 			r.vertices = append(r.vertices, vertex{at: geom.Pt(v, 0)})
 		case p.code == 20 && n > 0:
@@ -186,7 +185,7 @@ func readVertices(s *scanner, r *raw) error {
 				return err
 			}
 			if len(r.vertices) >= export.MaxPoints {
-				return fmt.Errorf("too many points")
+				return export.Refuse(export.TooManyPoints)
 			}
 			if v.flags&16 == 0 { // a control point of a spline frame
 				r.vertices = append(r.vertices, vertex{geom.Pt(v.value[10], v.value[20]), v.value[42]})
@@ -195,7 +194,7 @@ func readVertices(s *scanner, r *raw) error {
 			_, err := readRaw(s, p.value)
 			return err
 		default:
-			return fmt.Errorf("%.20q among the vertices", p.value)
+			return export.Refuse(export.NoVertex, p.value)
 		}
 	}
 }
@@ -258,7 +257,7 @@ func (r *raw) entity() (entity, error) {
 		return r.polyline(e)
 	case "POLYLINE":
 		if r.flags&(16|64) != 0 {
-			return e, fmt.Errorf("a mesh is no outline")
+			return e, export.Refuse(export.MeshUnread)
 		}
 		return r.polyline(e)
 	case "CIRCLE":
@@ -272,13 +271,13 @@ func (r *raw) entity() (entity, error) {
 		e.points = geom.ArcPoints(centre, geom.Direction(from).Times(math.Abs(v[40])), turn, r.tolerance)
 	case "INSERT":
 		if r.copies > 1 {
-			return e, fmt.Errorf("a block in rows and columns is not read, explode it first")
+			return e, export.Refuse(export.BlockRows)
 		}
 		e.block = r.block
 		e.placement = geom.Translation(centre).After(geom.Rotation(v[50] * math.Pi / 180)).After(geom.Scaling(or(v, 41, 1), or(v, 42, 1)))
 	default:
 		if !strings.Contains(letters+pictures+silent, " "+r.kind+" ") {
-			return e, fmt.Errorf("this kind of curve is not read, turn it into polylines first")
+			return e, export.Refuse(export.CurveUnread)
 		}
 	}
 	return r.unmirrored(e), nil
@@ -316,7 +315,7 @@ func bulged(vertices []vertex, closed bool, tolerance float64) (geom.Polyline, e
 	var out geom.Polyline
 	for i, v := range vertices {
 		if len(out) > export.MaxPoints {
-			return nil, fmt.Errorf("too many points")
+			return nil, export.Refuse(export.TooManyPoints)
 		}
 		out = append(out, v.at)
 		last := i == len(vertices)-1

@@ -1,8 +1,6 @@
 package dxf
 
 import (
-	"errors"
-	"fmt"
 	"math"
 
 	"slingloft/export"
@@ -20,7 +18,7 @@ const maxFit = 10_000
 func (s *spline) fitted(tolerance float64, closed bool) (geom.Polyline, error) {
 	pts := s.fit
 	if n := len(pts); closed && n > 2 && pts[0].Dist(pts[n-1]) > tolerance {
-		return nil, errors.New("a closed spline whose points do not come back to the first is not read, turn it into polylines first")
+		return nil, export.Refuse(export.SplineParted)
 	}
 	q := geom.Polyline{pts[0]}
 	for _, p := range pts[1:] {
@@ -29,7 +27,7 @@ func (s *spline) fitted(tolerance float64, closed bool) (geom.Polyline, error) {
 		}
 	}
 	if len(q) > maxFit {
-		return nil, fmt.Errorf("spline through %d points: at most %d are read", len(q), maxFit)
+		return nil, export.Refuse(export.SplineTooFine, len(q), maxFit)
 	}
 	if len(q) < 3 {
 		return q, nil
@@ -39,7 +37,7 @@ func (s *spline) fitted(tolerance float64, closed bool) (geom.Polyline, error) {
 	out := geom.Polyline{q[0]}
 	for i := range len(q) - 1 {
 		if out = c.chords(out, i, tolerance); len(out) > export.MaxPoints {
-			return nil, errors.New("too many points")
+			return nil, export.Refuse(export.TooManyPoints)
 		}
 	}
 	return out, nil

@@ -97,7 +97,7 @@ func TestFitPointsAlone(t *testing.T) {
 	if _, off := geom.NewArc(d.Lines[0].Points).Nearest(want); off > curveTolerance {
 		t.Errorf("the curve passes %g mm from %v", off, want)
 	}
-	if len(d.Doubts) != 1 || !strings.HasPrefix(d.Doubts[0], "spline AB is a spline of points alone") {
+	if len(d.Doubts) != 1 || d.Doubts[0].Rule != export.SplineLoose || d.Doubts[0].Data[0] != "spline AB" {
 		t.Errorf("doubts %q", d.Doubts)
 	}
 }

@@ -3,7 +3,6 @@ package dxf
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io"
 	"slices"
 	"strconv"
@@ -28,7 +27,7 @@ type judge struct {
 func looksOf(data []byte) (export.Looks, error) {
 	j := judge{newScanner(bytes.NewReader(data)), export.Looks{}, export.Looks{}, map[string]bool{}}
 	if err := j.file(); err != nil {
-		return nil, fmt.Errorf("DXF: %w", err)
+		return nil, export.Refuse(export.InDXF, err)
 	}
 	for {
 		text, err := j.text()
@@ -36,7 +35,7 @@ func looksOf(data []byte) (export.Looks, error) {
 			break
 		}
 		if err != nil {
-			return nil, fmt.Errorf("DXF: %w", err)
+			return nil, export.Refuse(export.InDXF, err)
 		}
 		if strings.TrimSpace(text) != "" {
 			j.looks.Add("text behind the end", export.Properties{"text": text})
@@ -107,7 +106,7 @@ func (j judge) groups() ([]pair, error) {
 			continue
 		}
 		if len(out) > export.MaxPoints {
-			return out, errors.New("too many groups")
+			return out, export.Refuse(export.TooManyGroups)
 		}
 		out = append(out, p)
 	}

@@ -1,8 +1,6 @@
 package dxf
 
 import (
-	"errors"
-	"fmt"
 	"io"
 	"strings"
 
@@ -10,10 +8,6 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 )
-
-// ErrNoUnit is in the chain of errors where a file does not say in which unit its
-// lengths are; [ReadUnit] reads such a file.
-var ErrNoUnit = errors.New("the file names no unit of length ($INSUNITS)")
 
 // Read reads a DXF file into a drawing in mm: LINE, LWPOLYLINE, plane POLYLINE,
 // ARC, CIRCLE, ELLIPSE and SPLINE in the model space, straight or by INSERT of a block. Kinds of
@@ -30,8 +24,8 @@ func Read(r io.Reader) (export.Drawing, error) {
 // Outlines is what was read of a drawing of another program.
 type Outlines struct {
 	export.Drawing
-	Left   export.Left // objects that were left out
-	Doubts []string    // what may look otherwise elsewhere
+	Left   export.Left     // objects that were left out
+	Doubts []*export.Fault // what may look otherwise elsewhere
 }
 
 // ReadOutlines is [Read] for a drawing of another program: it also counts what was left
@@ -40,11 +34,11 @@ type Outlines struct {
 func ReadOutlines(r io.Reader, unit float64) (Outlines, error) {
 	f := file{budget: export.MaxPoints, blocks: map[string]block{}, layers: map[string]layer{}, given: unit}
 	if err := f.read(newScanner(r)); err != nil {
-		return Outlines{}, fmt.Errorf("DXF: %w", err)
+		return Outlines{}, export.Refuse(export.InDXF, err)
 	}
 	d, err := f.drawing()
 	if err != nil {
-		return Outlines{}, fmt.Errorf("DXF: %w", err)
+		return Outlines{}, export.Refuse(export.InDXF, err)
 	}
 	return Outlines{d, f.left, f.doubts}, nil
 }
@@ -59,7 +53,7 @@ type file struct {
 	blocks   map[string]block
 	layers   map[string]layer // by name in small letters, as DXF compares them
 	left     export.Left
-	doubts   []string
+	doubts   []*export.Fault
 	budget   int // points that may still be made
 }
 
@@ -116,7 +110,7 @@ func (f *file) variable(s *scanner, name string) error {
 			f.hasLimit = true
 		}
 		if err != nil {
-			return fmt.Errorf("%s: %w", name, err)
+			return export.Refuse(export.AtKey, name, err)
 		}
 	}
 }
@@ -141,7 +135,7 @@ func (f *file) readLayer(s *scanner) error {
 			name = p.value
 		case 62, 70:
 			if n, err = p.integer(); err != nil {
-				return fmt.Errorf("layer %.60q: %w", name, err)
+				return export.Refuse(export.AtLayer, name, err)
 			}
 			if p.code == 62 {
 				l.off = n < 0
@@ -161,7 +155,7 @@ func (f *file) readBlock(s *scanner) error {
 	}
 	entities, err := f.readEntities(s, nil)
 	if err != nil {
-		return fmt.Errorf("block %.60q: %w", head.block, err)
+		return export.Refuse(export.AtBlock, head.block, err)
 	}
 	if strings.HasPrefix(strings.ToLower(head.block), "*paper_space") {
 		f.left[export.PaperSpace] += len(entities)
@@ -190,11 +184,11 @@ func (f *file) unit() float64 {
 // drawing turns entities into lines and brings them to mm.
 func (f *file) drawing() (export.Drawing, error) {
 	if !f.named() && f.given == 0 {
-		return export.Drawing{}, ErrNoUnit
+		return export.Drawing{}, export.Refuse(export.DXFWithoutUnit)
 	}
 	unit := f.unit()
 	if !f.named() && unit != f.given {
-		return export.Drawing{}, fmt.Errorf("unit of %g mm", f.given)
+		return export.Drawing{}, export.Refuse(export.UnitOff, f.given)
 	}
 	var d export.Drawing
 	err := f.place(&d, f.entities, within{m: geom.Scaling(unit, unit)})
@@ -225,11 +219,11 @@ type within struct {
 // place adds entities to the drawing.
 func (f *file) place(d *export.Drawing, entities []entity, in within) error {
 	if in.depth > maxDepth {
-		return fmt.Errorf("blocks nested deeper than %d", maxDepth)
+		return export.Refuse(export.BlocksTooDeep, maxDepth)
 	}
 	for _, e := range entities {
 		if f.budget--; f.budget < 0 || len(d.Lines) >= export.MaxLines {
-			return errors.New("too many lines and points")
+			return export.Refuse(export.TooManyLinesAndPoints)
 		}
 		if e.layer == "0" && in.layer != "" {
 			e.layer = in.layer
@@ -274,7 +268,7 @@ func (f *file) leaves(e entity) bool {
 func (f *file) insert(d *export.Drawing, e entity, in within) error {
 	b, ok := f.blocks[e.block]
 	if !ok {
-		return fmt.Errorf("block %.60q is inserted but not there", e.block)
+		return export.Refuse(export.BlockMissing, e.block)
 	}
 	m := in.m.After(e.placement).After(geom.Translation(b.base.Times(-1)))
 	return f.place(d, b.entities, within{m, e.layer, in.depth + 1})
@@ -287,14 +281,13 @@ func (f *file) add(d *export.Drawing, e entity, m geom.Affine) error {
 	for _, p := range e.points {
 		q := m.Apply(p)
 		if !q.Finite() {
-			return fmt.Errorf("%.60q: a point is not finite", e.name)
+			return export.Refuse(export.NamedPointNotFinite, e.name)
 		}
 		l.Points = append(l.Points, q)
 	}
 	d.Lines = append(d.Lines, l)
 	if e.loose {
-		f.doubts = append(f.doubts, fmt.Sprintf("%.60s is a spline of points alone, whose ends other programs may draw otherwise: "+
-			"give it directions there, or turn it into a polyline", e.name))
+		f.doubts = append(f.doubts, &export.Fault{Rule: export.SplineLoose, Data: []any{e.name}})
 	}
 	return nil
 }

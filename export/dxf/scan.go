@@ -1,9 +1,10 @@
 package dxf
 
 import (
+	"slingloft/export"
+
 	"bufio"
 	"errors"
-	"fmt"
 	"io"
 	"math"
 	"strconv"
@@ -44,7 +45,7 @@ func (s *scanner) sections(visit func(section string, p pair) error) error {
 	for {
 		p, err := s.next()
 		if errors.Is(err, io.EOF) {
-			return errors.New("file ends before EOF")
+			return export.Refuse(export.EndMissing)
 		}
 		if err != nil {
 			return err
@@ -81,17 +82,17 @@ func (s *scanner) next() (pair, error) {
 		}
 		value, err := s.text()
 		if errors.Is(err, io.EOF) {
-			return pair{}, fmt.Errorf("line %d: group code without value", s.line)
+			return pair{}, export.Refuse(export.GroupBare, s.line)
 		}
 		if err != nil {
 			return pair{}, err
 		}
 		n, err := strconv.Atoi(strings.TrimSpace(code))
 		if err != nil {
-			return pair{}, fmt.Errorf("line %d: group code %.20q", s.line-1, code)
+			return pair{}, export.Refuse(export.GroupCode, s.line-1, code)
 		}
 		if s.left--; s.left < 0 {
-			return pair{}, errors.New("too many groups")
+			return pair{}, export.Refuse(export.TooManyGroups)
 		}
 		if n != 999 { // a comment
 			return pair{n, strings.TrimSpace(value)}, nil
@@ -104,7 +105,7 @@ func (s *scanner) back(p pair) { s.held = &p }
 func (s *scanner) text() (string, error) {
 	if !s.lines.Scan() {
 		if err := s.lines.Err(); err != nil {
-			return "", fmt.Errorf("line %d: %w", s.line+1, err)
+			return "", export.Refuse(export.AtLine, s.line+1, err)
 		}
 		return "", io.EOF
 	}
@@ -116,7 +117,7 @@ func (s *scanner) text() (string, error) {
 func (p pair) number() (float64, error) {
 	v, err := strconv.ParseFloat(p.value, 64)
 	if err != nil || math.IsNaN(v) || math.Abs(v) > maxCoordinate {
-		return 0, fmt.Errorf("group %d: number %.20q", p.code, p.value)
+		return 0, export.Refuse(export.GroupNumber, p.code, p.value)
 	}
 	return v, nil
 }
@@ -125,7 +126,7 @@ func (p pair) number() (float64, error) {
 func (p pair) integer() (int, error) {
 	v, err := strconv.Atoi(p.value)
 	if err != nil || v > math.MaxInt32 || v < math.MinInt32 {
-		return 0, fmt.Errorf("group %d: integer %.20q", p.code, p.value)
+		return 0, export.Refuse(export.GroupInteger, p.code, p.value)
 	}
 	return v, nil
 }

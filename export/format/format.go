@@ -2,7 +2,6 @@
 package format
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -38,7 +37,7 @@ func Named(name string) (export.Format, error) {
 			return f, nil
 		}
 	}
-	return export.Format{}, fmt.Errorf("format %.30q: want one of %s", name, strings.Join(Names(), ", "))
+	return export.Format{}, export.Refuse(export.FormatUnknown, name, strings.Join(Names(), ", "))
 }
 
 // OfFile returns the format of a file by the ending of its name, the longest that

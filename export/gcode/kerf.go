@@ -1,11 +1,11 @@
 package gcode
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/tdewolff/canvas"
 
+	"slingloft/export"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -25,7 +25,7 @@ func (s Settings) cutPaths(l piece.Line) ([]geom.Ring, error) {
 	}
 	out := offset(ring, aside)
 	if len(out) == 0 {
-		return nil, fmt.Errorf("%.60q is too narrow for a kerf of %g mm", l.Name, s.Kerf)
+		return nil, export.Refuse(export.KerfTooWide, l.Name, s.Kerf)
 	}
 	return out, nil
 }

@@ -2,8 +2,6 @@ package gcode
 
 import (
 	"bufio"
-	"errors"
-	"fmt"
 	"io"
 	"math"
 	"slices"
@@ -35,18 +33,18 @@ func Read(r io.Reader) (export.Drawing, error) {
 	n := 0
 	for lines.Scan() {
 		if n++; n > maxLines {
-			return export.Drawing{}, errors.New("G-code: too many lines")
+			return export.Drawing{}, export.Refuse(export.TooManyProgramLines)
 		}
 		if err := m.line(lines.Text()); err != nil {
-			return export.Drawing{}, fmt.Errorf("G-code: line %d: %w", n, err)
+			return export.Drawing{}, export.Refuse(export.AtProgramLine, n, err)
 		}
 	}
 	if err := lines.Err(); err != nil {
-		return export.Drawing{}, fmt.Errorf("G-code: line %d: %w", n+1, err)
+		return export.Drawing{}, export.Refuse(export.AtProgramLine, n+1, err)
 	}
 	m.end()
 	if m.drawing.Width == 0 {
-		return export.Drawing{}, errors.New("G-code: no comment that names the sheet")
+		return export.Drawing{}, export.Refuse(export.ProgramNameless)
 	}
 	return m.drawing, nil
 }
@@ -79,7 +77,7 @@ func (m *machine) line(text string) error {
 		}
 		length := strings.IndexByte(text[open:], ')')
 		if length < 0 {
-			return errors.New("comment without an end")
+			return export.Refuse(export.CommentOpen)
 		}
 		if err := m.comment(strings.TrimSpace(text[open+1 : open+length])); err != nil {
 			return err
@@ -131,7 +129,7 @@ func (m *machine) comment(text string) error {
 			width, height = width*mmPerInch, height*mmPerInch
 		}
 		if errW != nil || errH != nil || !export.Inside(width, 1e-3, 2*export.MaxSize) || !export.Inside(height, 1e-3, 2*export.MaxSize) {
-			return fmt.Errorf("sheet %.40q", rest)
+			return export.Refuse(export.CommentSheet, rest)
 		}
 		m.drawing.Width, m.drawing.Height = width, height
 	}
@@ -150,7 +148,7 @@ func parse(text string) ([]word, error) {
 	for text != "" {
 		letter := text[0]
 		if letter < 'A' || letter > 'Z' {
-			return nil, fmt.Errorf("%.20q where a word is due", text)
+			return nil, export.Refuse(export.WordMissing, text)
 		}
 		rest := strings.TrimLeft(text[1:], " \t")
 		end := 0
@@ -159,7 +157,7 @@ func parse(text string) ([]word, error) {
 		}
 		v, err := strconv.ParseFloat(rest[:end], 64)
 		if err != nil || math.Abs(v) > maxNumber {
-			return nil, fmt.Errorf("word %.20q", text)
+			return nil, export.Refuse(export.WordUnread, text)
 		}
 		out = append(out, word{letter, v})
 		text = strings.TrimLeft(rest[end:], " \t")
@@ -191,7 +189,7 @@ func (m *machine) block(words []word) error {
 			case w.value >= 0 && w.value <= 3 && w.value == math.Floor(w.value):
 				m.motion = int(w.value)
 			case !slices.Contains(silentG, w.value):
-				return fmt.Errorf("G%g: not as we write it", w.value)
+				return export.Refuse(export.GStrange, w.value)
 			}
 		case 'M':
 			if err := m.code(w.value); err != nil {
@@ -210,10 +208,10 @@ func (m *machine) block(words []word) error {
 		case 'F', 'S', 'N':
 		case 'P':
 			if !dwells {
-				return errors.New("P without G4")
+				return export.Refuse(export.WordP)
 			}
 		default:
-			return fmt.Errorf("word %c: not as we write it", w.letter)
+			return export.Refuse(export.WordStrange, w.letter)
 		}
 	}
 	if moves {
@@ -231,7 +229,7 @@ func (m *machine) code(value float64) error {
 		m.beam = false
 		m.end()
 	case !slices.Contains(silentM, value):
-		return fmt.Errorf("M%g: not as we write it", value)
+		return export.Refuse(export.MStrange, value)
 	}
 	return nil
 }
@@ -253,7 +251,7 @@ func (m *machine) move(to geom.Point, height float64, centre geom.Point) error {
 		m.path = append(m.path, way...)
 		m.points += len(way)
 		if m.points > export.MaxPoints || len(m.drawing.Lines) >= export.MaxLines {
-			return errors.New("too many lines and points")
+			return export.Refuse(export.TooManyLinesAndPoints)
 		}
 	}
 	m.at, m.height = to, height

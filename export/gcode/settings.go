@@ -14,7 +14,6 @@
 package gcode
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 
@@ -101,38 +100,38 @@ func (s Settings) job(w piece.Work) Job { return s.Jobs[w] }
 // Validate reports the first setting that no machine could work with.
 func (s Settings) Validate() error {
 	if s.Tool < design.Laser || s.Tool > design.Pen {
-		return fmt.Errorf("tool %d is not known", s.Tool)
+		return export.Refuse(export.ToolUnknown, s.Tool)
 	}
 	if len(s.Jobs) != len(piece.Works()) {
-		return fmt.Errorf("jobs for %d kinds of work, want %d", len(s.Jobs), len(piece.Works()))
+		return export.Refuse(export.JobsOff, len(s.Jobs), len(piece.Works()))
 	}
 	for _, w := range piece.Works() {
 		j := s.job(w)
 		if err := firstOutside(
-			bound{"feed", j.Feed, 0, 100_000, "mm/min"}, bound{"power", j.Power, 0, 100_000, ""},
-			bound{"passes", float64(j.Passes), 1, 100, ""}, bound{"depth", j.Depth, 0, 100, "mm"},
+			bound{design.KeyMachineJobFeed, j.Feed, 0, 100_000, "mm/min"}, bound{design.KeyMachineJobPower, j.Power, 0, 100_000, ""},
+			bound{design.KeyMachineJobPasses, float64(j.Passes), 1, 100, ""}, bound{design.KeyMachineJobDepth, j.Depth, 0, 100, "mm"},
 		); err != nil {
-			return fmt.Errorf("%s: %w", w, err)
+			return export.Refuse(export.AtKey, w, err)
 		}
 	}
 	if err := firstOutside(
-		bound{"kerf", s.Kerf, 0, 20, "mm"}, bound{"lead-in", s.Lead, 0, 50, "mm"},
-		bound{"number of tabs", float64(s.Tabs), 0, 100, ""}, bound{"tab width", s.TabWidth, 0, 100, "mm"},
-		bound{"tab height", s.TabHeight, 0, 100, "mm"}, bound{"knife trail", s.Trail, 0, 10, "mm"},
-		bound{"swivel angle", s.Swivel, 0, math.Pi, "rad"}, bound{"safe height", s.Safe, 0, 200, "mm"},
-		bound{"plunge speed", s.Plunge, 0, 100_000, "mm/min"}, bound{"cutter", s.Cutter, 0, 20, "mm"},
-		bound{"depth below the sheet", s.Through, 0, 20, "mm"}, bound{"time to speed", s.SpinUp, 0, 60, "s"},
+		bound{design.KeyMachine.In("kerf"), s.Kerf, 0, 20, "mm"}, bound{design.KeyMachine.In("lead"), s.Lead, 0, 50, "mm"},
+		bound{design.KeyMachineTabs, float64(s.Tabs), 0, 100, ""}, bound{design.KeyMachineTabWidth, s.TabWidth, 0, 100, "mm"},
+		bound{design.KeyMachineTabHeight, s.TabHeight, 0, 100, "mm"}, bound{design.KeyMachineTrail, s.Trail, 0, 10, "mm"},
+		bound{design.KeyMachineSwivel, s.Swivel, 0, math.Pi, "rad"}, bound{design.KeyMachineSafeHeight, s.Safe, 0, 200, "mm"},
+		bound{design.KeyMachinePlunge, s.Plunge, 0, 100_000, "mm/min"}, bound{design.KeyMachineCutter, s.Cutter, 0, 20, "mm"},
+		bound{design.KeyMachineThrough, s.Through, 0, 20, "mm"}, bound{design.KeyMachineSpinUp, s.SpinUp, 0, 60, "s"},
 	); err != nil {
 		return err
 	}
 	if s.Tool == design.Knife && s.Tabs > 0 {
-		return fmt.Errorf("holding tabs: a drag knife cannot leave any, it would lose its direction")
+		return export.Refuse(export.TabsByKnife)
 	}
 	return nil
 }
 
 type bound struct {
-	what            string
+	key             design.Key
 	value, low, top float64
 	unit            string
 }
@@ -140,7 +139,7 @@ type bound struct {
 func firstOutside(bounds ...bound) error {
 	for _, b := range bounds {
 		if !export.Inside(b.value, b.low, b.top) {
-			return fmt.Errorf("%s %g: want %g to %g %s", b.what, b.value, b.low, b.top, b.unit)
+			return export.Refuse(export.SettingOff, b.key, b.value, b.low, b.top, b.unit)
 		}
 	}
 	return nil

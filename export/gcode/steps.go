@@ -20,7 +20,7 @@ func steps(program []byte) []export.Step {
 		n++
 		for _, c := range []byte(text) {
 			if strings.IndexByte("!?~\x18", c) >= 0 || c >= 0x80 {
-				out = append(out, export.Step{Line: n, Does: fmt.Sprintf("byte %d, on which controllers act at once", c)})
+				out = append(out, export.Step{Line: n, Does: fmt.Sprintf("byte %d", c)})
 			}
 		}
 		block, comments := parted(strings.TrimRight(text, "\r\n"))

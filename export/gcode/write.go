@@ -26,7 +26,7 @@ const mmPerInch = 25.4
 // lack what the program needs the error is an [UnsetError].
 func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) error {
 	if err := s.Validate(); err != nil {
-		return fmt.Errorf("machine: %w", err)
+		return export.Refuse(export.InMachine, err)
 	}
 	plain, err := d.Plain(o)
 	if err != nil {
@@ -38,7 +38,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	}
 	cuts, err := s.plan(plain)
 	if err != nil {
-		return fmt.Errorf("drawing %.60q: %w", d.Name, err)
+		return export.Refuse(export.AtDrawing, d.Name, err)
 	}
 	plain = plain.OnBed()
 	if err := s.Bed.Reach(plain, o.Axes, way(cuts)); err != nil {
@@ -47,7 +47,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 	for i := range cuts {
 		cuts[i].count(o.Axes, plain)
 	}
-	w := &program{Writer: bufio.NewWriter(out), settings: s}
+	w := &program{Writer: bufio.NewWriter(out), settings: s, say: o.Note}
 	w.head(plain, o)
 	w.lineUp(plain, o.Axes)
 	if s.Frame {
@@ -74,6 +74,7 @@ func WriteFor(out io.Writer, d export.Drawing, o export.Options, s Settings) err
 type program struct {
 	*bufio.Writer
 	settings Settings
+	say      func(export.Note) string
 	feed     float64    // in force
 	at       geom.Point // where the last move ended
 }
@@ -162,7 +163,7 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	s := w.settings
 	w.wrapped("slingloft", d.Title)
 	w.comment(fmt.Sprintf("sheet %s x %s %s scale %s", w.length(d.Width), w.length(d.Height), s.unit(), export.ScaleText(o.ScaleFactor())))
-	w.comment("zero " + o.Axes.Origin.String() + zeroOn(d))
+	w.comment("zero " + o.Note(export.Tell(zeroOn(d), o.Axes.Origin)))
 	w.comment(fmt.Sprintf("tool %[1]s kerf %[2]s %[5]s lead %[3]s %[5]s trail %[4]s %[5]s",
 		s.Tool, w.length(s.Kerf), w.length(s.Lead), w.length(s.Trail), s.unit()))
 	if d.Field != nil {
@@ -188,12 +189,12 @@ func (w *program) head(d export.Drawing, o export.Options) {
 	}
 }
 
-// zeroOn names what the zero lies on.
-func zeroOn(d export.Drawing) string {
+// zeroOn returns what the zero lies on.
+func zeroOn(d export.Drawing) export.NoteKind {
 	if d.Field != nil {
-		return " of the field"
+		return export.CornerOfField
 	}
-	return " of the stock"
+	return export.CornerOfStock
 }
 
 // way returns the box around all moves.
@@ -269,7 +270,7 @@ func (w *program) cut(c cut) {
 	j.Depth = w.settings.depth(c.work)
 	w.comment("path " + c.name)
 	if c.noRoom {
-		w.comment("no room for a lead-in")
+		w.comment(w.say(export.Tell(export.NoRoomForLead)))
 	}
 	for pass := 1; pass <= j.Passes; pass++ {
 		if pass > 1 {

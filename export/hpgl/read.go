@@ -1,7 +1,6 @@
 package hpgl
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -23,17 +22,17 @@ const maxBytes = 256 << 20
 func Read(r io.Reader) (export.Drawing, error) {
 	data, err := io.ReadAll(io.LimitReader(r, maxBytes+1))
 	if err != nil {
-		return export.Drawing{}, fmt.Errorf("HP-GL: %w", err)
+		return export.Drawing{}, export.Refuse(export.InPlot, err)
 	}
 	if len(data) > maxBytes {
-		return export.Drawing{}, fmt.Errorf("HP-GL: larger than %d MB", maxBytes>>20)
+		return export.Drawing{}, export.Refuse(export.PlotTooLarge, maxBytes>>20)
 	}
 	p := plotter{work: piece.CutOut}
 	if err := p.run(string(data)); err != nil {
-		return export.Drawing{}, fmt.Errorf("HP-GL: %w", err)
+		return export.Drawing{}, export.Refuse(export.InPlot, err)
 	}
 	if !(p.drawing.Width > 0 && p.drawing.Height > 0) {
-		return export.Drawing{}, errors.New("HP-GL: no plot size")
+		return export.Drawing{}, export.Refuse(export.PlotSizeMissing)
 	}
 	return p.drawing, nil
 }
@@ -55,7 +54,7 @@ func (p *plotter) run(text string) error {
 			return p.lift()
 		}
 		if len(text) < 2 {
-			return fmt.Errorf("instruction %q", text)
+			return export.Refuse(export.InstructionUnread, text)
 		}
 		name := text[:2]
 		text = text[2:]
@@ -70,7 +69,7 @@ func (p *plotter) run(text string) error {
 			end = len(text)
 		}
 		if err := p.instruction(name, text[:end]); err != nil {
-			return fmt.Errorf("%.2s%.30s: %w", name, text[:end], err)
+			return export.Refuse(export.AtInstruction, name, text[:end], err)
 		}
 		text = text[end:]
 	}
@@ -86,7 +85,7 @@ func (p *plotter) instruction(name, args string) error {
 		return nil
 	case "PS":
 		if len(values) != 2 {
-			return errors.New("plot size of two numbers is due")
+			return export.Refuse(export.PlotSizeBroken)
 		}
 		p.drawing.Width, p.drawing.Height = values[0], values[1]
 	case "SP":
@@ -102,7 +101,7 @@ func (p *plotter) instruction(name, args string) error {
 	case "PU", "PD", "PA":
 		return p.move(name, values)
 	default:
-		return errors.New("not as we write it")
+		return export.Refuse(export.InstructionStrange)
 	}
 	return nil
 }
@@ -110,7 +109,7 @@ func (p *plotter) instruction(name, args string) error {
 // move changes the pen and goes through the points.
 func (p *plotter) move(name string, values []float64) error {
 	if len(values)%2 != 0 {
-		return errors.New("odd number of coordinates")
+		return export.Refuse(export.CoordinatesOdd)
 	}
 	switch name {
 	case "PU":
@@ -130,7 +129,7 @@ func (p *plotter) move(name string, values []float64) error {
 			p.line = append(p.line, p.at)
 		}
 		if p.points++; p.points > export.MaxPoints {
-			return errors.New("too many points")
+			return export.Refuse(export.TooManyPoints)
 		}
 	}
 	return nil
@@ -144,7 +143,7 @@ func (p *plotter) lift() error {
 		return nil
 	}
 	if len(p.drawing.Lines) >= export.MaxLines {
-		return errors.New("too many lines")
+		return export.Refuse(export.TooManyLines)
 	}
 	if n := len(l.Points); n > 3 && l.Points[0] == l.Points[n-1] {
 		l.Closed, l.Points = true, l.Points[:n-1]
@@ -160,7 +159,7 @@ func numbers(args string) ([]float64, error) {
 	for i, f := range fields {
 		v, err := strconv.ParseFloat(f, 64)
 		if err != nil || math.Abs(v) > 1<<30 { // the range of HP-GL/2
-			return nil, fmt.Errorf("number %.20q", f)
+			return nil, export.Refuse(export.NumberUnread, f)
 		}
 		out[i] = v / unitsPerMM
 	}

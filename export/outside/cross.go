@@ -2,9 +2,9 @@ package outside
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
+	"slingloft/export"
 	"slingloft/outline/geom"
 )
 
@@ -26,7 +26,7 @@ func checkRings(rings []ring) error {
 		}
 	}
 	if len(edges) > maxEdges {
-		return fmt.Errorf("outlines of %d points: at most %d are read", len(edges), maxEdges)
+		return export.Refuse(export.EdgesTooMany, len(edges), maxEdges)
 	}
 	slices.SortStableFunc(edges, func(a, b edge) int { return cmp.Compare(a.box.Min.X, b.box.Min.X) })
 	var beside []edge
@@ -60,14 +60,14 @@ func crossing(a, b ring, at geom.Point) error {
 		if at, ok := eight(a.ring); ok {
 			return crossed(a.path, at)
 		}
-		return fmt.Errorf("%s touches itself at %.1f, %.1f", a, at.X, at.Y)
+		return export.Refuse(export.PathTouches, a.fault(), at.X, at.Y)
 	}
-	return fmt.Errorf("%s and %s cross or touch at %.1f, %.1f", a, b, at.X, at.Y)
+	return export.Refuse(export.PathsCross, a.fault(), b.fault(), at.X, at.Y)
 }
 
 // crossed is the fault of a path that runs across itself.
 func crossed(p path, at geom.Point) error {
-	return fmt.Errorf("%s crosses itself at %.1f, %.1f, as a figure of eight does: part it there into outlines of their own", p, at.X, at.Y)
+	return export.Refuse(export.PathCrosses, p.fault(), at.X, at.Y)
 }
 
 // eight returns where two edges of a ring run across each other, if any do.

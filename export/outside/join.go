@@ -1,9 +1,9 @@
 package outside
 
 import (
-	"fmt"
 	"math"
 
+	"slingloft/export"
 	"slingloft/outline/geom"
 )
 
@@ -124,7 +124,7 @@ func (c *chain) from(i int) (path, error) {
 // open returns the error for a chain of paths that does not close.
 func (c *chain) open(p path, first int) error {
 	tail := p.points[len(p.points)-1]
-	err := fmt.Errorf("%s is open by %.2f mm at %.1f, %.1f: close it, or take it out", p, tail.Dist(p.points[0]), tail.X, tail.Y)
+	err := export.Refuse(export.PathOpen, p.fault(), tail.Dist(p.points[0]), tail.X, tail.Y)
 	least := math.Inf(1)
 	var other path
 	for i, q := range c.paths {
@@ -138,7 +138,7 @@ func (c *chain) open(p path, first int) error {
 		}
 	}
 	if least < tail.Dist(p.points[0]) {
-		return fmt.Errorf("%s ends %.2f mm from %s, at %.1f, %.1f: join them, or take them out", p, least, other, tail.X, tail.Y)
+		return export.Refuse(export.PathEndsNear, p.fault(), least, other.fault(), tail.X, tail.Y)
 	}
 	return err
 }

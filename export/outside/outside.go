@@ -10,7 +10,6 @@ package outside
 
 import (
 	"cmp"
-	"fmt"
 	"io"
 	"path/filepath"
 	"slices"
@@ -57,8 +56,8 @@ func (s Shape) Size() (width, height float64) {
 // Drawn is what a drawing holds.
 type Drawn struct {
 	Shapes []Shape
-	Left   export.Left // objects that were left out
-	Doubts []string    // what may look otherwise in the program that it was drawn with
+	Left   export.Left     // objects that were left out
+	Doubts []*export.Fault // what may look otherwise in the program that it was drawn with
 }
 
 // Read reads a drawing of outlines; name is the file's, whose ending tells the
@@ -78,12 +77,12 @@ func Read(name string, r io.Reader, unit float64) (Drawn, error) {
 		o, err = dxf.ReadOutlines(limited, unit)
 		d, out.Left, out.Doubts = o.Drawing, o.Left, o.Doubts
 	case ".svgz":
-		return out, fmt.Errorf("the file is compressed: save it as plain SVG")
+		return out, export.Refuse(export.Compressed)
 	default:
-		return out, fmt.Errorf("the name does not end in .svg or .dxf")
+		return out, export.Refuse(export.EndingUnknown)
 	}
 	if limited.N <= 0 {
-		return out, fmt.Errorf("larger than %d MB", maxBytes>>20)
+		return out, export.Refuse(export.TooLarge, maxBytes>>20)
 	}
 	if err != nil {
 		return out, err
@@ -97,7 +96,7 @@ func Read(name string, r io.Reader, unit float64) (Drawn, error) {
 		lines = append(lines, l)
 	}
 	if out.Shapes, err = shapes(lines); err != nil && out.Left.Any() {
-		err = fmt.Errorf("%w (left out: %s)", err, export.English().LeftOut(out.Left))
+		err = export.Refuse(export.WithLeftOut, err, out.Left)
 	}
 	return out, err
 }
@@ -113,11 +112,12 @@ type path struct {
 	closed bool
 }
 
-func (p path) String() string {
+// fault names the path in what is wrong with it.
+func (p path) fault() error {
 	if p.name == "" {
-		return fmt.Sprintf("path %d", p.number)
+		return export.Refuse(export.PathNumber, p.number)
 	}
-	return fmt.Sprintf("path %d (%.40s)", p.number, p.name)
+	return export.Refuse(export.PathNamed, p.number, p.name)
 }
 
 // shapes turns lines into outlines.
@@ -129,7 +129,7 @@ func shapes(lines []piece.Line) ([]Shape, error) {
 		case piece.CutOut, piece.CutInside:
 			p := path{len(paths) + 1, l.Name, l.Points, l.Closed}
 			if box := l.Points.Bounds(); !export.Inside(box.Width(), 0, maxSize) || !export.Inside(box.Height(), 0, maxSize) {
-				return nil, fmt.Errorf("%s is %.0f × %.0f mm large: is the unit right?", p, box.Width(), box.Height())
+				return nil, export.Refuse(export.PathHuge, p.fault(), box.Width(), box.Height())
 			}
 			paths = append(paths, p)
 		case piece.Register:
@@ -139,14 +139,14 @@ func shapes(lines []piece.Line) ([]Shape, error) {
 		}
 	}
 	if len(paths) > maxPaths {
-		return nil, fmt.Errorf("%d paths: at most %d are read", len(paths), maxPaths)
+		return nil, export.Refuse(export.PathsTooMany, len(paths), maxPaths)
 	}
 	rings, err := closed(paths)
 	if err != nil {
 		return nil, err
 	}
 	if len(rings) == 0 {
-		return nil, fmt.Errorf("no closed path")
+		return nil, export.Refuse(export.NoClosedPath)
 	}
 	if err := checkRings(rings); err != nil {
 		return nil, err
@@ -164,7 +164,7 @@ type ring struct {
 func newRing(p path) (ring, error) {
 	r := geom.Ring(p.points).Deduped(samePlace)
 	if len(r) < 3 {
-		return ring{}, fmt.Errorf("%s encloses nothing", p)
+		return ring{}, export.Refuse(export.PathEmpty, p.fault())
 	}
 	r = geom.Ring(simplify.Chords(geom.Polyline(r), true, Thin)).CounterClockwise()
 	const smallest = 1.0 // mm²
@@ -173,10 +173,10 @@ func newRing(p path) (ring, error) {
 		if at, ok := eight(r); ok {
 			return ring{}, crossed(p, at)
 		}
-		return ring{}, fmt.Errorf("%s encloses less than a square millimetre", p)
+		return ring{}, export.Refuse(export.PathSmall, p.fault())
 	}
 	if len(r) > maxPoints {
-		return ring{}, fmt.Errorf("%s has %d points: at most %d are read", p, len(r), maxPoints)
+		return ring{}, export.Refuse(export.PathTooFine, p.fault(), len(r), maxPoints)
 	}
 	return ring{p, r, r.Bounds()}, nil
 }
@@ -206,7 +206,7 @@ func nested(rings []ring, marks []piece.Line) ([]Shape, error) {
 		}
 	}
 	if len(out) > maxShapes {
-		return nil, fmt.Errorf("%d outlines: at most %d are read", len(out), maxShapes)
+		return nil, export.Refuse(export.OutlinesTooMany, len(out), maxShapes)
 	}
 	for i, r := range rings {
 		if depth[i]%2 == 1 {
@@ -234,7 +234,7 @@ next:
 				continue next
 			}
 		}
-		return fmt.Errorf("the %s line %.40q lies in no outline", l.Work, l.Name)
+		return export.Refuse(export.LineOutside, l.Work, l.Name)
 	}
 	return nil
 }

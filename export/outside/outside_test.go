@@ -16,6 +16,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 	_ "slingloft/outline/rapidtest"
+	"slingloft/outline/wordstest"
 )
 
 func drawn(attributes, body string) string {
@@ -102,6 +103,7 @@ func TestDXF(t *testing.T) {
 }
 
 func TestFaultsAreNamed(t *testing.T) {
+	swapped := wordstest.Reversed(export.English())
 	for _, row := range []struct{ name, text, want string }{
 		{"a.svg", drawn(mm, `<rect width="9" height="9"/><rect x="20" width="9" height="9"/><path id="flap" d="M100 100h50v40h-50v-37.9"/>`), "path 3 (flap) is open by 2.10 mm at 100.0, 97.9"},
 		{"a.svg", drawn(mm, `<path d="M100 100h50v40"/><path d="M149 140h-49v-40"/>`), "path 1 ends 1.00 mm from path 2, at 150.0, 60.0"},
@@ -144,6 +146,11 @@ func TestFaultsAreNamed(t *testing.T) {
 		_, err := Read(row.name, strings.NewReader(row.text), 0)
 		if err == nil || !strings.Contains(err.Error(), row.want) {
 			t.Errorf("%s: %v, want it told of %q", row.text, err, row.want)
+			continue
+		}
+		// It is data: with other words it is another text of the same.
+		if other := swapped.Failure(err); other == err.Error() {
+			t.Errorf("%s: %s in other words too", row.text, other)
 		}
 	}
 }

@@ -3,7 +3,6 @@ package pdf
 import (
 	"bytes"
 	"compress/zlib"
-	"errors"
 	"fmt"
 	"io"
 	"strconv"
@@ -34,17 +33,17 @@ func open(r io.Reader) (*file, error) {
 		return nil, err
 	}
 	if len(data) > maxBytes {
-		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
+		return nil, export.Refuse(export.TooLarge, maxBytes>>20)
 	}
 	f := &file{data: data, offsets: map[ref]int{}, left: maxBytes}
 	at := bytes.LastIndex(data, []byte("startxref"))
 	if !bytes.HasPrefix(data, []byte("%PDF-")) || at < 0 {
-		return nil, errors.New("no PDF file")
+		return nil, export.Refuse(export.NoPDF)
 	}
 	l := &lexer{text: data, pos: at + len("startxref")}
 	start, err := l.integer()
 	if err != nil || start >= len(data) {
-		return nil, errors.New("no cross-reference table")
+		return nil, export.Refuse(export.TableMissing)
 	}
 	return f, f.readTable(start)
 }
@@ -57,7 +56,7 @@ func (l *lexer) integer() (int, error) {
 	}
 	n, ok := v.(float64)
 	if !ok || n < 0 || n != float64(int(n)) {
-		return 0, fmt.Errorf("%.40q where a number is due", fmt.Sprint(v))
+		return 0, export.Refuse(export.NumberDue, fmt.Sprint(v))
 	}
 	return int(n), nil
 }
@@ -68,7 +67,7 @@ func (l *lexer) integer() (int, error) {
 func (f *file) readTable(start int) error {
 	l := &lexer{text: f.data, pos: start}
 	if v, err := l.next(); err != nil || v != any(keyword("xref")) {
-		return errors.New("no plain cross-reference table: not as we write it")
+		return export.Refuse(export.TableStrange)
 	}
 	for {
 		v, err := l.next()
@@ -81,7 +80,7 @@ func (f *file) readTable(start int) error {
 		first, ok := v.(float64)
 		count, err := l.integer()
 		if !ok || err != nil || first < 0 || first > maxObjects || count > maxObjects {
-			return errors.New("cross-reference table is broken")
+			return export.Refuse(export.TableBroken)
 		}
 		for i := range count {
 			offset, err := l.integer()
@@ -100,10 +99,10 @@ func (f *file) readTable(start int) error {
 	v, err := l.next()
 	trailer, ok := v.(dict)
 	if err != nil || !ok {
-		return errors.New("no trailer")
+		return export.Refuse(export.TrailerMissing)
 	}
 	if _, ok := trailer["Prev"]; ok {
-		return errors.New("changed after it was written")
+		return export.Refuse(export.ChangedLater)
 	}
 	f.trailer = trailer
 	return nil
@@ -126,17 +125,17 @@ func (f *file) get(v any) (any, error) {
 func (f *file) object(r ref) (*lexer, error) {
 	offset, ok := f.offsets[r]
 	if !ok {
-		return nil, fmt.Errorf("object %d is missing", r)
+		return nil, export.Refuse(export.ObjectGone, r)
 	}
 	l := &lexer{text: f.data, pos: offset}
 	number, err := l.integer()
 	if err != nil || ref(number) != r {
-		return nil, fmt.Errorf("object %d is not where the table says", r)
+		return nil, export.Refuse(export.ObjectElsewhere, r)
 	}
 	l.skip()
 	l.word()
 	if v, err := l.next(); err != nil || v != any(keyword("obj")) {
-		return nil, fmt.Errorf("object %d is broken", r)
+		return nil, export.Refuse(export.ObjectBroken, r)
 	}
 	return l, nil
 }
@@ -149,7 +148,7 @@ func (f *file) dict(v any) (dict, error) {
 	}
 	d, ok := got.(dict)
 	if !ok {
-		return nil, errors.New("a dictionary is missing")
+		return nil, export.Refuse(export.DictionaryMissing)
 	}
 	return d, nil
 }
@@ -158,7 +157,7 @@ func (f *file) dict(v any) (dict, error) {
 func (f *file) stream(v any) ([]byte, error) {
 	r, ok := v.(ref)
 	if !ok {
-		return nil, errors.New("a stream is missing")
+		return nil, export.Refuse(export.StreamMissing)
 	}
 	l, err := f.object(r)
 	if err != nil {
@@ -167,16 +166,16 @@ func (f *file) stream(v any) ([]byte, error) {
 	head, err := l.next()
 	d, ok := head.(dict)
 	if err != nil || !ok {
-		return nil, fmt.Errorf("object %d is no stream", r)
+		return nil, export.Refuse(export.ObjectNoStream, r)
 	}
 	length, err := f.get(d["Length"])
 	n, ok := length.(float64)
 	if w, _ := l.next(); err != nil || !ok || w != any(keyword("stream")) {
-		return nil, fmt.Errorf("object %d is no stream", r)
+		return nil, export.Refuse(export.ObjectNoStream, r)
 	}
 	body := bytes.TrimPrefix(bytes.TrimPrefix(l.text[l.pos:], []byte("\r")), []byte("\n"))
 	if n < 0 || int(n) > len(body) {
-		return nil, fmt.Errorf("object %d is cut off", r)
+		return nil, export.Refuse(export.ObjectCutOff, r)
 	}
 	return f.unpacked(body[:int(n)], d["Filter"])
 }
@@ -187,7 +186,7 @@ func (f *file) unpacked(body []byte, filter any) ([]byte, error) {
 		return body, nil
 	case any(name("FlateDecode")):
 	default:
-		return nil, errors.New("packed in a way we do not write")
+		return nil, export.Refuse(export.PackedStrange)
 	}
 	z, err := zlib.NewReader(bytes.NewReader(body))
 	if err != nil {
@@ -198,7 +197,7 @@ func (f *file) unpacked(body []byte, filter any) ([]byte, error) {
 		return nil, err
 	}
 	if f.left -= int64(len(out)); f.left < 0 {
-		return nil, errors.New("too large when unpacked")
+		return nil, export.Refuse(export.UnpackedTooLarge)
 	}
 	return out, nil
 }
@@ -224,7 +223,7 @@ func text(v any) string {
 func (f *file) layers(page dict) (map[name]string, error) {
 	resources, err := f.dict(page["Resources"])
 	if err != nil {
-		return nil, fmt.Errorf("resources: %w", err)
+		return nil, export.Refuse(export.AtResources, err)
 	}
 	out := map[name]string{}
 	properties, err := f.dict(resources["Properties"])
@@ -235,7 +234,7 @@ func (f *file) layers(page dict) (map[name]string, error) {
 		key := name("OC" + strconv.Itoa(i))
 		group, err := f.dict(properties[key])
 		if err != nil {
-			return nil, fmt.Errorf("layer %s: %w", key, err)
+			return nil, export.Refuse(export.AtLayerKey, key, err)
 		}
 		out[key] = text(group["Name"])
 	}

@@ -46,13 +46,13 @@ type judge struct {
 func looksOf(data []byte) (*judge, error) {
 	f, err := open(bytes.NewReader(data))
 	if err != nil {
-		return nil, fmt.Errorf("PDF: %w", err)
+		return nil, export.Refuse(export.InPDF, err)
 	}
 	j := &judge{f, export.Looks{}, map[string][]export.Step{}, map[ref]string{}, maxObjects}
 	for _, key := range []name{"Root", "Info", "Encrypt"} {
 		if v, ok := f.trailer[key]; ok {
 			if err := j.object(string(key), v, 0); err != nil {
-				return nil, fmt.Errorf("PDF: %s: %w", key, err)
+				return nil, export.Refuse(export.AtPDFKey, key, err)
 			}
 		}
 	}
@@ -68,7 +68,7 @@ func looksOf(data []byte) (*judge, error) {
 // object takes down what v is or refers to, under the way that leads to it.
 func (j *judge) object(way string, v any, depth int) error {
 	if j.left--; j.left < 0 || depth > maxNesting {
-		return errors.New("too many objects")
+		return export.Refuse(export.TooManyObjects)
 	}
 	r, isRef := v.(ref)
 	if isRef {
@@ -136,7 +136,7 @@ func painting(content []byte) ([]export.Step, error) {
 		op, ok := v.(keyword)
 		if !ok {
 			if args = append(args, operand(v)); len(args) > maxArgs {
-				return nil, errors.New("too many operands")
+				return nil, export.Refuse(export.TooManyOperands)
 			}
 			continue
 		}

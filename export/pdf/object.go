@@ -1,9 +1,9 @@
 package pdf
 
 import (
+	"slingloft/export"
+
 	"bytes"
-	"errors"
-	"fmt"
 	"math"
 	"strconv"
 )
@@ -19,7 +19,7 @@ type (
 )
 
 // errEnd says that the text ended where an object was to begin.
-var errEnd = errors.New("unexpected end")
+var errEnd = export.Refuse(export.EndUnexpected)
 
 // maxNesting bounds arrays and dictionaries within each other.
 const maxNesting = 32
@@ -99,7 +99,7 @@ func (l *lexer) next() (any, error) {
 // reference become one.
 func (l *lexer) list(end keyword) (array, error) {
 	if l.depth++; l.depth > maxNesting {
-		return nil, errors.New("objects nested too deeply")
+		return nil, export.Refuse(export.ObjectsTooDeep)
 	}
 	defer func() { l.depth-- }()
 	var out array
@@ -114,11 +114,11 @@ func (l *lexer) list(end keyword) (array, error) {
 		case any(keyword("R")):
 			n := len(out)
 			if n < 2 {
-				return nil, errors.New("reference without a number")
+				return nil, export.Refuse(export.ReferenceBroken)
 			}
 			number, ok := out[n-2].(float64)
 			if !ok || number < 0 || number > 1e7 {
-				return nil, errors.New("reference without a number")
+				return nil, export.Refuse(export.ReferenceBroken)
 			}
 			out = append(out[:n-2], ref(number))
 		default:
@@ -141,7 +141,7 @@ func (l *lexer) dict() (any, error) {
 	for i := 0; i+1 < len(items); i += 2 {
 		key, ok := items[i].(name)
 		if !ok {
-			return nil, errors.New("dictionary key is no name")
+			return nil, export.Refuse(export.KeyNoName)
 		}
 		d[key] = items[i+1]
 	}
@@ -167,7 +167,7 @@ func (l *lexer) hexString() (any, error) {
 	for i := range out {
 		v, err := strconv.ParseUint(string(digits[2*i:2*i+2]), 16, 8)
 		if err != nil {
-			return nil, fmt.Errorf("hexadecimal string %.20q", digits)
+			return nil, export.Refuse(export.HexUnread, digits)
 		}
 		out[i] = byte(v)
 	}

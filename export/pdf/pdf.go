@@ -12,7 +12,6 @@ package pdf
 
 import (
 	"bytes"
-	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -42,7 +41,7 @@ func Write(w io.Writer, d export.Drawing, o export.Options) error {
 // WritePages writes drawings as a PDF with a page for each.
 func WritePages(w io.Writer, ds []export.Drawing, o export.Options) error {
 	if len(ds) == 0 {
-		return errors.New("PDF: no drawings")
+		return export.Refuse(export.NoDrawings)
 	}
 	f := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt", Size: fpdf.SizeType{Wd: 595.28, Ht: 841.89}})
 	// The files must not depend on the time, and fpdf writes the present for none.
@@ -73,7 +72,7 @@ func WritePages(w io.Writer, ds []export.Drawing, o export.Options) error {
 	}
 	var b bytes.Buffer
 	if err := f.Output(&b); err != nil {
-		return fmt.Errorf("PDF: %w", err)
+		return export.Refuse(export.InPDF, err)
 	}
 	data, err := withUserUnits(b.Bytes(), units)
 	if err != nil {
@@ -93,7 +92,7 @@ var artBox = regexp.MustCompile(`/ArtBox \[[0-9. ]*\]`)
 func withUserUnits(data []byte, units []float64) ([]byte, error) {
 	places := artBox.FindAllIndex(data, -1)
 	if len(places) != len(units) {
-		return nil, fmt.Errorf("PDF: %d pages found of %d", len(places), len(units))
+		return nil, export.Refuse(export.PagesFound, len(places), len(units))
 	}
 	for i, at := range places {
 		text := ""

@@ -2,7 +2,6 @@ package pdf
 
 import (
 	"errors"
-	"fmt"
 	"io"
 
 	"slingloft/export"
@@ -18,7 +17,7 @@ func Read(r io.Reader) (export.Drawing, error) {
 		return export.Drawing{}, err
 	}
 	if len(pages) != 1 {
-		return export.Drawing{}, fmt.Errorf("PDF: %d pages where one is due", len(pages))
+		return export.Drawing{}, export.Refuse(export.OnePageDue, len(pages))
 	}
 	return pages[0], nil
 }
@@ -27,17 +26,17 @@ func Read(r io.Reader) (export.Drawing, error) {
 func ReadPages(r io.Reader) ([]export.Drawing, error) {
 	f, err := open(r)
 	if err != nil {
-		return nil, fmt.Errorf("PDF: %w", err)
+		return nil, export.Refuse(export.InPDF, err)
 	}
 	pages, err := f.pages()
 	if err != nil {
-		return nil, fmt.Errorf("PDF: %w", err)
+		return nil, export.Refuse(export.InPDF, err)
 	}
 	var out []export.Drawing
 	for i, p := range pages {
 		d, err := f.drawing(p)
 		if err != nil {
-			return nil, fmt.Errorf("PDF: page %d: %w", i+1, err)
+			return nil, export.Refuse(export.AtPage, i+1, err)
 		}
 		out = append(out, d)
 	}
@@ -56,7 +55,7 @@ func (f *file) pages() ([]dict, error) {
 	}
 	kids, ok := tree["Kids"].(array)
 	if !ok || len(kids) > maxPages {
-		return nil, errors.New("no list of pages")
+		return nil, export.Refuse(export.PagesMissing)
 	}
 	var out []dict
 	for _, k := range kids {
@@ -65,7 +64,7 @@ func (f *file) pages() ([]dict, error) {
 			return nil, err
 		}
 		if p["Type"] != any(name("Page")) {
-			return nil, errors.New("pages in groups: not as we write them")
+			return nil, export.Refuse(export.PagesGrouped)
 		}
 		if p["MediaBox"] == nil {
 			p["MediaBox"] = tree["MediaBox"]
@@ -79,7 +78,7 @@ func (f *file) drawing(p dict) (export.Drawing, error) {
 	var d export.Drawing
 	box, ok := p["MediaBox"].(array)
 	if !ok || len(box) != 4 {
-		return d, errors.New("no page size")
+		return d, export.Refuse(export.PageNoSize)
 	}
 	var side [4]float64
 	for i, v := range box {
@@ -92,7 +91,7 @@ func (f *file) drawing(p dict) (export.Drawing, error) {
 	mm := unit / pointsPerMM
 	d.Width, d.Height = (side[2]-side[0])*mm, (side[3]-side[1])*mm
 	if !export.Inside(d.Width, 1e-3, 1.01*export.MaxSize) || !export.Inside(d.Height, 1e-3, 1.01*export.MaxSize) {
-		return d, fmt.Errorf("page of %g × %g mm", d.Width, d.Height)
+		return d, export.Refuse(export.PageSize, d.Width, d.Height)
 	}
 	layers, err := f.layers(p)
 	if err != nil {
@@ -144,7 +143,7 @@ func (c *follower) run(content []byte) error {
 		op, ok := v.(keyword)
 		if !ok {
 			if c.args = append(c.args, v); len(c.args) > maxArgs {
-				return errors.New("too many operands")
+				return export.Refuse(export.TooManyOperands)
 			}
 			continue
 		}
@@ -159,12 +158,12 @@ func (c *follower) run(content []byte) error {
 func (c *follower) numbers(n int) ([]float64, error) {
 	out := make([]float64, n)
 	if len(c.args) != n {
-		return nil, fmt.Errorf("%d operands where %d are due", len(c.args), n)
+		return nil, export.Refuse(export.OperandsOff, len(c.args), n)
 	}
 	for i, v := range c.args {
 		x, ok := v.(float64)
 		if !ok {
-			return nil, errors.New("operand is no number")
+			return nil, export.Refuse(export.OperandNoNumber)
 		}
 		out[i] = x
 	}
@@ -186,10 +185,10 @@ func (c *follower) operator(op keyword) error {
 	case "n":
 		c.path = nil
 	case "c", "v", "y", "re", "Do", "sh", "BI":
-		return fmt.Errorf("operator %s: not as we write it", op)
+		return export.Refuse(export.OperatorStrange, op)
 	case "q":
 		if len(c.maps) > maxMarks {
-			return errors.New("states nested too deeply")
+			return export.Refuse(export.StatesTooDeep)
 		}
 		c.maps = append(c.maps, *here)
 	case "Q":
@@ -206,7 +205,7 @@ func (c *follower) operator(op keyword) error {
 		return c.open(op)
 	case "EMC":
 		if len(c.marks) == 0 {
-			return errors.New("marked content ends that never began")
+			return export.Refuse(export.ContentEnds)
 		}
 		c.marks = c.marks[:len(c.marks)-1]
 	}
@@ -219,17 +218,17 @@ func (c *follower) point(starts bool) error {
 		return err
 	}
 	if c.budget--; c.budget < 0 {
-		return errors.New("too many points")
+		return export.Refuse(export.TooManyPoints)
 	}
 	p := c.maps[len(c.maps)-1].Apply(geom.Pt(v[0], v[1]))
 	if !p.Finite() {
-		return errors.New("a point is not finite")
+		return export.Refuse(export.PointNotFinite)
 	}
 	if starts {
 		c.path = append(c.path, piece.Line{})
 	}
 	if len(c.path) == 0 {
-		return errors.New("line without a start")
+		return export.Refuse(export.LineNoStart)
 	}
 	last := &c.path[len(c.path)-1]
 	last.Points = append(last.Points, p)
@@ -255,7 +254,7 @@ func (c *follower) paint() error {
 		}
 	}
 	if len(c.drawing.Lines)+len(c.path) > export.MaxLines {
-		return errors.New("too many lines")
+		return export.Refuse(export.TooManyLines)
 	}
 	for _, l := range c.path {
 		if len(l.Points) < 2 {
@@ -271,7 +270,7 @@ func (c *follower) paint() error {
 // open takes note of marked content.
 func (c *follower) open(op keyword) error {
 	if len(c.marks) >= maxMarks {
-		return errors.New("marked content nested too deeply")
+		return export.Refuse(export.MarksTooDeep)
 	}
 	var m mark
 	if op == "BDC" && len(c.args) == 2 {

@@ -61,7 +61,7 @@ func decoded(data []byte) (*image.NRGBA, error) {
 		return nil, err
 	}
 	if config.Width*config.Height > maxCompared {
-		return nil, fmt.Errorf("picture of %d × %d pixels", config.Width, config.Height)
+		return nil, export.Refuse(export.PictureSize, config.Width, config.Height)
 	}
 	img, err := png.Decode(bytes.NewReader(data))
 	if err != nil {

@@ -7,8 +7,6 @@ package preview
 import (
 	"bytes"
 	"encoding/binary"
-	"errors"
-	"fmt"
 	"hash/crc32"
 	"image/color"
 	"image/png"
@@ -173,16 +171,16 @@ func Read(r io.Reader) (export.Drawing, error) {
 	const physLength = 4 + 4 + 9 + 4
 	head := make([]byte, headLength+physLength)
 	if _, err := io.ReadFull(r, head); err != nil {
-		return export.Drawing{}, fmt.Errorf("PNG: %w", err)
+		return export.Drawing{}, export.Refuse(export.InPicture, err)
 	}
 	config, err := png.DecodeConfig(bytes.NewReader(head))
 	if err != nil {
-		return export.Drawing{}, fmt.Errorf("PNG: %w", err)
+		return export.Drawing{}, export.Refuse(export.InPicture, err)
 	}
 	phys := head[headLength:]
 	perMetre := binary.BigEndian.Uint32(phys[8:])
 	if string(phys[4:8]) != "pHYs" || perMetre == 0 || phys[16] != 1 {
-		return export.Drawing{}, errors.New("PNG: names no resolution")
+		return export.Drawing{}, export.Refuse(export.PictureScale)
 	}
 	return export.Drawing{
 		Width:  float64(config.Width) * 1000 / float64(perMetre),

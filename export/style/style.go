@@ -5,7 +5,6 @@ package style
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 
 	"slingloft/outline/piece"
@@ -17,14 +16,14 @@ type Colour struct{ R, G, B uint8 }
 // String returns the colour as "#rrggbb".
 func (c Colour) String() string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
 
-// ParseColour reads "#rrggbb".
-func ParseColour(text string) (Colour, error) {
+// ParseColour reads "#rrggbb" and reports whether that is what it is.
+func ParseColour(text string) (Colour, bool) {
 	if len(text) == 7 && text[0] == '#' {
 		if v, err := strconv.ParseUint(text[1:], 16, 32); err == nil {
-			return Colour{uint8(v >> 16), uint8(v >> 8), uint8(v)}, nil
+			return Colour{uint8(v >> 16), uint8(v >> 8), uint8(v)}, true
 		}
 	}
-	return Colour{}, fmt.Errorf("colour %.20q: want # and six hex digits, such as #d55e00", text)
+	return Colour{}, false
 }
 
 // Stroke is how one kind of work is drawn on paper. Width and dashes are those
@@ -95,38 +94,4 @@ func (s Scheme) With(w piece.Work, stroke Stroke) Scheme {
 		out.strokes[w] = stroke
 	}
 	return out
-}
-
-// Limits of what a stroke may be: thinner than a hundredth or wider than ten
-// millimetres no machine draws; four pairs of dashes are more than any line type
-// of ISO 128 has.
-const (
-	minWidth, maxWidth = 0.01, 10.0
-	maxDash            = 100.0
-	maxDashes          = 8
-)
-
-// Validate reports the first stroke that cannot be drawn.
-func (s Scheme) Validate() error {
-	for _, w := range piece.Works() {
-		if err := s.Of(w).validate(); err != nil {
-			return fmt.Errorf("stroke for %s: %w", w, err)
-		}
-	}
-	return nil
-}
-
-func (s Stroke) validate() error {
-	if !(s.Width >= minWidth && s.Width <= maxWidth) {
-		return fmt.Errorf("width %g mm: want %g to %g mm", s.Width, minWidth, maxWidth)
-	}
-	if len(s.Dash) > maxDashes || len(s.Dash)%2 != 0 {
-		return fmt.Errorf("%d dash lengths: want pairs of line and gap, at most %d lengths", len(s.Dash), maxDashes)
-	}
-	for _, d := range s.Dash {
-		if !(d > 0 && d <= maxDash) || math.IsNaN(d) {
-			return fmt.Errorf("dash %g mm: want more than 0, at most %g mm", d, maxDash)
-		}
-	}
-	return nil
 }

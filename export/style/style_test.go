@@ -1,7 +1,6 @@
 package style
 
 import (
-	"math"
 	"testing"
 
 	"slingloft/outline/piece"
@@ -26,13 +25,13 @@ func TestPaletteIsOkabeIto(t *testing.T) {
 
 func TestParseColour(t *testing.T) {
 	for _, text := range []string{"#000000", "#d55e00", "#ffffff"} {
-		if c, err := ParseColour(text); err != nil || c.String() != text {
-			t.Errorf("ParseColour(%q) = %v, %v", text, c, err)
+		if c, ok := ParseColour(text); !ok || c.String() != text {
+			t.Errorf("ParseColour(%q) = %v, %t", text, c, ok)
 		}
 	}
 	for _, text := range []string{"", "red", "#fff", "d55e00", "#d55e0g", "#d55e000", "#+12345"} {
-		if c, err := ParseColour(text); err == nil {
-			t.Errorf("ParseColour(%q) = %v, want an error", text, c)
+		if c, ok := ParseColour(text); ok {
+			t.Errorf("ParseColour(%q) = %v, want none", text, c)
 		}
 	}
 }
@@ -49,29 +48,5 @@ func TestWithLeavesTheOriginal(t *testing.T) {
 	}
 	if (Scheme{}).Of(piece.CutOut).Colour != Default().Of(piece.CutOut).Colour {
 		t.Error("the zero scheme is not the default")
-	}
-}
-
-func TestValidate(t *testing.T) {
-	rows := []struct {
-		what   string
-		stroke Stroke
-		ok     bool
-	}{
-		{"continuous", Stroke{black, 0.25, nil}, true},
-		{"dashed", Stroke{black, 0.25, []float64{3, 1}}, true},
-		{"no width", Stroke{black, 0, nil}, false},
-		{"NaN width", Stroke{black, math.NaN(), nil}, false},
-		{"odd dashes", Stroke{black, 0.25, []float64{3}}, false},
-		{"NaN dash", Stroke{black, 0.25, []float64{3, math.NaN()}}, false},
-		{"dash of nothing", Stroke{black, 0.25, []float64{3, 0}}, false},
-	}
-	if err := (Scheme{}).Validate(); err != nil {
-		t.Errorf("the default scheme: %v", err)
-	}
-	for _, r := range rows {
-		if err := Default().With(piece.Mark, r.stroke).Validate(); (err == nil) != r.ok {
-			t.Errorf("%s: Validate says %v", r.what, err)
-		}
 	}
 }

@@ -1,8 +1,9 @@
 package svg
 
 import (
+	"slingloft/export"
+
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -52,7 +53,7 @@ func sheetOf(root *etree.Element) (sheet, error) {
 			continue
 		}
 		if m := strings.TrimSpace(attr(e, "media")); m != "" && m != "all" {
-			return nil, fmt.Errorf("a style sheet for the medium %.20q is not read: write its rules into the objects", m)
+			return nil, export.Refuse(export.MediumUnread, m)
 		}
 		var text strings.Builder
 		for _, t := range e.Child {
@@ -87,7 +88,7 @@ func (s sheet) with(text string) (sheet, error) {
 		}
 		body, after, closed := strings.Cut(rest, "}")
 		if !ok || !closed || strings.Contains(body, "{") || strings.HasPrefix(head, "@") && !strings.HasPrefix(head, "@font-face") {
-			return nil, fmt.Errorf("the style sheet at %.30q is not read: write its rules into the objects", text)
+			return nil, export.Refuse(export.StylesUnread, text)
 		}
 		text = after
 		if strings.HasPrefix(head, "@") {
@@ -100,7 +101,7 @@ func (s sheet) with(text string) (sheet, error) {
 				return nil, err
 			}
 			if s = append(s, rule{sel, d, len(s)}); len(s) > maxRules {
-				return nil, fmt.Errorf("style sheets of more than %d rules", maxRules)
+				return nil, export.Refuse(export.MoreRules, maxRules)
 			}
 		}
 	}
@@ -146,13 +147,13 @@ func parseSelector(text string) (selector, error) {
 		}
 		c, ok := parseCompound(word)
 		if !ok {
-			return s, fmt.Errorf("the style sheet's selector %.30q is not read: write its rule into the objects", strings.TrimSpace(text))
+			return s, export.Refuse(export.SelectorUnread, strings.TrimSpace(text))
 		}
 		s.parts, s.child = append(s.parts, c), append(s.child, child)
 		child = false
 	}
 	if len(s.parts) == 0 {
-		return s, fmt.Errorf("a style sheet has a rule without a selector")
+		return s, export.Refuse(export.SelectorMissing)
 	}
 	return s, nil
 }

@@ -2,7 +2,6 @@ package svg
 
 import (
 	"bytes"
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -26,11 +25,11 @@ type judge struct {
 func looksOf(data []byte) (export.Looks, error) {
 	root, err := document(bytes.NewReader(data))
 	if err != nil {
-		return nil, fmt.Errorf("SVG: %w", err)
+		return nil, export.Refuse(export.InSVG, err)
 	}
 	j := judge{looks: export.Looks{}}
 	if j.sheet, err = sheetOf(root); err != nil {
-		return nil, fmt.Errorf("SVG: %w", err)
+		return nil, export.Refuse(export.InSVG, err)
 	}
 	for top := root.Parent(); top != nil; top = nil {
 		for _, t := range top.Child {
@@ -40,7 +39,7 @@ func looksOf(data []byte) (export.Looks, error) {
 		}
 	}
 	if err := j.element(root, look{}, nil); err != nil {
-		return nil, fmt.Errorf("SVG: %w", err)
+		return nil, export.Refuse(export.InSVG, err)
 	}
 	return j.looks, nil
 }

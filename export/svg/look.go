@@ -1,7 +1,8 @@
 package svg
 
 import (
-	"fmt"
+	"slingloft/export"
+
 	"slices"
 	"strconv"
 	"strings"
@@ -70,7 +71,7 @@ func (l look) within(e *etree.Element, s sheet) (look, error) {
 	for _, d := range all {
 		switch {
 		case strings.Contains(moving, " "+d.name+" ") && !harmless(d):
-			return nil, fmt.Errorf("%s in a style is not read: %q", d.name, short(d.value))
+			return nil, export.Refuse(export.StyleUnread, d.name, short(d.value))
 		case d.name == "marker":
 			set["marker-start"], set["marker-mid"], set["marker-end"] = d.value, d.value, d.value
 		default:
@@ -78,7 +79,7 @@ func (l look) within(e *etree.Element, s sheet) (look, error) {
 		}
 	}
 	if o := strings.TrimSpace(attr(e, "transform-origin")); o != "" && !zeros(o) {
-		return nil, fmt.Errorf("transform-origin %q is not read", short(o))
+		return nil, export.Refuse(export.TransformOrigin, short(o))
 	}
 	return l.inheriting(set)
 }
@@ -90,7 +91,7 @@ func (l look) inheriting(set map[string]string) (look, error) {
 		v, ok := set[p.name]
 		switch {
 		case strings.Contains(v, "var(") || strings.Contains(v, "calc(") || strings.Contains(v, "env("):
-			return nil, fmt.Errorf("%s in a style is not read: %q", p.name, short(v))
+			return nil, export.Refuse(export.StyleUnread, p.name, short(v))
 		case v == "inherit" || v == "unset" && p.inherited || v == "revert" || !ok && p.inherited:
 			v = l.of(p.name)
 		case !ok || v == "initial" || v == "unset":

@@ -1,11 +1,11 @@
 package svg
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
 
+	"slingloft/export"
 	"slingloft/outline/geom"
 )
 
@@ -51,7 +51,7 @@ scan:
 	}
 	v, err := strconv.ParseFloat(s.text[start:s.pos], 64)
 	if err != nil || math.IsNaN(v) || math.Abs(v) > maxCoordinate {
-		return 0, fmt.Errorf("number %.20q at position %d", s.text[start:min(len(s.text), s.pos+1)], start+1)
+		return 0, export.Refuse(export.NumberAt, s.text[start:min(len(s.text), s.pos+1)], start+1)
 	}
 	return v, nil
 }
@@ -63,7 +63,7 @@ func (s *scanner) flag() (bool, error) {
 		s.pos++
 		return s.text[s.pos-1] == '1', nil
 	}
-	return false, fmt.Errorf("arc flag at position %d", s.pos+1)
+	return false, export.Refuse(export.ArcFlagAt, s.pos+1)
 }
 
 // subpath is one stretch of a path in user units.
@@ -95,16 +95,16 @@ func parsePath(data string, tolerance float64, budget int) ([]subpath, error) {
 			cmd = c
 			r.pos++
 		case cmd == 0 || cmd|0x20 == 'z':
-			return nil, fmt.Errorf("command %q at position %d", c, r.pos+1)
+			return nil, export.Refuse(export.CommandAt, c, r.pos+1)
 		}
 		if r.before == 0 && cmd|0x20 != 'm' {
-			return nil, fmt.Errorf("path does not begin with a move")
+			return nil, export.Refuse(export.PathNoMove)
 		}
 		if err := r.step(cmd); err != nil {
 			return nil, err
 		}
 		if r.budget < 0 {
-			return nil, fmt.Errorf("path of too many points")
+			return nil, export.Refuse(export.TooManyOnPath)
 		}
 		r.before = cmd &^ 0x20
 		if cmd == 'M' {

@@ -2,7 +2,6 @@ package svg
 
 import (
 	"bufio"
-	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -43,11 +42,11 @@ func Read(r io.Reader) (export.Drawing, error) {
 func ReadOutlines(r io.Reader, unit float64) (export.Drawing, export.Left, error) {
 	root, err := document(r)
 	if err != nil {
-		return export.Drawing{}, export.Left{}, fmt.Errorf("SVG: %w", err)
+		return export.Drawing{}, export.Left{}, export.Refuse(export.InSVG, err)
 	}
 	d, toPaper, err := readSheet(root, unit)
 	if err != nil {
-		return export.Drawing{}, export.Left{}, fmt.Errorf("SVG: %w", err)
+		return export.Drawing{}, export.Left{}, export.Refuse(export.InSVG, err)
 	}
 	w := walker{drawing: &d, budget: export.MaxPoints, byID: map[string]*etree.Element{}}
 	for _, e := range root.FindElements("//*[@id]") {
@@ -59,7 +58,7 @@ func ReadOutlines(r io.Reader, unit float64) (export.Drawing, export.Left, error
 		err = w.root(root, toPaper)
 	}
 	if err != nil {
-		return export.Drawing{}, export.Left{}, fmt.Errorf("SVG: %w", err)
+		return export.Drawing{}, export.Left{}, export.Refuse(export.InSVG, err)
 	}
 	return d, w.left, nil
 }
@@ -69,7 +68,7 @@ func document(r io.Reader) (*etree.Element, error) {
 	limited := io.LimitReader(r, maxBytes+1)
 	start := bufio.NewReader(limited)
 	if magic, err := start.Peek(2); err == nil && string(magic) == "\x1f\x8b" {
-		return nil, errors.New("the file is compressed (gzip, as in .svgz): save it as plain SVG")
+		return nil, export.Refuse(export.CompressedSVG)
 	}
 	doc := etree.NewDocument()
 	n, err := doc.ReadFrom(start)
@@ -77,16 +76,16 @@ func document(r io.Reader) (*etree.Element, error) {
 		return nil, err
 	}
 	if n > maxBytes {
-		return nil, fmt.Errorf("larger than %d MB", maxBytes>>20)
+		return nil, export.Refuse(export.TooLarge, maxBytes>>20)
 	}
 	for _, t := range doc.Child {
 		if p, ok := t.(*etree.ProcInst); ok && p.Target == "xml-stylesheet" {
-			return nil, errors.New("a style sheet in a file of its own is not read: save the drawing with its styles inside")
+			return nil, export.Refuse(export.SheetElsewhere)
 		}
 	}
 	root := doc.Root()
 	if root == nil || root.Tag != "svg" || foreign(root) {
-		return nil, errors.New("no svg element at the root")
+		return nil, export.Refuse(export.NoSVG)
 	}
 	return root, nil
 }
@@ -131,7 +130,7 @@ func (w *walker) root(root *etree.Element, toPaper geom.Affine) error {
 
 func (w *walker) children(e *etree.Element, s state) error {
 	if s.depth > maxDepth {
-		return fmt.Errorf("groups nested deeper than %d", maxDepth)
+		return export.Refuse(export.GroupsTooDeep, maxDepth)
 	}
 	s.depth++
 	for _, c := range e.ChildElements() {
@@ -189,14 +188,14 @@ func (w *walker) element(e *etree.Element, s state) error {
 		return nil
 	}
 	if w.budget--; w.budget < 0 {
-		return errors.New("too many objects and points")
+		return export.Refuse(export.TooManyObjectsAndPoints)
 	}
 	if k == unknown {
-		return fmt.Errorf("%s %.60q is not read: take it out, or turn it into paths", e.Tag, attr(e, "id"))
+		return export.Refuse(export.ElementUnread, e.Tag, attr(e, "id"))
 	}
 	in, err := w.enter(e, s)
 	if err != nil {
-		return fmt.Errorf("%s %.60q: %w", e.Tag, attr(e, "id"), err)
+		return export.Refuse(export.AtElement, e.Tag, attr(e, "id"), err)
 	}
 	switch k {
 	case group:
@@ -212,14 +211,14 @@ func (w *walker) element(e *etree.Element, s state) error {
 	}
 	data, err := shapeData(e)
 	if err != nil {
-		return fmt.Errorf("%s %.60q: %w", e.Tag, attr(e, "id"), err)
+		return export.Refuse(export.AtElement, e.Tag, attr(e, "id"), err)
 	}
 	if w.leaves(e.Tag, data, in) {
 		return nil
 	}
 	subs, err := parsePath(data, curveTolerance/math.Max(in.toMM.Gain(), 1e-9), w.budget)
 	if err != nil {
-		return fmt.Errorf("%s %.60q: %w", e.Tag, attr(e, "id"), err)
+		return export.Refuse(export.AtElement, e.Tag, attr(e, "id"), err)
 	}
 	return w.add(e, subs, in.toMM, in.work)
 }
@@ -253,15 +252,15 @@ func (w *walker) enter(e *etree.Element, s state) (state, error) {
 	}
 	for _, name := range []string{"clip-path", "mask"} {
 		if s.look.of(name) != "none" {
-			return s, fmt.Errorf("%s hides a part of it: cut the outlines themselves", name)
+			return s, export.Refuse(export.PartHidden, name)
 		}
 	}
 	if strings.TrimSpace(attr(e, "systemLanguage")) != "" {
-		return s, errors.New("it is drawn for one language alone: take the condition out")
+		return s, export.Refuse(export.OneLanguage)
 	}
 	for _, c := range e.ChildElements() {
 		if !foreign(c) && (strings.HasPrefix(c.Tag, "animate") || c.Tag == "set") {
-			return s, fmt.Errorf("%s moves it: take it out", c.Tag)
+			return s, export.Refuse(export.Moving, c.Tag)
 		}
 	}
 	own, err := parseTransform(s.look.of("transform"))
@@ -283,17 +282,17 @@ func (w *walker) clone(e *etree.Element, s state) error {
 	href := e.SelectAttrValue("href", "") // behind any prefix
 	target := w.byID[strings.TrimPrefix(href, "#")]
 	if target == nil || !strings.HasPrefix(href, "#") {
-		return fmt.Errorf("use %.60q: there is no %.60q in the file", attr(e, "id"), href)
+		return export.Refuse(export.UseOfNothing, attr(e, "id"), href)
 	}
 	if s.clones++; s.clones > maxClones {
-		return fmt.Errorf("use %.60q: clones within clones, more than %d", attr(e, "id"), maxClones)
+		return export.Refuse(export.UseOfUses, attr(e, "id"), maxClones)
 	}
 	var at [2]float64
 	for i, key := range []string{"x", "y"} {
 		if text := attr(e, key); text != "" {
 			mm, err := length(text)
 			if err != nil {
-				return fmt.Errorf("use %.60q: %s: %w", attr(e, "id"), key, err)
+				return export.Refuse(export.AtUse, attr(e, "id"), key, err)
 			}
 			at[i] = mm / mmPerPixel
 		}
@@ -303,11 +302,11 @@ func (w *walker) clone(e *etree.Element, s state) error {
 		return w.element(target, s)
 	}
 	if attr(target, "viewBox") != "" {
-		return fmt.Errorf("use %.60q: a symbol with a viewBox is not read, unlink it first", attr(e, "id"))
+		return export.Refuse(export.UseOfViewBox, attr(e, "id"))
 	}
 	in, err := w.enter(target, s)
 	if err != nil {
-		return fmt.Errorf("symbol %.60q: %w", attr(target, "id"), err)
+		return export.Refuse(export.AtSymbol, attr(target, "id"), err)
 	}
 	return w.children(target, in)
 }
@@ -334,7 +333,7 @@ func (w *walker) add(e *etree.Element, subs []subpath, m geom.Affine, work piece
 	for i, s := range subs {
 		w.budget -= len(s.points)
 		if w.budget < 0 || len(w.drawing.Lines) >= export.MaxLines {
-			return errors.New("too many lines and points")
+			return export.Refuse(export.TooManyLinesAndPoints)
 		}
 		l := piece.Line{Name: name, Work: work, Closed: s.closed, Points: make(geom.Polyline, len(s.points))}
 		if len(subs) > 1 || work == piece.Lettering {
@@ -343,7 +342,7 @@ func (w *walker) add(e *etree.Element, subs []subpath, m geom.Affine, work piece
 		for k, p := range s.points {
 			l.Points[k] = m.Apply(p)
 			if !l.Points[k].Finite() {
-				return fmt.Errorf("%s %.60q: a point is not finite", e.Tag, name)
+				return export.Refuse(export.ElementNotFinite, e.Tag, name)
 			}
 		}
 		if n := len(l.Points); l.Closed && n > 1 && l.Points[0] == l.Points[n-1] {

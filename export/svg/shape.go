@@ -1,6 +1,8 @@
 package svg
 
 import (
+	"slingloft/export"
+
 	"fmt"
 	"math"
 	"strings"
@@ -31,7 +33,7 @@ func shapeData(e *etree.Element) (string, error) {
 		}
 		mm, err := length(text) // the unit of bare numbers cancels below
 		if err != nil {
-			return "", fmt.Errorf("%s: %w", key, err)
+			return "", export.Refuse(export.AtKey, key, err)
 		}
 		v[i] = mm / mmPerPixel
 	}
@@ -49,7 +51,7 @@ func shapeData(e *etree.Element) (string, error) {
 func polyData(e *etree.Element) (string, error) {
 	data := attr(e, "points")
 	if strings.Trim(data, " ,\t\r\n0123456789.+-eE") != "" {
-		return "", fmt.Errorf("points %.30q", data)
+		return "", export.Refuse(export.PointsUnread, data)
 	}
 	if strings.TrimSpace(data) == "" {
 		return "", nil

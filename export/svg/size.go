@@ -1,8 +1,6 @@
 package svg
 
 import (
-	"errors"
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -13,17 +11,13 @@ import (
 	"slingloft/outline/geom"
 )
 
-// ErrNoUnit is in the chain of errors where a file does not say how large it is in a
-// unit of length; [ReadOutlines] reads it if it is given one.
-var ErrNoUnit = errors.New("the file does not say how wide it is in a unit of length")
-
 // readSheet reads the size and returns the map from user units to mm, y upwards. unit
 // is the length of a user unit, mm, where the file does not give it, 0 for none.
 func readSheet(root *etree.Element, unit float64) (export.Drawing, geom.Affine, error) {
 	d := export.Drawing{Title: childText(root, "title")}
 	box, err := numbers(attr(root, "viewBox"), 4)
 	if err != nil || (len(box) != 0 && len(box) != 4) {
-		return d, geom.Identity(), fmt.Errorf("viewBox %.60q", attr(root, "viewBox"))
+		return d, geom.Identity(), export.Refuse(export.ViewBoxUnread, attr(root, "viewBox"))
 	}
 	hasBox := len(box) == 4
 	var size [2]float64
@@ -32,18 +26,18 @@ func readSheet(root *etree.Element, unit float64) (export.Drawing, geom.Affine, 
 		unsaid := text == "" || text == "auto" || strings.HasSuffix(text, "%")
 		switch {
 		case unsaid && !(unit > 0):
-			return d, geom.Identity(), fmt.Errorf("%w (%s %.20q)", ErrNoUnit, name, text)
+			return d, geom.Identity(), export.Refuse(export.SVGWithoutUnit, name, text)
 		case unsaid && hasBox:
 			size[i] = box[2+i] * unit
 		case unsaid:
-			return d, geom.Identity(), fmt.Errorf("neither %s nor viewBox", name)
+			return d, geom.Identity(), export.Refuse(export.SizeMissing, name)
 		default:
 			if size[i], err = length(text); err != nil {
-				return d, geom.Identity(), fmt.Errorf("%s: %w", name, err)
+				return d, geom.Identity(), export.Refuse(export.AtKey, name, err)
 			}
 		}
 		if !export.Inside(size[i], 1e-3, export.MaxSize) {
-			return d, geom.Identity(), fmt.Errorf("%s of the sheet is %g mm", name, size[i])
+			return d, geom.Identity(), export.Refuse(export.SizeOff, name, size[i])
 		}
 	}
 	d.Width, d.Height = size[0], size[1]
@@ -51,7 +45,7 @@ func readSheet(root *etree.Element, unit float64) (export.Drawing, geom.Affine, 
 		box = []float64{0, 0, size[0] / mmPerPixel, size[1] / mmPerPixel}
 	}
 	if !(box[2] > 0 && box[3] > 0) {
-		return d, geom.Identity(), fmt.Errorf("viewBox of %g × %g units", box[2], box[3])
+		return d, geom.Identity(), export.Refuse(export.ViewBoxSize, box[2], box[3])
 	}
 	m, err := fitted(attr(root, "preserveAspectRatio"), box, size)
 	return d, m, err
@@ -78,10 +72,10 @@ func fitted(ratio string, box []float64, size [2]float64) (geom.Affine, error) {
 			}
 		}
 		if !ok || len(words) > 2 || len(words) == 2 && words[1] != "meet" && words[1] != "slice" {
-			return geom.Affine{}, fmt.Errorf("preserveAspectRatio %.30q", ratio)
+			return geom.Affine{}, export.Refuse(export.RatioUnread, ratio)
 		}
 		if differ && len(words) == 2 && words[1] == "slice" {
-			return geom.Affine{}, errors.New("preserveAspectRatio slice cuts off a part of the drawing: give width and height the shape of the viewBox")
+			return geom.Affine{}, export.Refuse(export.RatioSlices)
 		}
 		kx = math.Min(kx, ky)
 		ky = kx
@@ -110,5 +104,5 @@ func length(text string) (float64, error) {
 			return v * u.mm, nil
 		}
 	}
-	return 0, fmt.Errorf("length %.30q", text)
+	return 0, export.Refuse(export.LengthUnread, text)
 }

@@ -1,11 +1,11 @@
 package svg
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
 
+	"slingloft/export"
 	"slingloft/outline/geom"
 )
 
@@ -20,7 +20,7 @@ func parseTransform(text string) (geom.Affine, error) {
 		name, after, ok := strings.Cut(rest, "(")
 		args, tail, closed := strings.Cut(after, ")")
 		if !ok || !closed {
-			return m, fmt.Errorf("transform %.40q", text)
+			return m, export.Refuse(export.TransformUnread, text)
 		}
 		n, err := oneTransform(strings.TrimSpace(name), args)
 		if err != nil {
@@ -35,7 +35,7 @@ func parseTransform(text string) (geom.Affine, error) {
 func oneTransform(name, args string) (geom.Affine, error) {
 	v, err := arguments(name, args)
 	if err != nil {
-		return geom.Affine{}, fmt.Errorf("transform %.20s: %w", name, err)
+		return geom.Affine{}, export.Refuse(export.AtTransform, name, err)
 	}
 	arg := func(i int, missing float64) float64 {
 		if i < len(v) {
@@ -67,7 +67,7 @@ func oneTransform(name, args string) (geom.Affine, error) {
 	case name == "skewY" && len(v) == 1:
 		return geom.Affine{A: 1, B: math.Tan(v[0] * math.Pi / 180), D: 1}, nil
 	}
-	return geom.Affine{}, fmt.Errorf("transform %.20q with %d numbers", name, len(v))
+	return geom.Affine{}, export.Refuse(export.TransformNumbers, name, len(v))
 }
 
 // arguments reads the numbers of a transform. Those of a style have units: lengths
@@ -83,7 +83,7 @@ func arguments(name, args string) ([]float64, error) {
 			return nil, err
 		}
 		if out = append(out, v); len(out) > 6 {
-			return nil, fmt.Errorf("more than 6 numbers")
+			return nil, export.Refuse(export.MoreNumbers, 6)
 		}
 	}
 	return out, nil
@@ -113,7 +113,7 @@ func withUnit(name, word string) (float64, error) {
 func number(word string) (float64, error) {
 	v, err := strconv.ParseFloat(word, 64)
 	if err != nil || math.IsNaN(v) || math.Abs(v) > maxCoordinate {
-		return 0, fmt.Errorf("number %.20q", word)
+		return 0, export.Refuse(export.NumberUnread, word)
 	}
 	return v, nil
 }
@@ -128,7 +128,7 @@ func numbers(text string, limit int) ([]float64, error) {
 			return nil, err
 		}
 		if len(out) == limit {
-			return nil, fmt.Errorf("more than %d numbers", limit)
+			return nil, export.Refuse(export.MoreNumbers, limit)
 		}
 		out = append(out, v)
 	}

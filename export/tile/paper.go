@@ -1,7 +1,8 @@
 package tile
 
 import (
-	"fmt"
+	"slingloft/export"
+
 	"strings"
 )
 
@@ -41,7 +42,7 @@ func PaperNamed(name string) (Paper, error) {
 		}
 		names = append(names, p.Name)
 	}
-	return Paper{}, fmt.Errorf("paper %.30q: want one of %s", name, strings.Join(names, ", "))
+	return Paper{}, export.Refuse(export.PaperUnknown, name, strings.Join(names, ", "))
 }
 
 // turned returns the paper lying on its side.

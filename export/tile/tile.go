@@ -10,7 +10,6 @@
 package tile
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 
@@ -149,14 +148,14 @@ func Split(d export.Drawing, o export.Options, p Paper) ([]export.Drawing, error
 	}
 	w := window(p)
 	if !export.Inside(math.Min(w.Width(), w.Height()), 120, export.MaxSize) {
-		return nil, fmt.Errorf("paper %.30q of %g × %g mm is too small for the check bars", p.Name, p.Width, p.Height)
+		return nil, export.Refuse(export.PaperSmall, p.Name, p.Width, p.Height)
 	}
 	if !export.Inside(p.overlap(), 6, 50) {
-		return nil, fmt.Errorf("overlap of %g mm between pages: want 6 to 50 mm", p.overlap())
+		return nil, export.Refuse(export.OverlapOff, p.overlap())
 	}
 	g := best(sheet, p)
 	if n := g.columns * g.rows; n > maxTiles {
-		return nil, fmt.Errorf("drawing %.60q: %d pages of %s, want at most %d: take a smaller scale or larger paper",
+		return nil, export.Refuse(export.PagesTooMany,
 			d.Name, n, p.Name, maxTiles)
 	}
 	cells := g.inked()

@@ -1,6 +1,8 @@
 package whole
 
 import (
+	"slingloft/export"
+
 	"bufio"
 	"bytes"
 	"crypto/sha256"
@@ -92,7 +94,7 @@ func WriteAll(folder string, m Mark, replace bool, files []File, done func(path 
 	// cut short leaves nothing that the next would take for a stranger's.
 	err := writeRecord(folder, record{notes, append(slices.Clone(old.files), sums...)})
 	if errors.Is(err, fs.ErrPermission) {
-		return fmt.Errorf("%s: the folder cannot be written into: %w", folder, cause(err))
+		return export.Refuse(export.FolderShut, folder, cause(err))
 	} else if err != nil {
 		return err
 	}
@@ -212,9 +214,9 @@ func readRecord(folder string) record {
 func writeRecord(folder string, r record) error {
 	path := filepath.Join(folder, RecordName)
 	if info, err := os.Lstat(path); err == nil && !info.Mode().IsRegular() {
-		return fmt.Errorf("%s: not a plain file, left alone: %w", path, ErrExists)
+		return export.Refuse(export.NotPlain, path, ErrExists)
 	} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return fmt.Errorf("%s: %w", path, cause(err))
+		return export.Refuse(export.AtKey, path, cause(err))
 	}
 	slices.SortFunc(r.files, func(a, b entry) int {
 		return strings.Compare(a.name+"\x00"+a.tag+a.sum+a.note, b.name+"\x00"+b.tag+b.sum+b.note)

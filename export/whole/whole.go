@@ -5,10 +5,11 @@
 package whole
 
 import (
+	"slingloft/export"
+
 	"bufio"
 	"cmp"
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -17,7 +18,7 @@ import (
 
 // ErrExists is in the chain of errors when a file is there already and may not be
 // replaced.
-var ErrExists = errors.New("file exists already")
+var ErrExists = export.Refuse(export.FileExists)
 
 // Policy says what to do where a file is there already.
 type Policy struct {
@@ -43,13 +44,13 @@ func Write(path string, p Policy, content func(w io.Writer) error) (err error) {
 	}
 	f, err := os.CreateTemp(folder, "."+name+".*.part")
 	if err != nil {
-		return fmt.Errorf("%s: %w", path, cause(err))
+		return export.Refuse(export.AtKey, path, cause(err))
 	}
 	defer func() {
 		if err != nil {
 			f.Close()
 			os.Remove(f.Name())
-			err = fmt.Errorf("%s: %w", path, cause(err))
+			err = export.Refuse(export.AtKey, path, cause(err))
 		}
 	}()
 	buffered := bufio.NewWriterSize(f, 1<<16)
@@ -101,25 +102,25 @@ func (p Policy) allows(path string) error {
 		return nil
 	}
 	if err != nil {
-		return fmt.Errorf("%s: %w", path, cause(err))
+		return export.Refuse(export.AtKey, path, cause(err))
 	}
 	link := info.Mode()&fs.ModeSymlink != 0
 	if !info.Mode().IsRegular() && !link {
-		return fmt.Errorf("%s: not a plain file, left alone: %w", path, ErrExists)
+		return export.Refuse(export.NotPlain, path, ErrExists)
 	}
 	if p.Replace {
 		return nil
 	}
 	if p.Ours == nil || link {
-		return fmt.Errorf("%s: %w", path, ErrExists)
+		return export.Refuse(export.AtKey, path, ErrExists)
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return fmt.Errorf("%s: %w", path, cause(err))
+		return export.Refuse(export.AtKey, path, cause(err))
 	}
 	defer f.Close()
 	if !p.Ours(bufio.NewReader(f)) {
-		return fmt.Errorf("%s: %w and was not written for this design; name another place, or allow it to be replaced", path, ErrExists)
+		return export.Refuse(export.NotOfDesign, path, ErrExists)
 	}
 	return nil
 }

@@ -19,10 +19,21 @@ type Curve interface {
 	EndSlope() float64       // angle between chord and curve at an end, rad
 }
 
+// None is the error that no curve has a chord and a sag.
+type None struct {
+	Chord, Sag float64 // mm
+	Most       float64 // the greatest sag that an arc can have over the chord, mm; 0 where no sag would do
+}
+
+// Error gives the figures. What a person reads says who asked for the curve.
+func (n *None) Error() string {
+	return fmt.Sprintf("curve: chord %g mm, sag %g mm, at most %g mm", n.Chord, n.Sag, n.Most)
+}
+
 // check refuses chords and sags that make no curve.
 func check(chord, sag float64) error {
 	if !(chord > 0) || !(sag > 0) || math.IsInf(chord+sag, 0) {
-		return fmt.Errorf("a chord of %g mm with a sag of %g mm makes no curve", chord, sag)
+		return &None{Chord: chord, Sag: sag}
 	}
 	return nil
 }
@@ -71,7 +82,7 @@ func NewArc(chord, sag float64) (Arc, error) {
 		return Arc{}, err
 	}
 	if sag > chord/2 {
-		return Arc{}, fmt.Errorf("an arc over a chord of %g mm cannot be %g mm deep, at most %g mm", chord, sag, chord/2)
+		return Arc{}, &None{chord, sag, chord / 2}
 	}
 	return Arc{chord, sag, (chord*chord/4 + sag*sag) / (2 * sag)}, nil
 }

@@ -1,5 +1,7 @@
 package design
 
+import "slingloft/outline/numeric"
+
 // Hint says what would do in place of what is at fault. It is data, since a later stage
 // may try a value and find a better one; [Words.Hint] makes a sentence of it.
 type Hint struct {
@@ -63,6 +65,14 @@ func (e *Breach) Finding() Finding { return e.Found }
 func FindingOf(err error) Finding {
 	if of, ok := err.(interface{ Finding() Finding }); ok {
 		return of.Finding()
+	}
+	switch err {
+	case numeric.ErrNoConvergence:
+		return Found(Unsettled)
+	case numeric.ErrNoBracket:
+		return Found(NoSignChange)
+	case numeric.ErrNotFinite:
+		return Found(NotANumber)
 	}
 	return Told(err.Error())
 }

@@ -246,9 +246,15 @@ const (
 	OutlineCrosses
 	NoRoomForFigures
 	StepTooSmall
+	ArcTooDeep
+	NoCurveOver
+	Unsettled    // a search
+	NoSignChange // likewise
+	NotANumber   // likewise
 	OfThis
 	WithCause
 
+	OfFile // name, what is wrong with it
 	Stated // by a later stage, in its own words
 
 	RuleCount // how many there are

@@ -60,7 +60,13 @@ func englishLater() map[Rule]string {
 		OutlineCrosses:   "the outline crosses itself near %[1]v and %[2]v",
 		NoRoomForFigures: "the curve comes within %[1]g mm of the centre line, which leaves no room for figures",
 		StepTooSmall:     "step %[1]q of %[2]g mm is too small to cut, at least 1 mm",
+		ArcTooDeep:       "an arc over a chord of %[1]g mm cannot be %[2]g mm deep, at most %[3]g mm",
+		NoCurveOver:      "a chord of %[1]g mm with a sag of %[2]g mm makes no curve",
+		Unsettled:        "iteration does not settle",
+		NoSignChange:     "no sign change between the ends",
+		NotANumber:       "function is not finite",
 		OfThis:           "%[1]s: %[2]s",
+		OfFile:           "%[1]q: %[2]s",
 		WithCause:        "%[1]s (%[2]s)",
 	}
 }

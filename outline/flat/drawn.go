@@ -1,6 +1,7 @@
 package flat
 
 import (
+	"errors"
 	"math"
 
 	"slingloft/outline/curve"
@@ -58,7 +59,13 @@ func drawnBay(a, b geom.Point, depth float64, c design.Curve) (geom.Polyline, er
 	} else {
 		k, err = curve.NewCatenary(chord, depth)
 	}
-	if err != nil {
+	var none *curve.None
+	switch {
+	case errors.As(err, &none) && none.Most > 0:
+		return nil, &design.Breach{Found: design.Found(design.ArcTooDeep, none.Chord, none.Sag, none.Most), Cause: err}
+	case errors.As(err, &none):
+		return nil, &design.Breach{Found: design.Found(design.NoCurveOver, none.Chord, none.Sag), Cause: err}
+	case err != nil:
 		return nil, err
 	}
 	const step = 7.0 // mm: chords stay within 0.01 mm of any curve of over 600 mm radius

@@ -8,7 +8,7 @@ import (
 )
 
 // ErrNoConvergence is returned where an iteration does not settle.
-var ErrNoConvergence = errors.New("iteration does not settle")
+var ErrNoConvergence = errors.New("numeric: no convergence")
 
 // System is a set of n equations in n unknowns. It returns the residuals, or an
 // error where x lies outside the region in which they exist.

@@ -10,11 +10,11 @@ import (
 
 // ErrNoBracket is returned where a function has the same sign at both ends of
 // the interval in which a root is sought.
-var ErrNoBracket = errors.New("no sign change between the ends")
+var ErrNoBracket = errors.New("numeric: no sign change")
 
 // ErrNotFinite is returned where a function gives NaN or infinity inside the
 // interval in which a root is sought.
-var ErrNotFinite = errors.New("function is not finite")
+var ErrNotFinite = errors.New("numeric: not finite")
 
 // Root finds x between a and b with f(x) = 0 to within tol in x, by Brent's
 // method (R. P. Brent, Algorithms for Minimization without Derivatives, 1973,

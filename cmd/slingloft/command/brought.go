@@ -36,7 +36,10 @@ func sayBrought(s Streams, p *work.Plan) {
 
 // notesOf says what of a file was left out, and what may look otherwise elsewhere.
 func notesOf(s work.Source, w Words) []string {
-	out := append([]string{}, s.Doubts...)
+	out := []string{}
+	for _, d := range s.Doubts {
+		out = append(out, w.Files.Fault(d))
+	}
 	if s.Left.Any() {
 		out = append(out, w.text(told{LeftOut, []any{w.Files.LeftOut(s.Left)}}))
 	}

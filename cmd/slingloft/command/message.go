@@ -133,7 +133,7 @@ func misused(flags *pflag.FlagSet, err error) any {
 // failure returns an error's text with what the system could not do in plain words, in
 // place of the name of its call.
 func (w Words) failure(err error) string {
-	text := err.Error()
+	text := w.Files.Failure(err)
 	calls := map[string]Message{"mkdir": FolderNotMade, "open": NotOpened, "read": NotRead, "write": NotWritten, "rename": NotPlaced,
 		"sync": NotWritten, "close": NotWritten, "stat": NotLookedAt, "lstat": NotLookedAt, "remove": NotRemoved, "chmod": NotWritten}
 	plain := func(call, path string, whole, cause error) (string, bool) {

@@ -14,9 +14,7 @@ import (
 	"strings"
 
 	"slingloft/export"
-	"slingloft/export/dxf"
 	"slingloft/export/outside"
-	"slingloft/export/svg"
 	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -50,9 +48,9 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 		switch {
 		case err != nil && i < len(own):
 			key := design.KeyExtra.Item(i + 1).In("file")
-			return nil, design.Faults{p.source.Fault(key, design.Told(fmt.Sprintf("%q: %v", e.File, err)), mending(err))}
+			return nil, design.Faults{p.source.Fault(key, design.Found(design.OfFile, e.File, p.Words.Files.Failure(err)), mending(err))}
 		case err != nil:
-			return nil, fmt.Errorf("%s: %w", path, err)
+			return nil, export.Refuse(export.AtKey, path, err)
 		}
 		if e.Name == "" {
 			e.Name = strings.TrimSuffix(filepath.Base(path), filepath.Ext(path))
@@ -72,7 +70,7 @@ func (p *Plan) bringIn(name string, more []design.Extra) ([]found, error) {
 
 // mending says what would do where a drawing cannot be brought in.
 func mending(err error) design.Phrase {
-	if errors.Is(err, svg.ErrNoUnit) || errors.Is(err, dxf.ErrNoUnit) {
+	if export.Broken(err, export.SVGWithoutUnit) || export.Broken(err, export.DXFWithoutUnit) {
 		return design.Say(design.GiveUnit)
 	}
 	return design.Say(design.MendDrawing)
@@ -90,8 +88,8 @@ type Brought struct {
 // Source is a file that outlines were brought in from.
 type Source struct {
 	File   string
-	Left   export.Left // objects that were left out
-	Doubts []string    // what may look otherwise in the program that it was drawn with
+	Left   export.Left     // objects that were left out
+	Doubts []*export.Fault // what may look otherwise in the program that it was drawn with
 }
 
 // measured returns what was brought in, and from where.
@@ -155,7 +153,7 @@ func readShapes(path string, unit float64) (outside.Drawn, error) {
 	const limit = 64 << 20 // more than is read of it
 	data, err := io.ReadAll(io.LimitReader(f, limit))
 	if err != nil {
-		return outside.Drawn{}, errors.New("cannot be read as a drawing")
+		return outside.Drawn{}, export.Refuse(export.NotDrawing)
 	}
 	return outside.Read(path, bytes.NewReader(data), unit)
 }

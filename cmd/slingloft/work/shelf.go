@@ -2,12 +2,12 @@ package work
 
 import (
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
 
+	"slingloft/export"
 	"slingloft/outline/design"
 )
 
@@ -51,14 +51,14 @@ func (s Setting) shelf(name string, data []byte) (*design.Shelf, error) {
 	named, _ := design.ShelfOf(data)
 	switch {
 	case s.Shelf != "":
-		return nil, fmt.Errorf("%s: %w", file, err)
+		return nil, export.Refuse(export.AtKey, file, err)
 	case named != "":
 		_, source, _ := design.Read(name, data)
-		return nil, design.Faults{source.Fault(design.KeyShelf, design.Told(fmt.Sprintf("%q: %v", named, err)), design.Say(design.NameShelf))}
+		return nil, design.Faults{source.Fault(design.KeyShelf, design.Found(design.OfFile, named, err.Error()), design.Say(design.NameShelf))}
 	case errors.Is(err, fs.ErrNotExist):
 		return nil, nil // the entries that are named say that there is none
 	}
-	return nil, fmt.Errorf("%s: %w", file, err)
+	return nil, export.Refuse(export.AtKey, file, err)
 }
 
 // readShelf reads a file, but no more of it than a shelf may have and one byte, which

@@ -1,6 +1,7 @@
 package work
 
 import (
+	"slingloft/export"
 	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/words"
@@ -12,6 +13,7 @@ type Words struct {
 	words.Lettering
 	Warnings map[Warning]string // texts with verbs, see [Plan.Warnings]
 	Design   design.Words       // what is wrong with a design
+	Files    export.Words       // what is wrong with files that are brought in
 	Mend     MendWords
 	Proposal ProposalWords
 	Keeping  KeepingWords
@@ -73,7 +75,7 @@ func English() Words {
 			Waived:     "accepted in the design: %s carries %s times the load (%s needed)",
 			NotChecked: "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
 		},
-		Design: design.English(),
+		Design: design.English(), Files: export.English(),
 		Mend: MendWords{
 			Value: "%s of %s", Or: ", or ", WouldDo: "%s or more would do",
 			Smaller: "a smaller %s", Larger: "a larger %s", OrElse: " or ", Helps: "%s helps",
