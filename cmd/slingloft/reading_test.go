@@ -11,6 +11,7 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/picture"
+	"slingloft/outline/design"
 	"slingloft/outline/piece"
 	"slingloft/outline/wordstest"
 )
@@ -116,7 +117,7 @@ func swappedSheet(t *testing.T, p *work.Plan, english, other []string) {
 	t.Helper()
 	// Sentences begin with a capital in every language.
 	swapped(t, "build sheet", strings.ToLower(strings.Join(english, "\n")), strings.ToLower(strings.Join(other, "\n")))
-	free := []string{p.Design.Seam.ThreadName}
+	free := []string{p.Design.Seam.ThreadName, p.Design.Leg.Name, "[[" + string(design.KeySpliceTrial) + "]]"}
 	for _, q := range p.Pieces() {
 		free = append(free, q.ID)
 		if q.Kind == piece.Own {

@@ -60,7 +60,7 @@ func hangRows() []row {
 
 func spliceRows() []row {
 	trial := func(key Key, least float64, doc, mm, inch string, at func(*Trial) *float64) row {
-		return length("splice.trial."+key, least, 10000, func(d *Design) *float64 {
+		return length(key, least, 10000, func(d *Design) *float64 {
 			return at(&d.Splice.Trials[len(d.Splice.Trials)-1])
 		}).says(doc, mm, inch).needed()
 	}
@@ -87,9 +87,9 @@ func spliceRows() []row {
 			says("Cord to buy beyond the sum, for trials and ends.", "8 %", "8 %").or("5 %"),
 		toggle(KeySpliceWholeLoop, func(d *Design) *bool { return &d.Splice.Whole }).
 			says("One loop of cord makes side cord and legs.", "true", "true").or("false").known("whole", "loop", "continuous"),
-		trial("before", 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in", func(t *Trial) *float64 { return &t.Before }),
-		trial("after", 10, "Length between the same marks afterwards.", "370 mm", "14 5/8 in", func(t *Trial) *float64 { return &t.After }),
-		trial("buried", 0, "Length buried between the marks; 0 for a trial of an eye's crossing alone.", "190 mm", "7 1/2 in", func(t *Trial) *float64 { return &t.Buried }),
+		trial(KeySpliceTrialBefore, 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in", func(t *Trial) *float64 { return &t.Before }),
+		trial(KeySpliceTrialAfter, 10, "Length between the same marks afterwards.", "370 mm", "14 5/8 in", func(t *Trial) *float64 { return &t.After }),
+		trial(KeySpliceTrialBuried, 0, "Length buried between the marks; 0 for a trial of an eye's crossing alone.", "190 mm", "7 1/2 in", func(t *Trial) *float64 { return &t.Buried }),
 		crossingRow(),
 	}
 }

@@ -55,6 +55,7 @@ func EnglishGlossary() []Term {
 		{"opening", "the worked opening in a channel through which a tip gap is drawn out"},
 		{"press line", "where a fold is pressed before it is sewn"},
 		{"reach", "how far the cord's centre lies outside of the seam of its channel"},
+		{"ridge line", "a line above the bed, as long as the shelter's ridge that lies over it"},
 		{"right side", "the face of a cloth that is not lettered: outside on body and caps, outside the channel on strips and facings"},
 		{"seizing", "turns of thread that bind two cords side by side"},
 		{"selvedge", "the woven edge of a roll; along it a selvedge strip may be kept free"},

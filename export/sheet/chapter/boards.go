@@ -88,6 +88,8 @@ func (b build) laid(q piece.Piece) sheet.Step {
 	for _, name := range notchesOf(q) {
 		if up, over, ok := strings.Cut(name, "/"); ok {
 			s.Do = append(s.Do, fmt.Sprintf(say.Halved, name, up, over))
+		} else if q.Lie.For == piece.SideBoard {
+			s.Do = append(s.Do, fmt.Sprintf(say.Numbered, name))
 		}
 	}
 	s.Do = append(s.Do, b.used(q.Lie.For))

@@ -3,7 +3,6 @@ package chapter
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/given"
@@ -125,16 +124,12 @@ func (b build) weightFacts(s *sheet.Step) {
 // writingFacts tells the lines to write into the design.
 func (b build) writingFacts(s *sheet.Step) {
 	say := b.Say.FirstNight
-	line := func(k design.Key, unit string) string {
-		_, name, _ := strings.Cut(string(k), ".")
-		return fmt.Sprintf(say.Key, name, unit)
-	}
 	length := "… " + b.Unit()
 	for i, k := range []design.Key{design.KeyHungHeadLeft, design.KeyHungHeadRight, design.KeyHungFootLeft, design.KeyHungFootRight} {
-		s.Add(b.ofEnd(say.Tip[i%2], hung.Ends()[i/2]), line(k, length))
+		s.Add(b.ofEnd(say.Tip[i%2], hung.Ends()[i/2]), b.line(k, length))
 	}
-	s.Add(say.Under, line(design.KeyHungUnder, design.DeadWeight.String()))
-	s.Add(say.Heavy, line(design.KeyHungMass, "… "+b.MassUnit()))
-	s.Add(say.Begins, line(design.KeyHungFrom, length))
-	s.Add(say.Ends, line(design.KeyHungTo, length))
+	s.Add(say.Under, b.line(design.KeyHungUnder, design.DeadWeight.String()))
+	s.Add(say.Heavy, b.line(design.KeyHungMass, "… "+b.MassUnit()))
+	s.Add(say.Begins, b.line(design.KeyHungFrom, length))
+	s.Add(say.Ends, b.line(design.KeyHungTo, length))
 }

@@ -43,8 +43,8 @@ func stages() []stage {
 func cuttingTasks() []task {
 	all := []piece.BoardUse{piece.SideBoard, piece.TailBoard, piece.CapBoard, piece.FacingBoard, piece.AllowBoard}
 	return []task{
-		{kind: wording.MakeBoards, when: build.hasBoards},
-		{kind: wording.MarkPlotted, needs: []piece.BoardUse{piece.AllowBoard}},
+		{kind: wording.MakeBoards, when: build.hasBoards, facts: build.boardFacts},
+		{kind: wording.MarkPlotted, facts: build.allowanceFacts},
 		{kind: wording.DrawLines, when: build.hasBoards, facts: build.lineFacts},
 		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, facts: build.markFacts},
 		{kind: wording.ProveSquare, facts: build.proveFacts},
@@ -84,6 +84,7 @@ func ropeTasks() []task {
 		{kind: wording.StrapLines, when: fastened(cord.Strapped), facts: build.hangLineFacts},
 		{kind: wording.SlidingLines, when: fastened(cord.SlidingEye), facts: build.hangLineFacts, shows: build.showLine},
 		{kind: wording.HitchedLines, when: fastened(cord.Hitched), facts: build.hangLineFacts, shows: build.showLine},
+		{kind: wording.RidgeLines, when: build.ridged, facts: build.ridgeFacts},
 		{kind: wording.FirstCorner, when: build.corded, facts: build.spliceFacts, shows: build.showCorner},
 		{kind: wording.OtherCorner, when: build.corded},
 		{kind: wording.ThreadLoops, when: build.looped, facts: build.threadFacts},
@@ -91,7 +92,7 @@ func ropeTasks() []task {
 		{kind: wording.SetChains, when: build.readPulled, facts: build.pullFacts},
 		{kind: wording.ReadNodes, when: build.nodesRead, facts: build.nodeFacts, shows: build.showChain},
 		{kind: wording.CheckNodes, when: build.nodesMarked, facts: build.nodeFacts, shows: build.showChain},
-		{kind: wording.LockBuries, shows: build.showLock},
+		{kind: wording.LockBuries, facts: build.lockFacts, shows: build.showLock},
 		{kind: wording.SeizeLoops, when: build.looped, facts: build.gapFacts, shows: build.showSeized},
 		{kind: wording.ThreadChains, when: build.eyesFirst, facts: build.gapFacts, shows: build.showThreading},
 		{kind: wording.ThreadBare, when: build.eyesLast, facts: build.gapFacts, shows: build.showThreading},

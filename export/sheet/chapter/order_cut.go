@@ -25,11 +25,13 @@ func (b build) lineFacts(s *sheet.Step) {
 			s.Add(say.CentreUp, b.Cloth(at(geom.Pt(0, 0)).Y))
 			s.Add(b.ofEnd(say.BarFromCut, hung.Head), b.Cloth(at(bars[hung.Head][0]).X))
 			s.Add(b.ofEnd(say.BarFromCut, hung.Foot), b.Cloth(at(bars[hung.Foot][0]).X))
-		case p.Kind == piece.Cap:
-			seam, top := at(geom.Pt(0, 0)), at(b.capTop(p))
-			s.Add(fmt.Sprintf(say.CapCentre, p.Title), b.Cloth(seam.X))
-			s.Add(fmt.Sprintf(say.CapSeam, p.Title), b.Cloth(seam.Y))
-			s.Add(fmt.Sprintf(say.CapTop, p.Title), b.Cloth(top.Y))
+		}
+	}
+	for _, q := range b.Boards {
+		if q.Lie.For == piece.SideBoard && q.Lie.Rests[0].Off > 0 {
+			s.Do = append(s.Do, say.OffCentre)
+			s.Add(say.OffLine, b.Cloth(q.Lie.Rests[0].Off))
+			break
 		}
 	}
 	for _, j := range b.Sewn.Joins {
@@ -67,15 +69,38 @@ func (b build) onRoll() []export.Item {
 // markFacts tells what is marked by hand beside the body.
 func (b build) markFacts(s *sheet.Step) {
 	say := b.Say.Order
-	const letters = 2 // the lines on notches and allowances come last
+	const letters = 3 // the lines on notches and allowances come last
 	if b.strips() {
 		insert(s, letters, say.MarkStrips)
+		insert(s, letters, say.NameStrips)
 	} else {
 		insert(s, letters, say.MarkFacings)
 	}
 	if b.capped() {
 		insert(s, letters, say.MarkCaps)
 	}
+	for _, it := range b.onRoll() {
+		at := it.Motion.Apply
+		switch p := it.Piece; p.Kind {
+		case piece.Strip:
+			box := p.Cut.Moved(it.Motion).Bounds()
+			s.Add(fmt.Sprintf(say.AlongRoll, p.Title), fmt.Sprintf(say.FromTo, b.Cloth(box.Min.X), b.Cloth(box.Max.X)))
+			s.Add(fmt.Sprintf(say.AcrossRoll, p.Title), fmt.Sprintf(say.FromTo, b.Cloth(box.Min.Y), b.Cloth(box.Max.Y)))
+		case piece.Cap:
+			seam, top := at(geom.Pt(0, 0)), at(b.capTop(p))
+			s.Add(fmt.Sprintf(say.CapCentre, p.Title), b.Cloth(seam.X))
+			s.Add(fmt.Sprintf(say.CapSeam, p.Title), b.Cloth(seam.Y))
+			s.Add(fmt.Sprintf(say.CapTop, p.Title), b.Cloth(top.Y))
+		}
+	}
+}
+
+// boardFacts tells by what the size of a sheet is checked, and what is divided.
+func (b build) boardFacts(s *sheet.Step) {
+	if len(b.Templates) > len(b.Boards) {
+		insert(s, 2, b.Say.Order.Divided)
+	}
+	s.Add(b.Say.Order.CheckBars, b.Say.Order.BarsRead)
 }
 
 // proveFacts tells the distances that prove the body: its diagonals and both ends; the
@@ -96,12 +121,37 @@ func (b build) proveFacts(s *sheet.Step) {
 }
 
 func (b build) cutFacts(s *sheet.Step) {
-	say, d := b.Say.Order, b.Design
+	say := b.Say.Order
 	count := 0
 	for _, p := range b.Sewn.Pieces {
 		count += p.Count
 	}
 	s.Check(say.ClothPieces, fmt.Sprint(count))
+	s.Add(say.SnipDeep, b.Cloth(b.snip()))
+	if b.capped() {
+		s.Do = append(s.Do, say.SnipMiddle)
+	}
+	if b.joined() {
+		s.Do = append(s.Do, say.SnipJoins)
+	}
+}
+
+// snip is how deep a notch may be cut, mm: half of the least allowance that has one.
+func (b build) snip() float64 {
+	d := b.Design.Seam
+	least := d.Side
+	if b.capped() {
+		least = min(least, d.End, d.Cap)
+	}
+	if b.joined() {
+		least = min(least, d.Join)
+	}
+	return least / 2
+}
+
+// allowanceFacts tells the allowances beside the net lines.
+func (b build) allowanceFacts(s *sheet.Step) {
+	say, d := b.Say.Order, b.Design
 	s.Add(say.SideAllowance, b.Cloth(d.Seam.Side))
 	b.addEnds(s)
 	if b.joined() {

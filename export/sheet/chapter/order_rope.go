@@ -2,6 +2,8 @@ package chapter
 
 import (
 	"fmt"
+	"math"
+	"strings"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/seam"
@@ -9,6 +11,7 @@ import (
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 )
 
 // What first load does to the cords is pulled out of them before they are marked, or of
@@ -38,7 +41,7 @@ func fastened(f cord.Fastening) func(build) bool {
 }
 
 func (b build) pullFacts(s *sheet.Step) {
-	s.Add(b.Say.Order.PullOf, b.Style.Force(accuracy.Pull(b.Shape)))
+	s.Add(b.Say.Order.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
 }
 
 // trialFacts proposes a trial splice, and tells what is expected of it.
@@ -48,14 +51,52 @@ func (b build) trialFacts(s *sheet.Step) {
 		return
 	}
 	say, t := b.Say.Order, splice.TrialOf(b.Data, all[0])
+	s.Add(say.TrialOf, b.Design.Leg.Name)
+	s.Add(say.Spare, fmt.Sprintf("2 × %s", b.Rope(t.Spare)))
 	s.Add(say.Apart, b.Rope(t.Apart))
 	s.Add(say.Buried, b.Rope(t.Bury))
-	s.Add(say.Expected, b.Rope(t.After))
+	s.Add(say.Tapered, b.Rope(t.Taper))
+	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	s.Add(say.Expected, fmt.Sprintf(say.Within, b.Rope(t.After), b.Rope(t.Off)))
+	s.Add(say.Trial, "[["+string(design.KeySpliceTrial)+"]]")
+	s.Add(say.TrialBefore, b.line(design.KeySpliceTrialBefore, b.Rope(t.Apart)))
+	s.Add(say.TrialBuried, b.line(design.KeySpliceTrialBuried, b.Rope(t.Bury)))
+	s.Add(say.TrialAfter, b.line(design.KeySpliceTrialAfter, "… "+b.Unit()))
 }
 
+// line is a line of the design: a key and its value.
+func (b build) line(k design.Key, value string) string {
+	name := string(k)
+	return fmt.Sprintf(b.Say.FirstNight.Key, name[strings.LastIndex(name, ".")+1:], value)
+}
+
+// cordFacts tells what is cut from which cord.
 func (b build) cordFacts(s *sheet.Step) {
+	say := b.Say.Order
+	if _, ok := b.board(piece.CordBoard); ok {
+		s.Do = append(s.Do, say.Gauged)
+	}
+	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 	for _, c := range b.Cords.Cords {
-		s.Add(b.CordName(c), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
+		s.Add(fmt.Sprintf(say.CordOf, b.CordName(c), c.Kind.Name), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
+	}
+}
+
+// lockStitch is the length of one stitch of a lock stitching in cord diameters: common
+// practice, no source.
+const lockStitch = 3
+
+func (b build) lockFacts(s *sheet.Step) {
+	s.Add(b.Say.Order.StitchEach, b.Rope(lockStitch*b.Design.Leg.Diameter))
+}
+
+// ridged reports whether there is a ridge line for a shelter.
+func (b build) ridged() bool { _, ok := b.Cords.Find(cord.RidgeLine); return ok }
+
+// ridgeFacts tells what a tape shows on the ridge line.
+func (b build) ridgeFacts(s *sheet.Step) {
+	if c, ok := b.Cords.Find(cord.RidgeLine); ok {
+		b.hookReads(s, c)
 	}
 }
 
@@ -78,11 +119,16 @@ func (b build) eyeFacts(s *sheet.Step) {
 // hangLineFacts tells what a tape shows on each hang line from hook to hook.
 func (b build) hangLineFacts(s *sheet.Step) {
 	for _, l := range b.Cords.Lines {
-		for _, st := range l.Steps {
-			for _, r := range st.Reads {
-				if r.To.Kind == cord.Hook {
-					s.Check(fmt.Sprintf(b.Say.Order.NodeOf, b.CordName(l.Cord), fmt.Sprintf(b.Say.Order.ToHook, b.Say.Names.Cords.Spot(r.From))), b.Rope(r.After))
-				}
+		b.hookReads(s, l.Cord)
+	}
+}
+
+// hookReads tells what a tape shows on a line from one of its marks to a hanging point.
+func (b build) hookReads(s *sheet.Step, c cord.Cord) {
+	for _, st := range c.Steps {
+		for _, r := range st.Reads {
+			if r.To.Kind == cord.Hook {
+				s.Check(fmt.Sprintf(b.Say.Order.NodeOf, b.CordName(c), fmt.Sprintf(b.Say.Order.ToHook, b.Say.Names.Cords.Spot(r.From))), b.Rope(r.After))
 			}
 		}
 	}
@@ -116,7 +162,10 @@ func (b build) gapFacts(s *sheet.Step) {
 // the shop pages too.
 func (b build) nodeFacts(s *sheet.Step) {
 	say := b.Say.Order
-	s.Add(say.LightPull, b.Style.Force(cord.LightPull))
+	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	if off := b.nodesOff(); off > 0 {
+		s.Add(say.FarOff, b.Rope(off))
+	}
 	for _, n := range splice.Readable(b.Data) {
 		if n.At == 0 {
 			continue
@@ -130,6 +179,22 @@ func (b build) nodeFacts(s *sheet.Step) {
 	}
 }
 
+// nodesOff is how far off a node may be, mm: by two readings of the tape where nodes are
+// set by it, else by what the cords' marks and buries may be off together. 0: not known.
+func (b build) nodesOff() float64 {
+	if b.nodesRead() {
+		return 2 * b.Design.Accuracy.Reading
+	}
+	if b.Accuracy == nil {
+		return 0
+	}
+	off := 0.0
+	for _, l := range b.Accuracy.Lengths {
+		off = math.Hypot(off, l.RSS)
+	}
+	return off
+}
+
 func (b build) showTrial() sheet.Figures {
 	all := splice.Splices(b.Cords)
 	if len(all) == 0 {
@@ -141,7 +206,7 @@ func (b build) showTrial() sheet.Figures {
 // lastEyeFacts tells where eyes that are made last have to lie, from the foot tip.
 func (b build) lastEyeFacts(s *sheet.Step) {
 	say, tip := b.Say.Order, 0.0
-	s.Add(say.LightPull, b.Style.Force(cord.LightPull))
+	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 	for _, n := range b.Cords.Nodes(cord.LightPull) {
 		switch {
 		case n.Part == cord.SideCord && n.Spot.Kind == cord.Tip:

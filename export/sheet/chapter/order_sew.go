@@ -7,8 +7,10 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/picture"
 	"slingloft/export/sheet/seam"
+	"slingloft/outline/margin"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
 )
 
 func (b build) pressFacts(s *sheet.Step) {
@@ -21,7 +23,12 @@ func (b build) pressFacts(s *sheet.Step) {
 	}
 }
 
-func (b build) hemFacts(s *sheet.Step) { s.Add(b.Say.Order.CapHem, b.Cloth(b.Design.Cap.Hem)) }
+func (b build) hemFacts(s *sheet.Step) {
+	if b.Design.Cap.Hollow > 0 {
+		insert(s, 2, b.Say.Order.HollowHem)
+	}
+	s.Add(b.Say.Order.CapHem, b.Cloth(b.Design.Cap.Hem))
+}
 
 // joinFacts tells how the panels of a joined body are sewn together.
 func (b build) joinFacts(s *sheet.Step) {
@@ -74,7 +81,11 @@ func (b build) capFacts(s *sheet.Step) {
 	say := b.Say.Order
 	for _, q := range b.Sewn.Seams {
 		if q.Kind == piece.EndToCap {
-			s.Add(b.Say.Names.Seam(q), fmt.Sprintf(say.Eased, b.Cloth(q.Hung[1]), b.SignedFigure(q.Ease), b.Unit()))
+			longer := 0
+			if q.Ease < 0 {
+				longer = 1
+			}
+			s.Add(b.Say.Names.Seam(q), fmt.Sprintf(say.Eased[longer], b.Cloth(q.Hung[1]), b.Cloth(math.Abs(q.Ease))))
 		}
 	}
 }
@@ -123,12 +134,44 @@ func (b build) testFacts(s *sheet.Step) {
 	s.Add(say.Needle, needle)
 	s.Add(say.Thread, thread)
 	b.rowFacts(s)
+	if b.Margins == nil {
+		return
+	}
+	wide := testWide
+	if b.Style.Inches {
+		wide = 2 * quantity.Inch
+	}
+	for _, l := range b.Margins.Leasts {
+		if l.Thing == margin.SeamThing {
+			insert(s, 2, say.TestStrip)
+			s.Add(say.TestWide, b.Cloth(wide))
+			s.Add(say.TestHolds, b.weighed(l.Value*wide, true))
+		}
+	}
+}
+
+// testWide is how wide a strip is cut across a test seam, mm: shop practice, no source.
+const testWide = 50.0
+
+// weighed tells a force, and the weight that pulls as hard, or at least as hard.
+func (b build) weighed(n float64, least bool) string {
+	kg, unit := n/quantity.Gravity, 1.0
+	if b.Style.Inches {
+		unit = quantity.Pound
+	}
+	if !least {
+		kg = math.Round(kg/unit) * unit
+	}
+	return fmt.Sprintf(b.Say.Order.Weighs, b.Style.Force(n), b.Style.People(kg, least))
 }
 
 // frays reports whether raw edges in a channel reach past its innermost row.
 func (b build) frays() bool { return b.Design.Passage().Loose > 0 }
 
 func (b build) edgeFacts(s *sheet.Step) {
+	if b.facings() {
+		s.Do = append(s.Do, b.Say.Order.FinishFacings)
+	}
 	s.Add(b.Say.Order.PastRow, b.Cloth(b.Design.Passage().Loose))
 }
 

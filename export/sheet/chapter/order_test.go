@@ -125,11 +125,11 @@ func TestCutCloth(t *testing.T) {
 		}},
 		{Kind: piece.Strip, Count: 2}, {Kind: piece.Cap, Count: 2, Margins: []piece.Margin{{At: piece.AtEnds, Wide: 7}}},
 	}
-	s := stepOf(t, b, wording.CutCloth)
-	if got := facts(s, b.Say.Order.ClothPieces); !slices.Equal(got, []string{"5"}) {
+	cut := stepOf(t, b, wording.CutCloth)
+	if got := facts(cut, b.Say.Order.ClothPieces); !slices.Equal(got, []string{"5"}) {
 		t.Errorf("%q pieces", got)
 	}
-	edges := b.Say.Pieces.Margins
+	edges, s := b.Say.Pieces.Margins, stepOf(t, b, wording.MarkPlotted)
 	if a, z := facts(s, edges[piece.TurnedEnds]), facts(s, edges[piece.AtEnds]); !slices.Equal(a, []string{"12.0 mm"}) || z != nil {
 		t.Errorf("ends %q, %q", a, z)
 	}
@@ -222,10 +222,16 @@ func TestLinesOnRoll(t *testing.T) {
 	}
 	plain := facts(geom.Motion{Shift: geom.Pt(1000, 700)})
 	turned := facts(geom.Motion{Turn: math.Pi, Shift: geom.Pt(1000, 700)})
-	if len(plain) != 4 || plain[0] != 700 || plain[2]-plain[1] != plain[3] {
-		t.Errorf("centre line, bar lines and their distance: %v", plain)
+	off := 0.0 // of the lines beside the centre line, by the template that lies on them
+	for _, q := range b.Boards {
+		if q.Lie.For == piece.SideBoard {
+			off = math.Round(2*q.Lie.Rests[0].Off) / 2
+		}
 	}
-	for i, want := range []float64{700, 2000 - plain[1], 2000 - plain[2], plain[3]} {
+	if len(plain) != 5 || plain[0] != 700 || plain[2]-plain[1] != plain[4] || off == 0 || plain[3] != off {
+		t.Errorf("centre line, bar lines, lines beside it and their distance: %v", plain)
+	}
+	for i, want := range []float64{700, 2000 - plain[1], 2000 - plain[2], off, plain[4]} {
 		if math.Abs(turned[i]-want) > 0.5 {
 			t.Errorf("turned by half a turn: %v, want %g in place %d", turned, want, i)
 		}

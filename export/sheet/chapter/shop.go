@@ -20,7 +20,7 @@ func (b build) cutList() (sheet.Section, error) {
 		s.Add(b.clothTable())
 	}
 	if len(b.Cords.Cords) > 0 {
-		s.Add(b.cordTable())
+		s.Add(b.cordTable(), sheet.Para(b.stocks()))
 	}
 	s.Add(b.barTable())
 	if len(b.Boards) > 0 {
@@ -55,10 +55,27 @@ func (b build) cordTable() sheet.Table {
 	return t
 }
 
+// stocks tells from what each cord is cut.
+func (b build) stocks() string {
+	var names, out []string
+	of := map[string][]string{}
+	for _, c := range b.Cords.Cords {
+		name := c.Kind.Name
+		if len(of[name]) == 0 {
+			names = append(names, name)
+		}
+		of[name] = append(of[name], b.CordName(c))
+	}
+	for _, name := range names {
+		out = append(out, fmt.Sprintf(b.Say.Shop.Stocks, name, strings.Join(of[name], ", ")))
+	}
+	return strings.Join(out, " ")
+}
+
 // barTable lists the bars.
 func (b build) barTable() sheet.Table {
 	say := b.Say.Shop
-	t := sheet.Table{ID: "cut-bars", Caption: say.Bars, Head: say.BarColumns[:], Words: []bool{true, false}}
+	t := sheet.Table{ID: "cut-bars", Caption: fmt.Sprintf(say.Bars, b.Design.Bar.Name), Head: say.BarColumns[:], Words: []bool{true, false}}
 	for _, e := range hung.Ends() {
 		t.Add(b.Say.Names.Materials.Bar[e], b.Cloth(b.barCut(e)))
 	}

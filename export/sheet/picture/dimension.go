@@ -47,6 +47,11 @@ func (p *Picture) across(a, b, c, d geom.Point, text string) {
 			p.Line(Quiet, Hair, q[0].Plus(u.Times(fromPoint)), q[1].Plus(u.Times(pastEnd)))
 		}
 	}
+	p.beside(c, d, p.Span(c, d), text)
+}
+
+// Span adds a dimension line without its lettering and returns its direction.
+func (p *Picture) Span(c, d geom.Point) geom.Point {
 	p.Line(Quiet, Hair, c, d)
 	along := d.Minus(c).Unit()
 	if along == (geom.Point{}) {
@@ -56,7 +61,7 @@ func (p *Picture) across(a, b, c, d geom.Point, text string) {
 	for _, q := range []geom.Point{c, d} {
 		p.Line(Quiet, Thin, q.Minus(s), q.Plus(s))
 	}
-	p.beside(c, d, along, text)
+	return along
 }
 
 // beside letters a dimension line: over its middle, under it, or past its ends.

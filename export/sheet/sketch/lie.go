@@ -104,6 +104,10 @@ func drawLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 	if r := q.Lie.Rests[0]; r.Off > 0 && !at.Over {
 		edge := r.Edge.Moved(at.Motion)
 		mid := v.At(edge[0].Towards(edge[len(edge)-1], 0.75))
-		p.Upright(geom.Pt(mid.X, v.Shift.Y), mid, mid.X, d.Cloth(math.Abs(r.Off)))
+		foot := geom.Pt(mid.X, v.Shift.Y)
+		p.Span(foot, mid)
+		t := picture.Text{Text: d.Cloth(math.Abs(r.Off)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
+		half := geom.Pt(picture.Width(t.Text, t.Size, false)/2+1, 0)
+		p.WriteFree(t, foot.Towards(mid, 0.5).Plus(half), foot.Towards(mid, 0.5).Minus(half))
 	}
 }

@@ -11,8 +11,9 @@ import (
 )
 
 // Trial is a trial splice as proposed: how far apart to mark the host, how much to bury
-// between the marks, and what is then expected, mm.
-type Trial struct{ Apart, Bury, After float64 }
+// between the marks, and what is then expected, mm; how long the two pieces of cord have to
+// be, how much of the bury is tapered, and by how much a single trial may well be off.
+type Trial struct{ Apart, Bury, After, Spare, Taper, Off float64 }
 
 // TrialOf proposes a trial of a splice: marks apart by its bury and a hand's breadth at
 // either end, rounded up to what is easily set.
@@ -25,6 +26,11 @@ func TrialOf(d *given.Data, s Splice) Trial {
 	bury := s.full()
 	t := Trial{Apart: math.Ceil((s.empty()+2*hands)/unit-1e-9) * unit, Bury: bury}
 	t.After = t.Apart - d.Cords.Splicing.Kappa*bury
+	const hold = 4 // units to hold both ends by
+	t.Spare = t.Apart + hold*unit
+	_, t.Taper = s.tail()
+	// Twice the standard deviation, and a reading of the tape at either mark.
+	t.Off = 2 * (d.Cords.Splicing.Shown.Of(bury) + d.Design.Accuracy.Reading)
 	return t
 }
 

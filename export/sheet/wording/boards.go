@@ -32,6 +32,7 @@ type Boards struct {
 	Parts    map[piece.Stretch]string
 
 	MeetsSide, MeetsHalf      string // how the halves meet
+	Numbered                  string // a notch's number
 	Halved                    string // a notch's name, its part with the lettered face up, its part turned over
 	FaceUp, TurnedOver        string
 	Press, Allow, Cord, Notch []string // how gauges are used
@@ -41,7 +42,8 @@ func englishBoards() Boards {
 	return Boards{
 		Title: "Templates and gauges",
 		How: "In each picture the heavy line lies on a line that you have drawn. Plain shapes have their lettered face up. " +
-			"Dashed shapes are turned over.",
+			"Dashed shapes are turned over. Figures along an edge count the way along it, to check it by; figures called widths count " +
+			"from the line that is named beside them.",
 		Offsets: "Templates count from the centre line of the bed. The offsets tables count from the straight line between the " +
 			"ends of a curve.",
 		Lie: Picture{
@@ -60,7 +62,7 @@ func englishBoards() Boards {
 			piece.AlongSelvedge: "any line along the selvedge",
 		},
 		On:       "Lay its straight edge on %s.",
-		Beside:   "Lay its straight edge %s outside %s, parallel to it.",
+		Beside:   "Lay its straight edge on the line %s beside %s.",
 		End:      "Push it along until its end lies on %s.",
 		EndTail:  "Push it along until its bar line begins at the mark on the centre line.",
 		EndsOn:   "Push it along until its ends lie on %s.",
@@ -74,6 +76,7 @@ func englishBoards() Boards {
 		Parts: map[piece.Stretch]string{
 			piece.AllOfIt: "from bar to bar", piece.HeadHalf: "from head bar to mid-bay", piece.FootHalf: "from foot bar to mid-bay",
 		},
+		Numbered:   "Its notch %[1]s is L%[1]s with the lettered face up, and R%[1]s turned over.",
 		MeetsSide:  "Head half and foot half meet at mid-bay, where their curves run into each other.",
 		MeetsHalf:  "Both halves meet on the centre line: turn it over along that edge.",
 		Halved:     "The notch %s is %s with the lettered face up, and %s turned over.",

@@ -81,17 +81,19 @@ func englishHanging() map[Task]Step {
 			"Use a wide strap round a tree.",
 		}, "The hang lines will rise at the stated angles, and every hook, strap and anchor has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
-			"Hang it low, over soft ground.",
+			"Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
+			"Hang the other end of each line on its anchor.",
+			"Move both anchors down alike until it hangs low, over soft ground.",
 			"Turn the bars until no cord is twisted.",
 			"Look at every tip, splice and seam.",
 		}, "Each bar sits with both tips in their gaps, and no cord is twisted."},
 		ProofLoad: {"Prove it before anybody lies in it", []string{
 			"Let nobody be beneath it, or in line with its lines.",
-			"Lower it until its lowest point is no higher than stated.",
-			"Spread a blanket in it.",
+			"Lower it in the same way until its lowest point is no higher than stated.",
+			"Spread a blanket in it, and read the heights of the four tips.",
 			"Lay the proof load along the bed, in smooth bags, and wait.",
 			"Move the whole load together at mid-bay, and wait again.",
-			"Unload it, and look at every splice, seam, tip and anchor.",
+			"Unload it, read the four tips again, and look at every splice, seam, tip and anchor.",
 		}, "Nothing has slipped, torn or bent. If anything has, mend it and prove it again."},
 		LieIn: {"Lie in it", []string{
 			"Hang it at its height again, with somebody beside you.",
@@ -100,7 +102,7 @@ func englishHanging() map[Task]Step {
 			"Let the other one measure the distances below.",
 		}, "You lie level, and the distances read about as stated."},
 		MeasureTips: {"Measure the four bar tips", []string{
-			"Lay a dead weight on the centre line, and mark where it lies.",
+			"Lay a dead weight on the centre line at mid-bay, and mark where it lies.",
 			"Read the heights of the four bar tips over the ground, or over one level line.",
 			"Turn the weight by half a turn on the spot, and read them again.",
 			"Take the mean of both readings of each tip.",

@@ -16,6 +16,14 @@ type Order struct {
 	JoinAside                         string // rim
 	JoinedLines                       string // what else holds of panels
 	MarkStrips, MarkFacings, MarkCaps string // what else is marked by hand
+	NameStrips                        string
+	OffCentre, OffLine                string // what is drawn for the side templates; how far off
+	AlongRoll, AcrossRoll             string // piece
+	Divided                           string // templates
+	CheckBars, BarsRead               string
+	SnipMiddle, SnipJoins, SnipDeep   string
+	HollowHem, FinishFacings          string
+	TestStrip, TestWide, TestHolds    string // how a test seam is loaded
 
 	ClothPieces, SideAllowance, JoinAllowance, CapAllowance string
 	EndsIn, LongEdges, MiddleLine, Folded, CapHem           string
@@ -28,7 +36,7 @@ type Order struct {
 
 	FromTo   string // an opening: from, to
 	EachFold string
-	Eased    string // length of a seam: length, ease, unit
+	Eased    [2]string // the seam of a cap: its length, by how much the body, or the cap, is longer
 
 	AtBar   string // notch
 	FootEnd string
@@ -43,7 +51,16 @@ type Order struct {
 
 	TipGap, SideBury, LegBury string
 	PullOf, LightPull         string
+	Weighs                    string // force, mass
+	CordOf                    string // cord, what it is cut from
 	Apart, Buried, Expected   string // of a trial
+	TrialOf, Spare, Tapered   string
+	Within, FarOff            string // length
+	Trial                     string // what it is written under
+	TrialBefore, TrialBuried  string
+	TrialAfter                string
+	StitchEach                string
+	Gauged                    string // how a cord's other end is marked
 	NodeOf                    string // cord, place
 	ToHook, FromTip           string // place
 	Opening                   string
@@ -70,9 +87,24 @@ func englishOrder() Order {
 		JoinAside:   "net line of the %s, from the centre line",
 		JoinedLines: "On a panel without the centre line, measure from the net line of its join instead.",
 
-		MarkStrips:  "Draw the channel strips with a rule; they have straight edges and no template.",
+		MarkStrips:  "Draw the channel strips with a rule, where the lay has them; they have no template.",
 		MarkFacings: "Lay the facing template along the selvedge and draw round it, then turn it over for the other.",
+		NameStrips:  "Letter each strip with its name, and which end is its head end.",
 		MarkCaps:    "Draw a centre line square to the grain for each cap, and lay its template against it.",
+
+		OffCentre: "Draw a line on either side of the centre line, parallel to it, for the side templates.",
+		OffLine:   "lines for the side templates, from the centre line",
+		AlongRoll: "%s, from the cut end", AcrossRoll: "%s, from the lower selvedge",
+		Divided:   "Push the parts of a divided template together.",
+		CheckBars: "check bars of every sheet", BarsRead: "100 mm and 4 in",
+		SnipMiddle: "In the middle of an end, snip once at the head and twice at the foot.",
+		SnipJoins:  "On the left join snip once, but the first twice; on the right join the other way about.",
+		SnipDeep:   "notches, no deeper than",
+		HollowHem:  "The edge is hollow: stretch the folds a little as you press them.",
+
+		FinishFacings: "Do the same with the outer edges of the facings.",
+		TestStrip:     "Cut a strip across the seam, as wide as stated, and hang the weight stated on it.",
+		TestWide:      "width of the tested strip", TestHolds: "has to hold",
 
 		ClothPieces: "pieces of cloth", SideAllowance: "allowance at the body's sides",
 		JoinAllowance: "allowance at the joins", CapAllowance: "allowance of the caps",
@@ -85,7 +117,7 @@ func englishOrder() Order {
 		JoinNotch:    "%s, notch %s from the head end",
 
 		FromTo: "%s to %s", EachFold: "each fold",
-		Eased: "%s, ease %s %s",
+		Eased: [2]string{"%s; the body is %s longer", "%s; the cap is %s longer"},
 		AtBar: "%s, at the bar", FootEnd: "foot end",
 
 		StitchLine: "stitch line from the folded edge", ChannelDepth: "finished depth of the channel", Rows: "rows",
@@ -96,8 +128,14 @@ func englishOrder() Order {
 		EyeLoop: "cord in the loop", Bury: "bury", Throat: "%s, throat from the start", FromStart: "%s, from the start",
 		TipGap: "tip gap", SideBury: "bury of the side cord", LegBury: "bury of the leg",
 		PullOf: "pull", LightPull: "light pull",
+		Weighs: "%s, as the weight of %s", CordOf: "%s, of %s",
 		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
-		NodeOf: "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
+		TrialOf: "cord", Spare: "spare pieces", Tapered: "of it, taper",
+		Within: "%s, ± %s", FarOff: "may be off by",
+		Trial: "if it is not, write", TrialBefore: "marks apart, before", TrialBuried: "length buried", TrialAfter: "marks apart, afterwards",
+		StitchEach: "each stitch, about",
+		Gauged:     "The gauges for a cord's other end begin at that end.",
+		NodeOf:     "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
 		Leg: "%s leg",
 	}
@@ -109,47 +147,58 @@ func englishOrder() Order {
 	return o
 }
 
+// What several steps say.
+const (
+	layFlat  = "Press the cloth and lay it flat, its right side down, without pull."
+	coolIron = "Try the iron on a scrap, beginning with its coolest setting."
+	endsIn   = "Fold both ends in, towards the letters, by the width stated, and press them."
+)
+
 // englishCutting says how the cloth is marked and cut.
 func englishCutting() map[Task]Step {
 	return map[Task]Step{
 		MakeBoards: {"Make the templates and gauges", []string{
 			"Cut them from the sheet files, or glue full-size plots onto card and cut those.",
-			"Measure the check bar on every sheet before you use anything from it.",
-			"Push the parts of a divided template together.",
-			"Hold its straight edge against a rule.",
+			"Measure the check bars of every sheet before you use anything from it.",
+			"If one reads otherwise, write the files anew with slingloft cut --measured.",
+			"Cut along the middle of every outline.",
+			"Hold each straight edge against a rule.",
 			"Sand every edge smooth.",
 		}, "Every check bar reads true, and no light shows between rule and edge."},
 		MarkPlotted: {"Mark the cloth from plots, or with a cutter", []string{
 			"Skip this step if you mark with the templates.",
-			"Press the cloth and lay it flat, without pull.",
+			layFlat,
 			"Cut its end square to the selvedge.",
-			"Lay the pieces as the lay shows.",
+			"Lay the plots on it as the lay shows, lettering up.",
+			"Copy cut lines, net lines, bar lines, notches and lettering with a tracing wheel and chalk paper.",
 			"Add no allowance: the plotted cut line has it already.",
-			"Copy net lines, bar lines and notches onto the cloth.",
-			"Where a cutter drew no net line, set it in from the edge with the allowance gauge.",
+			"Where a cutter drew no net line, set it in from the edge by the allowance stated.",
 		}, "Each piece has its name, its cut line, its net line and its notches."},
 		DrawLines: {"Draw the lines to lay the templates by", []string{
 			"Skip this step and the next if the cloth is plotted or cut by a machine.",
-			"Press the cloth and lay it flat, without pull.",
+			layFlat,
+			"Try your chalk on a scrap: it has to show, and to wash out.",
 			"Cut its end square to the selvedge.",
 			"Draw the centre line of the body along the grain, where the lay has the body.",
 			"Mark on it where the two bar lines cross it.",
 			"Draw the mid-bay line square to it, midway between these marks.",
 		}, "The centre line runs parallel to the selvedge, and the marks are as far apart as stated."},
 		MarkByHand: {"Mark the cloth with the templates", []string{
-			"Lay each template as its picture shows, tails first, and draw round it.",
+			"Lay each template as its picture shows, tails first, and draw along its curve.",
 			"Draw the bar lines along the tail templates.",
 			"Turn each half template over, and draw the other half.",
 			"Prick the notches through and letter their names.",
 			"Set every allowance off outside the net line with the allowance gauge: that is the cut line.",
+			"At a corner let both cut lines run on until they meet.",
 		}, "Each piece has its net line, a cut line outside it, bar lines, notches and its name."},
 		ProveSquare: {"Check the body before you cut", []string{
-			"Measure on the net line, with the cloth flat and slack.",
+			"Measure from corner to corner of the net line, with the cloth flat and slack.",
+			"Head left is the corner at the head end, on the side of the notches L.",
 		}, "Each distance reads as stated. If one does not, mark again."},
 		CutCloth: {"Cut the cloth", []string{
 			"If you melt the edges, try a scrap first, with fume extraction.",
 			"Cut on the outer lines only.",
-			"Snip each notch no deeper than half the allowance: one snip on the left, two on the right.",
+			"Snip each notch no deeper than stated: one snip on the left, two on the right.",
 		}, "Every piece is there, and no melted edge is hard or sharp."},
 	}
 }
@@ -169,26 +218,25 @@ func englishSewing() map[Task]Step {
 			"If the seam puckers, loosen both threads and try again.",
 			"If stitches are skipped or threads are cut, take another needle.",
 			"Pull the seam apart and see what gives: cloth, thread, or the cloth's threads at the seam.",
-			"If it gives sooner than the margins ask for, change thread or stitch and print the sheet again.",
+			"If it gives too soon, change thread or stitch and print the sheet again.",
 		}, "Both threads lock inside the cloth, and the seam lies flat."},
 		FinishEdges: {"Finish the raw edges of the sides", []string{
 			"Past the innermost row a raw edge snags what is drawn through the channel.",
-			"Sew a zigzag stitch over the side edges of the body and the outer edges of facings, or bind them.",
+			"Sew a zigzag stitch over both side edges of the body, or bind them.",
 		}, "No thread can be drawn out of the edge."},
 		PressStrips: {"Press the channel strips", []string{
-			"Try the iron on a scrap.",
-			"Fold both ends in and press them.",
-			"Fold both long edges under and press them.",
-			"Fold the strip in half along its middle line and press it.",
+			coolIron, endsIn,
+			"Fold both long edges under, towards the letters, and press them over the gauge.",
+			"Fold the strip in half along its middle line, letters inside, and press it.",
 		}, "The two folded edges lie on each other, and no raw edge shows."},
 		PressFacings: {"Press the facings", []string{
-			"Try the iron on a scrap.",
-			"Fold both ends in and press them.",
-			"Fold the inner edge under and press it.",
+			coolIron, endsIn,
+			"Fold the inner edge under, towards the letters, and press it over the gauge.",
 		}, "Only the outer edge of each facing is still raw."},
 		PressHems: {"Hem the caps", []string{
-			"Try the iron on a scrap.",
-			"Fold the top edge of each cap under twice: a double-fold hem.",
+			coolIron,
+			"Fold the top edge of each cap under twice, towards the letters: a double-fold hem.",
+			"Trim what stands out past the cap's sides when it is folded.",
 			"Press it, and stitch it down beside its inner fold.",
 		}, "The hem lies flat, and no raw edge shows."},
 		JoinPanels: {"Join the panels", []string{
@@ -200,6 +248,7 @@ func englishSewing() map[Task]Step {
 			"Stitch it down along its fold: a flat-felled seam.",
 		}, "Bar lines meet across the join, no raw edge shows, and neither panel is gathered."},
 		WorkOpenings: {"Work the openings", []string{
+			"Open the strip out flat.",
 			"Mark each opening on the fold of the strip, measured from its folded head end.",
 			"Bind the edges of the opening, or work a buttonhole round it.",
 			"Only then cut the slit.",
@@ -214,10 +263,12 @@ func englishSewing() map[Task]Step {
 			"Stitch on the net line with a straight stitch.",
 			"Backstitch at both ends of the seam.",
 			"Sew a zigzag stitch over both raw edges together, or bind them.",
+			"Press both allowances towards the cap: they stay clear of the channel's end.",
 		}, "Corners and notches meet, the seam has no pleat, and no raw edge is left open."},
 		PinStrips: {"Pin the channels", []string{
 			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
 			"Mark the distances below on the stitch line of the strip, from its folded head end.",
+			"Mark the other strip alike, with R1 for L1.",
 			"Slip the side of the body between the two edges of the strip.",
 			"Push it in until its net line lies on the stitch line; the raw edge stays short of the fold.",
 			"Pin the two ends, then the middle, the bars and the quarters, then between.",
@@ -233,6 +284,7 @@ func englishSewing() map[Task]Step {
 			"Stitch row 1 along the folded edges, through all layers, with a straight stitch.",
 			"Ease the longer edge in evenly between the notches.",
 			"Stitch each further row inside the channel, beside the one before.",
+			"Leave both ends of the channel open.",
 		}, "Both edges of the strip are caught all along, on both faces."},
 		StitchFacings: {"Stitch the facings", []string{
 			"Stitch the outer seam on the net line, and leave the openings at the bars open.",

@@ -17,10 +17,12 @@ func englishRope() map[Task]Step {
 const (
 	clearOfPull = "Let nobody stand in line with the cord."
 	pullTwice   = "Hold the pull for a minute, let go, and pull again."
-	dropStrands = "Cut strands out in pairs, evenly, from the taper mark to the tip."
+	dropStrands = "Cut strands out in pairs, evenly, from the taper mark to the tip, until one pair is left."
 	fidThroat   = "Push the fid in at the throat mark and out where the bury stops."
 	drawThrough = "Draw the working end in with it until its tip comes out."
 	milkEye     = "Milk the leg smooth, away from the throat, until the tip slips in."
+	noRing      = "Put no ring or shackle in: it comes in when the bed is hung."
+	turnedEye   = "For the second eye of a line, pull the first one long and pass it through as the free end."
 	eyeDone     = "The tape reads as the cord set says; no strand stands out and no bunch is left."
 )
 
@@ -28,25 +30,26 @@ func englishTrial() map[Task]Step {
 	return map[Task]Step{
 		TrialSplice: {"Make a trial splice", []string{
 			"Do this before you cut a cord: every length rests on it.",
-			"Take a spare length of the same cord.",
-			"Make two marks on it, as far apart as stated.",
-			"Bury a tapered working end between them, as long as stated.",
+			"Take two spare pieces of the cord stated, and make two marks on one of them.",
+			"Taper an end of the other: cut strands out in pairs until one pair is left.",
+			"Bury that end between the two marks with a fid, as long as stated.",
 			"Milk it smooth, pull it hard, let go, and pull again.",
-			"Measure from mark to mark under a light pull.",
-			"If it is not as expected, write it into the design under [[splice.trial]] and print the sheet again.",
+			"Measure from mark to mark under the light pull stated.",
+			"If it is further off than stated, write the lines below into the design and print the sheet again.",
 			"Make five, if you can: one says nothing of how they scatter.",
 		}, "You know how much cord a bury takes up, and the sheet knows it too."},
 		PullCords: {"Pull the cords", []string{
 			clearOfPull,
-			"Tie each length of cord between two strong points before you mark it.",
-			"Pull it with a weight or a tackle.",
+			"Pull all cord before you mark or cut it, in one length or several.",
+			"Make it fast at two strong points with many turns: it slips in knots.",
+			"Pull it as hard as stated, with a weight or a tackle.",
 			pullTwice,
-			"Mark it under a light pull, about a hundredth of its strength.",
 		}, "The second pull makes it no longer."},
 		CutCords: {"Cut and mark the cords", []string{
-			"Draw the cord straight with the pull of a hand.",
-			"Cut it to length.",
-			"Set every mark from the same end, right round the cord.",
+			"Draw the cord straight under the light pull stated.",
+			"Cut it to length, and call one end its start.",
+			"Set the marks right round the cord, measured from its start.",
+			"Letter each mark on a bit of tape beside it.",
 		}, "Each cord has all the marks that the cord set shows."},
 	}
 }
@@ -62,9 +65,11 @@ func englishEyes() map[Task]Step {
 	return map[Task]Step{
 		SpliceEyes: {"Splice the eyes of the legs", append([]string{
 			"Make every eye now, while the other end of its leg is free.",
+			noRing,
 		}, crossed...), eyeDone},
 		HeadEyes: {"Splice the eyes of the head legs", append([]string{
 			"No eye passes the channel, so leave the foot legs without one for now.",
+			noRing,
 		}, crossed...), eyeDone},
 		LastEyes: {"Splice the eyes of the foot legs", []string{
 			"The leg's other end is not free any more, so turn the eye inside out.",
@@ -88,16 +93,18 @@ func englishLines() map[Task]Step {
 		FixedLines: {"Splice the hang lines", []string{
 			"These lines have one length and no other: the anchors have to be where they are planned.",
 			"Make an eye at both ends of each line, as on the legs.",
+			turnedEye,
 		}, after},
 		StrapLines: {"Splice the hang lines", []string{
 			"Make an eye at both ends of each line, as on the legs.",
+			turnedEye,
 			"Hang the far eye in its strap, with the strap at its middle setting.",
 		}, after},
 		SlidingLines: {"Splice the hang lines", []string{
 			apexEye,
 			"Make neither crossing nor stitch in the other eye: it has to slide.",
-			"Put its working end in at the throat mark, through the bury, and out at the end.",
-			"Draw it on until the set mark shows there.",
+			"Put its working end in at the throat mark, along inside, and out where the bury stops.",
+			"Draw it on until the set mark comes out there: the line has its planned length.",
 			"Tie a stopper knot in the end that stands out.",
 		}, "The eye slides while the line is slack, and holds when you pull it."},
 		HitchedLines: {"Splice the hang lines", []string{
@@ -106,6 +113,13 @@ func englishLines() map[Task]Step {
 			"Tie the other end when you hang the bed, its anchor mark on the anchor.",
 			"Go round the anchor once and a half, then tie two half hitches.",
 		}, "Each line has an eye at one end and an anchor mark near the other."},
+		RidgeLines: {"Splice the shelter's ridge line", []string{
+			"It runs under the ridge of the shelter, and is as long as that ridge.",
+			"Make an eye at both ends, as on the legs.",
+			turnedEye,
+			"Tie a line of your own from each eye to the anchor, above the hang line.",
+			"Hang nothing but the shelter on it.",
+		}, "The tape reads as the cord set says, from hanging point to hanging point."},
 	}
 }
 
@@ -116,8 +130,8 @@ func englishChains() map[Task]Step {
 	)
 	return map[Task]Step{
 		FirstCorner: {"Splice the head corners", []string{
-			"If you cross the cords as drawn, cross them in the trial too: it takes up cord.",
-			"If you do not, bury them straight: lock stitching will hold them.",
+			"Cross the cords as drawn only if your trial splices had that crossing: it takes up cord.",
+			"Else bury them straight: lock stitching will hold them.",
 			"Taper both working ends like those of the eyes.",
 			"Draw the side cord's working end into the leg, in at the leg's entry mark.",
 			"Stop when its shoulder mark lies at the entry mark.",
@@ -139,13 +153,13 @@ func englishChains() map[Task]Step {
 			"Stitch no bury before every node is right.",
 			lay, pin,
 			"Read every node off the tape.",
-			"If one is off, shift the splice beside it, milk it, and read again.",
+			"If one is further off than stated, shift the splice beside it, milk it, and read again.",
 		}, "Every node reads as stated, on both sides."},
 		CheckNodes: {"Check every node", []string{
 			"Stitch no bury before every node is right.",
 			lay, pin,
 			"Compare every node with its figure.",
-			"If one is further off than your marks can be, find the mistake now.",
+			"If one is further off than stated, find the mistake now.",
 		}, "Every node reads as stated, on both sides."},
 		LockBuries: {"Lock-stitch every bury", []string{
 			"Take strong thread, or a strand of the cord itself; the design does not name it.",

@@ -11,7 +11,8 @@ type Shop struct {
 	CordCaption  string // unit
 	CordColumns  [4]string
 	Mark         string // distance, mark
-	Bars         string
+	Bars         string // from what
+	Stocks       string // what, the cords that are cut from it
 	BarColumns   [2]string
 	Boards       string
 	BoardColumns [4]string
@@ -31,7 +32,8 @@ func englishShop() Shop {
 		CordCaption:  "Cord, in %s; marks are measured from the start of the cut cord",
 		CordColumns:  [4]string{"cord", "number", "cut length", "marks"},
 		Mark:         "%s %s",
-		Bars:         "Bars to saw",
+		Bars:         "Bars to saw, from %s",
+		Stocks:       "From %s: %s.",
 		BarColumns:   [2]string{"bar", "cut length"},
 		Boards:       "Templates and gauges",
 		BoardColumns: [4]string{"name", "number", "what for", "in step"},

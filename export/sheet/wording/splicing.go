@@ -88,7 +88,7 @@ func englishSplicing() Splicing {
 	s.Clear, s.EyeAsks, s.BuryAsks = "clear width %s", "an eye pulled long asks for %s", "a bury asks for %s"
 	s.InnerRow = "innermost row of stitching"
 
-	s.Stopper, s.SetMarkShows = "stopper knot", "set mark shows here at the shortest"
+	s.Stopper, s.SetMarkShows = "stopper knot", "set mark comes out here"
 	s.NoStitch, s.ToApex = "no crossing and no stitch in this bury", "to the apex"
 	return s
 }

@@ -34,6 +34,7 @@ const (
 	StrapLines
 	SlidingLines
 	HitchedLines
+	RidgeLines
 	FirstCorner
 	OtherCorner
 	ThreadLoops
@@ -64,7 +65,7 @@ func (t Task) String() string {
 	return [TaskCount]string{
 		"boards", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam", "press-strips", "press-facings", "press-hems", "join",
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
-		"trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines",
+		"trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
 		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "seize",
 		"thread", "thread-bare", "last-eyes", "bars", "tack", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
