@@ -198,8 +198,8 @@ var worded = map[string][]string{
 		"GET /favicon.ico", "GET /{$}", "POST /ask/prove", "POST /ask/{what}", "what",
 		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",
 		"application/json", "application/octet-stream", "text/html; charset=utf-8", "text/plain; charset=utf-8",
-		"state", "sheet", "try", "set", "grow", "drop", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", // questions
-		"POST /ask/bring", "--pages", "shop", "materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
+		"state", "sheet", "try", "set", "grow", "drop", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", "beside", "example", // questions
+		"POST /ask/bring/{kind}", "kind", "outline", "machine", "shelf", ".toml", "--machine", "--shelf", "--pages", "shop", "materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
 		"cut", "calibrate", "figure", "figures", "pdf", "prove", "--as", "--json", "--out", "--paper", // commands
 		"-files", ".json", ".toml", ".zip", "build-sheet.html", "build-sheet.pdf", "slingloft-page-",
 	},

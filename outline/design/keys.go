@@ -132,6 +132,8 @@ const (
 	KeyCordLegUse          Key = "cord.leg.use"
 	KeyCordSide            Key = "cord.side"
 	KeyCordSideDiameter    Key = "cord.side.diameter"
+	KeyCordSideName        Key = "cord.side.name"
+	KeyCordSideStrength    Key = "cord.side.strength"
 	KeyCordSideUse         Key = "cord.side.use"
 	KeyExtraAs             Key = "extra.as"
 	KeyExtraCount          Key = "extra.count"

@@ -87,6 +87,31 @@ func shelfRow() row {
 			" beside the design, where there is one.", "../shelf.toml", "../shelf.toml")
 }
 
+// Offers returns the names of what a shelf has for each key that takes a thing from it;
+// no shelf has nothing.
+func (s *Shelf) Offers() map[Key][]string {
+	out := map[Key][]string{}
+	for _, slot := range slots() {
+		if s == nil {
+			continue
+		}
+		if names := s.names(slot.kind); len(names) > 0 {
+			out[slot.use] = names
+		}
+	}
+	return out
+}
+
+// TakenBy returns the keys that a key takes from the shelf.
+func TakenBy(use Key) []Key {
+	for _, s := range slots() {
+		if s.use == use {
+			return slices.Sorted(maps.Values(s.to))
+		}
+	}
+	return nil
+}
+
 // ShelfOf returns the file that a design names as its shelf, "" where it names none,
 // and whether the design takes anything from a shelf.
 func ShelfOf(data []byte) (name string, takes bool) {

@@ -22,6 +22,7 @@ type Person struct {
 	Shoulders float64 // breadth over the shoulders; 0: estimated
 	OnSide    bool    // sleeps on the side, with knees drawn up, rather than on the back
 	Step      float64 // figures are rounded to whole steps; 0: 10 mm
+	Longest   float64 // bar that is at hand; 0: any can be had
 }
 
 // Reason is why one key of the design has its value.
@@ -164,7 +165,12 @@ func (b *proposer) section(p Person, shoulders float64) {
 		why = [...]Why{BarOnSide, FootAsHead, DropOnSide}
 	}
 	e := &b.Bed
-	e.HeadBar = b.put(Reason{design.KeyBedHeadBar, bar * shoulders, why[0], bar, Survey})
+	head := Reason{design.KeyBedHeadBar, bar * shoulders, why[0], bar, Survey}
+	// Rounded down it is no longer than what is at hand.
+	if most := math.Floor(p.Longest/b.step) * b.step; p.Longest > 0 && most < head.Value {
+		head = Reason{Key: design.KeyBedHeadBar, Value: most, Why: LongestAtHand, Source: Given}
+	}
+	e.HeadBar = b.put(head)
 	e.FootBar = b.put(Reason{Key: design.KeyBedFootBar, Value: foot * e.HeadBar, Why: why[1], Source: OwnChoice})
 	e.Head = design.Drop
 	e.HeadValue = b.put(Reason{design.KeyBedHeadDrop, drop * shoulders, why[2], drop, Survey})

@@ -19,6 +19,7 @@ const (
 	RoundOfShoulders              // part of the shoulder breadth
 	DepthOfSpan                   // part of the span
 	LegOfBar                      // part of its own bar
+	LongestAtHand                 // bar, shorter than the shoulders ask for
 	WhyCount                      // how many there are
 )
 

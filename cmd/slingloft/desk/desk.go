@@ -8,6 +8,7 @@ import (
 	"context"
 	"crypto/sha256"
 	"encoding/hex"
+	"path/filepath"
 	"sync"
 
 	"slingloft/cmd/slingloft/work"
@@ -224,21 +225,48 @@ func (d *Desk) Cannot(err error) {
 	}
 }
 
-// Snapshot returns what stands, and the files that it takes things from: its shelf and
-// outlines of the maker's own, each by the path under which the design's folder has it.
-func (d *Desk) Snapshot() (name string, data []byte, beside []string) {
+// Copied is what stands, and the files that it takes things from.
+type Copied struct {
+	Name   string // of the design's file
+	Data   []byte
+	Beside []string // its own shelf and outlines, each by the path under which the design's folder has it
+	Shelf  string   // the shelf of the whole run, in place of its own; "": none
+}
+
+// Snapshot returns what stands.
+func (d *Desk) Snapshot() Copied {
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	name, data = d.name(), d.text()
-	if shelf := d.with.ShelfFile(name, data); shelf != "" {
-		beside = append(beside, shelf)
+	c := Copied{Name: d.name(), Data: d.text(), Shelf: d.with.Shelf}
+	if shelf := d.with.ShelfFile(c.Name, c.Data); shelf != "" && c.Shelf == "" {
+		c.Beside = append(c.Beside, shelf)
 	}
-	if t, err := design.OpenText(name, data); err == nil {
+	if t, err := design.OpenText(c.Name, c.Data); err == nil {
 		for i := range t.Count(design.KeyExtra) {
 			if file, ok := t.Value(design.KeyExtra.Item(i + 1).In(design.KeyExtraFile.Name())); ok {
-				beside = append(beside, file)
+				c.Beside = append(c.Beside, file)
 			}
 		}
 	}
-	return name, data, beside
+	return c
+}
+
+// Offers returns what is on the shelf of what stands, by the fields that take it.
+func (d *Desk) Offers() map[string][]string {
+	d.mu.Lock()
+	name, data := d.name(), d.text()
+	d.mu.Unlock()
+	with := d.with
+	if with.Shelf == "" {
+		if named, takes := design.ShelfOf(data); named == "" && !takes {
+			with.Shelf = filepath.Join(filepath.Dir(name), design.ShelfFile) // it may be there all the same
+		}
+	}
+	out := map[string][]string{}
+	if shelf, err := work.OpenShelf(with, name, data); err == nil {
+		for key, names := range shelf.Offers() {
+			out[FieldName(key)] = names
+		}
+	}
+	return out
 }

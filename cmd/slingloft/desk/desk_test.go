@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"time"
@@ -157,5 +158,38 @@ func TestPropose(t *testing.T) {
 	}
 	if d.Propose(a) == nil {
 		t.Error("it was proposed over a design")
+	}
+}
+
+// What a maker has at hand stands in the proposal: no bar is longer, what is on the shelf
+// is taken from there, and the strength of a cord is not guessed.
+func TestProposeAtHand(t *testing.T) {
+	folder := t.TempDir()
+	shelf := "[cloth.blue]\nname = \"blue\"\nwidth = \"1500 mm\"\nareal_density = \"70 g/m²\"\n"
+	if err := os.WriteFile(filepath.Join(folder, design.ShelfFile), []byte(shelf), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	d := desk.New(&memory{name: filepath.Join(folder, "new.toml")}, nil, work.Setting{})
+	d.Open()
+	defer d.Close()
+	if got := d.Offers(); len(got) != 1 || len(got["cloth.use"]) != 1 {
+		t.Fatalf("offered: %v", got)
+	}
+	a := desk.Answers{Stature: "1720 mm", Mass: "75 kg", Distance: "4 m", Height: "2.2 m", Bar: "855 mm", Cord: "3 mm", Take: map[string]string{"cloth.use": "blue"}}
+	wrong := a
+	wrong.Distance = "4"
+	var unread desk.Unread
+	if err := d.Propose(wrong); !errors.As(err, &unread) || unread.Key != design.KeyHangDistance {
+		t.Errorf("a distance without unit: %v", err)
+	}
+	if err := d.Propose(a); err != nil {
+		t.Fatal(err)
+	}
+	s := until(t, d, func(s desk.State) bool { return s.Drawn > 0 })
+	for field, want := range map[string]string{"hang.distance": "4 m", "hang.height": "2.2 m", "bed.head_bar": "850 mm", "cord.side.diameter": "3 mm",
+		"cord.leg.diameter": "3 mm", "cord.side.strength": "", "cord.leg.strength": "", "cloth.use": "blue", "cloth.name": "", "cloth.width": ""} {
+		if s.Values[field] != want {
+			t.Errorf("%s is %q, want %q", field, s.Values[field], want)
+		}
 	}
 }

@@ -31,7 +31,7 @@ var fragments embed.FS
 func script() string {
 	var b strings.Builder
 	b.WriteString("\"use strict\";\n(() => {\n")
-	for _, name := range []string{"begin", "fields", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "files", "news"} {
+	for _, name := range []string{"begin", "fields", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
 		text, err := fragments.ReadFile("script/" + name + ".js")
 		if err != nil {
 			panic("form: no fragment " + name)
@@ -54,6 +54,7 @@ type group struct {
 	First     []field // those that a maker decides
 	More      []field
 	Lists     []list
+	Shelf     bool // a shelf can be brought in
 }
 
 // list is an array of tables; its first element stands in the form, empty or not.
@@ -71,6 +72,7 @@ type field struct {
 	Name, ID, Label string
 	Inch            design.Field // the same in inches
 	Left, LeftInch  string       // what holds where it is left empty
+	Takes           bool         // it takes a thing from the shelf
 }
 
 // New returns the page in one language.
@@ -82,7 +84,7 @@ func New(say Words) (Page, error) {
 	css, code := page.Style()+style, script()
 	var b bytes.Buffer
 	err = t.Execute(&b, map[string]any{"Say": say, "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),
-		"Views": viewsOf(say), "Style": template.CSS(css), "Script": template.JS(code)})
+		"Views": viewsOf(say), "Takes": takes(say), "Style": template.CSS(css), "Script": template.JS(code)})
 	policy := "default-src 'none'; script-src " + hash(code) + "; style-src " + hash(css) +
 		"; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 	return Page{b.Bytes(), policy}, err
@@ -109,12 +111,12 @@ func hash(text string) string {
 func groupsOf(say Words) []group {
 	out := make([]group, len(say.Groups))
 	for g := range out {
-		out[g] = group{ID: "g-" + groupIDs()[g], Title: say.Groups[g]}
+		out[g] = group{ID: "g-" + groupIDs()[g], Title: say.Groups[g], Shelf: Group(g) == Shelf}
 	}
 	lists := map[design.Key]*list{}
 	inches := design.Fields(true)
 	for i, f := range design.Fields(false) {
-		one := field{Field: f, Name: string(f.Key), Label: say.Labels[f.Key], Inch: inches[i], Left: say.left(f), LeftInch: say.left(inches[i])}
+		one := field{Field: f, Name: string(f.Key), Label: say.Labels[f.Key], Inch: inches[i], Left: say.left(f), LeftInch: say.left(inches[i]), Takes: len(design.TakenBy(f.Key)) > 0}
 		g := &out[groupOf(f.Key)]
 		if f.List == "" {
 			one.ID = id(one.Name)
@@ -149,6 +151,15 @@ func (w Words) left(f design.Field) string {
 		return fmt.Sprintf(w.Usual, f.Usual)
 	}
 	return ""
+}
+
+// takes returns the fields of the shelf that the page asks for at the beginning.
+func takes(say Words) []field {
+	var out []field
+	for _, key := range []design.Key{design.KeyCordSideUse, design.KeyCordLegUse, design.KeyClothUse, design.KeyBarUse} {
+		out = append(out, field{Name: string(key), ID: id(string(key)), Label: say.Labels[key]})
+	}
+	return out
 }
 
 // viewed is a way to look at the hammock.

@@ -14,6 +14,10 @@ type Words struct {
 
 	Heading                                                    string
 	Views, Space, FromSide, FromAbove, FromEnds, Pieces, Lay   string
+	Who, Where, AtHand, AtHandHint, Shoulders, ShouldersHint   string
+	Distance, DistanceHint, Reach, ReachHint, Longest, Cord    string
+	Strength, StrengthHint, Example, BringShelf, BringMachine  string
+	MachineFile, OwnMachine, MachineHint                       string
 	Shading, Light, Tension, Section, Less, Greater, SlideHint string
 
 	Shop, Materials, Bring                                       string
@@ -24,7 +28,7 @@ type Words struct {
 	Add, Drop, Faults, FileName, FileNameHint, Cancel      string
 	Theirs, Mine, TheirsHint, TakeTheirs, KeepMine, Begin  string
 	BeginHint, Stature, Mass, Lies, Back, Side             string
-	Width, WidthHint, Units, Metric, Inch, Propose         string
+	Width, Units, Metric, Inch, Propose                    string
 	Changes, Get, Want, Format, ProveDrop, Shape           string
 	Turn, TurnLeft, TurnRight, TiltUp, TiltDown, Calibrate string
 	BuildSheet, Cut, AllFigures, SheetPDF, Paper, Slide    string
@@ -51,9 +55,17 @@ func English() Words {
 		More: "More", Add: "Add another", Drop: "Take this one out", Faults: "What is wrong", FileName: "Name of the file", FileNameHint: "A name such as my-bed.toml. It is written beside where the program was started.", Cancel: "Cancel",
 		Theirs: "In the file", Mine: "Here", TheirsHint: "The file was changed elsewhere while you changed it here. Nothing is lost: choose which to go on with. Undo brings the other back.",
 		TakeTheirs: "Go on with the file", KeepMine: "Save mine over it",
-		Begin: "Who will lie in it?", BeginHint: "Answer these, and a whole design is proposed. Every value of it can be changed afterwards.",
-		Stature: "Height of the sleeper", Mass: "Mass of the sleeper", Lies: "Lies on the", Back: "back", Side: "side",
-		Width: "Usable width of the cloth", WidthHint: "Leave it empty if you have none yet.", Units: "Units", Metric: "millimetres and kilograms", Inch: "inches and pounds", Propose: "Propose a bed",
+		Begin: "A hammock for whom?", BeginHint: "Answer what you know, and a whole design is proposed. Every value of it can be changed afterwards.",
+		Who: "Who sleeps in it", Where: "Where it hangs", AtHand: "What you have", AtHandHint: "Leave empty what you still have to get: the proposal then says what to buy.",
+		Shoulders: "Shoulder breadth", ShouldersHint: "Over both shoulders. Left empty, it is estimated from height and weight.",
+		Distance: "Between the two trees or posts", DistanceHint: "Left empty, a distance is proposed.",
+		Reach: "Height you can reach on them", ReachHint: "For tying the lines. Left empty, it is not checked.",
+		Longest: "Longest bar, between its tips", Cord: "Thickness of your cord", Strength: "Breaking strength of that cord",
+		StrengthHint: "From its data sheet, such as 8 kN. It is not guessed.", Example: "Begin with an example instead",
+		BringShelf: "Bring in a shelf", BringMachine: "Bring in a machine's settings", MachineFile: "For which machine", OwnMachine: "as the design says",
+		MachineHint: "Files with a machine's settings that lie beside the design.",
+		Stature:     "Height of the sleeper", Mass: "Weight of the sleeper", Lies: "Lies on the", Back: "back", Side: "side",
+		Width: "Usable width of the cloth", Units: "Units", Metric: "millimetres and kilograms", Inch: "inches and pounds", Propose: "Propose a bed",
 		Changes: "Changed since the last save", Get: "Make the files", Want: "What", Format: "Formats", ProveDrop: "Prove files: drop them here, or choose them",
 		Shape: "How it hangs", Turn: "Drag it to turn it, or use the buttons or arrow keys. Point at it for the section there, or press Page Up and Page Down.", TurnLeft: "Turn left", TurnRight: "Turn right", TiltUp: "Tilt up", TiltDown: "Tilt down",
 		Cut: "Cloth and templates to cut from", BuildSheet: "Build sheet, web page", SheetPDF: "Build sheet, PDF", AllFigures: "All figures, JSON", Calibrate: "Calibration sheet",

@@ -30,18 +30,22 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 		return
 	}
 	defer os.RemoveAll(folder)
-	name, err := h.copyOf(folder)
+	name, args, err := h.copyOf(folder)
 	if err != nil {
 		http.Error(w, err.Error(), statusOf(err))
 		return
 	}
 	stem := strings.TrimSuffix(name, ".toml")
 	out := filepath.Join(folder, stem+"-files")
-	args, single, err := q.command(filepath.Join(folder, name), out)
+	more, single, err := q.command(filepath.Join(folder, name), out)
+	if err == nil && q.Machine != "" {
+		args, err = h.withMachine(args, folder, q)
+	}
 	if err != nil {
 		http.Error(w, err.Error(), statusOf(err))
 		return
 	}
+	args = append(more, args...)
 	var product, told bytes.Buffer
 	code := h.run(r.Context(), args, &product, &told)
 	var made []byte
@@ -106,40 +110,76 @@ func (q question) command(design, out string) (args []string, single string, err
 	return nil, "", NoSuchFiles
 }
 
-// copyOf puts the design as it stands into a folder, with what it names, and returns its
-// name there.
-func (h *handler) copyOf(folder string) (string, error) {
-	name, data, beside := h.desk.Snapshot()
-	from := filepath.Dir(name)
-	for _, f := range beside {
-		path := f
-		if rel, err := filepath.Rel(from, f); err == nil && filepath.IsAbs(f) == filepath.IsAbs(from) && from != "." {
-			if !strings.HasPrefix(rel, "..") {
-				f = rel
-			}
-		} else if !filepath.IsAbs(f) {
-			path = filepath.Join(from, f)
+// withMachine copies a machine's settings into a folder and returns the arguments with
+// them.
+func (h *handler) withMachine(args []string, folder string, q question) ([]string, error) {
+	if !slices.Contains(h.machines(), q.Machine) || q.Want != "cut" && q.Want != "calibrate" {
+		return nil, NoSuchFiles
+	}
+	data, err := os.ReadFile(filepath.Join(h.folder(), q.Machine))
+	if err != nil {
+		return nil, err
+	}
+	to := filepath.Join(folder, "machine", q.Machine)
+	return append(args, "--machine", to), put(to, data)
+}
+
+// copyOf puts the design as it stands into a folder, with what it takes things from, and
+// returns its name there and the arguments that go with it.
+func (h *handler) copyOf(folder string) (name string, args []string, err error) {
+	c := h.desk.Snapshot()
+	if c.Shelf != "" {
+		// Who started the program named it, so that it may lie anywhere.
+		data, err := os.ReadFile(c.Shelf)
+		if err != nil {
+			return "", nil, err
 		}
-		if !filepath.IsLocal(f) {
-			return "", fmt.Errorf(English().File, f, LiesOutside)
+		to := filepath.Join(folder, "shelf", filepath.Base(c.Shelf))
+		if err := put(to, data); err != nil {
+			return "", nil, err
 		}
-		text, err := os.ReadFile(path)
-		switch {
-		case errors.Is(err, fs.ErrNotExist):
-			continue // the command says so
-		case err != nil:
-			return "", err
-		}
-		to := filepath.Join(folder, f)
-		if err := os.MkdirAll(filepath.Dir(to), 0o700); err != nil {
-			return "", err
-		}
-		if err := os.WriteFile(to, text, 0o600); err != nil {
-			return "", err
+		args = append(args, "--shelf", to)
+	}
+	from := filepath.Dir(c.Name)
+	for _, f := range c.Beside {
+		if err := copyBeside(from, f, folder); err != nil {
+			return "", nil, err
 		}
 	}
-	base := filepath.Base(name)
-	return base, os.WriteFile(filepath.Join(folder, base), data, 0o600)
+	name = filepath.Base(c.Name)
+	return name, args, put(filepath.Join(folder, name), c.Data)
+}
+
+// copyBeside copies a file that a design names into a folder, under the path that it has
+// from the design's own.
+func copyBeside(from, f, folder string) error {
+	path := f
+	if rel, err := filepath.Rel(from, f); err == nil && filepath.IsAbs(f) == filepath.IsAbs(from) && from != "." {
+		if !strings.HasPrefix(rel, "..") {
+			f = rel
+		}
+	} else if !filepath.IsAbs(f) {
+		path = filepath.Join(from, f)
+	}
+	if !filepath.IsLocal(f) {
+		return fmt.Errorf(English().File, f, LiesOutside)
+	}
+	data, err := os.ReadFile(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil // the command says so
+	case err != nil:
+		return err
+	}
+	return put(filepath.Join(folder, f), data)
+}
+
+// put writes a file for nobody else, and the folders that it lies in.
+func put(path string, data []byte) error {
+	if err := os.MkdirAll(filepath.Dir(path), 0o700); err != nil {
+		return err
+	}
+	return os.WriteFile(path, data, 0o600)
 }
 
 // zipped returns a folder's files as one zip, the same bytes for the same files.
@@ -186,13 +226,13 @@ func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, err.Error(), http.StatusBadRequest)
 		return
 	}
-	name, err := h.copyOf(folder)
+	name, args, err := h.copyOf(folder)
 	if err != nil {
 		http.Error(w, err.Error(), statusOf(err))
 		return
 	}
 	var told bytes.Buffer
-	h.run(r.Context(), []string{"prove", filepath.Join(folder, name), dropped}, &told, &told)
+	h.run(r.Context(), append([]string{"prove", filepath.Join(folder, name), dropped}, args...), &told, &told)
 	w.Header().Set("Content-Type", "text/plain; charset=utf-8")
 	io.WriteString(w, clean(told.String(), folder))
 }

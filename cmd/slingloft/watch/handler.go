@@ -40,23 +40,24 @@ const (
 
 // question is what the page asks; each request has its part of it.
 type question struct {
-	Since  *int          `json:"since"`
-	Set    []desk.Change `json:"set"`
-	Turn   int           `json:"turn"`
-	List   design.Key    `json:"list"`
-	Index  int           `json:"index"`
-	Text   string        `json:"text"`
-	Digest string        `json:"digest"`
-	Name   string        `json:"name"`
-	Want   string        `json:"want"`
-	As     []string      `json:"as"`
-	Paper  string        `json:"paper"`
-	Field  string        `json:"field"`
-	Values []string      `json:"values"`
-	Texts  []string      `json:"texts"`
-	Moving bool          `json:"moving"` // the value goes on changing
-	At     float64       `json:"at"`     // station of the section, mm from the head bar
-	Have   string        `json:"have"`   // digest of the saved sheet that the page has
+	Since   *int          `json:"since"`
+	Set     []desk.Change `json:"set"`
+	Turn    int           `json:"turn"`
+	List    design.Key    `json:"list"`
+	Index   int           `json:"index"`
+	Text    string        `json:"text"`
+	Digest  string        `json:"digest"`
+	Name    string        `json:"name"`
+	Want    string        `json:"want"`
+	As      []string      `json:"as"`
+	Paper   string        `json:"paper"`
+	Machine string        `json:"machine"` // a file beside the design
+	Field   string        `json:"field"`
+	Values  []string      `json:"values"`
+	Texts   []string      `json:"texts"`
+	Moving  bool          `json:"moving"` // the value goes on changing
+	At      float64       `json:"at"`     // station of the section, mm from the head bar
+	Have    string        `json:"have"`   // digest of the saved sheet that the page has
 	desk.Answers
 }
 
@@ -69,7 +70,7 @@ func (h *handler) routes() http.Handler {
 	})
 	m.HandleFunc("GET /favicon.ico", func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusNoContent) })
 	m.HandleFunc("POST /ask/prove", h.known(h.prove))
-	m.HandleFunc("POST /ask/bring", h.known(h.bring))
+	m.HandleFunc("POST /ask/bring/{kind}", h.known(h.bring))
 	m.HandleFunc("POST /ask/{what}", h.known(h.ask))
 	return m
 }
@@ -134,6 +135,12 @@ type state struct {
 	Locked bool `json:"locked"`
 }
 
+// beside is what lies beside the design.
+type beside struct {
+	Machines []string            `json:"machines"`
+	Shelf    map[string][]string `json:"shelf"` // by the fields that take it
+}
+
 // sheets are the build sheet of the design and of what is saved, and the shape.
 type sheets struct {
 	Now   string      `json:"now"`
@@ -160,6 +167,8 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 			out.Saved = ""
 		}
 		return out, nil
+	case "beside":
+		return beside{h.machines(), d.Offers()}, nil
 	case "section":
 		return d.Section(q.At), nil
 	case "try":
@@ -182,6 +191,8 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 		d.TakeTheirs()
 	case "propose":
 		return done, d.Propose(q.Answers)
+	case "example":
+		return done, d.Example(q.Inches)
 	case "save":
 		if h.locked {
 			return nil, Locked

@@ -35,6 +35,11 @@ func serving(t testing.TB, path string) string { return servingAt(t, path, "127.
 
 func servingAt(t testing.TB, path, address string) (url string) {
 	t.Helper()
+	return servingWith(t, watch.Options{Path: path, Address: address})
+}
+
+func servingWith(t testing.TB, o watch.Options) (url string) {
+	t.Helper()
 	ctx, stop := context.WithCancel(context.Background())
 	ready, done := make(chan string, 1), make(chan error, 1)
 	run := func(_ context.Context, args []string, out, _ io.Writer) int {
@@ -52,7 +57,11 @@ func servingAt(t testing.TB, path, address string) (url string) {
 		return 0
 	}
 	go func() {
-		done <- watch.Serve(ctx, watch.Options{Path: path, Address: address, Run: run, Ready: func(u string) { ready <- u }})
+		if o.Run == nil {
+			o.Run = run
+		}
+		o.Ready = func(u string) { ready <- u }
+		done <- watch.Serve(ctx, o)
 	}()
 	t.Cleanup(func() {
 		stop()
@@ -350,6 +359,88 @@ func TestFiles(t *testing.T) {
 	}
 }
 
+// Settings of machines that lie beside the design can be had files for, and no others. A
+// shelf that the program was started with may lie anywhere.
+func TestFilesBeside(t *testing.T) {
+	folder, elsewhere := t.TempDir(), filepath.Join(t.TempDir(), "mine.toml")
+	path := filepath.Join(folder, "bed.toml")
+	save(t, path, small(t, "1500 mm"))
+	save(t, elsewhere, "[cord.grey]\nname = \"grey\"\ndiameter = \"3 mm\"\n")
+	save(t, filepath.Join(folder, "broken.toml"), "[machine")
+	p := open(t, servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Shelf: elsewhere}))
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	for body, want := range map[string]int{"[machine]\ntool = 'laser'\n": http.StatusOK, "[machine]\ntool = 'axe'\n": http.StatusUnprocessableEntity} {
+		if code, told := p.send("bring/machine", []byte(`[{"name":"../my laser.toml","size":`+itoa(len(body))+`}]`+"\n"+body)); code != want {
+			t.Errorf("%s: %d %s", body, code, told)
+		}
+	}
+	if got := p.must("beside", m{}); got != `{"machines":["my-laser.toml"],"shelf":{"cord.leg.use":["grey"],"cord.side.use":["grey"],"hang.line.use":["grey"]}}`+"\n" {
+		t.Errorf("beside lies %s", got)
+	}
+	made := p.must("files", m{"want": "cut", "as": []string{"svg"}, "machine": "my-laser.toml"})
+	z, err := zip.NewReader(strings.NewReader(made), int64(len(made)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := z.File[0].Open()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if args, _ := io.ReadAll(r); !regexp.MustCompile(`^--as svg --shelf \S+mine.toml --machine \S+my-laser.toml$`).Match(args) {
+		t.Errorf("it was run with %s", args)
+	}
+	for _, name := range []string{"broken.toml", "bed.toml", "../x.toml", elsewhere} {
+		if code, _ := p.ask("files", m{"want": "cut", "machine": name}); code != http.StatusUnprocessableEntity {
+			t.Errorf("%s: status %d", name, code)
+		}
+	}
+	if code, told := p.send("bring/shelf", []byte(`[{"name":"s.toml","size":0}]`+"\n")); code != http.StatusOK {
+		t.Errorf("a shelf: %d %s", code, told)
+	}
+	p.until(func(s seen) bool { return s.Values["shelf"] == "s.toml" })
+}
+
+// A request that takes long holds up no other.
+func TestSlowRequest(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "bed.toml")
+	save(t, path, small(t, "1500 mm"))
+	begun, end := make(chan bool), make(chan bool)
+	slow := func(_ context.Context, _ []string, out, _ io.Writer) int {
+		close(begun)
+		<-end
+		io.WriteString(out, "x")
+		return 0
+	}
+	p := open(t, servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Run: slow}))
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	made := make(chan int, 1)
+	go func() {
+		code, _ := p.ask("files", m{"want": "figures"})
+		made <- code
+	}()
+	<-begun
+	// A body that never comes whole is another.
+	c, err := net.Dial("tcp", strings.TrimSuffix(strings.TrimPrefix(p.base, "http://"), "/"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer c.Close()
+	io.WriteString(c, "POST /ask/set HTTP/1.1\r\nHost: "+c.RemoteAddr().String()+"\r\nOrigin: http://"+c.RemoteAddr().String()+"\r\nAuthorization: Bearer "+p.token+"\r\nContent-Length: 999\r\n\r\n{")
+	p.must("set", set("bed.span", "1490 mm"))
+	p.must("try", set("bed.span", "1600 mm"))
+	p.until(func(s seen) bool { return s.Laid && s.Values["bed.span"] == "1490 mm" })
+	p.must("save", m{"digest": p.until(func(seen) bool { return true }).Digest})
+	select {
+	case code := <-made:
+		t.Errorf("the slow request was not slow: status %d", code)
+	default:
+	}
+	close(end)
+	if code := <-made; code != http.StatusOK {
+		t.Errorf("status %d", code)
+	}
+}
+
 // Outlines that are dropped onto the page lie beside the design under flat names, never
 // over a file, and stand in the design.
 func TestBring(t *testing.T) {
@@ -357,7 +448,7 @@ func TestBring(t *testing.T) {
 	p := open(t, address)
 	p.until(func(s seen) bool { return s.Drawn > 0 })
 	drop := func(name string) (int, string) {
-		return p.send("bring", []byte(`[{"name":"`+name+`","size":3}]`+"\nabc"))
+		return p.send("bring/outline", []byte(`[{"name":"`+name+`","size":3}]`+"\nabc"))
 	}
 	if code, told := drop("../../Größe.SVG"); code != http.StatusOK {
 		t.Fatalf("%d %s", code, told)

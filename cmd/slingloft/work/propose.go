@@ -28,6 +28,9 @@ type Wish struct {
 	ClothWidth string // empty: that of the starter file
 	Inches     bool
 	Words      *Words // nil: English
+
+	AtHand Hand
+	Shelf  string // file of the run's shelf; empty: the design's own
 }
 
 // words returns the words that reasons are given in.
@@ -81,6 +84,7 @@ func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
 		about = strings.Join(append(slices.Clone(o.Cautions), about), " ")
 	}
 	all := append(slices.Clone(o.Values), w.barValues(tube)...)
+	all = over(all, w.given())
 	for joins := 0; ; joins++ {
 		values := all
 		if joins > 0 {
@@ -91,7 +95,10 @@ func (o *Proposal) read(name string, w Wish, tube fit.Tube) error {
 		if o.Text, err = design.StarterFor(w.Inches, w.All, about, inFiles(values, say.Proposal)); err != nil {
 			return err
 		}
-		o.Plan, err = ReadFor(name, []byte(o.Text), Setting{Words: w.Words})
+		if o.Text, err = w.taken(o.Text); err != nil {
+			return err
+		}
+		o.Plan, err = ReadFor(name, []byte(o.Text), Setting{Words: w.Words, Shelf: w.Shelf})
 		if err == nil || joins == 2 || !aboutWidth(err) {
 			o.Values, o.Joins = values, joins
 			return err

@@ -24,6 +24,7 @@ type ProposalWords struct {
 	Tube                               string // name of a tube: outer diameter, wall
 	LeastTube, OuterOfTube, WallOfTube string
 	RoomForLines                       string // length of the bed from apex to apex
+	OwnCord                            string // name of a cord at hand: its diameter
 	NodesRead                          string
 	JoinedWith                         string // joins
 
@@ -68,6 +69,7 @@ func englishProposal() ProposalWords {
 			fit.DropOnSide:         "%.2f of the shoulder breadth: deep enough to lie safely, flat enough for one who sleeps on the side",
 			fit.RoundOfShoulders:   "%.2f of the shoulder breadth: the back's round",
 			fit.DepthOfSpan:        "%.3f of the span: deeper is slacker and narrower in the middle, shallower pulls harder on cords and bars",
+			fit.LongestAtHand:      "the longest bar at hand; the shoulders ask for a longer one, and the walls will press a little",
 			fit.LegOfBar:           "%.2f of its bar: the legs then meet at about 61°, and push on the bar with about half their own pull",
 		},
 		Sources: map[fit.Source]string{
@@ -76,6 +78,7 @@ func englishProposal() ProposalWords {
 			fit.Survey: "own choice of the proportion; body measure: C. C. Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, " +
 				"NATICK/TR-15/007 (an army sample, fitter than others)",
 		},
+		OwnCord:      "cord of %s at hand",
 		Tube:         "aluminium tube %s x %s",
 		LeastTube:    "the least of a few common tubes of 6061-T6 of which both bars hold what is asked of them",
 		OuterOfTube:  "goes with the tube; a longer bar needs a thicker one and longer legs",

@@ -23,20 +23,6 @@ get("use-text").addEventListener("click", async () => {
   delete get("text").dataset.own;
   await ask("text", { text: get("text").value }).catch(refused);
 });
-get("questions").addEventListener("submit", async (e) => {
-  e.preventDefault();
-  const value = (id) => get("q-" + id).value;
-  get("q-wrong").textContent = "";
-  try {
-    await ask("propose", { stature: value("stature"), mass: value("mass"), lies: value("lies"), width: value("width"), inches: value("units") === "in" });
-  } catch (err) { get("q-wrong").textContent = err.message; }
-});
-get("q-units").addEventListener("change", (e) => {
-  const inches = e.target.value === "in";
-  get("q-stature").value = inches ? "5 ft 8 in" : "1720 mm";
-  get("q-mass").value = inches ? "165 lb" : "75 kg";
-});
-
 document.addEventListener("keydown", (e) => {
   if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
   const own = e.target.matches("input, textarea, select");

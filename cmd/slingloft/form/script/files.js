@@ -1,6 +1,13 @@
 // Files that are made, proved and brought in.
 
-get("files").addEventListener("click", () => get("files-box").showModal());
+get("files").addEventListener("click", () => { lookBeside().catch(refused); get("files-box").showModal(); });
+const showWants = () => {
+  const want = get("want").value, drawn = want === "cut" || want === "calibrate";
+  get("formats").hidden = get("machine-box").hidden = !drawn;
+  get("paper-box").hidden = !drawn && want !== "pdf" && want !== "shop";
+};
+get("want").addEventListener("change", showWants);
+showWants();
 get("files-cancel").addEventListener("click", () => get("files-box").close());
 get("files-form").addEventListener("submit", async (e) => {
   e.preventDefault();
@@ -8,7 +15,7 @@ get("files-form").addEventListener("submit", async (e) => {
   get("files-wrong").textContent = say("making");
   try {
     const as = [...document.querySelectorAll("#files-form .tick input:checked")].map((b) => b.value);
-    const answer = await ask("files", { want: get("want").value, as, paper: get("paper").value });
+    const answer = await ask("files", { want: get("want").value, as, paper: get("paper-box").hidden ? "" : get("paper").value, machine: get("machine-box").hidden ? "" : get("machine").value });
     const link = make("a", "", { href: URL.createObjectURL(await answer.blob()), download: answer.headers.get("X-File-Name") });
     document.body.append(link);
     link.click();
@@ -22,11 +29,16 @@ const packed = (list) => {
   for (const f of list) { heads.push({ name: f.name, size: f.size }); bodies.push(f); }
   return new Blob([JSON.stringify(heads) + "\n", ...bodies]);
 };
-get("bring").addEventListener("change", async (e) => {
-  const answer = await send("bring", packed(e.target.files), "application/octet-stream").catch(() => null);
-  get("bring-wrong").textContent = !answer ? say("away") : answer.ok ? "" : await answer.text();
-  e.target.value = "";
-});
+for (const input of document.querySelectorAll("[data-bring]")) {
+  input.addEventListener("change", async () => {
+    const answer = await send("bring/" + input.dataset.bring, packed(input.files), "application/octet-stream").catch(() => null);
+    get(input.id + "-wrong").textContent = !answer ? say("away") : answer.ok ? "" : await answer.text();
+    const name = input.files.length ? input.files[0].name : "";
+    input.value = "";
+    await lookBeside().catch(refused);
+    if (answer && answer.ok && input.dataset.bring === "machine" && [...get("machine").options].some((o) => o.value === name)) get("machine").value = name;
+  });
+}
 const prove = async (list) => {
   const out = get("proved");
   out.hidden = false;

@@ -11,6 +11,7 @@ const receive = async (now) => {
   showFaults();
   showStatus();
   showConflict();
+  if (state.ask || !shelved) lookBeside().catch(() => {});
   await showSheet();
   if (!sliding && field("bed.span").value) offerSlide(field("bed.span"));
 };
