@@ -4,12 +4,11 @@
 package form
 
 import (
-	"bytes"
 	"crypto/sha256"
 	"embed"
 	"encoding/base64"
+	"encoding/json"
 	"fmt"
-	"html/template"
 	"slices"
 	"strings"
 
@@ -77,17 +76,22 @@ type field struct {
 
 // New returns the page in one language.
 func New(say Words) (Page, error) {
-	t, err := template.New("page").Parse(document)
+	css, code := page.Style()+style, script()
+	data, err := dataOf(say)
 	if err != nil {
 		return Page{}, err
 	}
-	css, code := page.Style()+style, script()
-	var b bytes.Buffer
-	err = t.Execute(&b, map[string]any{"Say": say, "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),
-		"Views": viewsOf(say), "Takes": takes(say), "Style": template.CSS(css), "Script": template.JS(code)})
+	data["Style"], data["Script"] = raw(css), raw(code)
 	policy := "default-src 'none'; script-src " + hash(code) + "; style-src " + hash(css) +
 		"; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
-	return Page{b.Bytes(), policy}, err
+	return Page{filled(document, data), policy}, nil
+}
+
+// dataOf returns what is filled in beside style and script.
+func dataOf(say Words) (map[string]any, error) {
+	said, err := json.Marshal(say.Said) // with < and > escaped
+	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),
+		"Views": viewsOf(say), "Takes": takes(say)}, err
 }
 
 // keys returns every key that stands once in a design.
