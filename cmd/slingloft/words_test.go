@@ -248,11 +248,11 @@ var worded = map[string][]string{
 		"cut-list", "ticks", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
 		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
-		"summary", "ends", "place", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
+		"summary", "ends", "place", "room", "room-fits", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
 		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
 		"seam-walk", "seam-%d-parts", "departures",
 	},
-	"export/sheet/scene": {"view-solid", "view-side", "view-above", "view-end", "view-parts"},
+	"export/sheet/scene": {"room-", "view-solid", "view-side", "view-above", "view-end", "view-parts"},
 	"export/sheet/splice": {
 		"eye", "side", "leg", "join", "splice-taper-", "splice-fid-", "splice-milk-", "splice-lock-", "splice-eye-free", "splice-eye-turned",
 		"splice-crossing", "splice-corner", "splice-parting", "splice-chain", "splice-threading", "splice-trial", "splice-join", "splice-seized",

@@ -60,6 +60,9 @@ const (
 	OnSide
 )
 
+// String returns the posture as a design has it.
+func (p Posture) String() string { return [...]string{OnBack: "back", OnSide: "side"}[p] }
+
 // Model says how the weight is spread along the bed.
 type Model int
 

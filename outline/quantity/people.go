@@ -81,6 +81,22 @@ func (s Style) PerLengthUnit() string {
 	return "N/m"
 }
 
+// Pressure returns a pressure in N/mm² as a figure, in [Style.PressureUnit].
+func (s Style) Pressure(nmm2 float64) string {
+	if s.Inches {
+		return Decimal(nmm2/poundForce*Inch*Inch, 2)
+	}
+	return Decimal(1000*nmm2, 1)
+}
+
+// PressureUnit returns the unit of pressures.
+func (s Style) PressureUnit() string {
+	if s.Inches {
+		return "psi"
+	}
+	return "kPa"
+}
+
 // Weight returns a mass in g as a figure, in [Style.WeightUnit].
 func (s Style) Weight(g float64) string {
 	if s.Inches {

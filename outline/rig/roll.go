@@ -21,9 +21,9 @@ const (
 	hipsMean = (379.3 + 399.0) / 2
 )
 
-// girthFactor returns how many times as broad and deep as the mean body a sleeper is, as
+// GirthFactor returns how many times as broad and deep as the mean body a sleeper is, as
 // if people were cylinders of like density: an estimate.
-func girthFactor(s design.Sleeper) float64 {
+func GirthFactor(s design.Sleeper) float64 {
 	return math.Sqrt(float64(s.Mass/massMean) * statureMean / s.Stature)
 }
 
@@ -34,17 +34,17 @@ const leastSeat = 330
 // SeatLength returns the length of bed, mm, on which one sits who sits along it or
 // across: the hip breadth, sitting, estimated as [CentreHeight] does, and at least
 // 330 mm.
-func SeatLength(s design.Sleeper) float64 { return max(leastSeat, hipsMean*girthFactor(s)) }
+func SeatLength(s design.Sleeper) float64 { return max(leastSeat, hipsMean*GirthFactor(s)) }
 
 // CentreHeight returns how high the sleeper's centre of mass lies above the bed's
 // bottom line, mm, on the back and on the side: half the depth and half the
 // breadth of the body. Where the breadth is not given it is, as the depth always
 // is, the mean body's times √(mass / stature): an estimate.
 func CentreHeight(s design.Sleeper) (back, side float64) {
-	back = depthMean / 2 * girthFactor(s)
+	back = depthMean / 2 * GirthFactor(s)
 	side = s.Shoulders / 2
 	if side == 0 {
-		side = shouldersMean / 2 * girthFactor(s)
+		side = shouldersMean / 2 * GirthFactor(s)
 	}
 	return back, side
 }

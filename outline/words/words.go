@@ -24,6 +24,7 @@ type Names struct {
 	Margins   Margins
 	Materials Materials
 	Accuracy  Accuracy
+	Room      Room
 	// Cautions stand beside every load figure; see [Names.CautionFor].
 	Cautions map[Hazard]Caution
 	Signals  map[Signal]string
@@ -36,7 +37,7 @@ type Names struct {
 func English() Names {
 	return Names{
 		Ends:   [2]string{hung.Head: "head", hung.Foot: "foot"},
-		Pieces: englishPieces(), Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(),
+		Pieces: englishPieces(), Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(), Room: englishRoom(),
 		Cautions: englishCautions(), Signals: identified(SignalCount), Caution: "%s: %s %s %s", LargestMass: "max %s, one person",
 	}
 }

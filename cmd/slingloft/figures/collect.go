@@ -25,6 +25,8 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	d.Given = givenOf(p)
 	d.Shape = shapeOf(p)
 	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}
+	felt, err := p.Room()
+	d.felt, d.Room = felt, roomOf(felt, err)
 	d.Body = bodyOf(p)
 	d.Cords = p.Cords.Cords
 	d.Rigging = Rigging{p.Cords.Variant, w.Cords.NotesOf(p.Cords, p.Style())}
@@ -32,7 +34,6 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	for _, s := range p.Sewn.Seams {
 		d.Seams = append(d.Seams, seamOf(s))
 	}
-	var err error
 	if d.Offsets, err = offsetsOf(p); err != nil {
 		return d, err
 	}

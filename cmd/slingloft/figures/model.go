@@ -8,6 +8,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/margin"
 	"slingloft/outline/rig"
+	"slingloft/outline/room"
 	"slingloft/outline/stock"
 )
 
@@ -32,6 +33,7 @@ type Document struct {
 	Given   Given       `json:"given"`
 	Shape   Shape       `json:"shape"`
 	Ends    Ends        `json:"ends"`
+	Room    Room        `json:"room"`
 	Body    Body        `json:"body"`
 	Cords   []cord.Cord `json:"cords"`
 	Rigging Rigging     `json:"rigging"`
@@ -60,6 +62,7 @@ type Document struct {
 
 	corrected *accuracy.Corrected
 	least     []margin.Check // of each guest, nearest to what is required; a capacity of 0: none is known
+	felt      room.Room      // what Room tells
 	bill      stock.Bill     // what Materials tells
 	strengths []margin.Least // what Leasts tells
 }

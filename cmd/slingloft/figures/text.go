@@ -25,6 +25,7 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.shape(d)
 	b.ends(d)
 	b.stations(d)
+	b.room(d)
 	b.body(p, d)
 	b.margins(p.Margins())
 	b.hanging(p, d)

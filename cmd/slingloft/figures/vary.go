@@ -10,6 +10,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
+	"slingloft/outline/room"
 	"slingloft/outline/words"
 )
 
@@ -34,19 +35,22 @@ type Variant struct {
 
 // Buys is what a variant is like: of the bed as it is made, under its sleeper.
 type Buys struct {
-	Sag      float64 `json:"sag" doc:"bottom line at mid-bay below the straight line between the bars, lying, mm"`
-	Along    float64 `json:"along" doc:"bottom line at the head bar above that at the foot bar, lying, mm"`
-	Turn     float64 `json:"turn" doc:"of the bed with the sleeper 100 mm aside, rad; pi where it turns over"`
-	Hang     Pair    `json:"hang" doc:"of the hang lines above the level, head and foot, lying, rad"`
-	Line     float64 `json:"line" doc:"largest pull in a hang line of all states, N"`
-	Side     float64 `json:"side" doc:"largest pull in a side cord of all states, N"`
-	Bar      float64 `json:"bar" doc:"largest thrust along a bar of all states, N"`
-	Check    string  `json:"check" doc:"that is nearest to what it requires; empty where no capacity is known"`
-	Margin   float64 `json:"margin" doc:"its capacity over its load"`
-	Required float64 `json:"required" doc:"least margin of it"`
-	Length   float64 `json:"length" doc:"from apex to apex, mm"`
-	Mass     float64 `json:"mass" doc:"of what is known, g"`
-	Cloth    float64 `json:"cloth" doc:"area of the pieces of cloth, mm²"`
+	Shoulders float64 `json:"shoulders" doc:"opening between the cords at the shoulders beyond their breadth, as the sleeper lies, mm"`
+	Arms      float64 `json:"arms" doc:"likewise at the elbows on the back, at the knees drawn up on the side, mm"`
+	Squeeze   float64 `json:"squeeze" doc:"largest push on a part of the body from one side, N"`
+	Sag       float64 `json:"sag" doc:"bottom line at mid-bay below the straight line between the bars, lying, mm"`
+	Along     float64 `json:"along" doc:"bottom line at the head bar above that at the foot bar, lying, mm"`
+	Turn      float64 `json:"turn" doc:"of the bed with the sleeper 100 mm aside, rad; pi where it turns over"`
+	Hang      Pair    `json:"hang" doc:"of the hang lines above the level, head and foot, lying, rad"`
+	Line      float64 `json:"line" doc:"largest pull in a hang line of all states, N"`
+	Side      float64 `json:"side" doc:"largest pull in a side cord of all states, N"`
+	Bar       float64 `json:"bar" doc:"largest thrust along a bar of all states, N"`
+	Check     string  `json:"check" doc:"that is nearest to what it requires; empty where no capacity is known"`
+	Margin    float64 `json:"margin" doc:"its capacity over its load"`
+	Required  float64 `json:"required" doc:"least margin of it"`
+	Length    float64 `json:"length" doc:"from apex to apex, mm"`
+	Mass      float64 `json:"mass" doc:"of what is known, g"`
+	Cloth     float64 `json:"cloth" doc:"area of the pieces of cloth, mm²"`
 }
 
 // VariedSchema returns the JSON Schema of a [Varied].
@@ -65,7 +69,7 @@ func VariedOf(name string, axes []work.Axis, all []work.Variant, w words.Margins
 		if v.Err != nil {
 			one.Cannot = whyNot(v.Err)
 		} else {
-			one.Buys = buysOf(v.Buys, w)
+			one.Buys = buysOf(v, w)
 		}
 		out.Variants = append(out.Variants, one)
 	}
@@ -82,8 +86,13 @@ func whyNot(err error) string {
 	return err.Error()
 }
 
-func buysOf(b work.Buys, w words.Margins) *Buys {
-	out := &Buys{Sag: b.Level.Sag, Along: b.Level.Along, Turn: b.Turn, Hang: b.Hang, Line: b.Line, Side: b.Side, Bar: b.Bar,
+func buysOf(v work.Variant, w words.Margins) *Buys {
+	b, arms := v.Buys, room.Elbows
+	if v.Lies == design.OnSide {
+		arms = room.Knees
+	}
+	out := &Buys{Shoulders: roomTrait(b.Room, v.Lies, room.Shoulders), Arms: roomTrait(b.Room, v.Lies, arms), Squeeze: mostSqueezed(b.Room, v.Lies),
+		Sag: b.Level.Sag, Along: b.Level.Along, Turn: b.Turn, Hang: b.Hang, Line: b.Line, Side: b.Side, Bar: b.Bar,
 		Length: b.Length, Mass: b.Mass, Cloth: b.Cloth}
 	if b.Least.Capacity > 0 {
 		out.Check, out.Margin, out.Required = w.CheckName(b.Least), b.Least.Ratio, b.Least.Required
@@ -96,7 +105,10 @@ type Trait int
 
 // The traits, in the order of the columns.
 const (
-	SagTrait Trait = iota
+	ShoulderTrait Trait = iota
+	ArmTrait
+	SqueezeTrait
+	SagTrait
 	AlongTrait
 	TurnTrait
 	HeadHangTrait
@@ -114,7 +126,7 @@ const (
 // kind is what a trait is a measure of.
 func (m Trait) kind() dimension {
 	return [TraitCount]dimension{
-		SagTrait: aLength, AlongTrait: aLength, TurnTrait: anAngle, HeadHangTrait: anAngle, FootHangTrait: anAngle,
+		ShoulderTrait: aLength, ArmTrait: aLength, SqueezeTrait: aForce, SagTrait: aLength, AlongTrait: aLength, TurnTrait: anAngle, HeadHangTrait: anAngle, FootHangTrait: anAngle,
 		LineTrait: aForce, SideTrait: aForce, BarTrait: aForce, MarginTrait: aRatio, LengthTrait: aLength,
 		MassTrait: aMass, ClothTrait: anArea,
 	}[m]
@@ -127,6 +139,9 @@ func (m Trait) of(b *Buys) float64 {
 		return 0
 	}
 	return [TraitCount]func() float64{
+		ShoulderTrait: func() float64 { return b.Shoulders },
+		ArmTrait:      func() float64 { return b.Arms },
+		SqueezeTrait:  func() float64 { return b.Squeeze },
 		SagTrait:      func() float64 { return b.Sag },
 		AlongTrait:    func() float64 { return b.Along },
 		TurnTrait:     func() float64 { return b.Turn },

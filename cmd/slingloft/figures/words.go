@@ -32,6 +32,7 @@ type Words struct {
 	Guests    GuestWords
 	Materials MaterialWords
 	Vary      VaryWords
+	Room      RoomWords
 }
 
 // English returns the words in English.
@@ -47,7 +48,7 @@ func English() Words {
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
-		Vary: englishVary(),
+		Vary: englishVary(), Room: englishRoom(),
 	}
 }
 

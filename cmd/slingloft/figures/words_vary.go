@@ -22,12 +22,14 @@ func englishVary() VaryWords {
 	return VaryWords{
 		Title: "What buys what: %s",
 		Columns: [TraitCount]string{
-			SagTrait: "sag", AlongTrait: "head above foot", TurnTrait: "turns", HeadHangTrait: "head line", FootHangTrait: "foot line",
+			ShoulderTrait: "shoulders", ArmTrait: "elbows or knees", SqueezeTrait: "squeeze", SagTrait: "sag", AlongTrait: "head above foot", TurnTrait: "turns", HeadHangTrait: "head line", FootHangTrait: "foot line",
 			LineTrait: "hang line", SideTrait: "side cord", BarTrait: "bar", MarginTrait: "least margin", LengthTrait: "length",
 			MassTrait: "mass", ClothTrait: "cloth",
 		},
 		Check: "least margin of", Now: "as it stands", Why: "why not", Cannot: "no bed with %s: %s",
-		How: "Sag is that of mid-bay below both bars, head above foot is the bed bottom at the head bar less that at the foot bar, both lying. " +
+		How: "Shoulders is what the opening between the cords has beyond their breadth, as the sleeper lies; likewise elbows on the back, " +
+			"or knees drawn up on the side. Squeeze is the largest push on shoulders, elbows or hips from one side. " +
+			"Sag is that of mid-bay below both bars, head above foot is the bed bottom at the head bar less that at the foot bar, both lying. " +
 			"Turns says by how much the bed turns with the sleeper 100 mm aside. Head line and foot line are their angles above the level, lying. " +
 			"Hang line, side cord and bar are the largest loads of all states. Least margin is that over what is required: under 1.00 it is not met. " +
 			"Length runs from apex to apex. Mass is that of what is known, cloth the area of the pieces.",

@@ -190,6 +190,8 @@ func TestInchesSayTheSame(t *testing.T) {
 						forces++
 					} else if strings.HasSuffix(other, "lbf/in") {
 						unit, half = 4.4482216152605/25.4, 0.01
+					} else if strings.HasSuffix(other, "psi") { // lbf/in², in kPa
+						unit, half = 4.4482216152605/(25.4*25.4)*1000, 0.1
 					} else {
 						lengths++
 					}

@@ -53,6 +53,10 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 	}
 	margins, roll := p.Margins(), p.Roll()
 	d.Margins, d.Roll, d.Cautions, d.Proof = &margins, &roll, p.Cautions(), p.CautionFigures()
+	// Where the bed is not found at rest the sheet does without.
+	if r, err := p.Room(); err == nil {
+		d.Room = &r
+	}
 	if p.Hangs {
 		d.Place = &p.Place
 	}

@@ -192,7 +192,7 @@ func TestOrder(t *testing.T) {
 	for _, s := range unlaid(t, name, demo).Sections {
 		got = append(got, s.ID)
 	}
-	want := "result cut-list ticks names materials pieces boards lay cloth sewing cords rope fitting hung hanging " +
+	want := "result cut-list ticks names materials pieces boards lay cloth sewing cords rope fitting hung room hanging " +
 		"glossary offsets loads seams charts assumptions sources"
 	if strings.Join(got, " ") != want {
 		t.Errorf("sections %q, want %q", got, want)

@@ -13,6 +13,7 @@ import (
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
 	"slingloft/outline/rig"
+	"slingloft/outline/room"
 	"slingloft/outline/state"
 )
 
@@ -28,8 +29,9 @@ const MostVariants = 200
 
 // Variant is a design with other values of a key or two, and what comes of them.
 type Variant struct {
-	Values []string // by axis
-	Now    bool     // they are those of the design as it stands
+	Values []string       // by axis
+	Now    bool           // they are those of the design as it stands
+	Lies   design.Posture // how its sleeper lies
 	Buys   Buys
 	Err    error // why there is no such bed; Buys is then 0
 }
@@ -37,6 +39,7 @@ type Variant struct {
 // Buys is what a bed is like to lie in, to carry and to pay for. The bed is the one that
 // is made, under its sleeper.
 type Buys struct {
+	Room   room.Room      // lying
 	Level  finished.Level // lying
 	Turn   float64        // of the bed with the sleeper [state.AtEdge] aside, rad; π where it turns over
 	Hang   [2]float64     // hang lines above the level, lying, by [hung.End], rad
@@ -69,7 +72,7 @@ func Vary(ctx context.Context, name string, data []byte, with Setting, axes []Ax
 				}
 				v := &all[i]
 				v.Now = stands(text, axes, v.Values)
-				v.Buys, v.Err = bought(name, text, with, axes, v.Values)
+				v.Lies, v.Buys, v.Err = bought(name, text, with, axes, v.Values)
 			}
 		})
 	}
@@ -103,26 +106,27 @@ func stands(text design.Text, axes []Axis, values []string) bool {
 }
 
 // bought makes a variant as far as its figures need.
-func bought(name string, text design.Text, with Setting, axes []Axis, values []string) (Buys, error) {
+func bought(name string, text design.Text, with Setting, axes []Axis, values []string) (design.Posture, Buys, error) {
 	var err error
 	for i, a := range axes {
 		if text, err = text.Set(a.Key, values[i]); err != nil {
-			return Buys{}, err
+			return 0, Buys{}, err
 		}
 	}
 	p, err := Begin(name, text.Bytes(), with)
 	if err != nil {
-		return Buys{}, err
+		return 0, Buys{}, err
 	}
 	if err = p.formed(); err != nil {
 		err = p.located(err)
 		var wide *tooWide
 		if errors.As(err, &wide) {
-			return Buys{}, p.Fault(rollWidth, wide.found, design.Phrase{})
+			return 0, Buys{}, p.Fault(rollWidth, wide.found, design.Phrase{})
 		}
-		return Buys{}, err
+		return 0, Buys{}, err
 	}
-	return p.buys()
+	buys, err := p.buys()
+	return p.Design.Sleeper.Lies, buys, err
 }
 
 // buys returns what the bed of a plan buys.
@@ -136,6 +140,9 @@ func (p *Plan) buys() (Buys, error) {
 	out := Buys{Level: states[0].Level, Hang: states[0].Hang, Turn: math.Pi, Length: rig.Overall(&p.Shape), Mass: bill.Total}
 	if states[0].Bound != nil {
 		return Buys{}, states[0].Bound
+	}
+	if out.Room, err = p.felt(made, false); err != nil {
+		return Buys{}, err
 	}
 	if roll, err := state.RollOf(made, who); err == nil && !roll.Over {
 		out.Turn = roll.Turn

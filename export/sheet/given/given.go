@@ -20,6 +20,7 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/room"
 	"slingloft/outline/state"
 	"slingloft/outline/stock"
 	"slingloft/outline/words"
@@ -47,6 +48,7 @@ type Data struct {
 	Margins  *margin.Report
 	Place    *rig.Place
 	Roll     *rig.Roll
+	Room     *room.Room
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report

@@ -37,6 +37,7 @@ type Words struct {
 	Ends      Ends
 	Place     Place
 	Roll      Roll
+	Room      Room
 	Pieces    Pieces
 	Lay       Lay
 	Cords     Cords
@@ -74,7 +75,7 @@ func English() Words {
 		Unlaid:   "The pieces are not laid yet.",
 		Shop:     englishShop(), FirstNight: englishFirstNight(), Glossary: englishGlossary(), Boards: englishBoards(), Parts: englishParts(),
 		Verdict: englishVerdict(), Result: englishResult(), Summary: englishSummary(),
-		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(),
+		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Splicing: englishSplicing(), Stitching: englishStitching(), Offsets: englishOffsets(),
 		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
