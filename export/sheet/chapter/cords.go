@@ -16,8 +16,11 @@ func (b build) cords() (sheet.Section, error) {
 	say, names := b.Say.Cords, b.Say.Names.Cords
 	s := sheet.Section{ID: "cords", Title: say.Title}
 	s.Add(sheet.Para(fmt.Sprintf(say.How, names.Rigging[b.Cords.Variant])))
+	if b.looped() {
+		s.Add(sheet.Para(say.Loops))
+	}
 	for _, c := range b.Cords.Cords {
-		caption := fmt.Sprintf(say.Straight.Caption, given.Capital(b.CordName(c)), c.Count, b.Long(c.Cut), c.Kind.Name)
+		caption := fmt.Sprintf(say.Straight.Caption, given.Capital(b.CordName(c)), c.Count, b.Rope(c.Cut), c.Kind.Name)
 		s.Add(sheet.Figures{{Picture: sketch.Cord(b.Data, c), Caption: caption}}, b.termsTable(c))
 		if len(c.Marks) > 0 {
 			s.Add(b.marksTable(c))
@@ -59,9 +62,15 @@ func (b build) marksTable(c cord.Cord) sheet.Table {
 		if m.Buried {
 			note = say.Buried
 		}
-		t.Add(names.Spot(m.Spot), b.Figure(m.FromStart), b.Figure(m.FromEnd), b.SignedFigure(m.Spliced), note)
+		t.Add(names.Spot(m.Spot), b.RopeFigure(m.FromStart), b.RopeFigure(m.FromEnd), b.signedRope(m.Spliced), note)
 	}
 	return t
+}
+
+// signedRope writes a place on a cord without its unit, with a true minus.
+func (b build) signedRope(mm float64) string {
+	f := b.RopeFigure(math.Abs(mm))
+	return given.Signed(f, mm < 0 && f != b.RopeFigure(0))
 }
 
 // readingsTable tables what a tape must show after each splice.
@@ -76,9 +85,9 @@ func (b build) readingsTable(c cord.Cord) sheet.Table {
 				do = names.Steps[s.Do]
 			}
 			if r.Before != 0 {
-				before = b.Figure(r.Before)
+				before = b.RopeFigure(r.Before)
 			}
-			t.Add(do, names.Spot(r.From), names.Spot(r.To), before, b.Figure(r.After))
+			t.Add(do, names.Spot(r.From), names.Spot(r.To), before, b.RopeFigure(r.After))
 		}
 	}
 	return t

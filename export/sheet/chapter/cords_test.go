@@ -24,18 +24,19 @@ func TestTermsTable(t *testing.T) {
 	}
 }
 
+// Cords are marked to whole mm.
 func TestMarksTable(t *testing.T) {
 	b := hangs(t)
 	tip, middle := cord.Spot{Kind: cord.Tip}, cord.Spot{Kind: cord.Middle}
 	c := cord.Cord{Part: cord.SideCord, Datum: middle, Marks: []cord.Mark{
-		{Spot: tip, FromStart: 100, FromEnd: 900, Spliced: -390.5, Buried: true}, {Spot: middle, FromStart: 500, FromEnd: 500},
+		{Spot: tip, FromStart: 100, FromEnd: 900, Spliced: -390.6, Buried: true}, {Spot: middle, FromStart: 500, FromEnd: 500},
 	}}
 	name := b.Say.Names.Cords.Spot
 	table := b.marksTable(c)
 	if got, want := table.Head[3], "spliced, from "+name(middle); got != want {
 		t.Errorf("head %q, want %q", got, want)
 	}
-	for i, want := range [][]string{{name(tip), "100.0", "900.0", "−390.5", "buried"}, {name(middle), "500.0", "500.0", "0.0", ""}} {
+	for i, want := range [][]string{{name(tip), "100", "900", "−391", "buried"}, {name(middle), "500", "500", "0", ""}} {
 		if !slices.Equal(table.Rows[i], want) {
 			t.Errorf("row %d: %q, want %q", i, table.Rows[i], want)
 		}
@@ -48,14 +49,14 @@ func TestReadingsTable(t *testing.T) {
 	b := hangs(t)
 	tip, middle := cord.Spot{Kind: cord.Tip}, cord.Spot{Kind: cord.Middle}
 	c := cord.Cord{Part: cord.SideCord, Steps: []cord.Step{{Do: 0, Reads: []cord.Reading{
-		{From: tip, To: middle, After: 400}, {From: middle, To: tip, Before: 410, After: 400.5},
+		{From: tip, To: middle, After: 400}, {From: middle, To: tip, Before: 410, After: 400.6},
 	}}, {Do: 1, Reads: []cord.Reading{{From: tip, To: tip, Before: 1, After: 2}}}}}
 	names := b.Say.Names.Cords
 	var got [][]string
 	for _, r := range b.readingsTable(c).Rows {
 		got = append(got, []string{r[0], r[3], r[4]})
 	}
-	for i, want := range [][]string{{names.Steps[0], "–", "400.0"}, {"", "410.0", "400.5"}, {names.Steps[1], "1.0", "2.0"}} {
+	for i, want := range [][]string{{names.Steps[0], "–", "400"}, {"", "410", "401"}, {names.Steps[1], "1", "2"}} {
 		if !slices.Equal(got[i], want) {
 			t.Errorf("row %d: %q, want %q", i, got[i], want)
 		}

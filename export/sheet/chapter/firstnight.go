@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/given"
@@ -18,7 +19,7 @@ import (
 func hangingTasks() []task {
 	return []task{
 		{kind: wording.SetAnchors, facts: build.anchorFacts},
-		{kind: wording.HangEmpty},
+		{kind: wording.HangEmpty, facts: build.apexFacts},
 		{kind: wording.ProofLoad, facts: build.proofFacts},
 		{kind: wording.LieIn, facts: build.lyingFacts},
 		{kind: wording.MeasureTips, facts: build.weightFacts},
@@ -68,14 +69,26 @@ func (b build) anchorFacts(s *sheet.Step) {
 	}
 	s.Add(say.Strap, fmt.Sprintf(say.AtLeast, b.Proof.Strap))
 	insert(s, 2, set)
+	if len(b.Cords.Lines) == 0 {
+		insert(s, 2, say.OwnLines)
+	}
 	if b.Margins == nil {
 		return
 	}
 	for _, l := range b.Margins.Leasts {
-		if l.Thing == margin.HookThing {
+		if l.Thing == margin.HookThing || l.Thing == margin.LineThing && len(b.Cords.Lines) == 0 {
 			s.Add(given.Capital(b.Say.Names.Margins.Least.Things[l.Thing]), fmt.Sprintf(say.AtLeast, words.Strength(l.Value, l.Unit, b.Style)))
 		}
 	}
+}
+
+// apexFacts tells how what meets at an apex is joined.
+func (b build) apexFacts(s *sheet.Step) {
+	join := b.Say.FirstNight.JoinEyes
+	if b.looped() {
+		join = b.Say.FirstNight.JoinLoops
+	}
+	s.Do = slices.Insert(s.Do, 0, join)
 }
 
 // wait is how long the proof load lies, minutes: shop practice, no source.

@@ -37,8 +37,8 @@ func (b build) placesTable(i int, l given.Lay) sheet.Table {
 		Words: []bool{true, false, false, false, false, true}}
 	for n, it := range l.Items {
 		box := it.Piece.Cut.Moved(it.Motion).Bounds()
-		t.Add(fmt.Sprintf("%d %s", n+1, it.Piece.ID), b.Figure(box.Min.X), b.Figure(box.Max.X),
-			b.Figure(box.Min.Y), b.Figure(box.Max.Y), b.liesBy(it.Motion))
+		t.Add(fmt.Sprintf("%d %s", n+1, sketch.Titled(it.Piece.Title)), b.ClothFigure(box.Min.X), b.ClothFigure(box.Max.X),
+			b.ClothFigure(box.Min.Y), b.ClothFigure(box.Max.Y), b.liesBy(it.Motion))
 	}
 	return t
 }

@@ -89,6 +89,8 @@ func ropeTasks() []task {
 		{kind: wording.OtherCorner, when: build.corded},
 		{kind: wording.ThreadLoops, when: build.looped, facts: build.threadFacts},
 		{kind: wording.JoinLoops, when: build.looped, shows: build.showJoinedLoop},
+		{kind: wording.SetLoops, when: build.loopsPulled, facts: build.pullFacts},
+		{kind: wording.ReadLoops, when: build.looped, facts: build.nodeFacts, shows: build.showChain},
 		{kind: wording.SetChains, when: build.readPulled, facts: build.pullFacts},
 		{kind: wording.ReadNodes, when: build.nodesRead, facts: build.nodeFacts, shows: build.showChain},
 		{kind: wording.CheckNodes, when: build.nodesMarked, facts: build.nodeFacts, shows: build.showChain},

@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"slingloft/export/sheet"
@@ -22,13 +23,16 @@ func (b build) pulledFirst() bool {
 	return a.FirstLoad == design.PullSet && !a.NodesRead
 }
 
-func (b build) readPulled() bool {
+func (b build) pulledLast() bool {
 	a := b.Design.Accuracy
 	return a.FirstLoad == design.PullSet && a.NodesRead
 }
 
-func (b build) nodesRead() bool   { return b.Design.Accuracy.NodesRead }
-func (b build) nodesMarked() bool { return !b.nodesRead() }
+func (b build) readPulled() bool  { return b.corded() && b.pulledLast() }
+func (b build) loopsPulled() bool { return b.looped() && b.pulledLast() }
+
+func (b build) nodesRead() bool   { return b.corded() && b.Design.Accuracy.NodesRead }
+func (b build) nodesMarked() bool { return b.corded() && !b.Design.Accuracy.NodesRead }
 
 // An eye goes through the channel first, or has to be made when its leg is through.
 
@@ -87,6 +91,10 @@ func (b build) cordFacts(s *sheet.Step) {
 const lockStitch = 3
 
 func (b build) lockFacts(s *sheet.Step) {
+	if b.looped() {
+		s.Do = slices.Insert(s.Do, 0, b.Say.Order.JoinOut)
+		s.Do = append(s.Do, b.Say.Order.JoinBack)
+	}
 	s.Add(b.Say.Order.StitchEach, b.Rope(lockStitch*b.Design.Leg.Diameter))
 }
 
@@ -182,7 +190,7 @@ func (b build) nodeFacts(s *sheet.Step) {
 // nodesOff is how far off a node may be, mm: by two readings of the tape where nodes are
 // set by it, else by what the cords' marks and buries may be off together. 0: not known.
 func (b build) nodesOff() float64 {
-	if b.nodesRead() {
+	if b.Design.Accuracy.NodesRead {
 		return 2 * b.Design.Accuracy.Reading
 	}
 	if b.Accuracy == nil {

@@ -52,7 +52,7 @@ func TestOrderOfSteps(t *testing.T) {
 	of := func(more ...wording.Task) []wording.Task { return more }
 	eyed := slices.Concat(of(wording.SpliceEyes), chains, of(wording.ThreadChains))
 	bare := slices.Concat(of(wording.HeadEyes), chains, of(wording.ThreadBare, wording.LastEyes))
-	looped := of(wording.ThreadLoops, wording.JoinLoops, wording.CheckNodes, wording.LockBuries, wording.SeizeLoops)
+	looped := of(wording.ThreadLoops, wording.JoinLoops, wording.ReadLoops, wording.LockBuries, wording.SeizeLoops)
 	for _, row := range []struct {
 		name   string
 		lines  []string

@@ -37,7 +37,7 @@ func (b build) pieceTable(q piece.Piece) sheet.Table {
 		Head: []string{"", say.Figure}, Words: []bool{true, true}}
 	sides := func(r geom.Ring) string {
 		box := r.Bounds()
-		return b.Long(box.Width()) + " × " + b.Long(box.Height())
+		return b.Cloth(box.Width()) + " × " + b.Cloth(box.Height())
 	}
 	t.Add(say.HowMany, b.count(q))
 	t.Add(say.AsCut, sides(q.Cut))
@@ -45,7 +45,7 @@ func (b build) pieceTable(q piece.Piece) sheet.Table {
 		t.Add(say.Finished, sides(q.Net))
 	}
 	for _, m := range q.Margins {
-		t.Add(b.marginWords(m), b.Long(m.Wide))
+		t.Add(b.marginWords(m), b.Cloth(m.Wide))
 	}
 	if n := notchesOf(q); len(n) > 0 {
 		t.Add(say.Notches, strings.Join(n, ", "))
@@ -91,7 +91,7 @@ func (b build) squareTable(q piece.Piece) sheet.Table {
 	t := sheet.Table{ID: "piece-" + picture.SafeID(q.ID) + "-checks", Caption: fmt.Sprintf(say.Checks, given.Capital(q.Title)),
 		Head: []string{say.FromTo, b.Unit()}, Words: []bool{true, false}}
 	for _, c := range q.Checks {
-		t.Add(b.Say.Names.Measure(c), b.Figure(c.Length))
+		t.Add(b.Say.Names.Measure(c), b.ClothFigure(c.Length))
 	}
 	return t
 }
@@ -104,7 +104,7 @@ func (b build) templateTable() sheet.Table {
 		Words: []bool{true, false, false, false}}
 	for _, q := range b.Templates {
 		box := q.Cut.Bounds()
-		t.Add(sketch.Titled(q.Title), fmt.Sprint(q.Count), b.Figure(box.Width()), b.Figure(box.Height()))
+		t.Add(sketch.Titled(q.Title), fmt.Sprint(q.Count), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()))
 	}
 	return t
 }

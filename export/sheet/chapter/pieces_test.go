@@ -68,7 +68,7 @@ func TestPiecesSection(t *testing.T) {
 	if len(s.Blocks) != 1+2+2+1 {
 		t.Errorf("%d blocks", len(s.Blocks))
 	}
-	if got := cells(b.squareTable(b.Sewn.Pieces[1]), b.Say.Names.Measure(b.Sewn.Pieces[1].Checks[0])); !slices.Equal(got, []string{"77.7"}) {
+	if got := cells(b.squareTable(b.Sewn.Pieces[1]), b.Say.Names.Measure(b.Sewn.Pieces[1].Checks[0])); !slices.Equal(got, []string{"77.5"}) {
 		t.Errorf("proved by %q", got)
 	}
 	b.Templates = []piece.Piece{{Title: "PRESS GAUGE", Count: 1, Cut: ring(200, 100)}}

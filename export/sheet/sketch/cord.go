@@ -16,7 +16,7 @@ func Cord(d *given.Data, c cord.Cord) picture.Picture {
 	say := d.Say.Cords.Straight
 	const left, right, below, stem = 8.0, 8.0, 11.0, 7.0
 	tall := 0.0
-	label := func(m cord.Mark) string { return d.Say.Names.Cords.Spot(m.Spot) + " " + d.Figure(m.FromStart) }
+	label := func(m cord.Mark) string { return d.Say.Names.Cords.Spot(m.Spot) + " " + d.RopeFigure(m.FromStart) }
 	for _, m := range c.Marks {
 		tall = math.Max(tall, picture.Width(label(m), picture.Small, false))
 	}
@@ -42,8 +42,8 @@ func Cord(d *given.Data, c cord.Cord) picture.Picture {
 		p.Write(picture.Text{Text: label(m), Size: picture.Small, Turn: math.Pi / 2, Ink: picture.Main,
 			At: geom.Pt(at+0.36*picture.Small, y+stem+1), Anchor: piece.Start})
 	}
-	p.Level(geom.Pt(x(0), y), geom.Pt(x(c.Cut), y), 4, d.Long(c.Cut))
-	p.Desc = fmt.Sprintf(say.Desc, d.Long(c.Cut))
+	p.Level(geom.Pt(x(0), y), geom.Pt(x(c.Cut), y), 4, d.Rope(c.Cut))
+	p.Desc = fmt.Sprintf(say.Desc, d.Rope(c.Cut))
 	return p
 }
 

@@ -77,14 +77,14 @@ func Piece(d *given.Data, q piece.Piece) picture.Picture {
 		p.Outline(picture.Inside, picture.Thin, v.line(geom.Polyline(h)))
 	}
 	p.Outline(picture.Cut, picture.Medium, outline)
-	p.Level(v.at(box.Min), v.at(geom.Pt(box.Max.X, box.Min.Y)), 4, d.Long(box.Width()))
-	p.Upright(v.at(box.Min), v.at(geom.Pt(box.Min.X, box.Max.Y)), v.to.X-6, d.Long(box.Height()))
+	p.Level(v.at(box.Min), v.at(geom.Pt(box.Max.X, box.Min.Y)), 4, d.Cloth(box.Width()))
+	p.Upright(v.at(box.Min), v.at(geom.Pt(box.Min.X, box.Max.Y)), v.to.X-6, d.Cloth(box.Height()))
 	notchNames(&p, q, v)
 	lineNames(d, &p, q, v)
 	title := picture.Text{Text: given.Capital(q.Title), Size: 3.4, Anchor: piece.Centre, Ink: picture.Main, Bold: true}
 	need := (picture.Width(title.Text, title.Size, true) + 2) / v.scale
 	p.WriteFree(title, append(v.line(places(q.Cut, need)), v.at(box.Center()))...)
-	p.Desc = fmt.Sprintf(d.Say.Pieces.Flat.Desc, q.Title, d.Long(box.Width()), d.Long(box.Height()))
+	p.Desc = fmt.Sprintf(d.Say.Pieces.Flat.Desc, q.Title, d.Cloth(box.Width()), d.Cloth(box.Height()))
 	return p
 }
 

@@ -83,8 +83,8 @@ func englishBoards() Boards {
 		FaceUp:     "face up",
 		TurnedOver: "turned over",
 		Press: []string{
-			"Use card that stands the heat of the iron.",
-			"Lay the gauge on the wrong side of the cloth, the step lettered with the fold towards the edge.",
+			"Cut it from card that stands the heat of the iron.",
+			"Lay the gauge on the lettered face of the cloth, the step lettered with the fold towards the edge.",
 			"Fold its edge over the end of the step until it meets the scored line, and press.",
 		},
 		Allow: []string{

@@ -4,6 +4,7 @@ package wording
 type Cords struct {
 	Title    string
 	How      string  // way of rigging
+	Loops    string  // of whole loops
 	Straight Picture // caption: cord, how many, cut length, kind; title: cord; desc: cut length
 
 	Terms     string // cord, unit
@@ -24,6 +25,7 @@ func englishCords() Cords {
 		Title: "The cord set",
 		How: "Rigged as %s. Mark every cord before it is spliced; the last column of each table is what a tape reads after every " +
 			"splice, without load.",
+		Loops: "Of the two runs the first has the join, and the second is whole.",
 		Straight: Picture{
 			Caption: "%s, cut %d at %s from %s. Pale: ends that are buried.",
 			Title:   "%s as cut, with its marks",

@@ -14,6 +14,8 @@ type FirstNight struct {
 	HookToHook, CordsAtHead, CordsAtMiddle string
 	CordsAtFoot, Apart, BarToBar           string
 
+	JoinEyes, JoinLoops string // how an apex is joined
+	OwnLines            string // where none are made
 	Weight, Aside       string
 	AtLeast, AtMost     string    // a limit
 	Key                 string    // a key and its value as a design has them
@@ -45,8 +47,11 @@ func englishFirstNight() FirstNight {
 		Wait: "wait, each time", Minutes: "%d minutes",
 		HookToHook: "apex to apex, horizontal", CordsAtHead: "cords above the bed bottom at the head bar",
 		CordsAtMiddle: "at mid-bay", CordsAtFoot: "at the foot bar", Apart: "cords apart at mid-bay",
-		BarToBar: "bar to bar, along the bed bottom",
-		Weight:   "dead weight", Aside: "its middle beside the centre line",
+		BarToBar:  "bar to bar, along the bed bottom",
+		JoinEyes:  "Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
+		JoinLoops: "Join the bends of both loops at an end and its line's eye with the shackle or hook of that apex.",
+		OwnLines:  "This design makes no hang lines: take your own, as long and as strong as stated.",
+		Weight:    "dead weight", Aside: "its middle beside the centre line",
 		AtLeast: "%s or more", AtMost: "%s or less",
 		Key: "%s = %q", Tip: [2]string{"tip of the %s bar, left of one who lies on the back", "tip of the %s bar, right"},
 		Under: "what lay in it", Begins: "where the weight begins, from the head bar", Ends: "where it ends", Heavy: "what it weighs",
@@ -81,7 +86,6 @@ func englishHanging() map[Task]Step {
 			"Use a wide strap round a tree.",
 		}, "The hang lines will rise at the stated angles, and every hook, strap and anchor has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
-			"Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
 			"Hang the other end of each line on its anchor.",
 			"Move both anchors down alike until it hangs low, over soft ground.",
 			"Turn the bars until no cord is twisted.",

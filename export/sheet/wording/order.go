@@ -60,6 +60,7 @@ type Order struct {
 	TrialBefore, TrialBuried  string
 	TrialAfter                string
 	StitchEach                string
+	JoinOut, JoinBack         string // of a loop's join, for its stitches
 	Gauged                    string // how a cord's other end is marked
 	NodeOf                    string // cord, place
 	ToHook, FromTip           string // place
@@ -92,8 +93,8 @@ func englishOrder() Order {
 		NameStrips:  "Letter each strip with its name, and which end is its head end.",
 		MarkCaps:    "Draw a centre line square to the grain for each cap, and lay its template against it.",
 
-		OffCentre: "Draw a line on either side of the centre line, parallel to it, for the side templates.",
-		OffLine:   "lines for the side templates, from the centre line",
+		OffCentre: "Draw a line on either side of the centre line, parallel to it, for the side curves.",
+		OffLine:   "lines for the side curves, from the centre line",
 		AlongRoll: "%s, from the cut end", AcrossRoll: "%s, from the lower selvedge",
 		Divided:   "Push the parts of a divided template together.",
 		CheckBars: "check bars of every sheet", BarsRead: "100 mm and 4 in",
@@ -134,6 +135,8 @@ func englishOrder() Order {
 		Within: "%s, ± %s", FarOff: "may be off by",
 		Trial: "if it is not, write", TrialBefore: "marks apart, before", TrialBuried: "length buried", TrialAfter: "marks apart, afterwards",
 		StitchEach: "each stitch, about",
+		JoinOut:    "Draw the join of the loop out at an opening.",
+		JoinBack:   "Draw the join back to the middle notch.",
 		Gauged:     "The gauges for a cord's other end begin at that end.",
 		NodeOf:     "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
@@ -214,7 +217,7 @@ func englishSewing() map[Task]Step {
 		}, "Every piece shows its letters on one face alone."},
 		TestSeam: {"Sew a test seam", []string{
 			"Do this before you sew the bed.",
-			"Sew two scraps of the same cloth with the needle, thread and rows stated.",
+			"Lay two scraps of the same cloth on each other and sew them with needle, thread and rows stated.",
 			"If the seam puckers, loosen both threads and try again.",
 			"If stitches are skipped or threads are cut, take another needle.",
 			"Pull the seam apart and see what gives: cloth, thread, or the cloth's threads at the seam.",

@@ -175,9 +175,13 @@ func englishChains() map[Task]Step {
 func englishLoops() map[Task]Step {
 	return map[Task]Step{
 		ThreadLoops: {"Thread the side loops", []string{
-			"Draw each loop through its channel, two runs beside each other, before it is joined.",
-			"Bring the two ends out at an opening, and splice them there.",
-		}, "Two runs lie in each channel, and neither crosses the other."},
+			"Draw two strong threads through the channel, from end to end.",
+			"With one, draw the cord's end through, from the foot end to the head end.",
+			"Stop when the middle mark of the second run lies at the middle notch.",
+			"With the other, draw the cord's start in at the foot end, and out at the head opening.",
+			"Lead the cord's end in at the head end, and out at that opening.",
+			"Draw the loop round for slack to splice with, and lay no turn between the runs.",
+		}, "Two runs lie in each channel, and both ends come out at its head opening."},
 		JoinLoops: {"Join the loops", []string{
 			dropStrands,
 			"Draw each end into the other, in at the shoulder mark.",
@@ -185,6 +189,20 @@ func englishLoops() map[Task]Step {
 			"Milk both buries smooth, away from the shoulder marks.",
 			"Draw the join on to the middle of its run, away from the openings.",
 		}, "The tape reads as the cord set says, and the join lies at the middle notch."},
+		SetLoops: {"Set the loops", []string{
+			clearOfPull,
+			"Hang both bends of each loop on strong pins, and push its cloth together.",
+			"Pull each loop as hard as stated, with a weight or a tackle.",
+			pullTwice,
+		}, "The second pull makes it no longer."},
+		ReadLoops: {"Check every node", []string{
+			"Stitch no bury before every node is right.",
+			"Push the cloth together on the loop, so that its tip marks show.",
+			"Draw each loop out along a tape under the light pull stated, its bends on two pins.",
+			"Take pins as thick as the hooks, the head one at nought.",
+			"Compare every tip and middle mark with its figure, on both runs.",
+			"If one is further off than stated, find the mistake now.",
+		}, "Every node reads as stated, on both sides."},
 		SeizeLoops: {"Seize the loops", []string{
 			"Draw both runs out at each opening until a tip mark stands in its middle.",
 			"Seize the two runs to each other, half a gap to either side of the mark.",

@@ -38,7 +38,7 @@ func englishShop() Shop {
 		Boards:       "Templates and gauges",
 		BoardColumns: [4]string{"name", "number", "what for", "in step"},
 		Kinds: map[piece.BoardUse]string{
-			piece.SideBoard: "side template", piece.TailBoard: "tail template", piece.CapBoard: "cap template",
+			piece.SideBoard: "side curve template", piece.TailBoard: "tail template", piece.CapBoard: "cap template",
 			piece.FacingBoard: "facing template", piece.PressBoard: "press gauge", piece.AllowBoard: "allowance gauge",
 			piece.CordBoard: "cord gauge", piece.NotchBoard: "notch gauge",
 		},

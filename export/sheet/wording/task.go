@@ -43,6 +43,8 @@ const (
 	ReadNodes
 	CheckNodes
 	LockBuries
+	SetLoops
+	ReadLoops
 	SeizeLoops
 	ThreadChains
 	ThreadBare
@@ -66,7 +68,7 @@ func (t Task) String() string {
 		"boards", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam", "press-strips", "press-facings", "press-hems", "join",
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
 		"trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
-		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "seize",
+		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops", "read-loops", "seize",
 		"thread", "thread-bare", "last-eyes", "bars", "tack", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
 }
