@@ -70,6 +70,14 @@ func (t Text) ways(f Fault) []Fix {
 	switch {
 	case f.Found.Rule == UnknownKey:
 		return t.renamings(f.Key, value)
+	case f.Found.Rule == UnknownTable:
+		k := allKeys()
+		if _, meant := k.suggestTable(f.Key); meant != "" {
+			_, list := k.list(meant)
+			one(f.Key, header(meant, list))
+		}
+		one(f.Key, "")
+		return out
 	case f.Found.Rule == GivenBeside:
 		one(f.Key, "")
 		one(f.Found.Data[0].(Key), "")
@@ -92,6 +100,14 @@ func (t Text) ways(f Fault) []Fix {
 		one(f.Key, row.shownExample(t.inches()))
 	}
 	return out
+}
+
+// header returns the header of a table or of an element of a list.
+func header(table Key, list bool) string {
+	if list {
+		return "[[" + string(table) + "]]"
+	}
+	return "[" + string(table) + "]"
 }
 
 // renamings returns the names that an unknown key may be meant for, with its value, and

@@ -14,7 +14,13 @@ import (
 // quotes, a list's names with commas between them; "" takes the key out. A value that
 // the key may not have is set all the same, so that it can be told where it stands. The
 // error is [ErrByHand].
+//
+// A table or a list takes another header, as "[bar]" or "[[guest]]"; "" takes it out with
+// all that is in it.
 func (t Text) Set(key Key, value string) (Text, error) {
+	if e := t.entry(key); e != nil && e.value == nil {
+		return t.setTable(key, value)
+	}
 	meant := t.all()
 	n, given := t.values[key]
 	shown, toml := allKeys().byKey[key.Unnumbered()].typed(value)
