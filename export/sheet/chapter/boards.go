@@ -70,7 +70,7 @@ func (b build) gaugeDo(use piece.BoardUse) []string {
 // laid tells how a template is laid.
 func (b build) laid(q piece.Piece) sheet.Step {
 	say := b.Say.Boards
-	s := sheet.Step{ID: "board-" + q.ID, Title: sketch.Titled(q.Title)}
+	s := sheet.Step{ID: "board-" + q.ID, Title: sketch.Titled(q)}
 	s.Do = append(b.rests(q.Lie), say.Edge)
 	for over, text := range []string{say.Up, say.Over} {
 		if gives := b.gives(q.Lie, over == 1); gives != "" {

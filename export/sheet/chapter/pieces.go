@@ -104,7 +104,7 @@ func (b build) templateTable() sheet.Table {
 		Words: []bool{true, false, false, false}}
 	for _, q := range b.Templates {
 		box := q.Cut.Bounds()
-		t.Add(sketch.Titled(q.Title), fmt.Sprint(q.Count), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()))
+		t.Add(sketch.Titled(q), fmt.Sprint(q.Count), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()))
 	}
 	return t
 }

@@ -71,7 +71,7 @@ func TestPiecesSection(t *testing.T) {
 	if got := cells(b.squareTable(b.Sewn.Pieces[1]), b.Say.Names.Measure(b.Sewn.Pieces[1].Checks[0])); !slices.Equal(got, []string{"77.5"}) {
 		t.Errorf("proved by %q", got)
 	}
-	b.Templates = []piece.Piece{{Title: "PRESS GAUGE", Count: 1, Cut: ring(200, 100)}}
+	b.Templates = []piece.Piece{{Kind: piece.Gauge, Title: "PRESS GAUGE", Count: 1, Cut: ring(200, 100)}}
 	if got := b.templateTable(); !slices.Equal(got.Rows[0], []string{"Press gauge", "1", "200.0", "100.0"}) ||
 		!slices.Equal(got.Head, []string{"template", "number", "along, mm", "across, mm"}) {
 		t.Errorf("templates %q, %q", got.Head, got.Rows)

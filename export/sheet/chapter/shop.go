@@ -36,7 +36,7 @@ func (b build) clothTable() sheet.Table {
 		Words: []bool{true, false, false, false}}
 	for _, q := range b.Sewn.Pieces {
 		box := q.Cut.Bounds()
-		t.Add(sketch.Titled(q.Title), b.count(q), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()))
+		t.Add(sketch.Titled(q), b.count(q), b.ClothFigure(box.Width()), b.ClothFigure(box.Height()))
 	}
 	return t
 }

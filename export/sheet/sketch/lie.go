@@ -38,7 +38,7 @@ func Lie(d *given.Data, q piece.Piece) picture.Picture {
 	}
 	const margin, tallest = 3.0, 64.0
 	k := min((picture.Half-2*margin)/box.Width(), tallest/box.Height())
-	p := picture.Picture{ID: "lie-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Lie.Title, Titled(q.Title)),
+	p := picture.Picture{ID: "lie-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Lie.Title, Titled(q)),
 		Width: picture.Half, Height: 2*margin + k*box.Height()}
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2, p.Height/2).Minus(box.Center().Times(k))}
 	for _, c := range cloth {
@@ -52,7 +52,7 @@ func Lie(d *given.Data, q piece.Piece) picture.Picture {
 			drawLaid(d, &p, v, q, at)
 		}
 	}
-	p.Desc = fmt.Sprintf(say.Lie.Desc, Titled(q.Title), cloth[0].Title, len(q.Lie.Places))
+	p.Desc = fmt.Sprintf(say.Lie.Desc, Titled(q), cloth[0].Title, len(q.Lie.Places))
 	return p
 }
 

@@ -168,10 +168,11 @@ func lineWords(d *given.Data, l piece.Line) (string, bool) {
 	return "", false
 }
 
-// Titled returns a title that is lettered in capitals as it is read.
-func Titled(title string) string {
-	if title == strings.ToUpper(title) {
-		return given.Capital(strings.ToLower(title))
+// Titled returns a piece's title as it is read. Templates and gauges are lettered in
+// capitals; what the maker named and cloth is called as it is lettered.
+func Titled(p piece.Piece) string {
+	if p.Kind == piece.Template || p.Kind == piece.Gauge {
+		return given.Capital(strings.ToLower(p.Title))
 	}
-	return title
+	return p.Title
 }

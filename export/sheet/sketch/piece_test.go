@@ -9,6 +9,7 @@ import (
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/cord"
 	"slingloft/outline/geom"
+	"slingloft/outline/piece"
 )
 
 // inside fails where a picture leaves its frame or letters over lettering.
@@ -129,13 +130,21 @@ func TestKeptWords(t *testing.T) {
 	}
 }
 
-// Lettering in capitals is read as a sentence begins; other names stay.
+// What is lettered in capitals is read as a sentence begins; what the maker named stays as
+// it was named.
 func TestTitled(t *testing.T) {
-	for in, want := range map[string]string{
-		"SIDE CURVE": "Side curve", "SIDE CURVE 1 OF 2": "Side curve 1 of 2", "My Pocket": "My Pocket", "pocket": "pocket", "": "",
+	for _, row := range []struct {
+		kind     piece.Kind
+		in, want string
+	}{
+		{piece.Template, "SIDE CURVE 1 OF 2", "Side curve 1 of 2"}, {piece.Gauge, "PRESS GAUGE", "Press gauge"},
+		{piece.WholeBody, "body", "body"}, {piece.Kind(0), "", ""},
 	} {
-		if got := Titled(in); got != want {
-			t.Errorf("%q: %q, want %q", in, got, want)
+		if got := Titled(piece.Piece{Kind: row.kind, Title: row.in}); got != row.want {
+			t.Errorf("%q: %q, want %q", row.in, got, row.want)
 		}
+	}
+	if own := "POCKET"; Titled(piece.Piece{Kind: piece.Own, Title: own}) != own {
+		t.Error("a name of the maker's own is changed")
 	}
 }
