@@ -246,6 +246,10 @@ const (
 	OutlineCrosses
 	NoRoomForFigures
 	StepTooSmall
+	BedTurnsOver
+	NoRestNearby
+	ClothOffCords
+	LostAside
 	ArcTooDeep
 	NoCurveOver
 	Unsettled    // a search

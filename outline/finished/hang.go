@@ -1,10 +1,9 @@
 package finished
 
 import (
-	"errors"
-	"fmt"
 	"math"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/numeric"
 )
@@ -37,10 +36,12 @@ type LostError struct {
 	Cause error
 }
 
-// Error says where it was lost.
-func (e *LostError) Error() string {
-	return fmt.Sprintf("with the weight more than %.0f mm aside, where the bed has turned by %.0f°, it is not found at rest",
-		math.Abs(e.Aside), math.Abs(e.Turn)*180/math.Pi)
+// Error says in English where it was lost.
+func (e *LostError) Error() string { return design.English().Found(e.Finding()) }
+
+// Finding returns where it was lost.
+func (e *LostError) Finding() design.Finding {
+	return design.Found(design.LostAside, math.Abs(e.Aside), math.Abs(e.Turn)*180/math.Pi)
 }
 
 // Unwrap returns the cause.
@@ -48,7 +49,7 @@ func (e *LostError) Unwrap() error { return e.Cause }
 
 // errOver is met where a bed does not lean to the side of its weight, or has turned
 // past the upright: its rest lies elsewhere.
-var errOver = errors.New("the bed turns over")
+var errOver error = design.Broken(design.BedTurnsOver)
 
 // walk goes from one pose, whose unknowns are x, to another, in as few strides as
 // will do, but with the weight moving aside by little enough in each that it cannot
@@ -97,7 +98,7 @@ type trail struct {
 
 // errJumped is met where a search lands on another branch of rest, which no bed that
 // is loaded little by little comes to.
-var errJumped = errors.New("no rest is found nearby")
+var errJumped error = design.Broken(design.NoRestNearby)
 
 // search finds unknowns near others, as [numeric.Follow] does.
 type search func(f numeric.System, start, step []float64, near numeric.Jacobian, tol float64) ([]float64, numeric.Jacobian, error)

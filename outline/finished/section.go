@@ -1,15 +1,16 @@
 package finished
 
 import (
-	"errors"
 	"math"
+
 	"slingloft/outline/bed"
+	"slingloft/outline/design"
 	"slingloft/outline/geom"
 )
 
 // errNarrow is met where the cords stand further apart than the cloth is wide or
 // cross over.
-var errNarrow = errors.New("the cloth does not reach between the cords")
+var errNarrow error = design.Broken(design.ClothOffCords)
 
 // cloth is what the cloth is at one station: half its girth unstretched, the
 // radius of the round part, and give = w cos φ / (2 K), by which over sin θ its weft

@@ -13,6 +13,7 @@ package words
 import (
 	"fmt"
 
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
 
@@ -25,6 +26,9 @@ type Names struct {
 	Materials Materials
 	Accuracy  Accuracy
 	Room      Room
+	Faults    design.Words // why a bed is not found at rest
+	Guests    Guests
+	Tips      Tips
 	// Cautions stand beside every load figure; see [Names.CautionFor].
 	Cautions map[Hazard]Caution
 	Signals  map[Signal]string
@@ -37,7 +41,8 @@ type Names struct {
 func English() Names {
 	return Names{
 		Ends:   [2]string{hung.Head: "head", hung.Foot: "foot"},
-		Pieces: englishPieces(), Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(), Room: englishRoom(),
+		Pieces: englishPieces(), Cords: englishCords(), Margins: englishMargins(), Materials: englishMaterials(), Accuracy: englishAccuracy(),
+		Faults: design.English(), Guests: englishGuests(), Tips: englishTips(), Room: englishRoom(),
 		Cautions: englishCautions(), Signals: identified(SignalCount), Caution: "%s: %s %s %s", LargestMass: "max %s, one person",
 	}
 }

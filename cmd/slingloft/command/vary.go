@@ -94,7 +94,7 @@ func vary(ctx context.Context, s Streams, args []string, o figureOptions) error 
 		return all[0].Err
 	}
 	say := figures.English()
-	doc := figures.VariedOf(p.Design.Name, axes, all, say.Names.Margins)
+	doc := figures.VariedOf(p.Design.Name, axes, all, say.Names)
 	switch {
 	case o.csv:
 		err = doc.WriteCSV(s.Out, p.Style(), say)

@@ -21,7 +21,7 @@ type Accuracy struct {
 func accuracyOf(r accuracy.Report, err error, say Words) Accuracy {
 	out := Accuracy{r.Lengths, r.Effects, r.Outcomes, say.Names.Accuracy.NotesOf(r.Notes)}
 	if err != nil {
-		out.Notes = append(out.Notes, fmt.Sprintf(say.Accuracy.Cannot, err))
+		out.Notes = append(out.Notes, fmt.Sprintf(say.Accuracy.Cannot, say.Names.Why(err)))
 	}
 	return out
 }
@@ -48,14 +48,14 @@ func (b *report) corrections(p *work.Plan, d Document) {
 	if d.Hung == nil {
 		return
 	}
-	say := b.say.Hung
+	say, at := b.say.Hung, b.words.Tips
 	b.head(say.Title)
 	if c := d.corrected; c != nil {
-		b.row(say.Columns[:]...)
+		b.row(at.Columns[:]...)
 		for _, e := range hung.Ends() {
 			for _, s := range [2]bed.Side{bed.Left, bed.Right} {
-				b.row(fmt.Sprintf(say.Tip, b.words.Ends[e], say.Sides[s]), b.mm(p.Design.Hung.Tips[e][s]), b.mm(c.Off[e][s]),
-					fmt.Sprintf(say.Known, b.mm(c.Uncertainty[e][s])), b.mm(c.After[e][s]))
+				b.row(fmt.Sprintf(at.Tip[s], b.words.Ends[e]), b.mm(p.Design.Hung.Tips[e][s]), b.mm(c.Off[e][s]),
+					fmt.Sprintf(at.Known, b.mm(c.Uncertainty[e][s])), b.mm(c.After[e][s]))
 			}
 		}
 		for _, a := range c.Adjustments {

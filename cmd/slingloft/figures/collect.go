@@ -57,7 +57,7 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	d.Accuracy = accuracyOf(stack, err, say)
 	d.Guests = []Guest{}
 	for _, g := range p.Guests() {
-		d.Guests, d.least = append(d.Guests, guestOf(g, w.Margins)), append(d.least, g.Least())
+		d.Guests, d.least = append(d.Guests, guestOf(g, w)), append(d.least, g.Least())
 	}
 	d.hung(p, say)
 	d.bill, err = p.Bill(l)

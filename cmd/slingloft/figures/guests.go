@@ -3,7 +3,6 @@ package figures
 import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/outline/finished"
-	"slingloft/outline/quantity"
 	"slingloft/outline/state"
 	"slingloft/outline/words"
 )
@@ -31,14 +30,14 @@ type GuestLoads struct {
 	Cloth float64 `json:"cloth"` // largest tension across the bed, N/mm
 }
 
-func guestOf(g work.Guest, w words.Margins) Guest {
+func guestOf(g work.Guest, w words.Names) Guest {
 	out := Guest{Name: g.Name, Level: g.Lying.Level, Ground: g.Ground, Hang: g.Lying.Hang, Margins: []Check{}, Governs: []Check{}}
 	if g.Err != nil {
-		out.Cannot = g.Err.Error()
+		out.Cannot = w.Why(g.Err)
 		return out
 	}
-	out.Margins = append(out.Margins, checksOf(g.Margins.Checks, w)...)
-	out.Governs = append(out.Governs, checksOf(g.Margins.ByPart(), w)...)
+	out.Margins = append(out.Margins, checksOf(g.Margins.Checks, w.Margins)...)
+	out.Governs = append(out.Governs, checksOf(g.Margins.ByPart(), w.Margins)...)
 	load := func(m state.Member) float64 { return m.Load(g.Lying.Loads) }
 	out.Loads = GuestLoads{Side: load(state.SideCord), Leg: Pair{load(state.HeadLeg), load(state.FootLeg)},
 		Hang: Pair{load(state.HeadLine), load(state.FootLine)}, Bar: Pair{load(state.HeadBar), load(state.FootBar)}, Cloth: load(state.Cloth)}
@@ -50,9 +49,9 @@ func (b *report) guests(d Document) {
 	if len(d.Guests) == 0 {
 		return
 	}
-	say := b.say.Guests
+	say, names := b.say.Guests, b.words.Guests
 	b.head(say.Title)
-	b.row(say.Columns[:]...)
+	b.row(names.Columns[:]...)
 	for _, g := range d.Guests {
 		if g.Cannot != "" {
 			continue
@@ -65,22 +64,12 @@ func (b *report) guests(d Document) {
 			b.force(g.Loads.Hang[0]), b.force(g.Loads.Hang[1]), b.force(g.Loads.Side))
 	}
 	for i, g := range d.Guests {
-		c := d.least[i]
-		text := say.Least
-		switch {
-		case g.Cannot != "":
-			b.line(say.Cannot, g.Name, g.Cannot)
-			continue
-		case c.Capacity == 0:
-			b.line(say.Unknown, g.Name)
-			continue
-		case c.Unmet():
-			text = say.Unmet
-		case c.Bound:
-			text = say.AtMost
+		if g.Cannot != "" {
+			b.line(names.Cannot, g.Name, g.Cannot)
+		} else {
+			b.line("%s", b.words.GuestMargin(g.Name, d.least[i], say.Unmet))
 		}
-		b.line(text, g.Name, b.words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}
-	b.line("%s", say.How)
+	b.line("%s", names.How)
 	b.careful()
 }

@@ -59,7 +59,7 @@ func VariedSchema() map[string]any {
 }
 
 // VariedOf returns what is told of a design's variants.
-func VariedOf(name string, axes []work.Axis, all []work.Variant, w words.Margins) Varied {
+func VariedOf(name string, axes []work.Axis, all []work.Variant, w words.Names) Varied {
 	out := Varied{Version: VariedVersion, Name: name}
 	for _, a := range axes {
 		out.Keys = append(out.Keys, string(a.Key))
@@ -67,9 +67,9 @@ func VariedOf(name string, axes []work.Axis, all []work.Variant, w words.Margins
 	for _, v := range all {
 		one := Variant{Values: v.Values, Now: v.Now}
 		if v.Err != nil {
-			one.Cannot = whyNot(v.Err)
+			one.Cannot = whyNot(v.Err, w)
 		} else {
-			one.Buys = buysOf(v, w)
+			one.Buys = buysOf(v, w.Margins)
 		}
 		out.Variants = append(out.Variants, one)
 	}
@@ -78,12 +78,12 @@ func VariedOf(name string, axes []work.Axis, all []work.Variant, w words.Margins
 
 // whyNot says what is wrong with a variant: the first fault, the others follow from the
 // same value.
-func whyNot(err error) string {
+func whyNot(err error, w words.Names) string {
 	var faults design.Faults
 	if errors.As(err, &faults) && len(faults) > 0 {
-		return fmt.Sprintf("%s: %s", faults[0].Key, design.English().Found(faults[0].Found))
+		return fmt.Sprintf("%s: %s", faults[0].Key, w.Faults.Found(faults[0].Found))
 	}
-	return err.Error()
+	return w.Why(err)
 }
 
 func buysOf(v work.Variant, w words.Margins) *Buys {

@@ -41,21 +41,21 @@ func (b build) effectsTable() sheet.Table {
 
 // correctedBlocks says what levels the bed that was measured as it hung.
 func (b build) correctedBlocks() []sheet.Block {
-	say, names, c := b.Say.Corrected, b.Say.Names.Accuracy, b.Corrected
+	say, at, names, c := b.Say.Corrected, b.Say.Names.Tips, b.Say.Names.Accuracy, b.Corrected
 	if c.Unread {
 		return []sheet.Block{sentences(names.NotesOf(c.Notes))}
 	}
-	tips := sheet.Table{ID: "hung-tips", Caption: fmt.Sprintf(say.Tips, b.UnitWord()), Head: say.TipColumns[:],
+	tips := sheet.Table{ID: "hung-tips", Caption: fmt.Sprintf(say.Tips, b.UnitWord()), Head: at.Columns[:],
 		Words: []bool{true, false, false, false, false}}
 	for _, e := range hung.Ends() {
-		for s, tip := range say.Tip {
+		for s, tip := range at.Tip {
 			tips.Add(b.ofEnd(tip, e), b.Figure(c.Survey.Heights.Tips[e][s]), b.SignedFigure(c.Off[e][s]),
-				fmt.Sprintf(say.Known, b.Figure(c.Uncertainty[e][s])), b.Figure(c.After[e][s]))
+				fmt.Sprintf(at.Known, b.Figure(c.Uncertainty[e][s])), b.Figure(c.After[e][s]))
 		}
 	}
 	set := sheet.Table{ID: "hung-corrections", Caption: say.Set, Head: say.SetColumns[:], Words: []bool{true, false}}
 	for _, a := range c.Adjustments {
-		set.Add(names.Do(a, b.Style), fmt.Sprintf(say.Known, b.Long(a.Uncertainty)))
+		set.Add(names.Do(a, b.Style), fmt.Sprintf(at.Known, b.Long(a.Uncertainty)))
 	}
 	out := []sheet.Block{tips}
 	if len(set.Rows) > 0 {

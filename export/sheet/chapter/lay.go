@@ -37,7 +37,7 @@ func (b build) placesTable(i int, l given.Lay) sheet.Table {
 		Words: []bool{true, false, false, false, false, true}}
 	for n, it := range l.Items {
 		box := it.Piece.Cut.Moved(it.Motion).Bounds()
-		t.Add(fmt.Sprintf("%d %s", n+1, sketch.Titled(it.Piece.Title)), b.ClothFigure(box.Min.X), b.ClothFigure(box.Max.X),
+		t.Add(fmt.Sprintf("%d %s", n+1, sketch.Titled(it.Piece)), b.ClothFigure(box.Min.X), b.ClothFigure(box.Max.X),
 			b.ClothFigure(box.Min.Y), b.ClothFigure(box.Max.Y), b.liesBy(it.Motion))
 	}
 	return t

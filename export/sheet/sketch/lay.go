@@ -69,7 +69,7 @@ func drawStock(p *picture.Picture, v picture.View, l given.Lay, kept []given.Kep
 // the only way, or else its number alone.
 func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 	cut := it.Piece.Cut.Moved(it.Motion)
-	t := picture.Text{Text: fmt.Sprintf("%d %s", n, Titled(it.Piece.Title)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
+	t := picture.Text{Text: fmt.Sprintf("%d %s", n, Titled(it.Piece)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
 	if p.WriteFree(t, v.Line(places(cut, need))...) {
 		return

@@ -1,7 +1,5 @@
 package wording
 
-import "slingloft/outline/bed"
-
 // Loads says what belongs to forces and margins.
 type Loads struct {
 	Title                             string
@@ -66,9 +64,6 @@ func englishAccuracy() Accuracy {
 // Corrected says what belongs to a bed that was measured as it hung.
 type Corrected struct {
 	Tips       string // unit
-	TipColumns [5]string
-	Tip        [2]string // end, by [bed.Side]
-	Known      string    // a length that is either way
 	Set        string
 	SetColumns [2]string
 }
@@ -76,9 +71,6 @@ type Corrected struct {
 func englishCorrected() Corrected {
 	return Corrected{
 		Tips:       "The bar tips as they hang, in %s; left and right of one who lies on the back",
-		TipColumns: [5]string{"bar tip", "measured", "stands off", "known to", "to read after"},
-		Tip:        [2]string{bed.Left: "%s left", bed.Right: "%s right"},
-		Known:      "± %s",
 		Set:        "What levels it",
 		SetColumns: [2]string{"do", "its tips are then level to"},
 	}
@@ -87,27 +79,10 @@ func englishCorrected() Corrected {
 // Guests says what belongs to other sleepers.
 type Guests struct {
 	Caption string // unit
-	Columns [10]string
-	Cannot  string // guest, why the bed does not rest
-	Least   string // guest, check that is nearest to what it requires, its margin, required
-	AtMost  string // likewise where a value is missing, so that the margin may be less
-	Unmet   string // likewise of one that is not met
-	Unknown string // guest, of whom no margin is known
-	How     string
 }
 
 func englishGuests() Guests {
-	return Guests{
-		Caption: "Other sleepers in the bed as it is made, lying still; lengths in %s",
-		Columns: [10]string{"guest", "head above foot", "sag", "higher than designed", "over ground", "head line", "foot line",
-			"pull at the head", "pull at the foot", "side cord"},
-		Cannot: "%s: the bed is not found at rest: %s",
-		Least:  "%s: least margin: %s, %s times the load (%s needed)",
-		AtMost: "%s: least margin of what is known: %s, at most %s times the load (%s needed)",
-		Unmet:  "%s: not met: %s carries %s times the load (%s needed)", Unknown: "%s: no margin is known",
-		How: "head above foot is the bed bottom at the head bar less that at the foot bar. Sag is that of mid-bay below both. " +
-			"Across, the bed lies level under one in the middle. Hang lines and anchors stay as they were set for the sleeper",
-	}
+	return Guests{Caption: "Other sleepers in the bed as it is made, lying still; lengths in %s"}
 }
 
 // Effects says what one cord too long does.
