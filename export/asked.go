@@ -45,9 +45,10 @@ type Bed struct{ Width, Height float64 }
 
 // ReachError says that a drawing needs more than a machine reaches from its zero.
 type ReachError struct {
-	Name string     // of the drawing
-	Need geom.Point // along the sheet's width and height, mm
-	Bed  Bed
+	Stock piece.Stock // that the drawing is cut from
+	Name  string      // of the drawing
+	Need  geom.Point  // along the sheet's width and height, mm
+	Bed   Bed
 }
 
 func (e *ReachError) Error() string {
@@ -68,7 +69,7 @@ func (b Bed) Reach(d Drawing, a Axes, way geom.Box) error {
 	}
 	zero := a.Zero(d.Width, d.Height)
 	box := way.With(zero)
-	e := &ReachError{Name: d.Name, Need: geom.Pt(box.Width(), box.Height()), Bed: b}
+	e := &ReachError{Name: d.Name, Stock: d.Stock, Need: geom.Pt(box.Width(), box.Height()), Bed: b}
 	if e.Wide() || e.High() {
 		return e
 	}

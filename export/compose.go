@@ -21,9 +21,10 @@ type Item struct {
 // Sheet is all that is needed to compose one drawing. Items, Lines and Labels are
 // placed from the lower left corner of the lay area, in mm.
 type Sheet struct {
-	Name  string // file stem: "cloth-lay", "template-sheet-1"
-	Title string // for people: "Cloth lay"
-	Frame Frame  // from [Around], [Within] or [Empty]
+	Name  string      // file stem: "cloth-lay", "template-sheet-1"
+	Title string      // for people: "Cloth lay"
+	Stock piece.Stock // that it is cut from
+	Frame Frame       // from [Around], [Within] or [Empty]
 	Items []Item
 
 	Lines  []piece.Line  // further lines, such as flaws of the cloth
@@ -45,7 +46,7 @@ func Compose(s Sheet) (Drawing, error) {
 	if !Inside(f.Scale, minScale, maxScale) {
 		return Drawing{}, Refuse(SheetScale, s.Name, f.Scale, minScale, maxScale)
 	}
-	d := Drawing{Name: s.Name, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
+	d := Drawing{Name: s.Name, Stock: s.Stock, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
 	switch {
 	case f.empty:
 	case f.bare:

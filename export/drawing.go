@@ -18,7 +18,8 @@ type Drawing struct {
 	Name  string // file stem that says what is inside: "cloth-lay", "template-sheet-1"
 	Title string // for people: "Cloth lay, sheet 1 of 1: Porch, design 0123abcd"
 
-	Width, Height float64 // size of the sheet at true scale, mm
+	Stock         piece.Stock // that it is cut from
+	Width, Height float64     // size of the sheet at true scale, mm
 
 	Lines  []piece.Line
 	Labels []piece.Label

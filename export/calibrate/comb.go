@@ -134,7 +134,7 @@ func CombSheet(c Comb, t Trial) (export.Drawing, []Comb, error) {
 	width := math.Min(t.Room[0], math.Max(box.Max.X+room, 200))
 	above := geom.Box{Min: geom.Pt(room, box.Max.Y+3), Max: geom.Pt(width-room, math.Min(box.Max.Y+notesHigh, t.Room[1]-room))}
 	d, err := export.Compose(export.Sheet{
-		Name: "kerf-comb", Title: title, Words: &t.Words, Block: t.Block,
+		Name: "kerf-comb", Stock: t.Stock, Title: title, Words: &t.Words, Block: t.Block,
 		Frame: export.Empty(width, above.Max.Y+room), Items: items, Labels: lettered(above, notes...),
 	})
 	return d, rows, err

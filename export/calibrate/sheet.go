@@ -23,9 +23,10 @@ type Bars struct {
 
 // Trial is what a machine is tried on and how.
 type Trial struct {
-	Room   [2]float64 // that there is at most along x and y, mm
-	Inches bool       // lengths are whole inches, or halves, and lettered so
-	Cut    bool       // the tool only cuts what it is tried on: the bars are the edges of a rectangle
+	Stock  piece.Stock // that the machine is tried on
+	Room   [2]float64  // that there is at most along x and y, mm
+	Inches bool        // lengths are whole inches, or halves, and lettered so
+	Cut    bool        // the tool only cuts what it is tried on: the bars are the edges of a rectangle
 	Block  export.Block
 	Words  words.Sheets
 }
@@ -73,7 +74,7 @@ func Sheet(t Trial) (export.Drawing, Bars, error) {
 	const tick, textHeight = 4.0, 5.0
 	bars := BarsFor(t)
 	x, y := bars.X, bars.Y
-	s := export.Sheet{Name: "calibration", Title: t.Words.Calibration, Frame: export.Empty(x+2*room, y+2*room), Block: t.Block, Words: &t.Words}
+	s := export.Sheet{Name: "calibration", Stock: t.Stock, Title: t.Words.Calibration, Frame: export.Empty(x+2*room, y+2*room), Block: t.Block, Words: &t.Words}
 	low := geom.Pt(room, room)
 	corners := [4]geom.Point{low, low.Plus(geom.Pt(x, 0)), low.Plus(geom.Pt(x, y)), low.Plus(geom.Pt(0, y))}
 	if t.Cut {

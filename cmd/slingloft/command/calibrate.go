@@ -78,7 +78,7 @@ func writeCalibration(s Streams, args []string, o calibrateOptions) error {
 	}
 	out.folder, out.formats, out.mark, out.force = o.out, formats, whole.Mark{Tag: p.Digest}, o.force
 	out.speak(s.words())
-	out.trial = &t.stock
+	out.trial = true
 	if o.json {
 		return tellCalibration(s, &p, t, out, drawings)
 	}

@@ -2,19 +2,12 @@ package command
 
 import (
 	"fmt"
-	"strings"
 
 	"slingloft/export"
 	"slingloft/export/format"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
-
-// clothSheet is the name of the drawing that is cut from cloth.
-const clothSheet = "cloth-lay"
-
-// isCloth reports whether a drawing of the name is cut from cloth.
-func isCloth(name string) bool { return strings.HasPrefix(name, clothSheet) }
 
 // dueFile is a file that is to be written, or proved.
 type dueFile struct {
@@ -36,11 +29,11 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 	}
 	for _, d := range drawings {
 		for _, name := range o.formats {
-			f, codec, err := o.format(name, d.Name)
+			f, codec, err := o.format(name, d.Stock)
 			if err != nil {
 				return nil, err
 			}
-			if f.Drives && !o.machine.For.Takes(o.stockOf(d.Name)) {
+			if f.Drives && !o.machine.For.Takes(d.Stock) {
 				continue
 			}
 			stock, err := o.onStock(f, d)
@@ -52,7 +45,7 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 				return nil, err
 			}
 			for _, field := range fields {
-				for _, part := range o.parts(f, o.asked(field, d.Name)) {
+				for _, part := range o.parts(f, o.asked(field)) {
 					out = append(out, dueFile{d.Name, part, f, codec})
 				}
 			}
@@ -65,7 +58,7 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 // moves a machine, without the work that the machine's jobs skip.
 func (o output) shown(f export.Format, d export.Drawing) (export.Drawing, error) {
 	stock, err := o.onStock(f, d)
-	return o.asked(stock, d.Name), err
+	return o.asked(stock), err
 }
 
 // onStock returns a drawing on the stock alone where the file moves a machine.
@@ -77,9 +70,9 @@ func (o output) onStock(f export.Format, d export.Drawing) (export.Drawing, erro
 }
 
 // asked returns a drawing, or a field of it, without the work that the machine's jobs
-// skip; sheet is the drawing's name.
-func (o output) asked(d export.Drawing, sheet string) export.Drawing {
-	material := o.material(sheet).Name
+// skip.
+func (o output) asked(d export.Drawing) export.Drawing {
+	material := o.material(d.Stock).Name
 	return d.Without(func(w piece.Work) bool { return o.machine.JobFor(w, material).Skip })
 }
 
@@ -100,22 +93,22 @@ func (o output) parts(f export.Format, d export.Drawing) []export.Drawing {
 	return out
 }
 
-// material returns what a drawing of the name is cut from.
-func (o output) material(drawing string) export.Material {
-	if o.stockOf(drawing) == piece.Cloth {
-		return export.Material{Name: o.cloth, Stock: piece.Cloth, OnLines: o.trial != nil}
+// material returns what is cut from a stock.
+func (o output) material(s piece.Stock) export.Material {
+	if s == piece.Cloth {
+		return export.Material{Name: o.cloth, Stock: piece.Cloth, OnLines: o.trial}
 	}
-	return export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness, OnLines: o.trial != nil}
+	return export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness, OnLines: o.trial}
 }
 
-// format returns the format of the given name, set up for a drawing. The sheets'
+// format returns the format of the given name, set up for a stock. The sheets'
 // width of cut is that of a laser which says none.
-func (o output) format(name, drawing string) (export.Format, export.Codec, error) {
+func (o output) format(name string, s piece.Stock) (export.Format, export.Codec, error) {
 	f, err := format.Named(name)
 	if err != nil {
 		return f, export.Codec{}, err
 	}
-	m, of := o.machine, o.material(drawing)
+	m, of := o.machine, o.material(s)
 	if of.Stock == piece.Board && m.Kerf == 0 && (m.Tool == 0 || m.Tool == design.Laser) {
 		m.Kerf = o.sheet.Kerf
 	}

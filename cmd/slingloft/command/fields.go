@@ -16,7 +16,7 @@ import (
 // than its bed, and else the drawing alone.
 func (o output) fields(f export.Format, d export.Drawing) ([]export.Drawing, error) {
 	m := o.machine
-	if !f.Drives || !m.Fields || m.Width == 0 || o.stockOf(d.Name) != piece.Cloth {
+	if !f.Drives || !m.Fields || m.Width == 0 || d.Stock != piece.Cloth {
 		return []export.Drawing{d}, nil
 	}
 	step := 1.0

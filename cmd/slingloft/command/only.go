@@ -28,7 +28,7 @@ func (o output) selected(drawings []export.Drawing) ([]export.Drawing, error) {
 	var out []export.Drawing
 	for _, d := range drawings {
 		whole := slices.Contains(names, d.Name) ||
-			slices.Contains(names, map[piece.Stock]string{piece.Cloth: onlyCloth, piece.Board: onlyBoards}[o.stockOf(d.Name)])
+			slices.Contains(names, map[piece.Stock]string{piece.Cloth: onlyCloth, piece.Board: onlyBoards}[d.Stock])
 		if whole {
 			out = append(out, d)
 		} else if slices.ContainsFunc(names, d.Holds) {
@@ -66,7 +66,7 @@ func (o output) onlyNames(drawings []export.Drawing) ([]string, error) {
 // untold says of which stock there are no programs, since the machine is not for it.
 func (o output) untold() []told {
 	drives := slices.ContainsFunc(o.formats, func(name string) bool {
-		f, _, err := o.format(name, clothSheet)
+		f, _, err := o.format(name, piece.Cloth)
 		return err == nil && f.Drives
 	})
 	for _, s := range piece.Stocks() {

@@ -35,7 +35,7 @@ type output struct {
 	force   bool       // replace any file
 
 	known map[string]whole.Known // what the folder's record says, by the names of files; for proofs
-	trial *piece.Stock           // what a machine is tried on, whatever the drawings are called; nil: as they are called
+	trial bool                   // it is what a machine is tried with, and drawn on its lines
 
 	cause []told // why files that nobody changed may not be as they should be
 }
@@ -154,13 +154,13 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		err := f.codec.Write(&b, f.drawing, o.options)
 		if far.took(err, f.sheet) {
 			continue
-		} else if lacks := o.lacks(err, o.stockOf(f.drawing.Name)); len(lacks) > 0 {
+		} else if lacks := o.lacks(err, f.drawing.Stock); len(lacks) > 0 {
 			lacking = lacking.With(lacks)
 			continue
 		} else if err != nil {
 			return nil, err
 		}
-		d, stock := f.drawing, o.stockOf(f.drawing.Name)
+		d, stock := f.drawing, f.drawing.Stock
 		w, h := o.options.Size(d)
 		if d.Field != nil {
 			w = o.options.Point(geom.Pt(d.Field.Width, 0)).X
@@ -171,7 +171,7 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		}})
 	}
 	for _, e := range far {
-		lacking = lacking.With(o.tooFar(e, o.stockOf(e.Name)))
+		lacking = lacking.With(o.tooFar(e, e.Stock))
 	}
 	if len(lacking) > 0 {
 		return nil, lacking
@@ -187,8 +187,8 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 func (o output) numbered(drawings []export.Drawing) (number map[string]int, total map[piece.Stock]int) {
 	number, total = map[string]int{}, map[piece.Stock]int{}
 	for _, d := range drawings {
-		total[o.stockOf(d.Name)]++
-		number[d.Name] = total[o.stockOf(d.Name)]
+		total[d.Stock]++
+		number[d.Name] = total[d.Stock]
 	}
 	return number, total
 }
@@ -264,15 +264,4 @@ func (o output) roundedUp(mm float64) float64 {
 		step = quantity.Inch / 16
 	}
 	return math.Ceil(mm/step) * step
-}
-
-// stockOf returns what the sheet of a name is cut from.
-func (o output) stockOf(drawing string) piece.Stock {
-	switch {
-	case o.trial != nil:
-		return *o.trial
-	case isCloth(drawing):
-		return piece.Cloth
-	}
-	return piece.Board
 }

@@ -84,7 +84,7 @@ func (o output) proveOne(f dueFile) proved {
 		return fails(Failed, unreadable, told{Because, []any{err}})
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
-	if lacks := o.lacks(err, o.stockOf(f.drawing.Name)); len(lacks) > 0 {
+	if lacks := o.lacks(err, f.drawing.Stock); len(lacks) > 0 {
 		return fails(Disagree, strange, told{IsNotDue, []any{design.English().Found(lacks[0].Found)}})
 	}
 	if err != nil {

@@ -22,6 +22,6 @@ func (r *reaches) took(err error, sheet string) bool {
 			return true
 		}
 	}
-	*r = append(*r, &export.ReachError{Name: sheet, Need: far.Need, Bed: far.Bed})
+	*r = append(*r, &export.ReachError{Name: sheet, Stock: far.Stock, Need: far.Need, Bed: far.Bed})
 	return true
 }

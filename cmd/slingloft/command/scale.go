@@ -46,8 +46,11 @@ func usualScales() []float64 {
 func (o output) offBy(files []sheetFile, drawings []export.Drawing, at export.Options) float64 {
 	for _, file := range files {
 		i := slices.IndexFunc(drawings, func(d export.Drawing) bool { return d.Name == file.stem })
-		f, codec, err := o.format(file.format, file.stem)
-		if i < 0 || err != nil || !slices.Contains(o.formats, file.format) || codec.Divided {
+		if i < 0 {
+			continue
+		}
+		f, codec, err := o.format(file.format, drawings[i].Stock)
+		if err != nil || !slices.Contains(o.formats, file.format) || codec.Divided {
 			continue
 		}
 		data, err := readFile(filepath.Join(o.folder, file.name))

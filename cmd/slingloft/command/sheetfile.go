@@ -55,7 +55,7 @@ func sheetsIn(folder string) ([]sheetFile, error) {
 // sheetNamed returns what the name of a file says of a sheet, if it is one's.
 func sheetNamed(name string) (sheetFile, bool) {
 	stem, f, ok := format.OfFile(name)
-	if !ok || !isCloth(stem) && !strings.HasPrefix(stem, "template-sheet-") {
+	if !ok || !strings.HasPrefix(stem, "cloth-lay") && !strings.HasPrefix(stem, "template-sheet-") {
 		return sheetFile{}, false
 	}
 	return sheetFile{name, stem, f.Name}, true

@@ -17,8 +17,7 @@ import (
 // trial is what a machine is tried with.
 type trial struct {
 	calibrate.Trial
-	stock    piece.Stock // that it is tried on
-	material string      // its name
+	material string // name of what it is tried on
 	bars     calibrate.Bars
 	combs    []calibrate.Comb // rows of the kerf comb
 	noComb   []told           // why there is none
@@ -39,12 +38,12 @@ func feedRoom(inches bool) float64 {
 // was not.
 func trialOf(p *work.Plan, thickness float64) (trial, []export.Drawing, error) {
 	d := p.Design
-	t := trial{stock: piece.Board, material: d.Sheet.Name}
+	t := trial{Trial: calibrate.Trial{Stock: piece.Board}, material: d.Sheet.Name}
 	if !d.Machine.For.Takes(piece.Board) {
-		t.stock, t.material = piece.Cloth, d.Cloth.Name
+		t.Stock, t.material = piece.Cloth, d.Cloth.Name
 	}
-	t.Room, t.Inches, t.Words, t.Cut = roomOf(d), d.Output.Inches, p.Words.Sheets, onlyCuts(d.Machine, t.stock, t.material)
-	t.noComb = noComb(d, t.stock, thickness)
+	t.Room, t.Inches, t.Words, t.Cut = roomOf(d), d.Output.Inches, p.Words.Sheets, onlyCuts(d.Machine, t.Stock, t.material)
+	t.noComb = noComb(d, t.Stock, thickness)
 	comb := calibrate.CombFor(thickness, d.Machine.Cutter, t.Inches)
 	if len(t.noComb) == 0 && comb.Slots == 0 {
 		t.noComb = []told{{what: CombTooThin}}
@@ -126,7 +125,7 @@ func (t trial) hints(d design.Design) []told {
 	if t.Cut {
 		out[0] = told{MeasureCut, []any{t.material}}
 	}
-	if t.stock == piece.Cloth {
+	if t.Stock == piece.Cloth {
 		out = append(out, told{what: MeasureFlat})
 	}
 	out = append(out, told{CalibrationLine, []any{"x", bar(t.bars.X)}}, told{CalibrationLine, []any{"y", bar(t.bars.Y)}})

@@ -36,7 +36,7 @@ func (p *Plan) Drawings(l Lays, scale float64) ([]export.Drawing, error) {
 func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
 	c := p.Design.Cloth
 	s := export.Sheet{
-		Name: "cloth-lay", Title: p.Words.Sheets.Cloth,
+		Name: "cloth-lay", Stock: piece.Cloth, Title: p.Words.Sheets.Cloth,
 		Frame: export.Around(l.Length, c.Width, scale),
 		Items: Placed(p.cloth(), l, 0), Edge: true,
 		Block: p.block(c.Name, 1, 1, layMark(p.cloth(), l, l.Length, c.Width)), Words: &p.Words.Sheets,
@@ -65,7 +65,7 @@ func (p *Plan) boardSheet(l nest.Lay, n int, scale float64) (export.Drawing, err
 	block := p.block(b.Name, n+1, l.Beds, layMark(p.boards(), l, b.Width, b.Height))
 	block.Scale = scale
 	return export.Compose(export.Sheet{
-		Name: fmt.Sprintf("template-sheet-%d", n+1), Title: p.Words.Sheets.Boards, Words: &p.Words.Sheets,
+		Name: fmt.Sprintf("template-sheet-%d", n+1), Stock: piece.Board, Title: p.Words.Sheets.Boards, Words: &p.Words.Sheets,
 		Frame: frame, Items: Placed(p.boards(), l, n), Block: block,
 		Lines: p.keepOutLines(piece.Board, frame.Lay.Min, geom.Box{Max: frame.Lay.Max.Minus(frame.Lay.Min)}),
 	})
