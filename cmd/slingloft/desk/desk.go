@@ -84,6 +84,13 @@ func (d *Desk) changed() {
 	d.news = make(chan struct{})
 }
 
+// Number returns the number of the state.
+func (d *Desk) Number() int {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.number
+}
+
 // Wait returns once there is a newer state than that of a number, or ctx is done.
 func (d *Desk) Wait(ctx context.Context, number int) {
 	for {

@@ -1,13 +1,21 @@
 package watch_test
 
 import (
+	"archive/zip"
+	"bytes"
+	"context"
+	"encoding/base64"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
 	"slingloft/cmd/slingloft/browsertest"
+	"slingloft/cmd/slingloft/command"
+	"slingloft/cmd/slingloft/watch"
 	"slingloft/outline/design"
 )
 
@@ -174,7 +182,14 @@ func TestConflict(t *testing.T) {
 	shows(p, "bed.span", "1510 mm")
 	enter(p, "bed.span", "1540 mm")
 	p.Until(`document.body.dataset.unsaved === "true"`)
-	save(t, path, small(t, "1520 mm"))
+	// The other change comes from a second page, of a program of its own.
+	q := browsertest.New(t)
+	q.Open(serving(t, path))
+	shows(q, "bed.span", "1510 mm")
+	enter(q, "bed.span", "1520 mm")
+	q.Until(`document.body.dataset.unsaved === "true"`)
+	click(q, "#save")
+	q.Until(`document.body.dataset.unsaved === "false"`)
 	p.Until(`!document.getElementById("conflict").hidden`)
 	click(p, "#save")
 	p.Until(`document.getElementById("status").textContent.includes("changed")`)
@@ -186,23 +201,155 @@ func TestConflict(t *testing.T) {
 	shows(p, "bed.span", "1520 mm")
 	click(p, "#undo")
 	shows(p, "bed.span", "1540 mm")
+	click(p, "#save")
+	shows(q, "bed.span", "1540 mm")
 }
 
-// TestQuestions begins with a file that is not there, and ends with files to cut from.
-func TestQuestions(t *testing.T) {
-	path := filepath.Join(t.TempDir(), "new.toml")
-	url := serving(t, path)
+// TestWholeDesign begins with a file that is not there and ends with the zip that the
+// command makes of it: the questions, a slider's button, a fault's button, undo, save and
+// files, with nothing typed but in fields.
+func TestWholeDesign(t *testing.T) {
+	folder := t.TempDir()
+	path := filepath.Join(folder, "new.toml")
+	save(t, filepath.Join(folder, design.ShelfFile), "[cloth.blue]\nname = \"blue\"\nwidth = \"1500 mm\"\nareal_density = \"70 g/m²\"\n")
+	url := servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Run: really})
 	p := browsertest.New(t)
 	p.Open(url)
-	p.Until(`!document.getElementById("begin").hidden`)
+	p.Until(`!document.getElementById("begin").hidden && document.querySelector('#questions [data-take="cloth.use"] option[value="blue"]')`)
 	p.Shot("desk-questions")
-	browsertest.Eval[bool](p, `(document.getElementById("q-stature").value = "1650 mm", document.getElementById("propose").click(), true)`)
+	ask := func(id, value string) {
+		browsertest.Eval[bool](p, fmt.Sprintf(`(document.getElementById(%q).value = %q, true)`, "q-"+id, value))
+	}
+	ask("stature", "1650 mm")
+	ask("distance", "4")
+	click(p, "#propose")
+	p.Until(`document.getElementById("q-wrong").textContent.includes("4 m")`)
+	ask("distance", "4 m")
+	ask("bar", "900 mm")
+	ask("k-cloth-use", "blue")
+	click(p, "#propose")
 	shows(p, "sleeper.stature", "1650 mm")
 	enter(p, "name", "Anna's bed")
-	p.Until(`document.body.dataset.laid === "true"`)
+	enter(p, "bed.span", "1450")
+	p.Until(`document.querySelector("#k-bed-span-fault button")`)
+	click(p, "#k-bed-span-fault button")
+	shows(p, "bed.span", "1450 mm")
+	p.Until(`document.getElementById("slide-value").textContent === "1450 mm"`)
+	click(p, `[data-step="1"]`)
+	shows(p, "bed.span", "1451 mm")
+	click(p, "#undo")
+	shows(p, "bed.span", "1450 mm")
+	p.Until(`document.body.dataset.laid === "true" && document.body.dataset.faults === "0"`)
 	click(p, "#save")
 	p.Until(`document.body.dataset.unsaved === "false"`)
-	if got := text(t, path); !strings.Contains(got, `name = "Anna's bed"`) || !strings.Contains(got, `stature = "1650 mm"`) {
+	got := text(t, path)
+	for _, want := range []string{`name = "Anna's bed"`, `stature = "1650 mm"`, `distance = "4 m"`, `use = "blue"`, `span = "1450 mm"`} {
+		if !strings.Contains(got, want) {
+			t.Errorf("the file lacks %s:\n%s", want, got)
+		}
+	}
+	// What the page hands over is what the command writes.
+	browsertest.Eval[bool](p, `(() => { const old = URL.createObjectURL; URL.createObjectURL = (b) => { b.arrayBuffer().then((d) => { window.had = btoa(new Uint8Array(d).reduce((s, c) => s + String.fromCharCode(c), "")); }); return old(b); };
+		document.getElementById("files").click(); document.querySelector('#formats [value="dxf"]').click(); document.getElementById("files-make").click(); return true })()`)
+	p.Until(`window.had`)
+	out := filepath.Join(folder, "new-files") // the record says from where to where
+	if code := really(t.Context(), []string{"cut", path, "--out", out, "--as", "svg"}, io.Discard, io.Discard); code != 0 {
+		t.Fatalf("cut: status %d", code)
+	}
+	data, err := base64.StdEncoding.DecodeString(browsertest.Eval[string](p, `window.had`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range z.File {
+		r, err := f.Open()
+		if err != nil {
+			t.Fatal(err)
+		}
+		had, _ := io.ReadAll(r)
+		if string(had) != text(t, filepath.Join(out, f.Name)) {
+			t.Errorf("%s differs from the command's", f.Name)
+		}
+	}
+	if made, _ := os.ReadDir(out); len(made) != len(z.File) || len(made) < 3 {
+		t.Errorf("%d files, of the command %d", len(z.File), len(made))
+	}
+}
+
+// really runs the program.
+func really(ctx context.Context, args []string, out, told io.Writer) int {
+	return command.Run(ctx, args, command.Streams{Out: out, Err: told})
+}
+
+// TestDriven drives the page as a program from outside would, and mends a design with ten
+// faults by its buttons alone.
+func TestDriven(t *testing.T) {
+	t.Chdir(t.TempDir())
+	p := browsertest.New(t)
+	p.Open(serving(t, ""))
+	p.Until(`document.body.dataset.laid === "true"`)
+	if got := browsertest.Eval[string](p, `["save", "undo", "redo", "files"].map(i => document.getElementById(i).tagName).join() + document.getElementById("status").getAttribute("role")`); got != "BUTTON,BUTTON,BUTTON,BUTTONstatus" {
+		t.Errorf("buttons and status: %s", got)
+	}
+	_, demo := design.Demo()
+	broken := faulty(t, string(demo))
+	browsertest.Eval[bool](p, fmt.Sprintf(`(document.getElementById("text").value = %q, document.getElementById("use-text").click(), true)`, broken))
+	p.Until(`document.body.dataset.faults === "10" && document.getElementById("status").textContent.includes("10")`)
+	p.Until(`document.querySelectorAll('#form [aria-invalid="true"]').length >= 9`)
+	// It saves at once, faults and all, once it has a name.
+	click(p, "#save")
+	p.Until(`document.getElementById("name-box").open`)
+	browsertest.Eval[bool](p, `(document.getElementById("file-name").value = "mine.toml", document.getElementById("name-save").click(), true)`)
+	p.Until(`document.body.dataset.unsaved === "false" && document.getElementById("status").textContent.includes("mine.toml") && document.getElementById("status").textContent.includes("10")`)
+	if got := text(t, "mine.toml"); got != broken {
 		t.Errorf("the file reads\n%s", got)
 	}
+	p.Shot("desk-ten-faults")
+	for pressed := 0; browsertest.Eval[bool](p, `document.body.dataset.faults !== "0"`); pressed++ {
+		if pressed > 15 {
+			t.Fatalf("still at fault: %s", browsertest.Eval[string](p, `document.getElementById("faults").innerText`))
+		}
+		p.Until(`document.body.dataset.faults === "0" || document.querySelector(".wrong button, #faults button")`)
+		n := browsertest.Eval[string](p, `document.body.dataset.number`)
+		browsertest.Eval[bool](p, `((document.querySelector(".wrong button, #faults button") || document.body).click(), true)`)
+		p.Until(fmt.Sprintf(`document.body.dataset.number !== %q && (document.body.dataset.faults === "0" || document.querySelector(".wrong button, #faults button"))`, n))
+	}
+	p.Until(`!document.querySelector("[aria-invalid]")`)
+	click(p, "#save")
+	p.Until(`document.body.dataset.unsaved === "false"`)
+	if _, _, err := design.Read("mine.toml", []byte(text(t, "mine.toml"))); err != nil {
+		t.Error(err)
+	}
+	// One undo takes one change of one field back, however it was typed.
+	cut := browsertest.Eval[string](p, `document.querySelector('[name="bed.cut"]').value`)
+	enter(p, "sleeper.mass", "81 kg")
+	enter(p, "sleeper.mass", "82 kg")
+	enter(p, "bed.cut", "straight")
+	for _, want := range []string{"82 kg", "81 kg"} {
+		click(p, "#undo")
+		p.Until(fmt.Sprintf(`document.querySelector('[name="sleeper.mass"]').value === %q && document.querySelector('[name="bed.cut"]').value === %q`, want, cut))
+	}
+	click(p, "#redo")
+	shows(p, "sleeper.mass", "82 kg")
+}
+
+// faulty returns a design with ten faults.
+func faulty(t testing.TB, text string) string {
+	t.Helper()
+	for _, r := range [][2]string{
+		{`(?m)^span = "(\d+) mm"`, `span = "$1"`}, {`(?m)^mass = "(\d+) kg"`, `mass = "$1 kgs"`}, {`(?m)^stature =`, `statur =`},
+		{`(?m)^head_bar = "(\d+) mm"`, `head_bar = "$1 mn"`}, {`(?m)^foot_bar = "(\d+) mm"`, `foot_bar = "$1,5 mm"`},
+		{`(?m)^(head_drop = .*)`, "$1\nhead_girth = \"1200 mm\""}, {`(?m)^side_depth = "(\d+) mm"`, `side_depth = $1`}, {`(?m)^head_tail = "\d+ mm"`, `head_tail = "x"`},
+		{`(?m)^head_leg = .*\n`, ""}, {`(?m)^foot_tail = "\d+ mm"`, `foot_tail = true`},
+	} {
+		row := regexp.MustCompile(r[0])
+		if !row.MatchString(text) {
+			t.Fatalf("no %s", r[0])
+		}
+		text = text[:row.FindStringIndex(text)[0]] + row.ReplaceAllString(row.FindString(text), r[1]) + text[row.FindStringIndex(text)[1]:]
+	}
+	return text
 }

@@ -141,6 +141,11 @@ type beside struct {
 	Shelf    map[string][]string `json:"shelf"` // by the fields that take it
 }
 
+// numbered is the state that has a change.
+type numbered struct {
+	Number int `json:"number"`
+}
+
 // sheets are the build sheet of the design and of what is saved, and the shape.
 type sheets struct {
 	Now   string      `json:"now"`
@@ -176,7 +181,8 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 	case "compare":
 		return d.Compare(desk.KeyOf(q.Field), q.Values, q.Texts), nil
 	case "set":
-		return done, d.Set(desk.Keys(q.Set), q.Turn)
+		err := d.Set(desk.Keys(q.Set), q.Turn)
+		return numbered{d.Number()}, err
 	case "grow":
 		return done, d.Grow(q.List)
 	case "drop":

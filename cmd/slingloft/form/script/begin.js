@@ -20,6 +20,14 @@ const ask = async (op, what = {}) => {
   return answer;
 };
 
+// Changes arrive in the order in which they were made.
+let last = Promise.resolve();
+const change = (op, what) => {
+  const now = last.then(() => ask(op, what));
+  last = now.catch(() => {});
+  return now;
+};
+
 let state = null;  // what the program said last
 let drawn = 0;     // number of the sheet on the page
 let note = "";     // what else the status says, until the next change

@@ -4,7 +4,7 @@ const save = async (name) => {
   await flush();
   note = "";
   try {
-    await ask("save", { digest: state.digest, name: name || "" });
+    await change("save", { digest: state.digest, name: name || "" });
     get("name-box").close();
   } catch (e) {
     if (e.status === 404) { get("name-box").showModal(); return; }
@@ -16,12 +16,12 @@ const save = async (name) => {
 get("save").addEventListener("click", () => save());
 get("name-form").addEventListener("submit", (e) => { e.preventDefault(); save(get("file-name").value); });
 get("name-cancel").addEventListener("click", () => get("name-box").close());
-for (const op of ["undo", "redo"]) get(op).addEventListener("click", async () => { await flush(); await ask(op).catch(refused); });
-get("take").addEventListener("click", () => ask("take").catch(refused));
-get("keep").addEventListener("click", () => ask("save", { digest: state.lost, name: "" }).catch(refused));
+for (const op of ["undo", "redo"]) get(op).addEventListener("click", async () => { await flush(); await change(op).catch(refused); });
+get("take").addEventListener("click", () => change("take").catch(refused));
+get("keep").addEventListener("click", () => change("save", { digest: state.lost, name: "" }).catch(refused));
 get("use-text").addEventListener("click", async () => {
   delete get("text").dataset.own;
-  await ask("text", { text: get("text").value }).catch(refused);
+  await change("text", { text: get("text").value }).catch(refused);
 });
 document.addEventListener("keydown", (e) => {
   if (!(e.ctrlKey || e.metaKey) || e.altKey) return;

@@ -2,7 +2,7 @@
 
 const ways = (f) => (f.ways || []).map((w) => make("button", w.label, { type: "button", onclick: async () => {
   await flush();
-  await ask("set", { set: w.set }).catch(refused);
+  await change("set", { set: w.set }).catch(refused);
   const input = field(w.set[w.set.length - 1].field);
   if (input) { open(input); input.focus(); }
 } }));

@@ -37,6 +37,8 @@ const another = (first, list, i) => {
 const showFields = () => {
   elements();
   for (const input of fields()) {
+    const p = pending.get(input.name);
+    if (p && p.number <= state.number) pending.delete(input.name);
     if (!pending.has(input.name) && !(moving && input.name === sliding.name)) put(input, written(input.name));
     input.disabled = state.broken;
   }
@@ -44,20 +46,21 @@ const showFields = () => {
   if (document.activeElement !== text || !text.dataset.own) text.value = state.text;
 };
 
-const flush = async (name) => {
-  for (const [n, p] of [...pending]) {
-    if (name !== undefined && n !== name) continue;
-    clearTimeout(p.timer);
-    await ask("set", { set: [{ field: n, value: p.value }], turn: p.turn }).catch(refused);
-    if (pending.get(n) === p) pending.delete(n);
-  }
-};
+// flush sends what was typed, and waits until all of it has arrived.
+const flush = (name) => Promise.all([...pending].filter(([n]) => name === undefined || n === name).map(([n, p]) => {
+  clearTimeout(p.timer);
+  const end = () => { if (pending.get(n) === p) { pending.delete(n); showFields(); } };
+  p.sent = p.sent || change("set", { set: [{ field: n, value: p.value }], turn: p.turn }).then((answer) => answer.json()).then(({ number }) => {
+    p.number = number; // what stands from then on has it
+    if (state.number >= number) end();
+  }, (e) => { end(); refused(e); });
+  return p.sent;
+}));
 const typed = (input, wait) => {
-  const old = pending.get(input.name);
+  const old = pending.get(input.name), value = input.value;
+  if (old ? old.value === value : value === written(input.name)) return;
   if (old) clearTimeout(old.timer);
-  if (!old && input.value === written(input.name)) return;
-  const p = { value: input.value, turn, timer: setTimeout(() => flush(input.name), wait) };
-  pending.set(input.name, p);
+  pending.set(input.name, { value, turn, timer: setTimeout(() => flush(input.name), wait) });
 };
 const refused = (e) => { note = e.status ? e.message : say("away"); showStatus(); };
 
@@ -66,15 +69,18 @@ get("form").addEventListener("input", (e) => {
   if (e.target.id === "text") e.target.dataset.own = "yes";
 });
 get("form").addEventListener("change", (e) => {
-  if (e.target.name) { typed(e.target, 0); flush(e.target.name).then(() => { turn++; }); }
+  if (!e.target.name) return;
+  typed(e.target, 0);
+  flush(e.target.name);
+  turn++;
 });
 get("form").addEventListener("focusin", (e) => { turn++; if (e.target.name && !moving) offerSlide(e.target); });
 
 get("form").addEventListener("click", async (e) => {
   const box = e.target.closest(".list"), list = box && box.dataset.list;
-  if (e.target.classList.contains("add")) await ask("grow", { list }).catch(refused);
+  if (e.target.classList.contains("add")) await change("grow", { list }).catch(refused);
   if (e.target.classList.contains("drop")) {
     const index = [...box.querySelectorAll(".element")].indexOf(e.target.closest(".element"));
-    await ask("drop", { list, index }).catch(refused);
+    await change("drop", { list, index }).catch(refused);
   }
 });

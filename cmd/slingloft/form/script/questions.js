@@ -7,10 +7,10 @@ get("questions").addEventListener("submit", async (e) => {
   for (const s of document.querySelectorAll("#questions select[data-take]")) if (s.value) answers.take[s.dataset.take] = s.value;
   get("q-wrong").textContent = "";
   try {
-    await ask("propose", answers);
+    await change("propose", answers);
   } catch (err) { get("q-wrong").textContent = err.message; }
 });
-get("example").addEventListener("click", () => ask("example", { inches: get("q-units").value === "in" }).catch(refused));
+get("example").addEventListener("click", () => change("example", { inches: get("q-units").value === "in" }).catch(refused));
 get("q-units").addEventListener("change", (e) => {
   const inches = e.target.value === "in";
   get("q-stature").value = inches ? "5 ft 8 in" : "1720 mm";

@@ -60,7 +60,7 @@ slide.addEventListener("input", () => {
 slide.addEventListener("change", async () => {
   if (!sliding) return;
   turn++;
-  await ask("set", { set: [{ field: sliding.name, value: slidden() }], turn }).catch(refused);
+  await change("set", { set: [{ field: sliding.name, value: slidden() }], turn }).catch(refused);
 });
 for (const b of document.querySelectorAll("[data-step]")) {
   b.addEventListener("click", () => {
