@@ -182,7 +182,7 @@ var worded = map[string][]string{
 		"0.116 in", "172 cm", "2.94 mm", "80 kg", "[=true|false]", "add", "add-board", "addr", "agrees", "all", "as", "back",
 		"bash", "bool", "build-sheet.html", "calibrate", "chmod", "close", "cloth", "cloth-lay", "cloth-width", "complete", "cut",
 		"differs", "duration", "figure", "fish", "force", "help", "html", "in", "json", "keep-out", "lay-time", "letter", "lstat",
-		"vary", "csv", "chart", "--chart",
+		"vary", "csv", "chart", "--chart", "hang", "exact", "round", "sitting", "guest",
 		"machine", "mass", "materials", "measured", "missing", "mkdir", "mm", "not due", "only", "open", "out", "pages", "paper",
 		"pdf", "piece", "prove", "read", "remove", "rename", "scale", "schema", "sheet", "shelf", "shoulders", "side", "sleeps",
 		"slingloft", "slingloft-out", "slingloft:", "start", "stat", "stature", "svg,dxf", "sync", "template-sheet-", "templates",

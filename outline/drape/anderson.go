@@ -37,7 +37,7 @@ func (m *mixer) next(place, step []float64) {
 	if m.started {
 		ds, dn := m.dStep[m.at], m.dNext[m.at]
 		for i := range ds {
-			ds[i] = m.weight[i] * (step[i] - m.lastStep[i])
+			ds[i] = float64(m.weight[i] * (step[i] - m.lastStep[i]))
 			dn[i] = place[i] + step[i] - m.lastNext[i]
 		}
 		m.used = min(m.used+1, m.depth)
@@ -52,7 +52,7 @@ func (m *mixer) next(place, step []float64) {
 	for k := range right {
 		sum := 0.0
 		for i, d := range m.dStep[k] {
-			sum += d * m.weight[i] * step[i]
+			sum += float64(float64(d*m.weight[i]) * step[i])
 		}
 		right[k] = sum
 	}
@@ -63,7 +63,7 @@ func (m *mixer) next(place, step []float64) {
 	copy(m.lastNext, place)
 	for k, c := range m.coefficients(right) {
 		for i, d := range m.dNext[k] {
-			place[i] -= c * d
+			place[i] -= float64(c * d)
 		}
 	}
 }
@@ -95,7 +95,7 @@ func (m *mixer) coefficients(right []float64) []float64 {
 func dot(a, b []float64) float64 {
 	sum := 0.0
 	for i, x := range a {
-		sum += x * b[i]
+		sum += float64(x * b[i])
 	}
 	return sum
 }

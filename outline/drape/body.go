@@ -13,11 +13,18 @@ type tie struct {
 	penalty   float64 // weight of its split copy in the global solve, N mm
 }
 
-// contact keeps a node outside the rim of its disc.
+// contact keeps a node outside the rim of its disc, an ellipse whose place is that of its
+// lowest point. Its vector is the node's from the disc's middle in half axes, of length 1
+// at the rim.
 type contact struct {
 	node, disc int
-	penalty    float64 // N/mm
-	radius     float64
+	penalty    float64 // of that vector, N mm
+	wide, high float64 // half axes across and up, mm
+}
+
+// along returns the part of the vector along an axis for a mm of the node's place.
+func (t *contact) along(axis int) float64 {
+	return [3]float64{0, 1 / t.wide, 1 / t.high}[axis]
 }
 
 // strut keeps a bar's tip at half the bar's length or beyond.
@@ -46,6 +53,7 @@ type body struct {
 	fixed    [3][]bool // by axis, the unknowns that stay 0
 	place    [3][]float64
 	width    int // of the band
+	sleeper  links
 }
 
 // resize gives the body n nodes and discs.
@@ -72,9 +80,12 @@ func (b *body) matrix(axis int) *numeric.Band {
 	}
 	if axis > 0 {
 		for _, t := range b.contacts {
-			m.Add(t.node, t.node, t.penalty)
-			m.Add(t.disc, t.disc, t.penalty)
-			m.Add(t.node, t.disc, -t.penalty)
+			p := t.penalty * t.along(axis) * t.along(axis)
+			m.Add(t.node, t.node, p)
+			if axis == 2 && !b.sleeper.carries(t.disc) {
+				m.Add(t.disc, t.disc, p)
+				m.Add(t.node, t.disc, -p)
+			}
 		}
 	}
 	if axis == 1 {

@@ -1,17 +1,19 @@
 // Package drape hangs a flat pattern of limp cloth with its cords, bars and
-// sleeper by simulation, to judge from outside how level the emitted pattern
-// lies. It is for tests: it takes lengths as they are cut and shares no formula
-// with the packages that found them.
+// sleeper by simulation, which judges from outside how level the emitted pattern
+// lies. It takes lengths as they are cut and shares no formula with the packages
+// that found them.
 //
 // The cloth is a mesh of triangles that is stiff along warp and weft, slack in
 // compression along both, and weak in shear. The cord, likewise slack in
 // compression, is tied to the cloth's edge at the running lengths that the
-// pattern gives, from tail corner to tail corner, and runs on to fixed apexes.
+// pattern gives, from tail corner to tail corner, and runs on to apexes, which are
+// fixed or hang on lines from fixed anchors.
 // Bars hold their tips apart and do nothing else; tips move freely along and up.
 // The sleeper is a row of upright discs, one on each weft line of the mesh, free
 // to move up and down only, each with the weight that lies on its part of the
 // bed, wherever that part now is; cloth touches the rims without friction. Weight
-// past the last disc rests on it. End caps are left out.
+// past the last disc rests on it. Where a [Body] is given its discs are ellipses,
+// which rigid links from joint to joint hold in line. End caps are left out.
 //
 // Axes: x along the hammock with the head end negative, y across, z up. Both
 // sides are alike: only y ≥ 0 is kept, with half the weight. Lengths mm, forces N.
@@ -37,25 +39,37 @@ type Weight struct {
 
 // Rig is what the pattern is hung with.
 type Rig struct {
-	Bars      [2]float64            // between cord centres, head and foot
-	Legs      [2]float64            // slack cord from tip to apex, tail edge included
-	Apex      [2]geom.Point         // x and z
-	Load      []Weight              // of the sleeper
-	Radius    func(float64) float64 // of the discs, by station
-	Cloth     float64               // own weight, N/mm²
-	BarWeight [2]float64            // of whole bars, N
+	Bars   [2]float64            // between cord centres, head and foot
+	Legs   [2]float64            // slack cord from tip to apex, tail edge included
+	Apex   [2]geom.Point         // x and z
+	Load   []Weight              // of the sleeper
+	Radius func(float64) float64 // of the discs, by station
+	Body   *Body                 // in place of the discs where it lies; nil: none
+	// Lines are slack hang lines from apex to anchor; 0: the apex is fixed.
+	Lines     [2]float64
+	Anchors   [2]geom.Point // x and z
+	Cloth     float64       // own weight, N/mm²
+	BarWeight [2]float64    // of whole bars, N
+}
+
+// Body is a sleeper as a chain of rigid links with rounded sections.
+type Body struct {
+	Joints []float64 // stations along the cloth, rising, from crown to soles
+	// Round returns breadth and depth of the section at a station, mm.
+	Round func(float64) (breadth, depth float64)
 }
 
 // Stiffness is how the materials stretch.
 type Stiffness struct {
 	Side, Leg  float64 // EA of side cords and legs, N
+	Line       float64 // EA of hang lines, N
 	Warp, Weft float64 // N/mm of width per unit strain
 	Shear      float64 // N/mm per radian, small beside the others
 }
 
 // Times returns the stiffness with everything but the shear k times as stiff.
 func (s Stiffness) Times(k float64) Stiffness {
-	return Stiffness{s.Side * k, s.Leg * k, s.Warp * k, s.Weft * k, s.Shear}
+	return Stiffness{s.Side * k, s.Leg * k, s.Line * k, s.Warp * k, s.Weft * k, s.Shear}
 }
 
 // Settings say how finely and how long to compute.
@@ -63,4 +77,7 @@ type Settings struct {
 	Cell  float64 // of the mesh, mm
 	Step  float64 // it has settled when no node moves more than this in a step, mm
 	Steps int     // at most
+	// Watch, if set, is told now and then how many steps were made and how far a node
+	// still moves, mm; an error of it ends the simulation.
+	Watch func(steps int, far float64) error
 }

@@ -23,12 +23,12 @@ type chainLine struct {
 	end      int
 }
 
-// newMesh divides the pattern. Rows run along warp lines, closer under the
-// sleeper.
-func newMesh(p *Pattern, cell, radius float64) *mesh {
+// newMesh divides the pattern. Rows run along warp lines, closer by fine under the
+// sleeper, whose sections bend the cloth up to near from the centre line.
+func newMesh(p *Pattern, cell, fine, near float64) *mesh {
 	m := &mesh{}
 	lines := chainLines(p, cell)
-	rows := rowPlaces(p, cell, radius)
+	rows := rowPlaces(p, cell, fine, near)
 	for i, l := range lines {
 		m.addChain(p, l, rows, cell)
 		for e := range m.tips {
@@ -81,15 +81,14 @@ func chainLines(p *Pattern, cell float64) []chainLine {
 }
 
 // rowPlaces returns v of the warp rows from 0 out past the widest place.
-func rowPlaces(p *Pattern, cell, radius float64) []float64 {
+func rowPlaces(p *Pattern, cell, fine, near float64) []float64 {
 	widest := 0.0
 	for _, q := range p.Side {
 		widest = max(widest, q.Y)
 	}
-	fine := min(cell, radius/8)
 	rows := []float64{0}
 	for v := 0.0; v < widest; {
-		if v < 1.2*radius {
+		if v < near {
 			v += fine
 		} else {
 			v += cell
@@ -127,7 +126,7 @@ func (l chainLine) at(p *Pattern, v float64) float64 {
 	if l.share == 0 {
 		return l.u
 	}
-	return l.u + l.share*(endAt(p.Ends[l.end], v)-l.u)
+	return l.u + float64(l.share*(endAt(p.Ends[l.end], v)-l.u))
 }
 
 // endAt returns u of an end's edge at v, run on straight past the corner.

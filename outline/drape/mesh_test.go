@@ -51,7 +51,7 @@ func TestMeshCovers(t *testing.T) {
 		want -= q.Cross(outline[(i+1)%len(outline)]) / 2
 	}
 	for _, cell := range []float64{60, 40, 20} {
-		m := newMesh(p, cell, 125)
+		m := newMesh(p, cell, min(cell, 125.0/8), 150)
 		sum, edges := 0.0, map[[2]int]int{}
 		for _, f := range m.faces {
 			a, b, c := m.flat[f[0]], m.flat[f[1]], m.flat[f[2]]

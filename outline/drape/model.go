@@ -24,22 +24,49 @@ type model struct {
 	p         *Pattern
 	r         *Rig
 	stiffness Stiffness
-	chain     [][]int // the mesh's chains in the body's numbering
-	disc      []int   // of each chain
-	cord      []int   // ties of the cord between chains
-	legs      [2]int  // ties of the legs past the cloth
+	chain     [][]int         // the mesh's chains in the body's numbering
+	disc      []int           // of each chain
+	cord      []int           // ties of the cord between chains
+	legs      [2]int          // ties of the legs past the cloth
+	lines     [2]int          // ties of the hang lines, where there are any
+	apex      [2]int          // nodes of the apexes, where they hang on lines
+	threads   [2][]int        // by face, the ties of its warp and of its weft
+	spread    map[int]float64 // area that a tie stands for, mm²
 	own       []float64
 	peak      float64 // of the load, N/mm
 	total     float64 // N
 }
 
-// newModel builds the body of a pattern on its rig.
-func newModel(p *Pattern, r *Rig, f Stiffness, cell float64) *model {
+// rows returns how close the mesh's rows lie under the sleeper, and how far out.
+func (r *Rig) rows(p *Pattern, cell float64) (fine, near float64) {
 	least := math.Inf(1)
 	for _, q := range p.Side {
 		least = min(least, r.Radius(q.X))
 	}
-	g := &model{mesh: newMesh(p, cell, least), p: p, r: r, stiffness: f}
+	fine, near = min(cell, least/8), 1.2*least
+	if r.Body == nil {
+		return fine, near
+	}
+	for _, q := range p.Side {
+		wide, _, _ := r.section(q.X)
+		near = max(near, 1.2*wide)
+	}
+	return min(cell, 20), near
+}
+
+// section returns the half axes of what lies at a station, and whether it is the body.
+func (r *Rig) section(x float64) (wide, high float64, body bool) {
+	if b := r.Body; b != nil && x >= b.Joints[0] && x <= b.Joints[len(b.Joints)-1] {
+		breadth, depth := b.Round(x)
+		return breadth / 2, depth / 2, true
+	}
+	return r.Radius(x), r.Radius(x), false
+}
+
+// newModel builds the body of a pattern on its rig.
+func newModel(p *Pattern, r *Rig, f Stiffness, cell float64) *model {
+	fine, near := r.rows(p, cell)
+	g := &model{mesh: newMesh(p, cell, fine, near), p: p, r: r, stiffness: f}
 	for _, w := range r.Load {
 		g.total += (w.To - w.From) * (w.Start + w.End) / 2
 		g.peak = max(g.peak, w.Start, w.End)
@@ -64,6 +91,9 @@ func newModel(p *Pattern, r *Rig, f Stiffness, cell float64) *model {
 func (g *model) number() []int {
 	unknown := make([]int, len(g.mesh.flat))
 	n, longest := 0, 0
+	if g.r.Lines[0] > 0 {
+		g.apex[0], n = n, n+1
+	}
 	for _, c := range g.mesh.chains {
 		var ids []int
 		for _, i := range c {
@@ -75,12 +105,26 @@ func (g *model) number() []int {
 		n++
 		longest = max(longest, len(ids)+1)
 	}
+	if g.r.Lines[1] > 0 {
+		g.apex[1], n = n, n+1
+	}
 	g.body.resize(n)
+	for e, i := range g.apex {
+		if g.r.Lines[e] > 0 {
+			g.fixed[1][i] = true
+		}
+	}
 	g.width = 2*longest - 1
 	g.own = make([]float64, n)
+	if g.r.Body != nil {
+		g.sleeper = links{joints: g.r.Body.Joints, on: map[int]carried{}}
+	}
 	for k, c := range g.chain {
 		g.fixed[1][c[0]] = true // on the plane between both sides
 		g.fixed[0][g.disc[k]], g.fixed[1][g.disc[k]] = true, true
+		if at := g.mesh.flat[g.mesh.chains[k][0]].X; g.r.Body != nil && g.sleeper.carry(g.disc[k], at) {
+			g.fixed[2][g.disc[k]] = true
+		}
 	}
 	return unknown
 }
@@ -92,11 +136,12 @@ func (g *model) edge(k int) int { return g.chain[k][len(g.chain[k])-1] }
 // and the triangles' shear.
 func (g *model) addCloth(unknown []int) {
 	seen := map[[2]int]int{}
+	g.spread = map[int]float64{}
 	for _, t := range g.mesh.faces {
 		f := newFace(g.mesh.flat[t[0]], g.mesh.flat[t[1]], g.mesh.flat[t[2]])
 		for k, i := range t {
 			f.node[k] = unknown[i]
-			g.own[unknown[i]] += f.area / 3 * g.r.Cloth
+			g.own[unknown[i]] += float64(f.area / 3 * g.r.Cloth)
 		}
 		g.faces = append(g.faces, f)
 		for w, part := range [2][3]float64{f.warp, f.weft} {
@@ -106,12 +151,16 @@ func (g *model) addCloth(unknown []int) {
 			i, again := seen[key]
 			switch {
 			case along && again:
-				g.ties[i].stiffness += p.stiffness
-				g.ties[i].penalty += p.penalty
+				g.ties[i].stiffness += float64(p.stiffness)
+				g.ties[i].penalty += float64(p.penalty)
+				g.threads[w] = append(g.threads[w], i)
+				g.spread[i] += float64(f.area)
 				continue
 			case along:
 				seen[key] = len(g.ties)
 			}
+			g.threads[w] = append(g.threads[w], len(g.ties))
+			g.spread[len(g.ties)] = f.area
 			g.ties = append(g.ties, p)
 		}
 	}
@@ -165,10 +214,19 @@ func (g *model) addCord() {
 	onTail := [2]float64{g.p.Tips[0], whole - g.p.Tips[1]}
 	for e, k := range [2]int{0, len(g.chain) - 1} {
 		long := g.r.Legs[e] - onTail[e]
-		apex := g.r.Apex[e]
 		g.legs[e] = len(g.ties)
-		g.ties = append(g.ties, tie{node: [3]int{g.edge(k), 0, 0}, part: [3]float64{-1 / long, 0, 0},
-			offset: [3]float64{apex.X / long, 0, apex.Y / long}, stiffness: g.stiffness.Leg * long, penalty: penalty * long})
+		leg := tie{node: [3]int{g.edge(k), 0, 0}, part: [3]float64{-1 / long, 0, 0}, stiffness: g.stiffness.Leg * long, penalty: penalty * long}
+		if g.r.Lines[e] == 0 {
+			leg.offset = [3]float64{g.r.Apex[e].X / long, 0, g.r.Apex[e].Y / long}
+			g.ties = append(g.ties, leg)
+			continue
+		}
+		leg.node[1], leg.part[1] = g.apex[e], 1/long
+		// Half of the line: the other side of the bed has the other half.
+		line, to := g.r.Lines[e], g.r.Anchors[e]
+		g.lines[e] = len(g.ties) + 1
+		g.ties = append(g.ties, leg, tie{node: [3]int{g.apex[e], 0, 0}, part: [3]float64{-1 / line, 0, 0},
+			offset: [3]float64{to.X / line, 0, to.Y / line}, stiffness: g.stiffness.Line / 2 * line, penalty: penalty * line})
 	}
 }
 
@@ -177,10 +235,12 @@ func (g *model) addCord() {
 func (g *model) addContacts(cell float64) {
 	for k, c := range g.chain {
 		nodes := g.mesh.chains[k]
-		reach := 1.7 * g.r.Radius(g.mesh.flat[nodes[0]].X)
+		wide, high, _ := g.r.section(g.mesh.flat[nodes[0]].X)
+		// A quarter of an ellipse is at most π/2 times this mean of its half axes long.
+		reach := 1.7 * math.Sqrt((float64(wide*wide)+float64(high*high))/2)
 		for j := 0; j < len(c) && g.mesh.flat[nodes[j]].Y < reach; j++ {
 			near := g.mesh.flat[nodes[max(j, 1)]].Y - g.mesh.flat[nodes[max(j, 1)-1]].Y
-			g.contacts = append(g.contacts, contact{node: c[j], disc: g.disc[k], penalty: penaltyContact * g.peak * cell / near})
+			g.contacts = append(g.contacts, contact{node: c[j], disc: g.disc[k], penalty: penaltyContact * g.peak * cell / near * wide * high, wide: wide, high: high})
 		}
 	}
 }
@@ -193,11 +253,17 @@ func (g *model) guess() {
 			g.place[0][i] = q.X
 			g.place[1][i], g.place[2][i] = q.Y*math.Sqrt2/2, q.Y*math.Sqrt2/2
 		}
-		g.place[2][g.disc[k]] = math.Sqrt2 * g.r.Radius(g.place[0][c[0]])
+		wide, high, _ := g.r.section(g.place[0][c[0]])
+		g.place[2][g.disc[k]] = float64(math.Sqrt2*wide) - high
+	}
+	for e, i := range g.apex {
+		if g.r.Lines[e] > 0 {
+			g.place[0][i], g.place[2][i] = g.r.Apex[e].X, g.r.Apex[e].Y
+		}
 	}
 }
 
-// load puts the load and the discs' radii where the centre line now lies. What
+// load puts the load where the centre line now lies. What
 // lies between two discs is shared between them as on a beam.
 func (g *model) load() {
 	copy(g.weight, g.own)
@@ -221,13 +287,6 @@ func (g *model) load() {
 			g.weight[g.disc[k]] += far / 2
 		}
 	}
-	k := 0
-	for i := range g.contacts {
-		for g.disc[k] != g.contacts[i].disc {
-			k++
-		}
-		g.contacts[i].radius = g.r.Radius(at[k])
-	}
 }
 
 // share returns the parts of the weight between from and to that rest on a and on
@@ -242,8 +301,8 @@ func (w Weight) share(from, to, a, b float64) (onA, onB float64) {
 		for k, x := range [3]float64{lo, (lo + hi) / 2, hi} {
 			f := (w.Start + (w.End-w.Start)*(x-w.From)/(w.To-w.From)) * (hi - lo) * [3]float64{1, 4, 1}[k] / 6
 			t := min(max((x-a)/(b-a), 0), 1)
-			onA += f * (1 - t)
-			onB += f * t
+			onA += float64(f * (1 - t))
+			onB += float64(f * t)
 		}
 	}
 	piece(from, min(a, to))

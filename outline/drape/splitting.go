@@ -17,6 +17,7 @@ import (
 type splitting struct {
 	b      *body
 	axes   [3]*numeric.Band
+	joints *joints
 	q      []float64 // ties three each, contacts two, struts one
 	root   []float64 // of the penalty of each entry of q
 	proj   []float64
@@ -36,6 +37,10 @@ func newSplitting(b *body) (*splitting, bool) {
 		}
 		s.axes[a] = m
 		s.right[a], s.before[a] = make([]float64, b.n), make([]float64, b.n)
+	}
+	var ok bool
+	if s.joints, ok = newJoints(b, s.axes[2]); !ok {
+		return nil, false
 	}
 	n := 3*len(b.ties) + 2*len(b.contacts) + len(b.struts)
 	s.q, s.root = make([]float64, n), make([]float64, n)
@@ -74,14 +79,14 @@ func (s *splitting) vectors(out []float64) {
 		p := &b.ties[i]
 		n0, n1, n2 := p.node[0], p.node[1], p.node[2]
 		c0, c1, c2 := p.part[0], p.part[1], p.part[2]
-		out[k] = c0*x[n0] + c1*x[n1] + c2*x[n2] + p.offset[0]
-		out[k+1] = c0*y[n0] + c1*y[n1] + c2*y[n2] + p.offset[1]
-		out[k+2] = c0*z[n0] + c1*z[n1] + c2*z[n2] + p.offset[2]
+		out[k] = float64(c0*x[n0]) + float64(c1*x[n1]) + float64(c2*x[n2]) + p.offset[0]
+		out[k+1] = float64(c0*y[n0]) + float64(c1*y[n1]) + float64(c2*y[n2]) + p.offset[1]
+		out[k+2] = float64(c0*z[n0]) + float64(c1*z[n1]) + float64(c2*z[n2]) + p.offset[2]
 		k += 3
 	}
 	for i := range b.contacts {
 		t := &b.contacts[i]
-		out[k], out[k+1] = y[t.node], z[t.node]-z[t.disc]
+		out[k], out[k+1] = y[t.node]/t.wide, (z[t.node]-z[t.disc])/t.high-1
 		k += 2
 	}
 	for _, t := range b.struts {
@@ -97,24 +102,24 @@ func (s *splitting) project() {
 	for i := range b.ties {
 		p := &b.ties[i]
 		q, out := s.q[k:k+3], s.proj[k:k+3]
-		long := math.Sqrt(q[0]*q[0] + q[1]*q[1] + q[2]*q[2])
+		long := math.Sqrt(float64(q[0]*q[0]) + float64(q[1]*q[1]) + float64(q[2]*q[2]))
 		scale := 1.0
 		if long > 1 {
-			scale = (p.stiffness + p.penalty*long) / ((p.stiffness + p.penalty) * long)
+			scale = (p.stiffness + float64(p.penalty*long)) / ((p.stiffness + p.penalty) * long)
 		}
 		out[0], out[1], out[2] = q[0]*scale, q[1]*scale, q[2]*scale
 		k += 3
 	}
-	for i := range b.contacts {
+	for range b.contacts {
 		q, out := s.q[k:k+2], s.proj[k:k+2]
-		r, long := b.contacts[i].radius, math.Hypot(q[0], q[1])
+		long := math.Sqrt(float64(q[0]*q[0]) + float64(q[1]*q[1]))
 		switch {
-		case long >= r:
+		case long >= 1:
 			out[0], out[1] = q[0], q[1]
 		case long > 0:
-			out[0], out[1] = q[0]*r/long, q[1]*r/long
+			out[0], out[1] = q[0]/long, q[1]/long
 		default:
-			out[0], out[1] = 0, -r
+			out[0], out[1] = 0, -1
 		}
 		k += 2
 	}
@@ -139,33 +144,39 @@ func (s *splitting) global() {
 	for i := range b.ties {
 		p := &b.ties[i]
 		for a := range 3 {
-			f := p.penalty * (2*s.proj[k+a] - s.q[k+a] - p.offset[a])
+			f := p.penalty * (float64(2*s.proj[k+a]) - s.q[k+a] - p.offset[a])
 			r := s.right[a]
-			r[p.node[0]] += f * p.part[0]
-			r[p.node[1]] += f * p.part[1]
-			r[p.node[2]] += f * p.part[2]
+			r[p.node[0]] += float64(f * p.part[0])
+			r[p.node[1]] += float64(f * p.part[1])
+			r[p.node[2]] += float64(f * p.part[2])
 		}
 		k += 3
 	}
 	for i := range b.contacts {
 		t := &b.contacts[i]
-		s.right[1][t.node] += t.penalty * (2*s.proj[k] - s.q[k])
-		f := t.penalty * (2*s.proj[k+1] - s.q[k+1])
+		s.right[1][t.node] += float64(t.penalty * (float64(2*s.proj[k]) - s.q[k]) / t.wide)
+		f := t.penalty * (float64(2*s.proj[k+1]) - s.q[k+1] + 1) / t.high
 		s.right[2][t.node] += f
 		s.right[2][t.disc] -= f
 		k += 2
 	}
 	for _, t := range b.struts {
-		s.right[1][t.node] += t.penalty * (2*s.proj[k] - s.q[k])
+		s.right[1][t.node] += float64(t.penalty * (float64(2*s.proj[k]) - s.q[k]))
 		k++
 	}
 	for a := range 3 {
+		if a == 2 {
+			s.joints.gather(s.right[a])
+		}
 		for i, fixed := range b.fixed[a] {
 			if fixed {
 				s.right[a][i] = 0
 			}
 		}
 		s.axes[a].Solve(s.right[a])
+		if a == 2 {
+			s.joints.settle(s.right[a])
+		}
 		copy(b.place[a], s.right[a])
 	}
 }
@@ -180,14 +191,14 @@ func (s *splitting) addShear() {
 		for a := range 3 {
 			x := b.place[a]
 			x0, x1, x2 := x[f.node[0]], x[f.node[1]], x[f.node[2]]
-			p[a] = f.warp[0]*x0 + f.warp[1]*x1 + f.warp[2]*x2
-			q[a] = f.weft[0]*x0 + f.weft[1]*x1 + f.weft[2]*x2
+			p[a] = float64(f.warp[0]*x0) + float64(f.warp[1]*x1) + float64(f.warp[2]*x2)
+			q[a] = float64(f.weft[0]*x0) + float64(f.weft[1]*x1) + float64(f.weft[2]*x2)
 		}
-		g := b.shear * f.area * (p[0]*q[0] + p[1]*q[1] + p[2]*q[2])
+		g := b.shear * f.area * (float64(p[0]*q[0]) + float64(p[1]*q[1]) + float64(p[2]*q[2]))
 		for a := range 3 {
 			r := s.right[a]
 			for k, n := range f.node {
-				r[n] -= g * (f.warp[k]*q[a] + f.weft[k]*p[a])
+				r[n] -= float64(g * (float64(f.warp[k]*q[a]) + float64(f.weft[k]*p[a])))
 			}
 		}
 	}
@@ -201,7 +212,7 @@ func (s *splitting) step() (norm float64) {
 	s.vectors(s.gap)
 	for i := range s.gap {
 		s.gap[i] -= s.proj[i]
-		norm += s.root[i] * s.root[i] * s.gap[i] * s.gap[i]
+		norm += float64(float64(s.root[i]*s.gap[i]) * float64(s.root[i]*s.gap[i]))
 	}
 	return math.Sqrt(norm)
 }
@@ -217,7 +228,13 @@ func (s *splitting) far() (far float64) {
 			far = max(far, math.Abs(g)/c)
 		}
 	}
-	for _, g := range s.gap[3*len(b.ties):] {
+	k := 3 * len(b.ties)
+	for i := range b.contacts {
+		t := &b.contacts[i]
+		far = max(far, math.Abs(s.gap[k]*t.wide), math.Abs(s.gap[k+1]*t.high))
+		k += 2
+	}
+	for _, g := range s.gap[k:] {
 		far = max(far, math.Abs(g))
 	}
 	for a := range 3 {
@@ -245,17 +262,19 @@ const (
 
 // settle steps until nothing is further off than tol mm, at most the given number
 // of times. A mixed step that doubles the gap is taken back.
-func (s *splitting) settle(tol float64, maxSteps int, load func()) (steps int, far float64) {
+func (s *splitting) settle(tol float64, maxSteps int, load func(steps int, far float64) error) (steps int, far float64, err error) {
 	mix := newMixer(mixed, s.root)
 	last := math.Inf(1)
 	plain := append([]float64(nil), s.q...)
 	for steps = 1; ; steps++ {
 		if steps%reloaded == 0 {
-			load()
+			if err := load(steps, far); err != nil {
+				return steps, far, err
+			}
 		}
 		norm := s.step()
 		if far = s.far(); far < tol || steps == maxSteps {
-			return steps, far
+			return steps, far, nil
 		}
 		if norm > 2*last && mix.started {
 			copy(s.q, plain)

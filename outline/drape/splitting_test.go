@@ -12,7 +12,7 @@ func within(t *testing.T, what string, got, want, tol float64) {
 	}
 }
 
-func noLoad() {}
+func noLoad(int, float64) error { return nil }
 
 // chainBody returns n nodes, the last tied to a fixed point by as long a tie as
 // joins each to the next, and the first to another point if it is given.
@@ -59,7 +59,7 @@ func TestCordIsCatenary(t *testing.T) {
 	if !ok {
 		t.Fatal("loose")
 	}
-	steps, far := s.settle(1e-5, 20000, noLoad)
+	steps, far, _ := s.settle(1e-5, 20000, noLoad)
 	t.Logf("%d steps, %.1e mm", steps, far)
 	// The chain's error falls with the square of its ties.
 	within(t, "sag", -b.place[2][n/2-1], a*(math.Cosh(span/2/a)-1), 0.02)
@@ -110,22 +110,27 @@ func TestBeltUnderDisc(t *testing.T) {
 	for i := range n {
 		b.place[1][i], b.place[2][i] = 0.7*long*float64(i), -0.7*long*float64(n-i)
 		if i < 2*n/3 {
-			b.contacts = append(b.contacts, contact{node: i, disc: n, penalty: 10, radius: r})
+			b.contacts = append(b.contacts, contact{node: i, disc: n, penalty: 10 * r * r, wide: r, high: r})
 		}
 	}
-	b.place[2][n] = 0
+	b.place[2][n] = -r
 	s, ok := newSplitting(b)
 	if !ok {
 		t.Fatal("loose")
 	}
-	steps, far := s.settle(1e-5, 20000, noLoad)
+	steps, far, _ := s.settle(1e-5, 20000, noLoad)
 	t.Logf("%d steps, %.1e mm", steps, far)
 	within(t, "lowest point", b.place[2][0], -up, 0.05)
-	within(t, "disc", b.place[2][n]-r, -up, 0.05)
+	within(t, "disc", b.place[2][n], -up, 0.05)
 	for _, i := range []int{0, n / 4, n - 1} {
 		_, f := s.force(i)
 		within(t, "pull", f, weight/2/sin, 0.02)
 	}
+	// Round a cylinder a pull T lies with T/R per length (the ring's law, T = p R).
+	const at = n / 8
+	k := 3*len(b.ties) + 2*at
+	press := b.contacts[at].penalty / r * math.Hypot(s.q[k]-s.proj[k], s.q[k+1]-s.proj[k+1])
+	within(t, "pressure", press/long, weight/2/sin/r, 0.002*weight/2/sin/r)
 }
 
 // A bar holds its tip out and no further.

@@ -183,3 +183,15 @@ func Lay(s *hung.Shape, leaning bool) (Body, error) {
 	}
 	return layNet(s, cellAcross, leaning)
 }
+
+// Area returns that of the flat body, mm².
+func (b *Body) Area() float64 {
+	line := append(geom.Polyline(nil), b.Ends[0].Flat...)
+	line = append(append(line, b.Side.Flat...), b.Ends[1].Flat.Reversed()...)
+	area := 0.0
+	for i, p := range line {
+		area -= p.Cross(line[(i+1)%len(line)])
+	}
+	// Both sides of the centre line.
+	return area
+}

@@ -22,7 +22,7 @@ func (b *Band) Add(i, j int, x float64) {
 	if j > i {
 		i, j = j, i
 	}
-	b.row(i)[b.width-(i-j)] += x
+	b.row(i)[b.width-(i-j)] += float64(x)
 }
 
 // Hold takes unknown i out: it stays 0 when the right side is 0 there.

@@ -52,16 +52,17 @@ func (p Part) reach() (from, to float64) {
 // Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007 (an army sample, fitter
 // than others), mm.
 const (
-	statureMean   = (1756.2 + 1628.5) / 2
-	shouldersMean = (510.4 + 450.3) / 2 // bideltoid
-	elbowsMean    = (579.9 + 494.8) / 2 // forearm to forearm
-	chestMean     = (253.8 + 247.4) / 2 // depth
-	abdomenMean   = (254.7 + 229.7) / 2 // depth
-	hipsMean      = (345.7 + 353.8) / 2 // breadth
-	buttocksMean  = (245.8 + 232.9) / 2 // depth
-	kneesMean     = (618.0 + 590.6) / 2 // buttock to knee
-	sittingMean   = (918.3 + 856.6) / 2 // height
-	headMean      = (199.5 + 189.8) / 2 // length, front to back
+	statureMean     = (1756.2 + 1628.5) / 2
+	shouldersMean   = (510.4 + 450.3) / 2 // bideltoid
+	elbowsMean      = (579.9 + 494.8) / 2 // forearm to forearm
+	chestMean       = (253.8 + 247.4) / 2 // depth
+	abdomenMean     = (254.7 + 229.7) / 2 // depth
+	hipsMean        = (345.7 + 353.8) / 2 // breadth
+	buttocksMean    = (245.8 + 232.9) / 2 // depth
+	kneesMean       = (618.0 + 590.6) / 2 // buttock to knee
+	sittingMean     = (918.3 + 856.6) / 2 // height
+	headMean        = (199.5 + 189.8) / 2 // length, front to back
+	headBreadthMean = (154.3 + 147.8) / 2
 )
 
 // person is a sleeper's measures, mm.
@@ -99,4 +100,48 @@ func (p person) body(part Part, lies design.Posture) (Body, bool) {
 		return Body{p.breadth[part], p.depth[part]}, true
 	}
 	return Body{p.depth[part], p.breadth[part]}, part != Elbows
+}
+
+// Profile is a sleeper as a chain of rounded parts, by places from the crown as parts of
+// the stature.
+type Profile struct {
+	p    person
+	lies design.Posture
+}
+
+// ProfileOf returns a sleeper's profile, lying as the design has it.
+func ProfileOf(s design.Sleeper) Profile { return Profile{measure(s), s.Lies} }
+
+// kneeHeight is that of the knee over the stature, from the same figure, from memory.
+const kneeHeight = 0.285
+
+// Joints returns the places between which a body stays straight: crown, neck, waist at the
+// elbows' height, hips, knees, soles.
+func (Profile) Joints() []float64 {
+	return []float64{0, headEnd, 1 - elbowHeight, 1 - hipHeight, 1 - kneeHeight, 1}
+}
+
+// Round returns breadth and depth of the body at a place, as it lies: those of the head,
+// and from shoulders to hips of the parts, with a straight line in between. The survey has
+// nothing of legs that lie side by side: they narrow to half the hips at the soles, own
+// choice. On the side breadth and depth change places, arms lie in front.
+func (q Profile) Round(place float64) (breadth, depth float64) {
+	p := q.p
+	elbows := p.breadth[Elbows]
+	if q.lies == design.OnSide {
+		elbows = p.breadth[Hips]
+	}
+	at := [...]float64{headEnd, Shoulders.place(), Elbows.place(), Hips.place(), 1}
+	wide := [...]float64{headBreadthMean, p.breadth[Shoulders], elbows, p.breadth[Hips], p.breadth[Hips] / 2}
+	deep := [...]float64{p.headDepth, p.depth[Shoulders], p.depth[Elbows], p.depth[Hips], p.depth[Hips] / 2}
+	k := 1
+	for k < len(at)-1 && place > at[k] {
+		k++
+	}
+	t := min(max((place-at[k-1])/(at[k]-at[k-1]), 0), 1)
+	breadth, depth = wide[k-1]+float64(t*(wide[k]-wide[k-1])), deep[k-1]+float64(t*(deep[k]-deep[k-1]))
+	if q.lies == design.OnSide {
+		return depth, breadth
+	}
+	return breadth, depth
 }

@@ -150,6 +150,19 @@ func states(h finished.Hammock, p Person, asides ...float64) []State {
 	return out
 }
 
+// SitUp returns the state in which the person sits up at mid-bay; where it is not found
+// it is bounded.
+func SitUp(h finished.Hammock, p Person) State {
+	w := finished.Weight{Load: p.seat(0), Centre: p.Back}
+	pose, err := h.Hang(finished.Change{}, w)
+	s := of(Sitting, w, pose)
+	if err != nil {
+		s = onOneCord(h, p, Sitting, 0, err)
+	}
+	s.Seat = p.Seat
+	return s
+}
+
 // getIn returns the state in which the person sits on the left side cord at mid-bay.
 func getIn(h finished.Hammock, p Person) State {
 	entry, err := h.Enter(finished.Change{}, bed.Left, p.seat(0))

@@ -47,7 +47,7 @@ type command struct {
 // commands returns every command in the order in which help lists them.
 func commands() []command {
 	return []command{
-		startCommand(), figureCommand(), cutCommand(), proveCommand(),
+		startCommand(), figureCommand(), hangCommand(), cutCommand(), proveCommand(),
 		calibrateCommand(), sheetCommand(), watchCommand(), completeCommand(),
 		manualCommand(),
 	}

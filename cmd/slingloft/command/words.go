@@ -66,11 +66,13 @@ const (
 	OneForm
 	VaryOrMaterials
 	NothingVaried
+	RoundOrSitting
+	NoGuest // name, [DidYouMean] or nothing
 )
 
 // Of files.
 const (
-	FolderNotMade Message = iota + NothingVaried + 1
+	FolderNotMade Message = iota + NoGuest + 1
 	NotOpened
 	NotRead
 	NotWritten
@@ -154,8 +156,11 @@ const (
 	TooWeak       // check, margin, required, what would do
 	NarrowCloth   // joins
 	ReasonsBeside //
-	SeenByOthers  // address
-	MessageCount  // how many there are
+	Stopped
+	NotHung      // why
+	Hanging      // per cent
+	SeenByOthers // address
+	MessageCount // how many there are
 )
 
 // English returns the words in English.
@@ -240,6 +245,8 @@ func englishUsage() map[Message]string {
 		ChartEnding:      "figure: --chart %.60q: the name has to end in .html or .pdf",
 		OneForm:          "figure: --json, --csv and --materials print different things; give one of them",
 		VaryOrMaterials:  "figure: --materials lists one design; leave out --vary",
+		RoundOrSitting:   "hang: --round is of one who lies; leave it or --sitting out",
+		NoGuest:          "hang: --guest: the design has no guest %s%s",
 		NothingVaried:    "figure: --csv and --chart are of --vary; say what is to be varied",
 		NoHost:           "watch: --addr %.60q: want host and port, such as %s",
 	}
@@ -336,6 +343,9 @@ func englishMade() map[Message]string {
 		NoCutFiles:    "no cut files are written until every margin is met, or the check is accepted by its name in margin.accepted",
 		TooWeak:       "not strong enough with the example's parts: %s carries %s times the load, %s needed; %s",
 		NarrowCloth:   "the cloth is narrow: the body is cut with %s",
+		Stopped:       "stopped; nothing is written",
+		NotHung:       "the cloth cannot be hung: %v",
+		Hanging:       "hanging the cloth: %d %%",
 		ReasonsBeside: "reasons and sources stand beside each value in the file; proportions are own choice",
 		SeenByOthers:  "the page at %s can be seen by other machines",
 	}

@@ -64,6 +64,21 @@ mass, cloth. The file stays as it is.`,
 				"force":     "replace that file if it is there already",
 			},
 		},
+		"hang": {
+			Line: "hang the cut as cloth and say how level it lies and what it pulls",
+			Long: `Hangs the cut as cloth, in a simulation that shares no formula with figure: with its
+cords, bars and hang lines, under the sleeper as a chain of rounded bodies. It says how
+level the bed lies, what cords, lines and bars carry beside the figures, how the cloth
+is drawn along its threads and in shear, and where it hangs slack. A quick look takes
+some seconds, --exact up to half a minute; Ctrl-C ends it.`,
+			Example: "  slingloft hang\n  slingloft hang my.toml --exact\n  slingloft hang my.toml --sitting\n  slingloft hang my.toml --json > cloth.json\n",
+			Flags: map[string]string{
+				"exact":   "on a finer mesh, and to a tighter end",
+				"round":   "lay the round section of the design into it in place of a body",
+				"sitting": "the sleeper sits up at mid-bay",
+				"guest":   "name of a guest of the design who lies in it in place of the sleeper",
+			},
+		},
 		"cut": {
 			Line: "write the files to cut from: cloth lay and template sheets",
 			Long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and

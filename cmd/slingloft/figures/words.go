@@ -33,6 +33,7 @@ type Words struct {
 	Materials MaterialWords
 	Vary      VaryWords
 	Room      RoomWords
+	Cloth     ClothWords
 }
 
 // English returns the words in English.
@@ -48,7 +49,7 @@ func English() Words {
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
-		Vary: englishVary(), Room: englishRoom(),
+		Vary: englishVary(), Room: englishRoom(), Cloth: englishCloth(),
 	}
 }
 
