@@ -32,6 +32,7 @@ type team struct {
 	length   float64
 	shown    float64 // length last reported
 	bound    float64 // length that no lay can beat
+	breath   breath
 }
 
 // newTeam makes the workers for p, all starting from spots of the given length.
@@ -144,5 +145,6 @@ func (s *search) share() float64 {
 // stop reports whether the search is to end: the budget is spent, nobody waits
 // for it any more, or there is nothing left to gain.
 func (s *search) stop() bool {
+	s.team.breath.breathe()
 	return s.share() >= 1 || s.team.ctx.Err() != nil || s.length <= s.team.bound*(1+1e-9)
 }

@@ -11,9 +11,12 @@ import (
 	"time"
 )
 
-// build returns the program built for a target. It bears the commit of the sources where
+// build returns the program built for a target.
+func (t target) build(root string) ([]byte, error) { return t.buildOf(root, "./cmd/slingloft") }
+
+// buildOf returns a command built for a target. It bears the commit of the sources where
 // they are in a repository.
-func (t target) build(root string) ([]byte, error) {
+func (t target) buildOf(root, command string) ([]byte, error) {
 	folder, err := os.MkdirTemp("", "release")
 	if err != nil {
 		return nil, err
@@ -22,7 +25,7 @@ func (t target) build(root string) ([]byte, error) {
 	name := filepath.Join(folder, "slingloft")
 	// Without what canvas sets text in TeX with.
 	cmd := exec.Command("go", "build", "-trimpath", "-tags=latex", fmt.Sprintf("-buildvcs=%t", inRepository(root)),
-		"-ldflags=-s -w -buildid=", "-o", name, "./cmd/slingloft")
+		"-ldflags=-s -w -buildid=", "-o", name, command)
 	cmd.Dir = root
 	cmd.Env = append(anyOwner(), "GOOS="+t.system, "GOARCH="+t.processor, "CGO_ENABLED=0", "GOAMD64=v1", "GOARM64=v8.0", "GOFLAGS=")
 	if text, err := cmd.CombinedOutput(); err != nil {

@@ -1,6 +1,7 @@
 // Release builds the archives that are given to people: the program for Linux, macOS
 // and Windows with README, keys, cautions, manual pages, completions, examples, licences
-// and a bill of what it consists of (SPDX), and their SHA-256 sums.
+// and a bill of what it consists of (SPDX), the page that carries the program, and the
+// SHA-256 sums of all.
 //
 //	go run ./cmd/release [-out dist] [-version v1.2.3] [-only linux/arm64]
 //
@@ -57,7 +58,15 @@ func release(out, version, only string) error {
 	if err != nil {
 		return err
 	}
+	onePage, err := onePage(root)
+	if err != nil {
+		return fmt.Errorf("page: %w", err)
+	}
+	common = append(common, packed{pageName, onePage, false})
 	var sums strings.Builder
+	if err := given(out, "slingloft-"+version+"-page.html", onePage, &sums); err != nil {
+		return err
+	}
 	for _, t := range targets() {
 		if only != "" && only != t.name() {
 			continue
@@ -66,14 +75,19 @@ func release(out, version, only string) error {
 		if err != nil {
 			return fmt.Errorf("%s: %w", t.name(), err)
 		}
-		if err := os.WriteFile(filepath.Join(out, name), data, 0o644); err != nil {
+		if err := given(out, name, data, &sums); err != nil {
 			return err
 		}
-		line := fmt.Sprintf("%x  %s\n", sha256.Sum256(data), name)
-		fmt.Print(line)
-		sums.WriteString(line)
 	}
 	return os.WriteFile(filepath.Join(out, "SHA256SUMS"), []byte(sums.String()), 0o644)
+}
+
+// given writes a file that is given to people, and its sum.
+func given(out, name string, data []byte, sums *strings.Builder) error {
+	line := fmt.Sprintf("%x  %s\n", sha256.Sum256(data), name)
+	fmt.Print(line)
+	sums.WriteString(line)
+	return os.WriteFile(filepath.Join(out, name), data, 0o644)
 }
 
 // archive returns the name and content of a target's archive, with what goes into every
@@ -83,7 +97,11 @@ func (t target) archive(root, version string, common []packed) (string, []byte, 
 	if err != nil {
 		return "", nil, err
 	}
-	others, err := parts(root, program)
+	modules, golang, err := linked(program)
+	if err != nil {
+		return "", nil, err
+	}
+	others, err := parts(root, modules, golang)
 	if err != nil {
 		return "", nil, err
 	}

@@ -25,39 +25,72 @@ type part struct {
 // notice is a file of a licence.
 type notice struct{ name, text string }
 
-// parts returns the modules of a built program that are not this project's own, and the
-// library and runtime of Go, sorted by name. A module without a known licence is an
-// error.
-func parts(root string, program []byte) ([]part, error) {
+// module is one that is linked into a program.
+type module struct{ path, version string }
+
+// linked returns the modules of a built program that are not this project's own, as go
+// version -m tells them, and the version of Go that built it.
+func linked(program []byte) ([]module, string, error) {
 	info, err := buildinfo.Read(bytes.NewReader(program))
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
+	var out []module
+	for _, m := range info.Deps {
+		if m.Replace == nil || !slices.Contains(ours(), m.Path) {
+			out = append(out, module{m.Path, m.Version})
+		}
+	}
+	return out, info.GoVersion, nil
+}
+
+// listed is linked for a program that cannot be asked, as those for WebAssembly: its
+// modules as the sources name them.
+func listed(root, command string, t target) ([]module, string, error) {
+	cmd := exec.Command("go", "list", "-deps", "-tags=latex", "-f", "{{with .Module}}{{if not .Main}}{{.Path}} {{.Version}}{{end}}{{end}}", command)
+	cmd.Dir, cmd.Env = root, append(os.Environ(), "GOOS="+t.system, "GOARCH="+t.processor, "CGO_ENABLED=0")
+	text, err := cmd.Output()
+	if err != nil {
+		return nil, "", fmt.Errorf("go list: %w", err)
+	}
+	var out []module
+	for line := range strings.Lines(string(text)) {
+		path, version, ok := strings.Cut(strings.TrimSpace(line), " ")
+		if m := (module{path, version}); ok && !slices.Contains(ours(), path) && !slices.Contains(out, m) {
+			out = append(out, m)
+		}
+	}
+	cmd = exec.Command("go", "env", "GOVERSION")
+	cmd.Dir = root
+	version, err := cmd.Output()
+	return out, strings.TrimSpace(string(version)), err
+}
+
+// parts returns what has to be given on with modules and with the library and runtime of
+// a version of Go, sorted by name. A module without a known licence is an error.
+func parts(root string, modules []module, version string) ([]part, error) {
 	folders, err := moduleFolders(root)
 	if err != nil {
 		return nil, err
 	}
-	golang, err := library(root, info.GoVersion)
+	golang, err := library(root, version)
 	if err != nil {
 		return nil, err
 	}
 	out := []part{golang}
-	for _, m := range info.Deps {
-		if m.Replace != nil && slices.Contains(ours(), m.Path) {
-			continue
-		}
-		l, ok := licences()[m.Path]
+	for _, m := range modules {
+		l, ok := licences()[m.path]
 		if !ok {
-			return nil, fmt.Errorf("%s %s has no licence in the list", m.Path, m.Version)
+			return nil, fmt.Errorf("%s %s has no licence in the list", m.path, m.version)
 		}
-		texts, err := noticesIn(folders[m.Path], l.files)
+		texts, err := noticesIn(folders[m.path], l.files)
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", m.Path, err)
+			return nil, fmt.Errorf("%s: %w", m.path, err)
 		}
 		if !l.known(texts[0].text) {
-			return nil, fmt.Errorf("%s: %s is not %s", m.Path, texts[0].name, l.spdx)
+			return nil, fmt.Errorf("%s: %s is not %s", m.path, texts[0].name, l.spdx)
 		}
-		out = append(out, part{m.Path, m.Version, l.spdx, texts})
+		out = append(out, part{m.path, m.version, l.spdx, texts})
 	}
 	slices.SortFunc(out, func(a, b part) int { return strings.Compare(a.path, b.path) })
 	return out, nil
@@ -65,13 +98,7 @@ func parts(root string, program []byte) ([]part, error) {
 
 // library is Go's standard library and runtime.
 func library(root, version string) (part, error) {
-	cmd := exec.Command("go", "env", "GOROOT")
-	cmd.Dir = root
-	out, err := cmd.Output()
-	if err != nil {
-		return part{}, err
-	}
-	texts, err := noticesIn(strings.TrimSpace(string(out)), []string{"LICENSE", "PATENTS"})
+	texts, err := noticesIn(goRoot(root), []string{"LICENSE", "PATENTS"})
 	if err == nil && !licences()["golang.org/x/text"].known(texts[0].text) {
 		err = errors.New("not the licence that was expected")
 	}

@@ -75,7 +75,7 @@ func TestReleaseTwice(t *testing.T) {
 		}
 	}
 	entries, err := os.ReadDir(a)
-	if err != nil || len(entries) != len(targets())+1 {
+	if err != nil || len(entries) != len(targets())+2 {
 		t.Fatalf("%d files, error %v", len(entries), err)
 	}
 	for _, e := range entries {

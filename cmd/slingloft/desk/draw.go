@@ -47,11 +47,12 @@ func (d *Desk) Open() {
 	d.changed()
 }
 
-// Close ends all drawing.
+// Close ends all drawing, and those who wait for news wait no longer.
 func (d *Desk) Close() {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	d.stop()
+	d.changed()
 }
 
 // drawing draws a text, at first without its lay, then with it.

@@ -15,7 +15,7 @@ func TestFilled(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	data["Style"], data["Script"] = raw("a>b{}"), raw("1<2")
+	data["Style"], data["Script"], data["Program"] = raw("a>b{}"), raw("1<2"), ""
 	got := filled(document, data)
 	data["Style"], data["Script"], data["Said"] = template.CSS("a>b{}"), template.JS("1<2"), words.Said
 	theirs, err := template.New("page").Parse(document)

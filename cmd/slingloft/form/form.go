@@ -30,7 +30,7 @@ var fragments embed.FS
 func script() string {
 	var b strings.Builder
 	b.WriteString("\"use strict\";\n(() => {\n")
-	for _, name := range []string{"begin", "fields", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
+	for _, name := range []string{"begin", "alone", "fields", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
 		text, err := fragments.ReadFile("script/" + name + ".js")
 		if err != nil {
 			panic("form: no fragment " + name)
@@ -74,20 +74,40 @@ type field struct {
 	Takes           bool         // it takes a thing from the shelf
 }
 
-// New returns the page in one language.
-func New(say Words) (Page, error) {
+// New returns the page in one language, as a server gives it out.
+func New(say Words) (Page, error) { return assembled(say, Carried{}) }
+
+// Carried is what the page holds that carries the program in itself.
+type Carried struct {
+	Program string // for WebAssembly, packed with gzip, in base64
+	Runtime string // the script by which Go runs in a browser
+	Engine  string // the worker's script after that
+	Notices string // of whom what comes from, and under which terms
+}
+
+// Alone returns the page that needs no server.
+func Alone(say Words, c Carried) (Page, error) { return assembled(say, c) }
+
+// assembled puts a page together.
+func assembled(say Words, c Carried) (Page, error) {
 	css, code := page.Style()+style, script()
 	data, err := dataOf(say)
 	if err != nil {
 		return Page{}, err
 	}
-	data["Style"], data["Script"] = raw(css), raw(code)
-	policy := "default-src 'none'; script-src " + hash(code) + "; style-src " + hash(css) +
-		"; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+	policy := "default-src 'none'; script-src " + hash(code) + "%s; style-src " + hash(css) +
+		"; connect-src %s; img-src data: blob:; base-uri 'none'; form-action 'none'"
+	if c.Program == "" {
+		policy = fmt.Sprintf(policy, "", "'self'") + "; frame-ancestors 'none'"
+	} else {
+		policy = fmt.Sprintf(policy, " 'wasm-unsafe-eval'", "'none'") + "; worker-src blob:"
+	}
+	data["Style"], data["Script"], data["Policy"] = raw(css), raw(code), policy
+	data["Program"], data["Runtime"], data["Engine"], data["Notices"] = raw(c.Program), raw(c.Runtime), raw(c.Engine), c.Notices
 	return Page{filled(document, data), policy}, nil
 }
 
-// dataOf returns what is filled in beside style and script.
+// dataOf returns what is filled in beside style, script and what is carried.
 func dataOf(say Words) (map[string]any, error) {
 	said, err := json.Marshal(say.Said) // with < and > escaped
 	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),

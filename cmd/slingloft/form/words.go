@@ -32,6 +32,9 @@ type Words struct {
 	Changes, Get, Want, Format, ProveDrop, Shape           string
 	Turn, TurnLeft, TurnRight, TiltUp, TiltDown, Calibrate string
 	BuildSheet, Cut, AllFigures, SheetPDF, Paper, Slide    string
+
+	// Of the page that carries the program.
+	OpenFile, New, Pack, Drafts, Licences string
 }
 
 // English returns the words in English.
@@ -73,7 +76,9 @@ func English() Words {
 		Shop: "Shop pages, PDF", Materials: "What to buy, CSV", Bring: "Bring in SVG or DXF files",
 		Compare: "Compare side by side", CompareKey: "Key", CompareValues: "Values of it",
 		CompareHint: "With semicolons between them, such as 850 mm; 900 mm; 950 mm.", CompareFile: "Another design",
+		OpenFile: "Open …", New: "New", Pack: "Save all as zip", Drafts: "Not saved when the page was closed", Licences: "Whose work is in this page, and under which terms",
 		Said: map[string]string{
+			"downloaded": "Downloaded as {file}.", "takeDraft": "Go on with {name}", "dropDraft": "Forget {name}", "ended": "It was ended.",
 			"taut": "0 to {most} across", "off": "Drawn to within {off}.",
 			"measure": "measure", "now": "as it stands",
 			"saved": "Saved in {file}.", "unsaved": "Not saved yet.", "builtin": "The built-in design. Save gives it a file of your own.",

@@ -281,6 +281,9 @@ func unpack(name string, data []byte, folder string) error {
 	}
 	left := int64(mostDropped)
 	for _, f := range z.File {
+		if strings.Contains(f.Name, "..") {
+			return NotWhole
+		}
 		r, err := f.Open()
 		if err != nil {
 			return NotWhole

@@ -6,6 +6,7 @@ const save = async (name) => {
   try {
     await change("save", { digest: state.digest, name: name || "" });
     get("name-box").close();
+    if (alone) { owed = !await leave(); showStatus(); }
   } catch (e) {
     if (e.status === 404) { get("name-box").showModal(); return; }
     if (e.status === 409 && state.file) return; // the page shows both

@@ -8,21 +8,23 @@ const showWants = () => {
 };
 get("want").addEventListener("change", showWants);
 showWants();
-get("files-cancel").addEventListener("click", () => get("files-box").close());
+let standing = null; // what stood when the making of files began, while it goes on
+get("files-cancel").addEventListener("click", () => {
+  get("files-box").close();
+  if (alone && standing) restart(standing).catch(refused);
+});
 get("files-form").addEventListener("submit", async (e) => {
   e.preventDefault();
   await flush();
   get("files-wrong").textContent = say("making");
   try {
+    if (alone) standing = await packAll();
     const as = [...document.querySelectorAll("#files-form .tick input:checked")].map((b) => b.value);
     const answer = await ask("files", { want: get("want").value, as, paper: get("paper-box").hidden ? "" : get("paper").value, machine: get("machine-box").hidden ? "" : get("machine").value });
-    const link = make("a", "", { href: URL.createObjectURL(await answer.blob()), download: answer.headers.get("X-File-Name") });
-    document.body.append(link);
-    link.click();
-    link.remove();
-    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+    give(await answer.blob(), answer.headers.get("X-File-Name"));
     get("files-wrong").textContent = say("made");
   } catch (err) { get("files-wrong").textContent = err.message; }
+  standing = null;
 });
 const packed = (list) => {
   const heads = [], bodies = [];

@@ -12,6 +12,7 @@ const receive = async (now) => {
   showStatus();
   showConflict();
   if (state.ask || !shelved) lookBeside().catch(() => {});
+  keepSoon();
   await showSheet();
   if (!sliding && field("bed.span").value) offerSlide(field("bed.span"));
 };

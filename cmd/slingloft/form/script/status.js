@@ -4,7 +4,7 @@ const showStatus = () => {
   const n = (state.faults || []).length, parts = [];
   if (state.ask) parts.push(say("ask"));
   else if (state.theirs !== undefined) parts.push(say("conflict"));
-  else if (state.unsaved) parts.push(say("unsaved"));
+  else if (state.unsaved || owed) parts.push(say("unsaved"));
   else parts.push(state.file ? say("saved", { file: state.file }) : say("builtin"));
   if (state.locked) parts.push(say("locked"));
   if (state.broken && !state.ask) parts.push(say("broken"));
