@@ -95,6 +95,7 @@ type Table struct {
 	Words   []bool // by column: words, set to the left; others are figures
 	Strong  []bool // by row: stands out
 	Dense   bool   // long and narrow: set in columns where there is room
+	Paired  bool   // set in two columns on paper, its words broken so that both fit
 }
 
 // Add adds a row to a table.

@@ -84,9 +84,15 @@ func (m Margins) bound(c margin.Case, style quantity.Style) string {
 	return m.Bounds[c.Kind]
 }
 
-// UnknownOf says which parts cannot be judged and for want of what, a line a part.
+// UnknownOf says which parts cannot be judged and for want of what: a line for those that
+// lack the same.
 func (m Margins) UnknownOf(r margin.Report) []string {
-	var out []string
+	type lack struct {
+		parts []string
+		list  string
+		n     int
+	}
+	var all []lack
 	for p := range margin.PartCount {
 		var of []margin.Check
 		for _, c := range r.Unknown() {
@@ -94,13 +100,23 @@ func (m Margins) UnknownOf(r margin.Report) []string {
 				of = append(of, c)
 			}
 		}
-		switch n, list := len(of), m.Lacking(of); n {
-		case 0:
-		case 1:
-			out = append(out, fmt.Sprintf(m.UnknownOne, m.Parts[p], list))
-		default:
-			out = append(out, fmt.Sprintf(m.Unknown, m.Parts[p], list, n))
+		if len(of) == 0 {
+			continue
 		}
+		list := m.Lacking(of)
+		i := slices.IndexFunc(all, func(l lack) bool { return l.list == list })
+		if i < 0 {
+			i, all = len(all), append(all, lack{list: list})
+		}
+		all[i].parts, all[i].n = append(all[i].parts, m.Parts[p]), all[i].n+len(of)
+	}
+	var out []string
+	for _, l := range all {
+		if l.n == 1 {
+			out = append(out, fmt.Sprintf(m.UnknownOne, l.parts[0], l.list))
+			continue
+		}
+		out = append(out, fmt.Sprintf(m.Unknown, joinedBy(l.parts, m.And), l.list, l.n))
 	}
 	return out
 }

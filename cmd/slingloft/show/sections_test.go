@@ -37,7 +37,7 @@ func TestSections(t *testing.T) {
 			}
 			s.forces(p)
 			s.section(p)
-			s.cordSums()
+			s.cordSums(p)
 			s.seams()
 			s.offsets()
 			s.pieces(p)
@@ -123,6 +123,16 @@ func (s readSheet) row2(id, part string) float64 {
 	return 0
 }
 
+// stock is what a cord is cut from.
+func stock(p work.Plan, name string) string {
+	for _, c := range p.Cords.Cords {
+		if c.Part.String() == name {
+			return c.Kind.Name
+		}
+	}
+	return ""
+}
+
 // place: the hang lines' level runs and the hammock fill the distance, each hook stands
 // its line's rise above its apex, and a pull is that of the forces along the line.
 func (s readSheet) place(p work.Plan) {
@@ -148,7 +158,7 @@ func (s readSheet) place(p work.Plan) {
 
 // cordSums: terms add up to the cut length, each mark's ways from both ends too, and
 // cut lengths are told alike wherever they stand.
-func (s readSheet) cordSums() {
+func (s readSheet) cordSums(p work.Plan) {
 	found := 0
 	for _, t := range s.tables() {
 		cord, ok := strings.CutPrefix(t.ID, "cord-")
@@ -171,7 +181,7 @@ func (s readSheet) cordSums() {
 		last := -1.0
 		for _, m := range s.table("cord-" + cord + "-marks").Rows {
 			start, end := figures(m[1])[0], figures(m[2])[0]
-			s.near(cord+", "+m[0], start+end, cut, 0.11)
+			s.near(cord+", "+m[0], start+end, cut, 2*onRope)
 			if start < last {
 				s.Errorf("%s: %s stands at %g after %g", cord, m[0], start, last)
 			}
@@ -187,10 +197,10 @@ func (s readSheet) cordSums() {
 		a, okA := spliced[final[1]]
 		b, okB := spliced[final[2]]
 		if okA && okB {
-			s.near(cord+", last reading", figures(final[4])[0], b-a, 0.11)
+			s.near(cord+", last reading", figures(final[4])[0], b-a, 3*onRope)
 		}
 		name := strings.ReplaceAll(cord, "-", " ")
-		if v := s.fact("Cut and mark the cords", name); len(v) != 2 || math.Abs(v[1]-cut) > onRope {
+		if v := s.fact("Cut and mark the cords", name+", of "+stock(p, name)); len(v) != 2 || math.Abs(v[1]-cut) > onRope {
 			s.Errorf("%s: cut %g, the order of work says %v", name, cut, v)
 		}
 	}
@@ -275,20 +285,20 @@ func (s readSheet) pieces(p work.Plan) {
 		}
 		a, b := checks("head bar line left to head bar line right"), checks("foot bar line left to foot bar line right")
 		side := checks("head bar line left to foot bar line left")
-		s.near("diagonal between the bars", checks("head bar line left to foot bar line right"), math.Sqrt(side*side+a*b), 0.15)
+		s.near("diagonal between the bars", checks("head bar line left to foot bar line right"), math.Sqrt(side*side+a*b), 2*onCloth)
 	}
 	if p.Design.Channel.Kind == design.Strip {
 		c := p.Design.Channel
 		cut, net := s.piece("piece-channel-left-figures")
-		s.near("strip, finished", net[1], 2*c.Depth, 0.1)
-		s.near("strip, as cut", cut[1], net[1]+2*(c.TurnUnder+c.Foot), 0.1)
-		s.near("strip, length", cut[0], net[0]+2*p.Design.Seam.End, 0.1)
+		s.near("strip, finished", net[1], 2*c.Depth, onCloth)
+		s.near("strip, as cut", cut[1], net[1]+2*(c.TurnUnder+c.Foot), 2*onCloth)
+		s.near("strip, length", cut[0], net[0]+2*p.Design.Seam.End, 2*onCloth)
 	}
 	cut, net := s.piece("piece-body-figures")
-	if more := cut[1] - net[1]; more < 2*p.Design.Seam.Side-0.2 {
+	if more := cut[1] - net[1]; more < 2*p.Design.Seam.Side-2*onCloth {
 		s.Errorf("body cut %g wide, finished %g, %g a side", cut[1], net[1], p.Design.Seam.Side)
 	}
-	if more := cut[0] - net[0]; more < 2*min(p.Design.Seam.Cap, 2*p.Design.Cap.Hem)-0.2 {
+	if more := cut[0] - net[0]; more < 2*min(p.Design.Seam.Cap, 2*p.Design.Cap.Hem)-2*onCloth {
 		s.Errorf("body cut %g long, finished %g", cut[0], net[0])
 	}
 }

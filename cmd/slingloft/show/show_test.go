@@ -19,6 +19,7 @@ import (
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/page"
+	"slingloft/export/sheet/paper"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/words"
@@ -114,10 +115,25 @@ func TestPages(t *testing.T) {
 				}
 			}
 			checkHTML(t, written(t, s))
+			checkShop(t, s)
 		})
 	}
 	if made < 10 {
 		t.Errorf("only %d designs were made", made)
+	}
+}
+
+// checkShop holds what lies at the table to three sides of either paper.
+func checkShop(t *testing.T, s sheet.Sheet) {
+	t.Helper()
+	for _, size := range []paper.Size{paper.A4, paper.Letter} {
+		var out bytes.Buffer
+		if err := paper.Write(&out, s.Only(sheet.Shop), size); err != nil {
+			t.Fatal(err)
+		}
+		if n := len(regexp.MustCompile(`/Type /Page\b`).FindAll(out.Bytes(), -1)); n < 2 || n > 3 {
+			t.Errorf("%g mm wide: %d sides for the table", size.Width, n)
+		}
 	}
 }
 

@@ -35,7 +35,7 @@ func (s readSheet) work(p work.Plan) {
 	shorter, apart := min(bars[0], bars[1]), s.fact("Lie in it", "cords apart at mid-bay")[0]
 	s.near("mid-bay, wider than the bars never", shorter, max(apart, shorter), 0)
 	s.near("bar to bar", s.fact("Lie in it", "bar to bar, along the bed bottom")[0], d.Bed.Span/math.Cos(float64(d.Bed.Lift)), 0.6)
-	s.near("allowance", s.fact("Cut the cloth", "allowance at the body's sides")[0], d.Seam.Side, onCloth)
+	s.near("allowance", s.fact("Mark the cloth from plots, or with a cutter", "allowance at the body's sides")[0], d.Seam.Side, onCloth)
 	s.near("channel", s.fact("Stitch the channels", "finished depth of the channel")[0], d.Channel.Depth, onCloth)
 	s.pins(d)
 	s.threads(d)
@@ -163,11 +163,11 @@ func (s readSheet) margins(p work.Plan) {
 // lay: every piece lies on the roll, as large as it is cut, and uses what it should.
 func (s readSheet) lay(p work.Plan) {
 	for _, r := range s.table("lay-1-places").Rows {
-		id := strings.SplitN(r[0], " ", 2)[1]
+		id := strings.ReplaceAll(strings.ToLower(strings.SplitN(r[0], " ", 2)[1]), " ", "-")
 		cut, _ := s.piece("piece-" + id + "-figures")
 		from, to, low, high := figures(r[1])[0], figures(r[2])[0], figures(r[3])[0], figures(r[4])[0]
-		s.near(id+", along", to-from, cut[0], 0.16)
-		s.near(id+", across", high-low, cut[1], 0.16)
+		s.near(id+", along", to-from, cut[0], 3*onCloth)
+		s.near(id+", across", high-low, cut[1], 3*onCloth)
 		if from < 0 || low < 0 || high > p.Design.Cloth.Width {
 			s.Errorf("%s lies from %g to %g on a roll %g wide", id, low, high, p.Design.Cloth.Width)
 		}
@@ -205,7 +205,7 @@ func (s readSheet) materials(p work.Plan) {
 	}
 	for _, st := range s.steps() {
 		for _, f := range st.Facts {
-			if v := figures(f.Value); st.Title == "Cut and mark the cords" && len(v) == 2 {
+			if v := figures(f.Value); st.Title == "Cut and mark the cords" && strings.Contains(f.Value, "×") {
 				cut += v[0] * v[1] / 1000
 			}
 		}

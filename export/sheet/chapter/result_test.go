@@ -108,7 +108,8 @@ func TestCheckLine(t *testing.T) {
 	}
 }
 
-// What cannot be judged is told a line a part, in a maker's words, each value once.
+// What cannot be judged is told in a maker's words, each value once, a line for all parts that
+// lack the same.
 func TestUnknown(t *testing.T) {
 	names := hangs(t).Say.Names.Margins
 	check := func(part margin.Part, keys ...design.Key) margin.Check {
@@ -116,10 +117,10 @@ func TestUnknown(t *testing.T) {
 	}
 	const hook, thread, strip = design.KeyHangHookStrength, design.KeySeamThreadStrength, design.KeyClothStripStrength
 	got := names.UnknownOf(margin.Report{Checks: []margin.Check{
-		check(margin.SideSeam, thread, strip), check(margin.HeadHook, hook), check(margin.SideSeam, strip, thread), check(margin.SideCord),
+		check(margin.SideSeam, thread, strip), check(margin.HeadHook, hook), check(margin.SideSeam, strip, thread), check(margin.SideCord), check(margin.FootHook, hook),
 	}})
 	want := []string{
-		"head hook: cannot be judged without the rated strength of hooks and anchors (1 check)",
+		"head hook and foot hook: cannot be judged without the rated strength of hooks and anchors (2 checks)",
 		"side seam: cannot be judged without the breaking strength of the thread and strip strength of the cloth (2 checks)",
 	}
 	if !slices.Equal(got, want) {

@@ -19,12 +19,12 @@ func (b build) cutList() (sheet.Section, error) {
 	if len(b.Sewn.Pieces) > 0 {
 		s.Add(b.clothTable())
 	}
-	if len(b.Cords.Cords) > 0 {
-		s.Add(b.cordTable(), sheet.Para(b.stocks()))
-	}
-	s.Add(b.barTable())
 	if len(b.Boards) > 0 {
 		s.Add(b.boardTable())
+	}
+	s.Add(b.barTable())
+	if len(b.Cords.Cords) > 0 {
+		s.Add(b.cordTable(), sheet.Para(b.stocks()))
 	}
 	return s, nil
 }
@@ -115,7 +115,7 @@ func (b build) usedIn(use piece.BoardUse) string {
 func (b build) ticks() (sheet.Section, error) {
 	say := b.Say.Shop
 	s := sheet.Section{ID: "ticks", Title: say.Ticks}
-	checks := sheet.Table{ID: "checks", Caption: say.Checks, Head: say.CheckColumns[:], Words: []bool{false, true, false}}
+	checks := sheet.Table{ID: "checks", Caption: say.Checks, Head: say.CheckColumns[:], Words: []bool{false, true, false}, Paired: true}
 	var all sheet.Ticks
 	for _, q := range b.steps() {
 		all = append(all, sheet.Tick{ID: "tick-" + q.kind.String(), No: q.No, Text: q.Title, Note: q.Done})

@@ -63,7 +63,7 @@ func (p *writer) itemsOf(block sheet.Block) (its []item, small bool) {
 	case sheet.List:
 		return p.list(t, content*0.9), false
 	case sheet.Notice:
-		return []item{p.notice(t)}, false
+		return p.notice(t), false
 	case sheet.Steps:
 		for _, s := range t {
 			its = append(its, p.step(s)...)
@@ -124,32 +124,40 @@ func shade(g sheet.Grade) picture.Ink {
 	return [...]picture.Ink{picture.Third, picture.Inside, picture.Cut}[g]
 }
 
-// notice sets a remark with a bar at its left.
-func (p *writer) notice(n sheet.Notice) item {
+// notice sets a remark with a bar at its left, a line of it an item; its title stays with
+// the first one.
+func (p *writer) notice(n sheet.Notice) []item {
 	const inset = 4.0
-	var rows []string
-	var first []bool
-	for _, l := range n.Lines {
-		for i, part := range wrap(body, l, content-inset-5) {
-			rows, first = append(rows, part), append(first, i == 0)
+	f := head
+	f.ink = shade(n.Grade)
+	title := item{content, head.lead() + 1, func(x, y float64) { p.write(f, x+inset, y+1+f.mm(), n.Title) }}
+	all := []item{title}
+	for i, l := range n.Lines {
+		text := p.lines(body, wrap(body, l, content-inset-5))
+		line := item{content, text.h, func(x, y float64) {
+			if len(n.Lines) > 1 {
+				p.write(body, x+inset, y+body.mm(), "·")
+			}
+			text.draw(x+inset+3, y)
+		}}
+		if i == 0 {
+			all[0] = stack(content, title, line)
+			continue
+		}
+		all = append(all, line)
+	}
+	for i, it := range all {
+		all[i].draw = func(x, y float64) {
+			c := shade(n.Grade).OnPaper()
+			p.pdf.SetFillColor(int(c[0]), int(c[1]), int(c[2]))
+			p.pdf.Rect(x, y, 1, it.h, "F")
+			it.draw(x, y)
+		}
+		if i < len(all)-1 {
+			all[i].h -= below // one bar at all of them
 		}
 	}
-	h := head.lead() + body.lead()*float64(len(rows)) + 2
-	return item{content, h, func(x, y float64) {
-		c := shade(n.Grade).OnPaper()
-		p.pdf.SetFillColor(int(c[0]), int(c[1]), int(c[2]))
-		p.pdf.Rect(x, y, 1, h, "F")
-		f := head
-		f.ink = shade(n.Grade)
-		p.write(f, x+inset, y+1+f.mm(), n.Title)
-		for i, r := range rows {
-			at := y + 1 + head.lead() + body.lead()*float64(i) + body.mm()
-			if first[i] && len(n.Lines) > 1 {
-				p.write(body, x+inset, at, "·")
-			}
-			p.write(body, x+inset+3, at, r)
-		}
-	}}
+	return all
 }
 
 // rule draws a thin level line.

@@ -116,7 +116,7 @@ func (p *writer) title() {
 	p.text(font{size: 9, ink: picture.Quiet}, p.sheet.Subtitle, content)
 	p.y += 2
 	v := p.sheet.Verdict
-	p.place([]item{p.notice(sheet.Notice{Grade: v.Grade, Title: v.Title, Lines: []string{v.Text}})})
+	p.place(p.notice(sheet.Notice{Grade: v.Grade, Title: v.Title, Lines: []string{v.Text}}))
 }
 
 // opens writes the heading of a part, on a page of its own but for the first.

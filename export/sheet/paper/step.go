@@ -32,7 +32,7 @@ const (
 // ticks sets things to tick off in two columns, some at a time, so that a page may end
 // between: the second column goes on from the first.
 func (p *writer) ticks(ticks sheet.Ticks) []item {
-	const wide, some = (content - gap) / 2, 10
+	const wide, some = (content - gap) / 2, 6
 	var out []item
 	for from := 0; from < len(ticks); from += some {
 		var all []item
@@ -52,11 +52,11 @@ func (p *writer) ticks(ticks sheet.Ticks) []item {
 // tick sets one thing to tick off behind its box.
 func (p *writer) tick(t sheet.Tick, wide float64) item {
 	const inset = indent - 2
-	quiet := body
+	quiet := cells
 	quiet.ink = picture.Quiet
-	name, note := wrap(head, fmt.Sprintf("%d %s", t.No, t.Text), wide-inset), wrap(body, t.Note, wide-inset)
+	name, note := wrap(head, fmt.Sprintf("%d %s", t.No, t.Text), wide-inset), wrap(quiet, t.Note, wide-inset)
 	text := stack(wide-inset, p.lines(head, name), p.lines(quiet, note))
-	return item{wide, text.h + 1.4, func(x, y float64) {
+	return item{wide, text.h + 1, func(x, y float64) {
 		p.square(x, y+0.4)
 		text.draw(x+inset, y)
 	}}

@@ -80,6 +80,9 @@ func (g grid) divided() []int {
 	}
 	room := tallest - g.headHeight()
 	parts := math.Ceil(whole / room)
+	if g.Paired {
+		parts = max(parts, 2)
+	}
 	var ends []int
 	done := 0.0
 	for from := 0; from < len(g.rows); {
@@ -126,10 +129,14 @@ func newGrid(t sheet.Table) grid {
 }
 
 // drawIn takes room from the widest columns of words, a little at a time, until
-// the table fits.
+// the table fits, or half of the width of one that is set in two columns.
 func (g *grid) drawIn() {
 	const least, little = 24.0, 1.0
-	for g.width() > content {
+	room := content
+	if g.Paired {
+		room = (content - gap) / 2
+	}
+	for g.width() > room {
 		widest := -1
 		for i := range g.wide {
 			if g.Words[i] && g.wide[i] > least && (widest < 0 || g.wide[i] > g.wide[widest]) {

@@ -50,6 +50,6 @@ func englishShop() Shop {
 		},
 		How:          "Tick a step off when it is done. Each is told in full, with its pictures, in the second part.",
 		Checks:       "Measure these before you go on: a mistake shows at once",
-		CheckColumns: [3]string{"after step", "measure", "reads"},
+		CheckColumns: [3]string{"step", "after it measure", "reads"},
 	}
 }
