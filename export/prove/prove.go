@@ -97,7 +97,7 @@ func File(data []byte, s Sheet) (Report, error) {
 	if err != nil {
 		return r, err
 	}
-	want, err := s.wanted(anew.Bytes())
+	want, err := s.expected(anew.Bytes())
 	if err != nil {
 		return r, err
 	}
@@ -141,9 +141,9 @@ func (r *Report) unread(got, due []byte, c export.Codec) error {
 	return nil
 }
 
-// wanted returns what the reader should find: the plain drawing, if the format
+// expected returns what the reader should find: the plain drawing, if the format
 // keeps it whole, or else what it finds in the file written anew.
-func (s Sheet) wanted(anew []byte) (export.Drawing, error) {
+func (s Sheet) expected(anew []byte) (export.Drawing, error) {
 	read, err := s.Codec.Read(bytes.NewReader(anew))
 	if err != nil || s.Codec.Keeps != export.Names {
 		return read, err

@@ -45,7 +45,7 @@ func TestWhatTipsShow(t *testing.T) {
 			t.Errorf("body 10 mm to the left: tips of end %d differ by %.1f mm", e, d)
 		}
 	}
-	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+	for _, p := range finished.Legs() {
 		var o accuracy.Off
 		o[p] = 4
 		h := b.hang(t, b.sleeper, o, 0)
@@ -66,7 +66,7 @@ func TestDoubt(t *testing.T) {
 	b.made.Stack = accuracy.Stack(&s, d, sp, accuracy.Working{Marking: 1, Scatter: 0.02, Line: 5})
 	exact := accuracy.Survey{Heights: b.weight.designed.Heights(), Error: 0.05, Aside: 0.01}
 	a, usual := advise(t, b.under(t, b.weight), exact), advise(t, b.under(t, b.weight), accuracy.Survey{Heights: exact.Heights})
-	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+	for _, p := range finished.Legs() {
 		t.Logf("%s: %.2f of its spread is left, %.2f with usual readings", p.String(), a.Doubt[p], usual.Doubt[p])
 		near(t, p.String()+", spread left", usual.Doubt[p], 0.72, 0.1)
 		if a.Doubt[p] < 0.5 {
@@ -80,7 +80,7 @@ func TestDoubt(t *testing.T) {
 func TestOneLeg(t *testing.T) {
 	b := ordinary(t)
 	bed := b.under(t, b.weight)
-	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+	for _, p := range finished.Legs() {
 		var o accuracy.Off
 		o[p] = 15
 		s := accuracy.Survey{Heights: b.hang(t, b.weight, o, 0), Error: 0.2, Aside: 0.05}

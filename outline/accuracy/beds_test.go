@@ -37,7 +37,7 @@ type specimen struct {
 // knobs are eyes that can be taken in and hang lines that can be set.
 func knobs() []accuracy.Knob {
 	var out []accuracy.Knob
-	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+	for _, p := range finished.Legs() {
 		out = append(out, accuracy.Knob{Part: p, Shorter: 40, Step: 1})
 	}
 	for p := range finished.Part(2) {

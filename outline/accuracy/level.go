@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"slingloft/outline/finished"
+	"slingloft/outline/hung"
 )
 
 // The adjustments are those a with the least
@@ -90,8 +91,10 @@ func (b Bed) own(p finished.Part) float64 {
 		}
 		return math.Sqrt(sum)
 	}
-	if p == finished.HeadLine || p == finished.FootLine {
-		return math.Hypot(single(p), single(p-finished.HeadLine+finished.HeadAnchor))
+	for _, e := range hung.Ends() {
+		if p == finished.LineOf(e) {
+			return math.Hypot(single(p), single(finished.AnchorOf(e)))
+		}
 	}
 	return single(p)
 }

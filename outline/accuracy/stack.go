@@ -128,7 +128,7 @@ func Stack(s *hung.Shape, d design.Design, sp cord.Splicing, w Working) []Compon
 	t := stack{w: w}
 	switch {
 	case w.Tape > 0:
-		for p := finished.HeadLeftLeg; p <= finished.RightSide; p++ {
+		for _, p := range append(finished.Legs(), finished.LeftSide, finished.RightSide) {
 			t.add(Reading, p, w.Tape, 2) // a node at either end
 		}
 	case d.Splice.Whole:
@@ -138,8 +138,10 @@ func Stack(s *hung.Shape, d design.Design, sp cord.Splicing, w Working) []Compon
 	}
 	set := w.Set * w.Taken.remains()
 	t.alike(FirstLoad, func(o *Off) {
-		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
-			o[p] = set * s.Ends[p/2].Leg
+		for _, e := range hung.Ends() {
+			for _, p := range finished.LegsOf(e) {
+				o[p] = set * s.Ends[e].Leg
+			}
 		}
 		o[finished.LeftSide], o[finished.RightSide] = set*s.SideArc, set*s.SideArc
 	})
@@ -147,9 +149,9 @@ func Stack(s *hung.Shape, d design.Design, sp cord.Splicing, w Working) []Compon
 	t.add(BarCut, finished.FootBar, w.Bar, 1)
 	t.add(Cutting, finished.Cloth, w.Marking, 2)
 	t.add(Sewing, finished.Cloth, w.Sewing, 2)
-	for e := range finished.Part(2) {
-		t.add(Rigging, finished.HeadLine+e, w.Line, 1)
-		t.add(Rigging, finished.HeadAnchor+e, w.Anchor, 1)
+	for _, e := range hung.Ends() {
+		t.add(Rigging, finished.LineOf(e), w.Line, 1)
+		t.add(Rigging, finished.AnchorOf(e), w.Anchor, 1)
 	}
 	return t.out
 }
@@ -158,7 +160,7 @@ func Stack(s *hung.Shape, d design.Design, sp cord.Splicing, w Working) []Compon
 // is good to one mark, since the gap's two edges share it; an eye's throat to one; its
 // reach to half its loop's.
 func (s *stack) splices(side, leg, eye float64) {
-	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+	for _, p := range finished.Legs() {
 		s.add(Marking, p, s.w.Marking, 2)
 		s.add(Marking, p, s.w.Marking/2, 1)
 		s.add(Splices, p, s.w.Scatter*side, 1)
@@ -170,13 +172,13 @@ func (s *stack) splices(side, leg, eye float64) {
 	}
 	// What contracts more than was taken comes out shorter.
 	s.alike(s.contraction(), func(o *Off) {
-		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+		for _, p := range finished.Legs() {
 			o[p] = -s.w.Kappa * (side + eye - s.w.Whole)
 		}
 		o[finished.LeftSide], o[finished.RightSide] = -2*s.w.Kappa*leg, -2*s.w.Kappa*leg
 	})
 	s.alike(s.contraction(), func(o *Off) {
-		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+		for _, p := range finished.Legs() {
 			o[p] = -s.w.Loss
 		}
 	})
@@ -193,7 +195,7 @@ func (s *stack) contraction() Cause {
 // loops puts in the errors of one whole loop a side: its tips between seizings, its
 // two buries at the join, of which each run has half.
 func (s *stack) loops(bury float64) {
-	for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+	for _, p := range finished.Legs() {
 		s.add(Marking, p, s.w.Marking, 1)
 	}
 	for p := finished.LeftSide; p <= finished.RightSide; p++ {

@@ -70,15 +70,15 @@ func KnobsOf(d design.Design, set cord.Set) []Knob {
 	}
 	var out []Knob
 	if set.Variant == cord.Separate {
-		for p := finished.HeadLeftLeg; p <= finished.FootRightLeg; p++ {
+		for _, p := range finished.Legs() {
 			out = append(out, Knob{Part: p, Shorter: takenIn, Step: step})
 		}
 	}
-	for e := range finished.Part(2) {
-		line := Knob{Part: finished.HeadLine + e, Shorter: anyLine, Longer: anyLine, Step: step, ByHand: true}
+	for _, e := range hung.Ends() {
+		line := Knob{Part: finished.LineOf(e), Shorter: anyLine, Longer: anyLine, Step: step, ByHand: true}
 		for _, l := range set.Lines {
 			switch {
-			case l.Part != cord.LineAt(hung.End(e)):
+			case l.Part != cord.LineAt(e):
 			case l.Fastening.Adjustable():
 				line.Shorter = (l.Longest - l.Shortest) / 2
 				line.Longer = line.Shorter
@@ -86,7 +86,7 @@ func KnobsOf(d design.Design, set cord.Set) []Knob {
 				line = Knob{Part: line.Part, Shorter: takenIn, Step: step}
 			}
 		}
-		out = append(out, line, Knob{Part: finished.HeadAnchor + e, Shorter: anchor, Longer: anchor, Step: step, ByHand: true})
+		out = append(out, line, Knob{Part: finished.AnchorOf(e), Shorter: anchor, Longer: anchor, Step: step, ByHand: true})
 	}
 	return out
 }

@@ -56,6 +56,22 @@ const (
 	Parts      // how many there are
 )
 
+// LineOf returns the hang line of an end.
+func LineOf(e hung.End) Part { return [2]Part{hung.Head: HeadLine, hung.Foot: FootLine}[e] }
+
+// AnchorOf returns the anchor of an end.
+func AnchorOf(e hung.End) Part { return [2]Part{hung.Head: HeadAnchor, hung.Foot: FootAnchor}[e] }
+
+// LegsOf returns the legs of an end, by [bed.Side].
+func LegsOf(e hung.End) [2]Part {
+	return [2][2]Part{
+		hung.Head: {bed.Left: HeadLeftLeg, bed.Right: HeadRightLeg}, hung.Foot: {bed.Left: FootLeftLeg, bed.Right: FootRightLeg},
+	}[e]
+}
+
+// Legs returns all legs.
+func Legs() []Part { return []Part{HeadLeftLeg, HeadRightLeg, FootLeftLeg, FootRightLeg} }
+
 // String returns the part's identifier, as documents for other programs have it; left
 // and right are those of one who lies on the back.
 func (p Part) String() string {

@@ -1,6 +1,7 @@
 package margin
 
 import (
+	"slingloft/outline/hung"
 	"slingloft/outline/state"
 )
 
@@ -38,10 +39,10 @@ func (c *Case) add(s state.State) {
 	c.States = append(c.States, s)
 	at := func(m state.Member) float64 { return m.Load(s.Loads) }
 	c.Side = max(c.Side, at(state.SideCord))
-	for e := range 2 {
-		c.Leg[e] = max(c.Leg[e], at(state.HeadLeg+state.Member(e)))
-		c.Hang[e] = max(c.Hang[e], at(state.HeadLine+state.Member(e)))
-		c.Bar[e] = max(c.Bar[e], at(state.HeadBar+state.Member(e)))
+	for _, e := range hung.Ends() {
+		c.Leg[e] = max(c.Leg[e], at(state.LegOf(e)))
+		c.Hang[e] = max(c.Hang[e], at(state.LineOf(e)))
+		c.Bar[e] = max(c.Bar[e], at(state.BarOf(e)))
 	}
 	c.Cloth = max(c.Cloth, at(state.Cloth))
 }

@@ -101,7 +101,7 @@ func (r Report) Governing() (Check, bool) {
 // add completes a check and puts it into the report. A missing value makes the
 // capacity, where there is one, an upper bound. If it fails, ways is asked what
 // would give it the capacity that is wanted.
-func (r *Report) add(c Check, ways func(wanted float64) []Way) {
+func (r *Report) add(c Check, ways func(needed float64) []Way) {
 	c.Bound = c.Capacity > 0 && len(c.Missing) > 0
 	if c.Capacity > 0 && c.Load > 0 {
 		c.Ratio = c.Capacity / c.Load

@@ -83,7 +83,7 @@ func (a *assessor) rope(part Part, c Case, load float64, kind design.Cord, key d
 		efficiency = 1
 	}
 	k.Capacity = runs * float64(kind.Strength) * efficiency
-	a.add(k, func(wanted float64) []Way { return a.ropeWays(key, runs, efficiency, wanted) })
+	a.add(k, func(needed float64) []Way { return a.ropeWays(key, runs, efficiency, needed) })
 }
 
 // cords checks side cords, legs, hang lines and what these hang on.
@@ -104,7 +104,7 @@ func (a *assessor) cords(c Case) {
 		if a.Hook == 0 {
 			k.Missing = []design.Key{design.KeyHangHookStrength}
 		}
-		a.add(k, func(wanted float64) []Way { return []Way{atLeast(design.KeyHangHookStrength, wanted), a.slacker()} })
+		a.add(k, func(needed float64) []Way { return []Way{atLeast(design.KeyHangHookStrength, needed), a.slacker()} })
 	}
 }
 
@@ -142,7 +142,7 @@ func (a *assessor) bars(c Case) {
 			k.Missing = append(k.Missing, design.KeyBarJoint)
 		}
 		ways := func(capacity func(design.Bar) float64) func(float64) []Way {
-			return func(wanted float64) []Way { return a.barWays(end, wanted, capacity) }
+			return func(needed float64) []Way { return a.barWays(end, needed, capacity) }
 		}
 		columns := func(b design.Bar) float64 { return buckling(b, l) }
 		k.Part, k.Capacity, k.Source = bucklingAt(end), columns(bar), Source{Column, barSource(bar)}
@@ -212,7 +212,7 @@ func (a *assessor) cloth(c Case) {
 	if k.Capacity == 0 {
 		k.Missing = []design.Key{design.KeyClothStripStrength}
 	}
-	a.add(k, func(wanted float64) []Way { return a.clothWays(c, wanted) })
+	a.add(k, func(needed float64) []Way { return a.clothWays(c, needed) })
 	capacity, missing := SeamStrength(d.Seam, d.Cloth)
 	k = Check{Part: SideSeam, Case: c.Kind, Load: c.Cloth * factor, Factor: factor, Unit: PerWidth, Missing: missing,
 		Capacity: capacity, Required: given(d.Margins.Seam, SeamMargin),
@@ -220,7 +220,7 @@ func (a *assessor) cloth(c Case) {
 	if stitches := stitched(d.Seam); capacity > 0 && (stitches == 0 || capacity < stitches) {
 		k.Source.Kind = Perforated
 	}
-	ways := func(wanted float64) []Way { return a.seamWays(wanted) }
+	ways := func(needed float64) []Way { return a.seamWays(needed) }
 	a.add(k, ways)
 	if a.Joined {
 		k.Part = JoinSeam

@@ -17,9 +17,9 @@ type Way struct {
 // atLeast is the way of a strength that has to be so large.
 func atLeast(key design.Key, v float64) Way { return Way{Key: key, Least: v} }
 
-// ropeWays returns what would give a cord the wanted capacity, N.
-func (a *assessor) ropeWays(key design.Key, runs, efficiency, wanted float64) []Way {
-	return append([]Way{atLeast(key.In("strength"), wanted/(runs*efficiency))}, a.slacker())
+// ropeWays returns what would give a cord the capacity that is needed, N.
+func (a *assessor) ropeWays(key design.Key, runs, efficiency, needed float64) []Way {
+	return append([]Way{atLeast(key.In("strength"), needed/(runs*efficiency))}, a.slacker())
 }
 
 // slacker is the way to less pull in all cords and bars: of a cord under a given
@@ -28,13 +28,13 @@ func (a *assessor) slacker() Way {
 	return Way{Key: a.design.Bed.ControlKey(), Less: a.design.Bed.Control == design.Thrust}
 }
 
-// barWays returns what would give a bar the wanted capacity, N: a thicker tube of
+// barWays returns what would give a bar the capacity that is needed, N: a thicker tube of
 // the same wall, or less thrust. Capacity is that of a bar.
-func (a *assessor) barWays(end hung.End, wanted float64, capacity func(design.Bar) float64) []Way {
+func (a *assessor) barWays(end hung.End, needed float64, capacity func(design.Bar) float64) []Way {
 	bar := a.design.Bar
 	enough := func(outer float64) bool {
 		bar.Outer = outer
-		return capacity(bar) >= wanted
+		return capacity(bar) >= needed
 	}
 	var out []Way
 	if lo, hi := bar.Outer, design.Greatest(design.KeyBarOuterDiameter); enough(hi) {
@@ -52,8 +52,8 @@ func (a *assessor) barWays(end hung.End, wanted float64, capacity func(design.Ba
 
 // clothWays returns what would give the cloth the wanted strength, N/mm; steeper
 // walls carry the sleeper with less of it, but not one who sits on one cord.
-func (a *assessor) clothWays(c Case, wanted float64) []Way {
-	out := []Way{atLeast(design.KeyClothStripStrength, wanted)}
+func (a *assessor) clothWays(c Case, needed float64) []Way {
+	out := []Way{atLeast(design.KeyClothStripStrength, needed)}
 	if c.Kind != state.GettingIn {
 		out = append(out, a.steeper())
 	}
@@ -68,14 +68,14 @@ func (a *assessor) steeper() Way {
 // seamWays returns what would make a seam hold the wanted strength, N/mm: a second row
 // or stronger thread where the thread is what gives, stronger cloth where that does at
 // the needle holes.
-func (a *assessor) seamWays(wanted float64) []Way {
+func (a *assessor) seamWays(needed float64) []Way {
 	s := a.design.Seam
 	var out []Way
-	if cloth := float64(a.design.Cloth.StripStrength); cloth > 0 && perforation(s)*cloth < wanted {
-		out = append(out, atLeast(design.KeyClothStripStrength, wanted/perforation(s)))
+	if cloth := float64(a.design.Cloth.StripStrength); cloth > 0 && perforation(s)*cloth < needed {
+		out = append(out, atLeast(design.KeyClothStripStrength, needed/perforation(s)))
 	}
 	has := stitched(s)
-	if has == 0 || has >= wanted {
+	if has == 0 || has >= needed {
 		return out
 	}
 	if len(out) > 0 {
@@ -84,9 +84,9 @@ func (a *assessor) seamWays(wanted float64) []Way {
 	}
 	if two := s; s.Rows < 2 {
 		two.Rows = 2
-		if stitched(two) >= wanted {
+		if stitched(two) >= needed {
 			out = append(out, atLeast(design.KeySeamRows, 2))
 		}
 	}
-	return append(out, atLeast(design.KeySeamThreadStrength, float64(s.ThreadStrength)*wanted/has))
+	return append(out, atLeast(design.KeySeamThreadStrength, float64(s.ThreadStrength)*needed/has))
 }

@@ -12,7 +12,7 @@ import (
 )
 
 // body builds the bed's panel, or panels where it is joined.
-func (m *maker) body() error {
+func (m *pattern) body() error {
 	p := piece.Piece{ID: "body", Kind: piece.WholeBody, Title: m.words.Cloth.Body, Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
 	p.Net = geom.RingOf(m.edges)
 	allow := m.bodyAllowances()
@@ -48,7 +48,7 @@ func (m *maker) body() error {
 
 // bodyAllowances returns the allowance on each net edge, mm. A gathered end has
 // no cap: its cloth is turned in for a drawstring.
-func (m *maker) bodyAllowances() []float64 {
+func (m *pattern) bodyAllowances() []float64 {
 	allow := make([]float64, bodyEdges)
 	for i := range allow {
 		allow[i] = m.d.Seam.Side
@@ -62,7 +62,7 @@ func (m *maker) bodyAllowances() []float64 {
 }
 
 // endMargin is what the body has at its ends.
-func (m *maker) endMargin() piece.Margin {
+func (m *pattern) endMargin() piece.Margin {
 	if m.d.Cap.Kind == design.Gathered {
 		return piece.Margin{At: piece.TurnedEnds, Wide: m.d.Cap.Hem}
 	}
@@ -70,7 +70,7 @@ func (m *maker) endMargin() piece.Margin {
 }
 
 // bodyMarks draws bar lines, centre line and grain.
-func (m *maker) bodyMarks(p *piece.Piece) {
+func (m *pattern) bodyMarks(p *piece.Piece) {
 	for e, half := range m.out.BarLines {
 		var whole geom.Polyline
 		for _, q := range half.Reversed() {
@@ -87,7 +87,7 @@ func (m *maker) bodyMarks(p *piece.Piece) {
 }
 
 // bodyNotches draws the matching marks on all four seams.
-func (m *maker) bodyNotches(p *piece.Piece) {
+func (m *pattern) bodyNotches(p *piece.Piece) {
 	add := func(l []piece.Line, t []piece.Label) {
 		p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	}
@@ -109,7 +109,7 @@ func (m *maker) bodyNotches(p *piece.Piece) {
 
 // innerStitch returns the stitch lines that close a facing's channel, at the
 // reach inside the cords.
-func (m *maker) innerStitch() []piece.Line {
+func (m *pattern) innerStitch() []piece.Line {
 	inner := m.edgesAt(m.out.Reach)
 	left := joinedUp(leftEdges(inner))
 	right := geom.Polyline{}
@@ -124,7 +124,7 @@ func (m *maker) innerStitch() []piece.Line {
 
 // drawstring draws the folds of a gathered end: the edge is turned in at the net
 // line, its raw edge half way under.
-func (m *maker) drawstring(p *piece.Piece) {
+func (m *pattern) drawstring(p *piece.Piece) {
 	half := geom.MovedEdges(m.edges, func() []float64 {
 		d := make([]float64, bodyEdges)
 		d[headEnd], d[footEnd] = m.d.Cap.Hem, m.d.Cap.Hem
@@ -139,7 +139,7 @@ func (m *maker) drawstring(p *piece.Piece) {
 }
 
 // bodyLabels letters the panel above its centre line, clear of the bar lines.
-func (m *maker) bodyLabels() []piece.Label {
+func (m *pattern) bodyLabels() []piece.Label {
 	h := clothLetter
 	x := -m.d.Bed.Span / 4
 	out := piece.Stacked(geom.Pt(x, 8*h), h, 0,
@@ -158,17 +158,17 @@ func (m *maker) bodyLabels() []piece.Label {
 
 // largestMass is what the bed is made to carry, lettered where everybody who gets in
 // sees it.
-func (m *maker) largestMass() string {
+func (m *pattern) largestMass() string {
 	return fmt.Sprintf(m.words.LargestMass, m.d.Output.Style(0).People(float64(m.d.Sleeper.Mass), false))
 }
 
 // named returns what tells one piece of the design from the others.
-func (m *maker) named(title string) string {
+func (m *pattern) named(title string) string {
 	return m.d.Name + " · " + fmt.Sprintf(m.words.Cloth.Cut, title)
 }
 
 // lineLabels names the bar lines and the centre line.
-func (m *maker) lineLabels() []piece.Label {
+func (m *pattern) lineLabels() []piece.Label {
 	h := clothLetter
 	var out []piece.Label
 	for _, e := range hung.Ends() {
@@ -180,7 +180,7 @@ func (m *maker) lineLabels() []piece.Label {
 
 // sideRoom returns a height on the panel well inside the seam over the quarter
 // of the bay where its side's name stands.
-func (m *maker) sideRoom() float64 {
+func (m *pattern) sideRoom() float64 {
 	v := math.Inf(1)
 	for _, p := range m.out.SideNet.Flat {
 		if math.Abs(p.X) < m.d.Bed.Span/2 {

@@ -13,7 +13,7 @@ import (
 
 // cap builds an end's cap from the hung end section and walks its seam. A
 // gathered end has none.
-func (m *maker) cap(e hung.End) error {
+func (m *pattern) cap(e hung.End) error {
 	if m.d.Cap.Kind == design.Gathered {
 		return nil
 	}
@@ -66,7 +66,7 @@ func (m *maker) cap(e hung.End) error {
 // one, as one sees it from inside the bed: the end section, cut off on both sides
 // by what the body's seam line lies inside the cord. Looking out of the foot end the
 // right corner stands to the right, out of the head end to the left.
-func (m *maker) capSeam(e hung.End) (geom.Polyline, error) {
+func (m *pattern) capSeam(e hung.End) (geom.Polyline, error) {
 	section := m.b.Sections[e]
 	arc := geom.NewArc(section)
 	half := m.out.EndNets[e].HungLength() / 2
@@ -96,7 +96,7 @@ const capRoom = 25
 
 // hollowFits refuses a top edge that dips down to the seam: in the middle, or near
 // the corners, where the wall runs flatter than the hollow.
-func (m *maker) hollowFits(seam geom.Polyline) error {
+func (m *pattern) hollowFits(seam geom.Polyline) error {
 	right, left := seam[0], seam[len(seam)-1]
 	deepest := math.Inf(1)
 	for _, p := range seam[1 : len(seam)-1] {
@@ -117,7 +117,7 @@ func (m *maker) hollowFits(seam geom.Polyline) error {
 
 // capTop returns the top edge from the left corner back to the right one:
 // straight, or hollow as a parabola.
-func (m *maker) capTop(seam geom.Polyline) geom.Polyline {
+func (m *pattern) capTop(seam geom.Polyline) geom.Polyline {
 	right, left := seam[0], seam[len(seam)-1]
 	dip := m.d.Cap.Hollow
 	if dip == 0 {
@@ -135,7 +135,7 @@ func (m *maker) capTop(seam geom.Polyline) geom.Polyline {
 }
 
 // capMarks draws the cap's centre line, grain and lettering.
-func (m *maker) capMarks(p *piece.Piece, e hung.End) {
+func (m *pattern) capMarks(p *piece.Piece, e hung.End) {
 	b := p.Net.Bounds()
 	topMid := b.Max.Y - m.d.Cap.Hollow
 	p.Lines = append(p.Lines, piece.Line{Name: "centre line", Work: piece.Mark, Points: geom.Polyline{{X: 0, Y: 0}, {X: 0, Y: topMid}}})

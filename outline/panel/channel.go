@@ -14,7 +14,7 @@ import (
 )
 
 // channel builds the piece that makes a side's channel, and walks its seam.
-func (m *maker) channel(s bed.Side) error {
+func (m *pattern) channel(s bed.Side) error {
 	if m.d.Channel.Kind == design.Facing {
 		return m.facing(s)
 	}
@@ -25,7 +25,7 @@ func (m *maker) channel(s bed.Side) error {
 // strip builds a straight strip, folded lengthwise over the body's edge: from
 // each long edge a turn-under, then the foot's distance to the stitch line, then
 // the channel's depth to the fold in the middle.
-func (m *maker) strip(s bed.Side) {
+func (m *pattern) strip(s bed.Side) {
 	c := m.d.Channel
 	long := m.out.SideNet.HungLength()
 	stitch := c.TurnUnder + c.Foot
@@ -66,7 +66,7 @@ func (m *maker) strip(s bed.Side) {
 
 // openings draws the worked openings that let the bars' tips out, at the fold,
 // where the cord lies.
-func (m *maker) openings(p *piece.Piece, y float64) {
+func (m *pattern) openings(p *piece.Piece, y float64) {
 	half := m.d.Channel.Opening / 2
 	for e, x := range m.barRuns() {
 		name := hung.End(e).String() + " tip opening"
@@ -77,7 +77,7 @@ func (m *maker) openings(p *piece.Piece, y float64) {
 
 // stripNotches draws a strip's matching marks on both long edges and its pin
 // points, and returns its seam as an edge.
-func (m *maker) stripNotches(p *piece.Piece, s bed.Side, stitch, wide float64) flat.Edge {
+func (m *pattern) stripNotches(p *piece.Piece, s bed.Side, stitch, wide float64) flat.Edge {
 	long := m.out.SideNet.HungLength()
 	edge := func(y float64) flat.Edge {
 		return flat.Edge{Flat: geom.Polyline{{X: 0, Y: y}, {X: long, Y: y}}, Hung: []float64{0, long}}
@@ -97,7 +97,7 @@ func (m *maker) stripNotches(p *piece.Piece, s bed.Side, stitch, wide float64) f
 
 // stripLabels letters a strip between its stitch line and its fold, each text between two
 // notches, where none has its number.
-func (m *maker) stripLabels(s bed.Side, c design.Channel, stitch float64) []piece.Label {
+func (m *pattern) stripLabels(s bed.Side, c design.Channel, stitch float64) []piece.Label {
 	var out []piece.Label
 	from := m.barRuns()[0] + c.Opening
 	for _, text := range []string{fmt.Sprintf(m.words.Cloth.OnStrip, m.d.Name, m.words.StripTitle(s), m.mark), m.words.Cloth.FaceIn} {
@@ -128,7 +128,7 @@ func fitting(text string, asked, room float64) float64 {
 
 // facing builds a channel piece cut to the curve: the outer edge is sewn to the
 // body's, the inner one turned under and stitched at the reach.
-func (m *maker) facing(s bed.Side) error {
+func (m *pattern) facing(s bed.Side) error {
 	outer, inner := leftEdges(m.edges), leftEdges(m.edgesAt(m.out.Reach))
 	in, out := joinedUp(inner), joinedUp(outer)
 	if s == bed.Left {
@@ -191,7 +191,7 @@ func joinedUp(edges []geom.Polyline) geom.Polyline {
 }
 
 // facingGaps marks where the outer seam stays open for the bars' tips.
-func (m *maker) facingGaps(edge flat.Edge) []piece.Line {
+func (m *pattern) facingGaps(edge flat.Edge) []piece.Line {
 	var out []piece.Line
 	half := m.d.Channel.Opening / 2
 	arc := geom.NewArc(edge.Flat)

@@ -57,7 +57,7 @@ func Pieces(d design.Design, s *hung.Shape, b *flat.Body, mark string, w words.L
 	if err != nil {
 		return Sewn{}, err
 	}
-	m := maker{d: d, s: s, b: b, mark: mark, words: w, sideID: [2]string{"body", "body"}}
+	m := pattern{d: d, s: s, b: b, mark: mark, words: w, sideID: [2]string{"body", "body"}}
 	m.out.Reach = reach
 	if err := m.sidesRun(); err != nil {
 		return Sewn{}, err
@@ -83,8 +83,8 @@ func Pieces(d design.Design, s *hung.Shape, b *flat.Body, mark string, w words.L
 	return m.out, nil
 }
 
-// maker gathers the pieces while they are built.
-type maker struct {
+// pattern gathers the pieces while they are built.
+type pattern struct {
 	d     design.Design
 	s     *hung.Shape
 	b     *flat.Body
@@ -113,7 +113,7 @@ const (
 
 // seamLines finds the body's seam lines: the cord line moved in by the reach, or
 // out to the channel's edge where the channel is a facing.
-func (m *maker) seamLines() {
+func (m *pattern) seamLines() {
 	m.cord = m.b.Side
 	in := m.out.Reach
 	if m.d.Channel.Kind == design.Facing {
@@ -134,7 +134,7 @@ func (m *maker) seamLines() {
 
 // edgesAt returns the body's eight edges with the sides moved in by in mm from
 // the cord centres.
-func (m *maker) edgesAt(in float64) []geom.Polyline {
+func (m *pattern) edgesAt(in float64) []geom.Polyline {
 	side := m.b.Side
 	head, foot := m.b.TipIndex(hung.Head), m.b.TipIndex(hung.Foot)
 	left := []geom.Polyline{side.Flat[:head+1], side.Flat[head : foot+1], side.Flat[foot:]}
@@ -160,7 +160,7 @@ func (m *maker) edgesAt(in float64) []geom.Polyline {
 
 // barLine returns an end's bar line from the centre line out to the seam, which
 // it meets beside the seam's own corner.
-func (m *maker) barLine(e hung.End) geom.Polyline {
+func (m *pattern) barLine(e hung.End) geom.Polyline {
 	bar, seam := m.b.Bars[e], m.out.SideNet.Flat
 	// Run on a little, for a seam outside the cord.
 	last := bar[len(bar)-1]
@@ -177,7 +177,7 @@ func (m *maker) barLine(e hung.End) geom.Polyline {
 }
 
 // openingFits refuses a tip opening that reaches past a seam's end.
-func (m *maker) openingFits() error {
+func (m *pattern) openingFits() error {
 	const whole = 20.0 // mm of channel left at an end, own choice
 	runs := m.barRuns()
 	limit := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
@@ -189,7 +189,7 @@ func (m *maker) openingFits() error {
 }
 
 // notches places the matching marks of every seam.
-func (m *maker) notches() {
+func (m *pattern) notches() {
 	o := &m.out
 	o.SideNotches = sideNotches(bed.Left.Letter(), o.SideNet.HungLength(), m.barRuns(), false)
 	for e, letter := range [2]string{"H", "F"} {
@@ -198,7 +198,7 @@ func (m *maker) notches() {
 }
 
 // barRuns returns the hung lengths along the side seam at which the bars lie.
-func (m *maker) barRuns() [2]float64 {
+func (m *pattern) barRuns() [2]float64 {
 	var out [2]float64
 	arc := geom.NewArc(m.out.SideNet.Flat)
 	for e := range out {
@@ -211,7 +211,7 @@ func (m *maker) barRuns() [2]float64 {
 
 // onSide returns the notches of a side: those of the left one renamed and
 // doubled for the right.
-func (m *maker) onSide(s bed.Side) []piece.Notch {
+func (m *pattern) onSide(s bed.Side) []piece.Notch {
 	if s == bed.Left {
 		return m.out.SideNotches
 	}

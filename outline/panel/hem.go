@@ -21,7 +21,7 @@ const hemGives = 0.04
 const hemReach = 100.0
 
 // hemLies refuses a hem, folded two times, that is too wide for the curve of its edge.
-func (m *maker) hemLies(edge geom.Polyline) error {
+func (m *pattern) hemLies(edge geom.Polyline) error {
 	sharp := sharpest(edge, hemReach)
 	if 2*m.d.Cap.Hem*sharp <= hemGives {
 		return nil

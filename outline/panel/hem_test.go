@@ -53,7 +53,7 @@ func TestSharpest(t *testing.T) {
 func TestHemLies(t *testing.T) {
 	const radius = 600.0
 	edge := arcLine(radius, 800)
-	m := maker{}
+	m := pattern{}
 	m.d.Cap.Hem = 40
 	var no *hung.Impossible
 	if err := m.hemLies(edge); !errors.As(err, &no) || no.Key != design.KeyCapHem || no.Bound != design.AtMost {

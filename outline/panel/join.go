@@ -85,7 +85,7 @@ type joinPlan struct {
 }
 
 // joinPlan gathers it for a body.
-func (m *maker) joinPlan(cut geom.Ring) joinPlan {
+func (m *pattern) joinPlan(cut geom.Ring) joinPlan {
 	c, box := m.d.Cloth, cut.Bounds()
 	p := joinPlan{half: max(-box.Min.Y, box.Max.Y), usable: c.Width - 2*c.Margin, allowance: m.d.Seam.Join, farthest: math.Inf(1)}
 	for _, q := range m.out.SideNet.Flat {
@@ -171,7 +171,7 @@ func (p joinPlan) rolls() [3]float64 {
 
 // joins places the joins that the whole body needs: none where it fits the roll or
 // the roll's width is not given. The error is a [TooWide].
-func (m *maker) joins(cut geom.Ring) error {
+func (m *pattern) joins(cut geom.Ring) error {
 	p := m.joinPlan(cut)
 	if m.d.Cloth.Width == 0 || p.fits() {
 		return nil
@@ -194,7 +194,7 @@ func (m *maker) joins(cut geom.Ring) error {
 }
 
 // tooWide says what would do.
-func (m *maker) tooWide(p joinPlan) error {
+func (m *pattern) tooWide(p joinPlan) error {
 	e := &TooWide{Across: 2 * p.half, Holds: p.usable, Allowed: m.d.Cloth.Joins, Rolls: p.rolls()}
 	for i := range e.Rolls {
 		if e.Rolls[i] > 0 {
@@ -218,7 +218,7 @@ func (m *maker) tooWide(p joinPlan) error {
 }
 
 // joinEdge returns the warp thread at v from the head end seam to the foot one.
-func (m *maker) joinEdge(v float64) flat.Edge {
+func (m *pattern) joinEdge(v float64) flat.Edge {
 	var at [2]geom.Point
 	for e := range at {
 		at[e] = crossesAt(m.out.EndNets[e].Flat, v)
@@ -243,7 +243,7 @@ func crossesAt(l geom.Polyline, v float64) geom.Point {
 // numbered on from the left join to the right one. The left join has single strokes
 // but for its first notch, the right one double strokes but for its first, so that
 // no panel can be sewn to the other join, or end for end.
-func (m *maker) joinNotches(j Join, s bed.Side) []piece.Notch {
+func (m *pattern) joinNotches(j Join, s bed.Side) []piece.Notch {
 	var bars [2]float64
 	for e, half := range m.out.BarLines {
 		bars[e] = crossesAt(half, math.Abs(j.V)).X - j.Edge.Flat[0].X

@@ -23,7 +23,7 @@ type panel struct {
 func (p panel) middle() bool { return p.low < 0 && p.high > 0 }
 
 // panels returns the panels of a joined body: the one in the middle first.
-func (m *maker) panels() []panel {
+func (m *pattern) panels() []panel {
 	j := m.out.Joins
 	far := math.Inf(1)
 	if len(j) == 1 {
@@ -41,7 +41,7 @@ func (m *maker) panels() []panel {
 
 // divide makes the panels of the body, which is not lettered yet, and walks their
 // joins.
-func (m *maker) divide(whole piece.Piece) error {
+func (m *pattern) divide(whole piece.Piece) error {
 	for _, q := range m.panels() {
 		p, err := m.panelPiece(whole, q)
 		if err != nil {
@@ -71,7 +71,7 @@ func (m *maker) divide(whole piece.Piece) error {
 
 // panelPiece cuts a panel out of the whole body and adds its joins' allowances and
 // marks.
-func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
+func (m *pattern) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	a := m.d.Seam.Join
 	p := piece.Piece{
 		ID: "body-" + q.which.String(), Kind: piece.BodyPanel, Title: m.words.Cloth.Panels[q.which],
@@ -107,7 +107,7 @@ func (m *maker) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 }
 
 // panelMargins is what a panel has at its edges.
-func (m *maker) panelMargins(q panel) []piece.Margin {
+func (m *pattern) panelMargins(q panel) []piece.Margin {
 	var out []piece.Margin
 	if q.lower == nil || q.upper == nil {
 		out = append(out, piece.Margin{At: piece.AtSide, Wide: m.d.Seam.Side})
@@ -204,7 +204,7 @@ func between(l geom.Polyline, low, high float64) []geom.Polyline {
 
 // joinMarks draws a join's notches and what its fell needs: on the inner panel the
 // fold of its allowance, on the outer one the line to trim to and the edge stitch.
-func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piece.Label) {
+func (m *pattern) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piece.Label) {
 	inside := 1.0 // the panel lies to the left of the way from head to foot
 	if q.upper != nil && q.upper.V == j.V {
 		inside = -1
@@ -234,7 +234,7 @@ func (m *maker) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []piec
 }
 
 // panelChecks returns the distances that prove a panel square.
-func (m *maker) panelChecks(q panel) []piece.Measure {
+func (m *pattern) panelChecks(q panel) []piece.Measure {
 	lower, upper := m.rim(q.lower, bed.Right), m.rim(q.upper, bed.Left)
 	end := func(from, to rim, a, b bed.End) piece.Measure {
 		return piece.Measure{From: piece.Corner{End: a, Rim: from.place}, To: piece.Corner{End: b, Rim: to.place}, Length: from.at[a].Dist(to.at[b])}
@@ -260,7 +260,7 @@ type rim struct {
 }
 
 // rim returns the edge at a join, or at a side where there is none.
-func (m *maker) rim(j *Join, s bed.Side) rim {
+func (m *pattern) rim(j *Join, s bed.Side) rim {
 	r := rim{place: piece.RimOf(s)}
 	up := 1 - 2*float64(s)
 	side := m.out.SideNet.Flat

@@ -13,7 +13,7 @@ import (
 
 // panelLetters returns a panel's title, its side and its grain arrow: the title
 // inside the head bar, the arrow inside the foot bar, where the panel is widest.
-func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
+func (m *pattern) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	const clear = 2.4 * clothLetter // off a join: its notches are numbered there
 	texts := []string{
 		m.named(m.words.Cloth.Panels[q.which]),
@@ -58,7 +58,7 @@ func (m *maker) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 }
 
 // joinOf returns the join of a panel that has one.
-func (m *maker) joinOf(q panel) *Join {
+func (m *pattern) joinOf(q panel) *Join {
 	if q.lower != nil {
 		return q.lower
 	}
@@ -66,7 +66,7 @@ func (m *maker) joinOf(q panel) *Join {
 }
 
 // panelSides says which edges a panel has.
-func (m *maker) panelSides(q panel) string {
+func (m *pattern) panelSides(q panel) string {
 	switch {
 	case q.upper == nil:
 		return m.words.Cloth.Edges[bed.Left]
@@ -79,7 +79,7 @@ func (m *maker) panelSides(q panel) string {
 // clearBand returns the heights between which a panel is free for lettering from
 // station a to station b: off its joins, and a letter inside its sides. On the
 // middle panel it lies to one side of the centre line.
-func (m *maker) clearBand(q panel, a, b, clear float64) (low, high float64) {
+func (m *pattern) clearBand(q panel, a, b, clear float64) (low, high float64) {
 	side := math.Inf(1)
 	for _, p := range m.out.SideNet.Flat {
 		if p.X >= a && p.X <= b {

@@ -8,7 +8,7 @@ import (
 
 // sidesRun refuses a channel so deep that a tail's side seam, which lies inside the
 // cord by the channel's reach, has no length left.
-func (m *maker) sidesRun() error {
+func (m *pattern) sidesRun() error {
 	if m.runsAt(m.out.Reach) {
 		return nil
 	}
@@ -30,7 +30,7 @@ func (m *maker) sidesRun() error {
 
 // runsAt reports whether the body's outline does not cross itself when its sides are
 // moved in by so much, mm.
-func (m *maker) runsAt(in float64) bool {
+func (m *pattern) runsAt(in float64) bool {
 	r := geom.RingOf(m.edgesAt(in))
 	boxes := make([]geom.Box, len(r))
 	for i := range r {

@@ -14,7 +14,7 @@ type sewnPair struct {
 
 // walk measures both edges of a seam from notch to notch. reach is the distance
 // of a straight strip's fold from the seam, 0 where there is none.
-func (m *maker) walk(p sewnPair, reach float64) piece.Seam {
+func (m *pattern) walk(p sewnPair, reach float64) piece.Seam {
 	s := p.seam
 	for i, e := range p.edges {
 		s.Flat[i], s.Hung[i] = e.FlatLength(), e.HungLength()

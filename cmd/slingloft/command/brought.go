@@ -10,20 +10,20 @@ import (
 func sayBrought(s Streams, p *work.Plan) {
 	st := p.Style()
 	for _, b := range p.Brought {
-		var more []told
+		var more []notice
 		for _, part := range [...]struct {
 			n         int
 			one, many Message
 		}{{b.Holes, OneHole, Holes}, {b.Lines, OneLine, Lines}} {
 			switch {
 			case part.n == 1:
-				more = append(more, told{what: part.one})
+				more = append(more, notice{what: part.one})
 			case part.n > 1:
-				more = append(more, told{part.many, []any{part.n}})
+				more = append(more, notice{part.many, []any{part.n}})
 			}
 		}
 		if b.KeepOut {
-			more = append(more, told{what: KeptClear})
+			more = append(more, notice{what: KeptClear})
 		}
 		s.say(BroughtIn, b.Title, st.Length(b.Width), st.Length(b.Height), more)
 	}
@@ -41,7 +41,7 @@ func notesOf(s work.Source, w Words) []string {
 		out = append(out, w.Files.Fault(d))
 	}
 	if s.Left.Any() {
-		out = append(out, w.text(told{LeftOut, []any{w.Files.LeftOut(s.Left)}}))
+		out = append(out, w.text(notice{LeftOut, []any{w.Files.LeftOut(s.Left)}}))
 	}
 	return out
 }

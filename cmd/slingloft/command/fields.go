@@ -60,9 +60,9 @@ func (o output) fieldNotes(d export.Drawing) ([]string, error) {
 	bed := plain.OnBed()
 	f := bed.Field
 	at := o.options.Axes.Origin.String()
-	out := []told{{FieldZero, []any{at, o.style.Length(bed.Width), o.style.Length(bed.Height)}}}
+	out := []notice{{FieldZero, []any{at, o.style.Length(bed.Width), o.style.Length(bed.Height)}}}
 	if f.Number == 1 {
-		out = append(out, told{FieldFirst, []any{len(f.Spans), o.style.Length(export.SeamLap)}})
+		out = append(out, notice{FieldFirst, []any{len(f.Spans), o.style.Length(export.SeamLap)}})
 	}
 	with := []any{f.Number, len(f.Spans), o.style.Length(f.Feed)}
 	for _, m := range f.Match {
@@ -70,7 +70,7 @@ func (o output) fieldNotes(d export.Drawing) ([]string, error) {
 		with = append(with, m.Name, o.exact(p.X), o.exact(p.Y))
 	}
 	if len(f.Match) == 2 {
-		out = append(out, told{FieldMoved, with})
+		out = append(out, notice{FieldMoved, with})
 	}
 	return o.say.lines(out), nil
 }

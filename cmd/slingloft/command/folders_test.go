@@ -48,9 +48,9 @@ func TestUntouchedFoldersAgree(t *testing.T) {
 				args = append(args, "--paper", paper)
 			}
 			written := strings.Count(output(t, args...), "\n")
-			told := output(t, "prove", folder)
-			if strings.Count(told, ": agrees") != written || strings.Contains(told, "changed") {
-				t.Errorf("%v: of %d files\n%s", args, written, told)
+			notice := output(t, "prove", folder)
+			if strings.Count(notice, ": agrees") != written || strings.Contains(notice, "changed") {
+				t.Errorf("%v: of %d files\n%s", args, written, notice)
 			}
 		})
 	}

@@ -47,7 +47,7 @@ func TestHelpWords(t *testing.T) {
 func TestToldInParts(t *testing.T) {
 	w := English()
 	w.Messages[BroughtIn], w.Messages[Holes], w.Messages[KeptClear] = "%s in: %s by %s%s", " with %d gaps", " kept"
-	got := w.text(told{BroughtIn, []any{"Pocket", "9 mm", "6 mm", []told{{Holes, []any{2}}, {what: KeptClear}}}})
+	got := w.text(notice{BroughtIn, []any{"Pocket", "9 mm", "6 mm", []notice{{Holes, []any{2}}, {what: KeptClear}}}})
 	if want := "Pocket in: 9 mm by 6 mm with 2 gaps kept"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}

@@ -26,15 +26,15 @@ func say(w io.Writer, text string) {
 	}
 }
 
-// told is a thing to say with what fills it in, which may be told itself: the words
+// notice is a thing to say with what fills it in, which may be notices too: the words
 // come last.
-type told struct {
+type notice struct {
 	what Message
 	with []any
 }
 
 // series are things to say with commas between.
-type series []told
+type series []notice
 
 // reason says what an error is, in the words of a run where it is one of its own.
 func (w Words) reason(err error) string {
@@ -54,16 +54,16 @@ func (s Streams) words() Words {
 }
 
 // say writes one message.
-func (s Streams) say(m Message, a ...any) { say(s.Err, s.words().text(told{m, a})) }
+func (s Streams) say(m Message, a ...any) { say(s.Err, s.words().text(notice{m, a})) }
 
 // text puts a thing into words.
-func (w Words) text(t told) string {
+func (w Words) text(t notice) string {
 	with := make([]any, len(t.with))
 	for i, a := range t.with {
 		switch a := a.(type) {
-		case told:
+		case notice:
 			with[i] = w.text(a)
-		case []told:
+		case []notice:
 			with[i] = strings.Join(w.lines(a), "")
 		case series:
 			with[i] = strings.Join(w.lines(a), ", ")
@@ -77,7 +77,7 @@ func (w Words) text(t told) string {
 }
 
 // lines puts several things into words.
-func (w Words) lines(all []told) []string {
+func (w Words) lines(all []notice) []string {
 	out := make([]string, len(all))
 	for i, t := range all {
 		out[i] = w.text(t)
@@ -87,7 +87,7 @@ func (w Words) lines(all []told) []string {
 
 // meant is [DidYouMean] where one of the names is close to what was written, or begins
 // with it, and else nothing; before stands ahead of names.
-func meant(written, before string, names []string) []told {
+func meant(written, before string, names []string) []notice {
 	near := ""
 	if len(written) > 1 {
 		for _, n := range names {
@@ -103,7 +103,7 @@ func meant(written, before string, names []string) []told {
 	if near == "" {
 		return nil
 	}
-	return []told{{DidYouMean, []any{quantity.Quoted(before + near)}}}
+	return []notice{{DidYouMean, []any{quantity.Quoted(before + near)}}}
 }
 
 // misused says what is wrong with a command's options: a [told], or a text of the
@@ -114,20 +114,20 @@ func misused(flags *pflag.FlagSet, err error) any {
 	var bad *pflag.InvalidValueError
 	switch {
 	case errors.As(err, &lacks):
-		return told{NeedsValue, []any{lacks.GetFlag().Name}}
+		return notice{NeedsValue, []any{lacks.GetFlag().Name}}
 	case errors.As(err, &bad) && bad.GetFlag().Value.Type() == "duration":
-		return told{NoTime, []any{bad.GetFlag().Name, quantity.Quoted(bad.GetValue())}}
+		return notice{NoTime, []any{bad.GetFlag().Name, quantity.Quoted(bad.GetValue())}}
 	case errors.As(err, &bad):
-		return told{NoSense, []any{bad.GetFlag().Name, quantity.Quoted(bad.GetValue()), bad.Unwrap()}}
+		return notice{NoSense, []any{bad.GetFlag().Name, quantity.Quoted(bad.GetValue()), bad.Unwrap()}}
 	case !errors.As(err, &no):
 		return err
 	case no.GetSpecifiedShortnames() != "":
-		return told{NoShortOption, []any{no.GetSpecifiedName()}}
+		return notice{NoShortOption, []any{no.GetSpecifiedName()}}
 	}
 	var names []string
 	flags.VisitAll(func(f *pflag.Flag) { names = append(names, f.Name) })
 	name := no.GetSpecifiedName()
-	return told{NoOption, []any{strings.Trim(quantity.Quoted(name), `"`), meant(name, "--", names)}}
+	return notice{NoOption, []any{strings.Trim(quantity.Quoted(name), `"`), meant(name, "--", names)}}
 }
 
 // failure returns an error's text with what the system could not do in plain words, in

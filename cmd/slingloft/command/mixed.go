@@ -20,34 +20,34 @@ func knownIn(folder string) map[string]whole.Known {
 }
 
 // about says how a run's files were cut.
-func (k kept) about(folder string) told {
+func (k kept) about(folder string) notice {
 	if k.Machine != "" {
-		return told{CutFor, []any{k.At, to(folder, k.Machine)}}
+		return notice{CutFor, []any{k.At, to(folder, k.Machine)}}
 	}
-	return told{CutForOwn, []any{k.At}}
+	return notice{CutForOwn, []any{k.At}}
 }
 
 // cause says why files that nobody changed may not be as they should be now.
-func (r run) cause(now design.Machine) []told {
+func (r run) cause(now design.Machine) []notice {
 	switch {
 	case r.kept == nil:
 		return nil
 	case r.kept.Settings != "" && r.kept.Settings != settingsOf(now):
-		return []told{{what: MachineSetOtherwise}}
+		return []notice{{what: MachineSetOtherwise}}
 	}
-	return []told{{what: SourceIsAnother}}
+	return []notice{{what: SourceIsAnother}}
 }
 
 // mixed says which sheets in a folder do not belong together, for they were cut at
 // another scale or for another machine than others there, if any. as are the
 // formats that count, or "" for all.
-func mixed(folder, as string) (told, bool) {
+func mixed(folder, as string) (notice, bool) {
 	type kind struct{ at, settings string }
 	var kinds []kind
 	var parts series
 	formats, err := formatsIn(folder, as)
 	if err != nil {
-		return told{}, false
+		return notice{}, false
 	}
 	for _, k := range whole.ReadRecord(folder) {
 		sheet, ok := sheetNamed(k.Name)
@@ -57,13 +57,13 @@ func mixed(folder, as string) (told, bool) {
 			continue
 		}
 		if is := (kind{was.At, was.Settings}); !slices.Contains(kinds, is) {
-			kinds, parts = append(kinds, is), append(parts, told{FileHow, []any{k.Name, was.about(folder)}})
+			kinds, parts = append(kinds, is), append(parts, notice{FileHow, []any{k.Name, was.about(folder)}})
 		}
 	}
 	if len(kinds) < 2 {
-		return told{}, false
+		return notice{}, false
 	}
-	return told{NotTogether, []any{folder, parts}}, true
+	return notice{NotTogether, []any{folder, parts}}, true
 }
 
 // sayMixed warns of sheets in a folder that do not belong together.

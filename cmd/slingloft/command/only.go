@@ -52,9 +52,9 @@ func (o output) onlyNames(drawings []export.Drawing) ([]string, error) {
 	for name := range strings.SplitSeq(o.only, ",") {
 		name = strings.TrimSpace(name)
 		if !slices.Contains(known, name) {
-			hint := told{ThereAre, []any{strings.Join(known, ", ")}}
+			hint := notice{ThereAre, []any{strings.Join(known, ", ")}}
 			if near := design.Nearest(name, known); near != "" {
-				hint = told{WriteName, []any{near}}
+				hint = notice{WriteName, []any{near}}
 			}
 			return nil, misuse(NotCalledSo, name, hint)
 		}
@@ -64,14 +64,14 @@ func (o output) onlyNames(drawings []export.Drawing) ([]string, error) {
 }
 
 // untold says of which stock there are no programs, since the machine is not for it.
-func (o output) untold() []told {
+func (o output) untold() []notice {
 	drives := slices.ContainsFunc(o.formats, func(name string) bool {
 		f, _, err := o.format(name, piece.Cloth)
 		return err == nil && f.Drives
 	})
 	for _, s := range piece.Stocks() {
 		if drives && !o.machine.For.Takes(s) {
-			return []told{{what: map[piece.Stock]Message{piece.Cloth: NoCloth, piece.Board: NoBoards}[s]}}
+			return []notice{{what: map[piece.Stock]Message{piece.Cloth: NoCloth, piece.Board: NoBoards}[s]}}
 		}
 	}
 	return nil

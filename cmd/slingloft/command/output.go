@@ -37,7 +37,7 @@ type output struct {
 	known map[string]whole.Known // what the folder's record says, by the names of files; for proofs
 	trial bool                   // it is what a machine is tried with, and drawn on its lines
 
-	cause []told // why files that nobody changed may not be as they should be
+	cause []notice // why files that nobody changed may not be as they should be
 }
 
 // outputOf returns how a design's sheets are written at a scale, as it is written
@@ -116,7 +116,7 @@ func (n *named) tell() {
 	for i, text := range n.notes {
 		where := n.first[i]
 		if n.more[i] > 0 {
-			where = n.words().text(told{AndMore, []any{where, n.more[i]}})
+			where = n.words().text(notice{AndMore, []any{where, n.more[i]}})
 		}
 		n.say(NoteOf, where, text)
 	}
@@ -177,7 +177,7 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		return nil, lacking
 	}
 	if len(out) == 0 {
-		return nil, misuse(NothingToWrite, strings.Join(o.say.lines(append(o.untold(), told{what: NothingLeft})), "; "))
+		return nil, misuse(NothingToWrite, strings.Join(o.say.lines(append(o.untold(), notice{what: NothingLeft})), "; "))
 	}
 	return out, nil
 }
@@ -213,9 +213,9 @@ func (o output) notes(f dueFile) []string {
 }
 
 // zero says where the operator puts a machine's zero.
-func (o output) zero(d export.Drawing) told {
+func (o output) zero(d export.Drawing) notice {
 	w, h := o.options.Size(d)
-	return told{ZeroAt, []any{o.options.Axes.Origin, o.style.Length(w), o.style.Length(h)}}
+	return notice{ZeroAt, []any{o.options.Axes.Origin, o.style.Length(w), o.style.Length(h)}}
 }
 
 // lacks returns what an error of a writer says that the machine lacks, nothing where it

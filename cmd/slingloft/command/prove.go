@@ -85,7 +85,7 @@ func (o proveOptions) tell(s Streams, folder string, all []proof) error {
 	}
 	err := judgedFiles(files)
 	if what, ok := mixed(folder, o.as); ok && err == nil {
-		err = status{Disagree, []told{what}}
+		err = status{Disagree, []notice{what}}
 	} else if ok {
 		s.say(Caution, what)
 	}

@@ -71,24 +71,24 @@ func judgedFiles(files []proved) error {
 // proveOne compares one file.
 func (o output) proveOne(f dueFile) proved {
 	about := document.Proved{Name: f.name(), Format: f.format.Name, Sheet: f.sheet}
-	fails := func(code int, verdict string, why told) proved {
+	fails := func(code int, verdict string, why notice) proved {
 		text := o.say.text(why)
 		about.Verdict, about.Faults = verdict, []string{text}
 		return proved{code, text, about}
 	}
 	data, err := readFile(filepath.Join(o.folder, f.name()))
 	if errors.Is(err, fs.ErrNotExist) {
-		return fails(Disagree, missing, told{what: IsMissing})
+		return fails(Disagree, missing, notice{what: IsMissing})
 	}
 	if err != nil {
-		return fails(Failed, unreadable, told{Because, []any{err}})
+		return fails(Failed, unreadable, notice{Because, []any{err}})
 	}
 	r, err := prove.File(data, prove.Sheet{Drawing: f.drawing, Options: o.options, Format: f.format, Codec: f.codec})
 	if lacks := o.lacks(err, f.drawing.Stock); len(lacks) > 0 {
-		return fails(Disagree, strange, told{IsNotDue, []any{design.English().Found(lacks[0].Found)}})
+		return fails(Disagree, strange, notice{IsNotDue, []any{design.English().Found(lacks[0].Found)}})
 	}
 	if err != nil {
-		return fails(Failed, unreadable, told{CannotBeRead, []any{err}})
+		return fails(Failed, unreadable, notice{CannotBeRead, []any{err}})
 	}
 	about.Verdict, about.Agrees, about.Faults = agrees, r.Agrees(), append([]string{}, o.say.Files.All(r.Faults)...)
 	about.Changed = o.changed(f.name(), data)
@@ -117,23 +117,23 @@ func (o output) changed(name string, data []byte) bool {
 func (o output) since(text string, changed bool) string {
 	switch {
 	case changed:
-		return o.say.text(told{WasChanged, []any{text}})
+		return o.say.text(notice{WasChanged, []any{text}})
 	case len(o.cause) > 0:
-		return o.say.text(told{WasNotChanged, []any{text, o.cause}})
+		return o.say.text(notice{WasNotChanged, []any{text, o.cause}})
 	}
 	return text
 }
 
 // stray says why a file that is named like a sheet is not due.
-func (o output) stray(name string) told {
+func (o output) stray(name string) notice {
 	k, ok := o.known[name]
 	if !ok {
-		return told{what: OfAnother}
+		return notice{what: OfAnother}
 	}
 	if was, err := readKept(k.Note); err == nil && was.At != "" {
-		return told{OfEarlierCut, []any{was.about(o.folder)}}
+		return notice{OfEarlierCut, []any{was.about(o.folder)}}
 	}
-	return told{what: OfEarlier}
+	return notice{what: OfEarlier}
 }
 
 func measures(m prove.Measures) *document.Measures {

@@ -57,14 +57,14 @@ func commands() []command {
 // there is anything.
 type status struct {
 	code int
-	said []told
+	said []notice
 }
 
 // Error says it in English.
 func (s status) Error() string { return strings.Join(English().lines(s.said), "\n") }
 
 // ends returns an error with an exit status that says one thing.
-func ends(code int, m Message, a ...any) error { return status{code, []told{{m, a}}} }
+func ends(code int, m Message, a ...any) error { return status{code, []notice{{m, a}}} }
 
 // misuse returns an error for a command line at fault.
 func misuse(m Message, a ...any) error { return ends(Usage, m, a...) }

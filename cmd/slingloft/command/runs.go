@@ -93,7 +93,7 @@ func (r run) prove(ctx context.Context, folder string, args []string, o proveOpt
 	out.output.folder, out.output.formats = folder, r.formats
 	out.output.known, out.output.cause = knownIn(folder), r.cause(o2.machine)
 	if r.kept != nil && r.digest != p.Digest {
-		out.files, err = out.output.stale(w.text(told{OfOtherDesign, []any{r.digest, p.Digest}}))
+		out.files, err = out.output.stale(w.text(notice{OfOtherDesign, []any{r.digest, p.Digest}}))
 		return out, err
 	}
 	l, err := r.lay(ctx, folder, &p)

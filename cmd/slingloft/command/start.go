@@ -186,7 +186,7 @@ func (o startOptions) refused(err error) error {
 	}
 	var f design.Faults
 	if errors.As(err, &f) && len(f) > 0 {
-		return misuse(NoProposal, told{NoBed, []any{f[0].Key, design.English().Message(f[0])}})
+		return misuse(NoProposal, notice{NoBed, []any{f[0].Key, design.English().Message(f[0])}})
 	}
 	return misuse(NoProposal, err)
 }

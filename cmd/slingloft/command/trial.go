@@ -20,7 +20,7 @@ type trial struct {
 	material string // name of what it is tried on
 	bars     calibrate.Bars
 	combs    []calibrate.Comb // rows of the kerf comb
-	noComb   []told           // why there is none
+	noComb   []notice         // why there is none
 }
 
 // feedRoom is what is plotted along a roll, on which nothing else bounds it, mm and in
@@ -46,7 +46,7 @@ func trialOf(p *work.Plan, thickness float64) (trial, []export.Drawing, error) {
 	t.noComb = noComb(d, t.Stock, thickness)
 	comb := calibrate.CombFor(thickness, d.Machine.Cutter, t.Inches)
 	if len(t.noComb) == 0 && comb.Slots == 0 {
-		t.noComb = []told{{what: CombTooThin}}
+		t.noComb = []notice{{what: CombTooThin}}
 	}
 	t.Block = export.Block{Design: d.Name, Sheet: 1, Sheets: 2, Material: t.material, Marks: fmt.Sprintf(t.Words.Design, p.Digest)}
 	if len(t.noComb) > 0 {
@@ -98,43 +98,43 @@ func onlyCuts(m design.Machine, stock piece.Stock, material string) bool {
 }
 
 // noComb says why a machine has no kerf comb, nothing where it has one.
-func noComb(d design.Design, stock piece.Stock, thickness float64) []told {
+func noComb(d design.Design, stock piece.Stock, thickness float64) []notice {
 	tool := d.Machine.Tool
 	switch {
 	case stock != piece.Board:
-		return []told{{what: CombOfBoard}}
+		return []notice{{what: CombOfBoard}}
 	case tool == design.Pen || tool == design.Knife:
-		return []told{{CombOfTool, []any{tool.String()}}}
+		return []notice{{CombOfTool, []any{tool.String()}}}
 	case thickness == 0 && d.Output.Inches:
-		return []told{{CombNeedsThickness, []any{"0.116 in"}}}
+		return []notice{{CombNeedsThickness, []any{"0.116 in"}}}
 	case thickness == 0:
-		return []told{{CombNeedsThickness, []any{"2.94 mm"}}}
+		return []notice{{CombNeedsThickness, []any{"2.94 mm"}}}
 	}
 	return nil
 }
 
 // hints says what to do with the sheets.
-func (t trial) hints(d design.Design) []told {
+func (t trial) hints(d design.Design) []notice {
 	bar := func(mm float64) string {
 		if t.Inches {
 			return strconv.FormatFloat(mm/quantity.Inch, 'g', 6, 64) + " in"
 		}
 		return strconv.FormatFloat(mm, 'g', 6, 64) + " mm"
 	}
-	out := []told{{what: MeasureBars}}
+	out := []notice{{what: MeasureBars}}
 	if t.Cut {
-		out[0] = told{MeasureCut, []any{t.material}}
+		out[0] = notice{MeasureCut, []any{t.material}}
 	}
 	if t.Stock == piece.Cloth {
-		out = append(out, told{what: MeasureFlat})
+		out = append(out, notice{what: MeasureFlat})
 	}
-	out = append(out, told{CalibrationLine, []any{"x", bar(t.bars.X)}}, told{CalibrationLine, []any{"y", bar(t.bars.Y)}})
+	out = append(out, notice{CalibrationLine, []any{"x", bar(t.bars.X)}}, notice{CalibrationLine, []any{"y", bar(t.bars.Y)}})
 	if len(t.noComb) > 0 {
-		return append(out, told{NoComb, []any{t.noComb}})
+		return append(out, notice{NoComb, []any{t.noComb}})
 	}
-	out = append(out, told{CutComb, []any{t.combs[0].Kerf(2) + " " + d.Output.Style(2).LengthUnit()}})
+	out = append(out, notice{CutComb, []any{t.combs[0].Kerf(2) + " " + d.Output.Style(2).LengthUnit()}})
 	if d.Machine.Tabs > 0 {
-		out = append(out, told{what: CombLoose})
+		out = append(out, notice{what: CombLoose})
 	}
 	return out
 }

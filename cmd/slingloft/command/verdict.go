@@ -8,7 +8,7 @@ import "slingloft/cmd/slingloft/work"
 func verdict(p *work.Plan) error {
 	code, said := judged(p)
 	if code == Unmet {
-		said = append(said, told{what: NoCutFiles})
+		said = append(said, notice{what: NoCutFiles})
 	}
 	if code == Done {
 		return nil
@@ -23,18 +23,18 @@ func verdictLines(p *work.Plan, w Words) []string {
 }
 
 // judged returns the status with what there is to say of each thing that is wrong.
-func judged(p *work.Plan) (code int, said []told) {
+func judged(p *work.Plan) (code int, said []notice) {
 	for _, s := range p.Sewn.Seams {
 		if !s.Within() {
 			code = SeamOff
-			said = append(said, told{SeamIsOff, []any{p.Words.Seam(s), p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)}})
+			said = append(said, notice{SeamIsOff, []any{p.Words.Seam(s), p.Style().Length(s.Remains), p.Style().Length(s.Tolerance)}})
 		}
 	}
 	for _, c := range p.Margins().Unmet() {
 		code = Unmet
-		line := told{MarginNotMet, []any{c.Name(), c.Ratio, c.Required}}
+		line := notice{MarginNotMet, []any{c.Name(), c.Ratio, c.Required}}
 		if how := p.Mend(c); how != "" {
-			line = told{WouldDo, []any{line, how}}
+			line = notice{WouldDo, []any{line, how}}
 		}
 		said = append(said, line)
 	}

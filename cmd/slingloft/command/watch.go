@@ -33,8 +33,8 @@ func serve(ctx context.Context, s Streams, args []string, o watch.Options) error
 	if !watch.Loopback(o.Address) {
 		s.say(SeenByOthers, o.Address)
 	}
-	o.Run = func(ctx context.Context, args []string, out, told io.Writer) int {
-		return Run(ctx, args, Streams{Out: out, Err: told, Words: s.Words})
+	o.Run = func(ctx context.Context, args []string, out, notice io.Writer) int {
+		return Run(ctx, args, Streams{Out: out, Err: notice, Words: s.Words})
 	}
 	o.Ready = func(url string) { fmt.Fprintln(s.Out, url) }
 	return watch.Serve(ctx, o)

@@ -30,9 +30,9 @@ func TestPageFiles(t *testing.T) {
 	ask := served(t, design)
 	made := ask("files", []byte(`{"want":"cut","as":["svg","hpgl"]}`))
 	out := filepath.Join(folder, "bed-files")
-	var told bytes.Buffer
-	if code := command.Run(t.Context(), []string{"cut", design, "--out", out, "--as", "svg,hpgl"}, command.Streams{Out: &told, Err: &told}); code != command.Done {
-		t.Fatal(told.String())
+	var notice bytes.Buffer
+	if code := command.Run(t.Context(), []string{"cut", design, "--out", out, "--as", "svg,hpgl"}, command.Streams{Out: &notice, Err: &notice}); code != command.Done {
+		t.Fatal(notice.String())
 	}
 	z, err := zip.NewReader(bytes.NewReader(made), int64(len(made)))
 	if err != nil {
@@ -61,8 +61,8 @@ func TestPageFiles(t *testing.T) {
 		}
 	}
 	head := `[{"name":"bed.zip","size":` + strconv.Itoa(len(made)) + "}]\n"
-	if told := string(ask("prove", append([]byte(head), made...))); !strings.Contains(told, "agree") {
-		t.Errorf("it proves: %s", told)
+	if notice := string(ask("prove", append([]byte(head), made...))); !strings.Contains(notice, "agree") {
+		t.Errorf("it proves: %s", notice)
 	}
 }
 

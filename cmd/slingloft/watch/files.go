@@ -46,8 +46,8 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 		return
 	}
 	args = append(more, args...)
-	var product, told bytes.Buffer
-	code := h.run(r.Context(), args, &product, &told)
+	var product, messages bytes.Buffer
+	code := h.run(r.Context(), args, &product, &messages)
 	var made []byte
 	file := stem + "-" + q.Want + ".zip"
 	switch {
@@ -60,7 +60,7 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 		made, err = zipped(out)
 	}
 	if err != nil || len(made) == 0 {
-		http.Error(w, clean(told.String(), folder), http.StatusUnprocessableEntity)
+		http.Error(w, clean(messages.String(), folder), http.StatusUnprocessableEntity)
 		return
 	}
 	w.Header().Set("Content-Type", "application/octet-stream")
@@ -69,9 +69,9 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 	w.Write(made)
 }
 
-// clean takes the folder, which means nothing to anybody, out of what was told.
-func clean(told, folder string) string {
-	return strings.ReplaceAll(told, folder+string(os.PathSeparator), "")
+// clean takes the folder, which means nothing to anybody, out of messages.
+func clean(messages, folder string) string {
+	return strings.ReplaceAll(messages, folder+string(os.PathSeparator), "")
 }
 
 // command returns the arguments that make what is asked for, and the one file that comes
@@ -231,10 +231,10 @@ func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, err.Error(), statusOf(err))
 		return
 	}
-	var told bytes.Buffer
-	h.run(r.Context(), append([]string{"prove", filepath.Join(folder, name), dropped}, args...), &told, &told)
+	var messages bytes.Buffer
+	h.run(r.Context(), append([]string{"prove", filepath.Join(folder, name), dropped}, args...), &messages, &messages)
 	w.Header().Set("Content-Type", "text/plain; charset=utf-8")
-	io.WriteString(w, clean(told.String(), folder))
+	io.WriteString(w, clean(messages.String(), folder))
 }
 
 // mostFiles bounds how many files are proved at once: own choice.

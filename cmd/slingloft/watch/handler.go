@@ -23,7 +23,7 @@ type handler struct {
 	page   form.Page
 	token  string
 	locked bool // it shows and does not save
-	run    func(ctx context.Context, args []string, out, told io.Writer) int
+	run    func(ctx context.Context, args []string, out, messages io.Writer) int
 }
 
 // Bounds of a request, bytes.

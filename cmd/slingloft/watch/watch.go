@@ -34,7 +34,7 @@ type Options struct {
 
 	// Run runs the program with arguments and returns its exit status. By it the page
 	// makes files, so that they are those of the commands.
-	Run func(ctx context.Context, args []string, out, told io.Writer) int
+	Run func(ctx context.Context, args []string, out, messages io.Writer) int
 
 	// Ready is called once with the page's address, such as
 	// "http://127.0.0.1:8650/#f3…", as soon as it can be opened. It may be nil.

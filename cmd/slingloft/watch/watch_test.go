@@ -324,8 +324,8 @@ func TestTry(t *testing.T) {
 	if err := json.Unmarshal([]byte(p.must("try", set("bed.span", "1600 mm"))), &model); err != nil || model.Reach < 800 {
 		t.Errorf("%v, %v", model, err)
 	}
-	if code, told := p.ask("try", set("bed.span", "1 mm")); code != http.StatusUnprocessableEntity || !strings.Contains(told, "bed.span") {
-		t.Errorf("%d %s", code, told)
+	if code, messages := p.ask("try", set("bed.span", "1 mm")); code != http.StatusUnprocessableEntity || !strings.Contains(messages, "bed.span") {
+		t.Errorf("%d %s", code, messages)
 	}
 	if p.until(func(seen) bool { return true }).Unsaved || text(t, path) != small(t, "1500 mm") {
 		t.Error("trying changed the design")
@@ -350,12 +350,12 @@ func TestFiles(t *testing.T) {
 		}
 	}
 	body := `[{"name":"../a.svg","size":1},{"name":"b.zip","size":` + itoa(len(made)) + "}]\nx" + made
-	if code, told := p.send("prove", []byte(body)); code != http.StatusBadRequest {
-		t.Errorf("a file over another: %d %s", code, told)
+	if code, messages := p.send("prove", []byte(body)); code != http.StatusBadRequest {
+		t.Errorf("a file over another: %d %s", code, messages)
 	}
 	body = `[{"name":"../c.svg","size":1},{"name":"b.zip","size":` + itoa(len(made)) + "}]\nx" + made
-	if code, told := p.send("prove", []byte(body)); code != http.StatusOK || told != "a.svg\nb.svg\nc.svg\n" {
-		t.Errorf("%d %s", code, told)
+	if code, messages := p.send("prove", []byte(body)); code != http.StatusOK || messages != "a.svg\nb.svg\nc.svg\n" {
+		t.Errorf("%d %s", code, messages)
 	}
 }
 
@@ -370,8 +370,8 @@ func TestFilesBeside(t *testing.T) {
 	p := open(t, servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Shelf: elsewhere}))
 	p.until(func(s seen) bool { return s.Drawn > 0 })
 	for body, want := range map[string]int{"[machine]\ntool = 'laser'\n": http.StatusOK, "[machine]\ntool = 'axe'\n": http.StatusUnprocessableEntity} {
-		if code, told := p.send("bring/machine", []byte(`[{"name":"../my laser.toml","size":`+itoa(len(body))+`}]`+"\n"+body)); code != want {
-			t.Errorf("%s: %d %s", body, code, told)
+		if code, messages := p.send("bring/machine", []byte(`[{"name":"../my laser.toml","size":`+itoa(len(body))+`}]`+"\n"+body)); code != want {
+			t.Errorf("%s: %d %s", body, code, messages)
 		}
 	}
 	if got := p.must("beside", m{}); got != `{"machines":["my-laser.toml"],"shelf":{"cord.leg.use":["grey"],"cord.side.use":["grey"],"hang.line.use":["grey"]}}`+"\n" {
@@ -394,8 +394,8 @@ func TestFilesBeside(t *testing.T) {
 			t.Errorf("%s: status %d", name, code)
 		}
 	}
-	if code, told := p.send("bring/shelf", []byte(`[{"name":"s.toml","size":0}]`+"\n")); code != http.StatusOK {
-		t.Errorf("a shelf: %d %s", code, told)
+	if code, messages := p.send("bring/shelf", []byte(`[{"name":"s.toml","size":0}]`+"\n")); code != http.StatusOK {
+		t.Errorf("a shelf: %d %s", code, messages)
 	}
 	p.until(func(s seen) bool { return s.Values["shelf"] == "s.toml" })
 }
@@ -450,16 +450,16 @@ func TestBring(t *testing.T) {
 	drop := func(name string) (int, string) {
 		return p.send("bring/outline", []byte(`[{"name":"`+name+`","size":3}]`+"\nabc"))
 	}
-	if code, told := drop("../../Größe.SVG"); code != http.StatusOK {
-		t.Fatalf("%d %s", code, told)
+	if code, messages := drop("../../Größe.SVG"); code != http.StatusOK {
+		t.Fatalf("%d %s", code, messages)
 	}
 	s := p.until(func(s seen) bool { return s.Counts["extra"] == 1 })
 	if name := s.Values["extra.0.file"]; name != "Gr--e.svg" || text(t, filepath.Join(filepath.Dir(path), name)) != "abc" {
 		t.Errorf("it is called %q", name)
 	}
 	for name, want := range map[string]int{"Gr--e.svg": http.StatusConflict, "x.toml": http.StatusUnprocessableEntity, ".svg": http.StatusUnprocessableEntity} {
-		if code, told := drop(name); code != want {
-			t.Errorf("%s: %d %s", name, code, told)
+		if code, messages := drop(name); code != want {
+			t.Errorf("%s: %d %s", name, code, messages)
 		}
 	}
 }
@@ -470,12 +470,12 @@ func TestCompare(t *testing.T) {
 	p := open(t, address)
 	p.until(func(s seen) bool { return s.Drawn > 0 })
 	var out []struct{ Name, Sheet, Fault string }
-	told := p.must("compare", m{"field": "bed.span", "values": []string{"1450 mm", "1 mm"}, "texts": []string{small(t, "1470 mm")}})
-	if err := json.Unmarshal([]byte(told), &out); err != nil || len(out) != 3 {
-		t.Fatalf("%v: %s", err, told)
+	messages := p.must("compare", m{"field": "bed.span", "values": []string{"1450 mm", "1 mm"}, "texts": []string{small(t, "1470 mm")}})
+	if err := json.Unmarshal([]byte(messages), &out); err != nil || len(out) != 3 {
+		t.Fatalf("%v: %s", err, messages)
 	}
 	if !strings.Contains(out[0].Sheet, "1450 mm") || !strings.Contains(out[1].Fault, "bed.span") || !strings.Contains(out[2].Sheet, "1470 mm") || out[2].Name != "Short nap" {
-		t.Errorf("%.200s", told)
+		t.Errorf("%.200s", messages)
 	}
 	if text(t, path) != small(t, "1500 mm") || p.until(func(seen) bool { return true }).Unsaved {
 		t.Error("comparing changed the design")
