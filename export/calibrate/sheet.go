@@ -74,7 +74,8 @@ func Sheet(t Trial) (export.Drawing, Bars, error) {
 	const tick, textHeight = 4.0, 5.0
 	bars := BarsFor(t)
 	x, y := bars.X, bars.Y
-	s := export.Sheet{Name: "calibration", Stock: t.Stock, Title: t.Words.Calibration, Frame: export.Empty(x+2*room, y+2*room), Block: t.Block, Words: &t.Words}
+	s := export.Sheet{Name: "calibration", Stock: t.Stock, Title: t.Words.Calibration, Frame: export.Empty(x+2*room, y+2*room),
+		Block: t.Block, Words: &t.Words}
 	low := geom.Pt(room, room)
 	corners := [4]geom.Point{low, low.Plus(geom.Pt(x, 0)), low.Plus(geom.Pt(x, y)), low.Plus(geom.Pt(0, y))}
 	if t.Cut {

@@ -233,7 +233,8 @@ func set(p export.Properties, kind string, g pair) {
 		code  int
 		value string
 	}{{6, "BYLAYER"}, {62, "256"}, {370, "-1"}, {60, "0"}, {67, "0"}, {38, "0"}, {39, "0"}, {43, "0"}, {40, "0"}, {41, "0"}, {48, "1"},
-		{210, "0"}, {220, "0"}, {230, "1"}, {440, "0"}, {30, "0"}, {31, "0"}, {50, "0"}, {290, "1"}, {410, "Model"}, {70, "0"}, {71, "0"}, {72, "0"}, {73, "0"}, {7, "STANDARD"}, {51, "0"}, {284, "0"}} {
+		{210, "0"}, {220, "0"}, {230, "1"}, {440, "0"}, {30, "0"}, {31, "0"}, {50, "0"}, {290, "1"}, {410, "Model"}, {70, "0"},
+		{71, "0"}, {72, "0"}, {73, "0"}, {7, "STANDARD"}, {51, "0"}, {284, "0"}} {
 		if g.code == d.code && strings.EqualFold(v, d.value) && !(kind == "TEXT" && (g.code == 40 || g.code == 41)) {
 			return
 		}
@@ -241,7 +242,8 @@ func set(p export.Properties, kind string, g pair) {
 	if kind == "TEXT" && g.code == 41 && v == "1" {
 		return
 	}
-	name := map[int]string{1: "text", 6: "line type", 48: "line type scale", 60: "invisibility", 62: "colour", 67: "paper space", 370: "line weight",
+	name := map[int]string{1: "text", 6: "line type", 48: "line type scale", 60: "invisibility", 62: "colour", 67: "paper space",
+		370: "line weight",
 		420: "true colour", 440: "transparency", 290: "plotting", 38: "elevation", 39: "thickness", 410: "layout"}[g.code]
 	if name == "" {
 		name = "group " + strconv.Itoa(g.code)

@@ -70,7 +70,8 @@ func withoutComments(text string) (string, error) {
 
 // Words that these controllers take. M1 is taken and does nothing.
 var (
-	leanG = []float64{0, 1, 2, 3, 4, 10, 17, 18, 19, 20, 21, 28, 28.1, 30, 30.1, 40, 43.1, 49, 53, 54, 55, 56, 57, 58, 59, 61, 80, 90, 91, 91.1, 92, 92.1, 93, 94}
+	leanG = []float64{0, 1, 2, 3, 4, 10, 17, 18, 19, 20, 21, 28, 28.1, 30, 30.1, 40, 43.1, 49, 53, 54, 55, 56, 57, 58, 59, 61, 80,
+		90, 91, 91.1, 92, 92.1, 93, 94}
 	leanM = []float64{0, 2, 3, 4, 5, 8, 9, 30}
 )
 

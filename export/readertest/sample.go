@@ -77,7 +77,8 @@ func Fields(t testing.TB) []export.Drawing {
 	t.Helper()
 	sling := Sling()
 	d, err := export.Compose(export.Sheet{Name: "cloth-lay", Title: "Lay", Frame: export.Around(1000, 420, 1),
-		Items: []export.Item{{Piece: sling, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(10, 20)}}, {Piece: sling, Copy: 2, Motion: geom.Motion{Shift: geom.Pt(560, 20)}}}})
+		Items: []export.Item{{Piece: sling, Copy: 1, Motion: geom.Motion{Shift: geom.Pt(10, 20)}},
+			{Piece: sling, Copy: 2, Motion: geom.Motion{Shift: geom.Pt(560, 20)}}}})
 	if err == nil {
 		d, err = d.OnStock()
 	}

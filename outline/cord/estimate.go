@@ -103,7 +103,8 @@ func EstimateOf(pieces []TestPiece, s Stated) (Estimate, error) {
 		}
 	}
 	doubt := max(s.Loss, leastDoubt)
-	e := Estimate{Kappa: Measured{s.Kappa, s.Scatter}, Loss: Measured{s.Loss, doubt}, LossAlone: doubt, Scatter: s.Scatter, Pieces: len(pieces)}
+	e := Estimate{Kappa: Measured{s.Kappa, s.Scatter}, Loss: Measured{s.Loss, doubt}, LossAlone: doubt, Scatter: s.Scatter,
+		Pieces: len(pieces)}
 	if len(pieces) == 0 {
 		return e, nil
 	}

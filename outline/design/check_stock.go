@@ -142,7 +142,8 @@ func (r *reader) checkFastening() {
 func (r *reader) checkRoll() {
 	c := r.design.Cloth
 	if r.good(KeyClothSelvedgeStrip, KeyClothWidth) && 2*c.Margin >= c.Width {
-		r.bounded(KeyClothSelvedgeStrip, Found(MarginsOverRoll, r.show(KeyClothSelvedgeStrip, c.Width)), r.below(KeyClothSelvedgeStrip, c.Width/2))
+		r.bounded(KeyClothSelvedgeStrip, Found(MarginsOverRoll, r.show(KeyClothSelvedgeStrip, c.Width)),
+			r.below(KeyClothSelvedgeStrip, c.Width/2))
 	}
 }
 

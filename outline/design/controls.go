@@ -17,7 +17,8 @@ func (b Bed) ControlKey() Key {
 // SecondKey returns the key that sets the height of the foot end. Equal wall angles,
 // which hold where nothing is asked, hang on the foot bar.
 func (b Bed) SecondKey() Key {
-	return [...]Key{SameWall: KeyBedFootBar, FootDrop: KeyBedFootDrop, FootGirth: KeyBedFootGirth, LevelHooks: KeyBedLevelApexes, LevelAnchors: KeyBedLevelAnchors}[b.Second]
+	return [...]Key{SameWall: KeyBedFootBar, FootDrop: KeyBedFootDrop, FootGirth: KeyBedFootGirth, LevelHooks: KeyBedLevelApexes,
+		LevelAnchors: KeyBedLevelAnchors}[b.Second]
 }
 
 // LegKey returns the key of the legs at an end.

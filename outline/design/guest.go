@@ -22,7 +22,8 @@ func guestRows() []row {
 		measure(KeyGuestMass, 1, 300, func(d *Design) *quantity.Kilograms { return &one(d).Mass }).
 			says("Mass.", "95 kg", "209 lb").needed().known("weight"),
 		length(KeyGuestCrown, -1500, 3000, func(d *Design) *float64 { return &one(d).Crown }).
-			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail.", "-120 mm", "-4 3/4 in").needed().known("head"),
+			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail.", "-120 mm",
+				"-4 3/4 in").needed().known("head"),
 		length(KeyGuestShoulders, 100, 1000, func(d *Design) *float64 { return &one(d).Shoulders }).
 			says("Breadth over the shoulders; left out, it is estimated.", "500 mm", "19 3/4 in").known("shoulder", "shoulder_breadth"),
 		option(KeyGuestLies, func(d *Design) *Posture { return &one(d).Lies }, "back", "side").

@@ -58,12 +58,16 @@ func hungRows() []row {
 		tip(KeyHungHeadRight, 0, 1, "head bar on the right", "806 mm", "31 3/4 in"),
 		tip(KeyHungFootLeft, 1, 0, "foot bar on the left", "795 mm", "31 1/4 in"),
 		tip(KeyHungFootRight, 1, 1, "foot bar on the right", "801 mm", "31 1/2 in"),
-		also(KeyHungMiddle, func(d *Design) *Height { return &d.Hung.Middle }, "Height of the bed's bottom at mid-bay, if measured too.", "402 mm", "15 7/8 in").known("bottom"),
-		also(KeyHungHeadApex, func(d *Design) *Height { return &d.Hung.Apexes[0] }, "Height of the head apex, if both apexes were measured too.", "1120 mm", "44 in"),
+		also(KeyHungMiddle, func(d *Design) *Height { return &d.Hung.Middle },
+			"Height of the bed's bottom at mid-bay, if measured too.", "402 mm", "15 7/8 in").known("bottom"),
+		also(KeyHungHeadApex, func(d *Design) *Height { return &d.Hung.Apexes[0] },
+			"Height of the head apex, if both apexes were measured too.", "1120 mm", "44 in"),
 		also(KeyHungFootApex, func(d *Design) *Height { return &d.Hung.Apexes[1] }, "Height of the foot apex.", "1090 mm", "43 in"),
 		named(KeyHungUnder, func(d *Design) *Burden { return &d.Hung.Under }, []Burden{DeadWeight, TheSleeper}).
 			when(give, given).
-			says("What lay in it. A weight lies with its middle on a mark on the middle line, is turned by half a turn on the spot and measured again; the mean of both counts. Under a sleeper only end against end and one bar's roll against the other's can be told. Needed in this table.", "weight", "weight").known("load"),
+			says("What lay in it. A weight lies with its middle on a mark on the middle line, is turned by half a turn on the spot "+
+				"and measured again; the mean of both counts. Under a sleeper only end against end and one bar's roll against the "+
+				"other's can be told. Needed in this table.", "weight", "weight").known("load"),
 		weighed(measure(KeyHungMass, LeastWeight, 300, func(d *Design) *quantity.Kilograms { return &d.Hung.Mass })).
 			says("Mass of the weight. Needed with a weight.", "25 kg", "55 lb").known("weight"),
 		weighed(length(KeyHungFrom, -1500, 5500, func(d *Design) *float64 { return &d.Hung.From })).
@@ -71,7 +75,8 @@ func hungRows() []row {
 		weighed(length(KeyHungTo, -1500, 5500, func(d *Design) *float64 { return &d.Hung.To })).
 			says("Where it ends, from the head bar. Needed with a weight.", "1250 mm", "50 in"),
 		length(KeyHungAside, 0.5, 100, func(d *Design) *float64 { return &d.Hung.Aside }).when(give, given).
-			says("How far aside of the middle line the middle of what lay in it may have been, either way; left out, 3 mm for a weight and 10 mm for a sleeper.", "3 mm", "1/8 in"),
+			says("How far aside of the middle line the middle of what lay in it may have been, either way; left out, 3 mm for a "+
+				"weight and 10 mm for a sleeper.", "3 mm", "1/8 in"),
 	}
 }
 

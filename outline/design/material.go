@@ -19,7 +19,8 @@ func Materials() []Material {
 			Name: "6061-T6", Modulus: 68900, Yield: 241, Density: 2710,
 			// 241, 255 and 276 N/mm² are all in print as its yield; the first is the
 			// least that the standard assures (35 ksi), the others are typical values.
-			Source: "yield: least value for extruded and drawn pipe, ASTM B241/B241M-12 table 1; modulus and density: common textbook table of material properties",
+			Source: "yield: least value for extruded and drawn pipe, ASTM B241/B241M-12 table 1; modulus and density: common " +
+				"textbook table of material properties",
 		},
 	}
 }

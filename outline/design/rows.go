@@ -47,8 +47,9 @@ func tableDocs() map[Key]string {
 		"template":  "How the templates are drawn.",
 		"margin":    "Margins that are required: capacity over load.",
 		"accuracy":  "Working errors.",
-		KeyHung:     "What was measured of the bed once it hung, if it was: heights of the bar tips above the ground or any one level. Figures and build sheet then say what levels it.",
-		"output":    "How figures and files are written.",
+		KeyHung: "What was measured of the bed once it hung, if it was: heights of the bar tips above the ground or any one " +
+			"level. Figures and build sheet then say what levels it.",
+		"output": "How figures and files are written.",
 
 		"machine":              "The machine that the files are for; may stand in a file of its own, see cut --machine.",
 		KeyMachineCalibrationX: "A check bar along x, drawn and measured.",
@@ -63,11 +64,13 @@ func sleeperRows() []row {
 		measure(KeySleeperMass, 1, 300, func(d *Design) *quantity.Kilograms { return &d.Sleeper.Mass }).
 			says("Mass of the sleeper, as lain on the bed.", "78 kg", "172 lb").needed().known("weight"),
 		length(KeySleeperCrown, -1500, 3000, func(d *Design) *float64 { return &d.Sleeper.Crown }).
-			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail. Needed for the sleeper load.", "-100 mm", "-4 in").shown().known("head"),
+			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail. Needed for the sleeper "+
+				"load.", "-100 mm", "-4 in").shown().known("head"),
 		length(KeySleeperShoulders, 100, 1000, func(d *Design) *float64 { return &d.Sleeper.Shoulders }).
 			says("Breadth over the shoulders.", "480 mm", "19 in").known("shoulder", "shoulder_breadth"),
 		option(KeySleeperLies, func(d *Design) *Posture { return &d.Sleeper.Lies }, "back", "side").
-			says("How the sleeper lies. The load is spread as on the back either way; on the side the centre of mass lies higher.", "back", "back").or("back").known("sleeps", "posture", "position"),
+			says("How the sleeper lies. The load is spread as on the back either way; on the side the centre of mass lies higher.",
+				"back", "back").or("back").known("sleeps", "posture", "position"),
 	}
 }
 
@@ -120,7 +123,9 @@ func bedRows() []row {
 	}
 	return append(rows,
 		control(length(KeyBedSideDepth, 5, 2000, value), SideDepth).
-			says("How far the side bows in at its deepest, flat, at the line of the cord; the seam lies further in by the reach of its channel and bows a little less. One of side_depth, hang_angle, foot_hang_angle, thrust.", "195 mm", "7 3/4 in").shown().known("sag", "side_sag"),
+			says("How far the side bows in at its deepest, flat, at the line of the cord; the seam lies further in by the reach of "+
+				"its channel and bows a little less. One of side_depth, hang_angle, foot_hang_angle, thrust.",
+				"195 mm", "7 3/4 in").shown().known("sag", "side_sag"),
 		control(number(KeyBedHangAngle, measured, flattest, steepest, value).of(quantity.Angle), HeadAngle).
 			says("Angle of the hang line at the head end above the horizontal.", "22 deg", "22 deg").known("angle", "head_hang_angle"),
 		control(number(KeyBedFootHangAngle, measured, flattest, steepest, value).of(quantity.Angle), FootAngle).
@@ -128,11 +133,14 @@ func bedRows() []row {
 		control(number(KeyBedThrust, measured, 1, 50000, value).of(quantity.Force), Thrust).
 			says("Horizontal pull in the cords of one side.", "450 N", "100 lbf").known("tension", "pull"),
 		follow(length(KeyBedFootDrop, 20, 5000, second), FootDrop).
-			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_apexes, level_anchors the walls stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
+			says("Height of the cords at the foot bar. With none of foot_drop, foot_girth, level_apexes, level_anchors the walls "+
+				"stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
 		follow(length(KeyBedFootGirth, 150, 5000, second), FootGirth).
 			says("Cloth across the bed at the foot bar.", "1120 mm", "44 in"),
-		only(KeyBedLevelApexes, LevelHooks, "Both apexes, where the legs meet, hang at the same height. The anchors that the hang lines are tied to then differ a little: their slopes do.").formerly("level_hooks"),
-		only(KeyBedLevelAnchors, LevelAnchors, "Both anchors, on trees or posts, stand at the same height; needs hang.distance, in the middle of which the hammock hangs."),
+		only(KeyBedLevelApexes, LevelHooks, "Both apexes, where the legs meet, hang at the same height. The anchors that the hang "+
+			"lines are tied to then differ a little: their slopes do.").formerly("level_hooks"),
+		only(KeyBedLevelAnchors, LevelAnchors, "Both anchors, on trees or posts, stand at the same height; needs hang.distance, "+
+			"in the middle of which the hammock hangs."),
 		only(KeyBedSameWallAngle, SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
 	)
 }
@@ -178,14 +186,16 @@ func tailRows() []row {
 				}
 				return map[Curve]string{Catenary: "catenary", Arc: "arc"}[d.Bed.Curve]
 			},
-			doc: "Curve of the side: in balance under the sleeper or the even load; catenary and arc are drawn as asked, with side_depth, and are not in balance. Left out, it follows the load model.",
-			mm:  "sleeper", inch: "sleeper", also: []string{"curve", "side"}},
+			doc: "Curve of the side: in balance under the sleeper or the even load; catenary and arc are drawn as asked, with " +
+				"side_depth, and are not in balance. Left out, it follows the load model.",
+			mm: "sleeper", inch: "sleeper", also: []string{"curve", "side"}},
 		option(KeyBedCut, func(d *Design) *Cut { return &d.Bed.Cut }, "net", "straight").
 			says("Tails cut on a net of threads (they lie level), or straight as by hand.", "net", "net").or("net"),
 		length(KeyBedEndGirth, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
 			says("Girth at the end of a straight cut tail; left out, the slope of least departure is taken.", "1150 mm", "45 in"),
 		toggle(KeyBedCompensate, func(d *Design) *bool { return &d.Bed.Plain }).negated().
-			says("Pattern and cords are cut shorter by their stretch under the sleeper, where their stiffness is given.", "true", "true").or("true").known("compensation", "shorten"),
+			says("Pattern and cords are cut shorter by their stretch under the sleeper, where their stiffness is given.", "true",
+				"true").or("true").known("compensation", "shorten"),
 	}
 }
 
@@ -193,7 +203,8 @@ func radiusRows() []row {
 	one := func(key Key, where string, at func(*Design) *float64) row {
 		differ := func(d *Design) bool { return !sameRadius(*d) }
 		return length(key, 10, 1000, at).when(func(*Design) {}, differ).
-			says("Radius of the round part of the section "+where+"; head_radius, seat_radius and foot_radius take the place of underbody_radius.", "140 mm", "5 1/2 in")
+			says("Radius of the round part of the section "+where+"; head_radius, seat_radius and foot_radius take the place of "+
+				"underbody_radius.", "140 mm", "5 1/2 in")
 	}
 	all := row{key: KeyBedUnderbodyRadius, form: measured, dim: quantity.Length, lo: 10, hi: 1000,
 		put: func(d *Design, v any) {

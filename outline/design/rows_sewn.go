@@ -19,7 +19,8 @@ func lastFlaw(d *Design) *geom.Box { return &d.Cloth.Flaws[len(d.Cloth.Flaws)-1]
 // lists returns the arrays of tables.
 func lists() []repeated {
 	return append([]repeated{
-		{key: KeySpliceTrial, limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, a whole eye, or an eye's crossing alone. Five are much better than one; eyes of two different buries tell bury and crossing apart.",
+		{key: KeySpliceTrial, limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, a " +
+			"whole eye, or an eye's crossing alone. Five are much better than one; eyes of two different buries tell bury and crossing apart.",
 			grow:  func(d *Design) { d.Splice.Trials = append(slices.Clip(d.Splice.Trials), Trial{}) },
 			count: func(d *Design) int { return len(d.Splice.Trials) },
 			pick: func(d Design, i int) Design {
@@ -51,19 +52,24 @@ func channelRows() []row {
 		option(KeyChannelKind, func(d *Design) *ChannelKind { return &d.Channel.Kind }, "strip", "facing").
 			says("A straight strip eased on, or a facing cut to the curve.", "strip", "strip").or("strip").known("type"),
 		length(KeyChannelDepth, 4, 300, func(d *Design) *float64 { return &d.Channel.Depth }).
-			says("Finished depth, from seam to fold; left out, more than below where cord, side allowance, rows and what is spliced ask for it.", "20 mm", "3/4 in").or("20 mm").orIn("3/4 in").known("width"),
+			says("Finished depth, from seam to fold; left out, more than below where cord, side allowance, rows and what is spliced "+
+				"ask for it.", "20 mm", "3/4 in").or("20 mm").orIn("3/4 in").known("width"),
 		length(KeyChannelTurnUnder, 0, 100, func(d *Design) *float64 { return &d.Channel.TurnUnder }).
 			says("Turned under at each long edge.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in").known("turn"),
 		length(KeyChannelOpening, 2, 600, func(d *Design) *float64 { return &d.Channel.Opening }).
-			says("Length of the worked opening at a tip gap, through which the gap is drawn out; left out, the tip gap and 12 mm, or twice what the gap may lie off its place where that is more.", "60 mm", "2 3/8 in"),
+			says("Length of the worked opening at a tip gap, through which the gap is drawn out; left out, the tip gap and 12 mm, or "+
+				"twice what the gap may lie off its place where that is more.", "60 mm", "2 3/8 in"),
 		length(KeyChannelPresserFoot, 0.5, 100, func(d *Design) *float64 { return &d.Channel.Foot }).
-			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm", "1/16 in").or("3 mm").orIn("1/8 in").known("foot", "stitch_line"),
+			says("Distance of the stitch line from the folded edge, as the presser foot guides it.", "2 mm",
+				"1/16 in").or("3 mm").orIn("1/8 in").known("foot", "stitch_line"),
 		option(KeyCapKind, func(d *Design) *CapKind { return &d.Cap.Kind }, "upright", "leaning", "gathered").
-			says("End cap square to the bed bottom, or to the rising cords, or none: gathered by a drawstring.", "upright", "upright").or("upright").known("type"),
+			says("End cap square to the bed bottom, or to the rising cords, or none: gathered by a drawstring.", "upright",
+				"upright").or("upright").known("type"),
 		length(KeyCapHollow, 0, 1500, func(d *Design) *float64 { return &d.Cap.Hollow }).
 			says("How far the top edge dips in the middle.", "40 mm", "1 1/2 in").or("0 mm").known("dip"),
 		length(KeyCapHem, 0, 200, func(d *Design) *float64 { return &d.Cap.Hem }).
-			says("Hem at the top edge of a cap, or the channel of a gathered end's drawstring.", "18 mm", "3/4 in").or("15 mm").orIn("5/8 in").known("drawstring"),
+			says("Hem at the top edge of a cap, or the channel of a gathered end's drawstring.", "18 mm",
+				"3/4 in").or("15 mm").orIn("5/8 in").known("drawstring"),
 	}
 }
 
@@ -76,7 +82,8 @@ func seamRows() []row {
 		allowance(KeySeamSideAllowance, "along the sides", func(d *Design) *float64 { return &d.Seam.Side }),
 		allowance(KeySeamEndAllowance, "at the ends of the body", func(d *Design) *float64 { return &d.Seam.End }),
 		allowance(KeySeamCapAllowance, "of the caps", func(d *Design) *float64 { return &d.Seam.Cap }),
-		allowance(KeySeamJoinAllowance, "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide", func(d *Design) *float64 { return &d.Seam.Join }),
+		allowance(KeySeamJoinAllowance, "at lengthwise joins of the body, on both panels: a flat-felled seam half as wide",
+			func(d *Design) *float64 { return &d.Seam.Join }),
 		length(KeySeamTolerance, 0.1, 50, func(d *Design) *float64 { return &d.Seam.Tolerance }).
 			says("What may remain of the difference of two edges that are sewn together.", "2 mm", "1/16 in").or("2 mm").orIn("1/16 in"),
 		number(KeySeamToleranceRatio, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Seam.ToleranceRatio }).
@@ -86,18 +93,24 @@ func seamRows() []row {
 		count(KeySeamRows, 1, 8, func(d *Design) *int { return &d.Seam.Rows }).
 			says("Rows of stitches in the side seams.", "2", "2").or("2").known("stitch_rows"),
 		length(KeySeamRowSpacing, 1, 50, func(d *Design) *float64 { return &d.Seam.RowSpacing }).
-			says("From one row of stitches of a side seam to the next; further rows lie towards the fold of the channel.", "6 mm", "1/4 in").or("6 mm").orIn("1/4 in").known("spacing"),
+			says("From one row of stitches of a side seam to the next; further rows lie towards the fold of the channel.", "6 mm",
+				"1/4 in").or("6 mm").orIn("1/4 in").known("spacing"),
 		text(KeySeamNeedle, 30, func(d *Design) *string { return &d.Seam.Needle }).
-			says("What the needle of the machine is. Its size is its blade in hundredths of a mm: 60 to 70 for very light cloth, 80 for light cloth, 90 for pack cloth; common practice.", "80/12", "80/12").known("needle_size"),
+			says("What the needle of the machine is. Its size is its blade in hundredths of a mm: 60 to 70 for very light cloth, 80 "+
+				"for light cloth, 90 for pack cloth; common practice.", "80/12", "80/12").known("needle_size"),
 		useRow(KeySeamUseThread, "thread"),
 		text(KeySeamThread, 60, func(d *Design) *string { return &d.Seam.ThreadName }).
 			says("What the thread is.", "polyester 70", "polyester 70").known("thread_name"),
 		measure(KeySeamThreadStrength, 0.5, 2000, func(d *Design) *quantity.Newtons { return &d.Seam.ThreadStrength }).
-			says("Breaking strength of the thread from its data sheet; left out, the margins of seams are not known.", "38 N", "8.5 lbf").known("strength"),
+			says("Breaking strength of the thread from its data sheet; left out, the margins of seams are not known.", "38 N",
+				"8.5 lbf").known("strength"),
 		number(KeySeamFactor, ratio, 0.05, 2, func(d *Design) *float64 { return &d.Seam.SeamFactor }).
-			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are not known. By loop strength a straight stitch (301) holds 1.2 to 1.3 in polyester, 1.4 to 1.6 in nylon, and no 1.5 in polyester.", "0.7", "0.7").known("seam_factor"),
+			says("Part of stitches times thread strength that a seam holds, from your own test; left out, the margins of seams are "+
+				"not known. By loop strength a straight stitch (301) holds 1.2 to 1.3 in polyester, 1.4 to 1.6 in nylon, and no 1.5 in "+
+				"polyester.", "0.7", "0.7").known("seam_factor"),
 		number(KeySeamPerforation, ratio, 0.2, 1, func(d *Design) *float64 { return &d.Seam.Perforation }).
-			says("Part of its strength that cloth keeps along the needle holes of a seam, which holds no more than that; own choice unless you tested it.", "0.85", "0.85").or("0.8").known("holes"),
+			says("Part of its strength that cloth keeps along the needle holes of a seam, which holds no more than that; own choice "+
+				"unless you tested it.", "0.85", "0.85").or("0.8").known("holes"),
 	}
 }
 
@@ -144,11 +157,13 @@ func marginRows() []row {
 		return number(key, ratio, 1, 50, at).says(doc, usual, usual).or(usual)
 	}
 	return []row{
-		margin(KeyMarginCord, "5", "Breaking strength of spliced cord over its static pull (Cordage Institute CI 1401 gives 5 to 12).", func(d *Design) *float64 { return &d.Margins.Cord }),
+		margin(KeyMarginCord, "5", "Breaking strength of spliced cord over its static pull (Cordage Institute CI 1401 gives 5 to 12).",
+			func(d *Design) *float64 { return &d.Margins.Cord }),
 		margin(KeyMarginBar, "1.5", "Of a bar, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Bar }),
 		margin(KeyMarginCloth, "2", "Of the cloth, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Cloth }),
 		margin(KeyMarginSeam, "2", "Of the seams, on the load times dynamic.", func(d *Design) *float64 { return &d.Margins.Seam }),
-		margin(KeyMarginDynamic, "2", "Factor on the static load for bars, cloth and seams: sitting down, getting in, rolling over. Cords and hooks have it in margin.cord.", func(d *Design) *float64 { return &d.Margins.Dynamic }),
+		margin(KeyMarginDynamic, "2", "Factor on the static load for bars, cloth and seams: sitting down, getting in, rolling "+
+			"over. Cords and hooks have it in margin.cord.", func(d *Design) *float64 { return &d.Margins.Dynamic }),
 		list(KeyMarginAccepted, 32, func(d *Design) *[]string { return &d.Margins.Waived }).
 			says("Checks that may fail, by the names that the report gives them.", "[]", "[]").known("waive", "ignore").formerly("waived"),
 	}
@@ -161,11 +176,13 @@ func accuracyRows() []row {
 		length(KeyAccuracyReading, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Reading }).
 			says("How far off one reading of a tape may be, either way.", "0.5 mm", "1/64 in").or("0.5 mm").orIn("1/64 in").known("tape"),
 		number(KeyAccuracyScatter, ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
-			says("Scatter of the contraction from splice to splice, either way; test splices change it, the more the more there are.", "0.02", "0.02").or("0.02"),
+			says("Scatter of the contraction from splice to splice, either way; test splices change it, the more the more there are.",
+				"0.02", "0.02").or("0.02"),
 		number(KeyAccuracySet, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
 			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),
 		option(KeyAccuracyFirstLoad, func(d *Design) *FirstLoad { return &d.Accuracy.FirstLoad }, "left", "cut", "pull").
-			says("What is done about it. left: nothing; cut: cords are cut shorter by it; pull: cords are pulled to their load, released and pulled again before their nodes are marked.", "pull", "pull").or("pull").known("preload", "pre_load", "stretch"),
+			says("What is done about it. left: nothing; cut: cords are cut shorter by it; pull: cords are pulled to their load, "+
+				"released and pulled again before their nodes are marked.", "pull", "pull").or("pull").known("preload", "pre_load", "stretch"),
 		{key: KeyAccuracyNodes, form: choice, choices: []string{"marked", "read"},
 			put: func(d *Design, v any) { d.Accuracy.NodesRead = v == "read" },
 			get: func(d *Design) any { return map[bool]string{false: "marked", true: "read"}[d.Accuracy.NodesRead] },
@@ -177,9 +194,11 @@ func accuracyRows() []row {
 		length(KeyAccuracySewing, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Sewing }).
 			says("How far off its line a side seam may be sewn, either way.", "1.5 mm", "1/16 in").or("1.5 mm").orIn("1/16 in").known("seam"),
 		length(KeyAccuracyRigging, 0, 200, func(d *Design) *float64 { return &d.Accuracy.Rigging }).
-			says("How far off a hang line and the height of its anchor may be set, either way.", "5 mm", "1/4 in").or("5 mm").orIn("1/4 in").known("line", "anchor"),
+			says("How far off a hang line and the height of its anchor may be set, either way.", "5 mm",
+				"1/4 in").or("5 mm").orIn("1/4 in").known("line", "anchor"),
 		length(KeyAccuracyHeight, 0.2, 50, func(d *Design) *float64 { return &d.Accuracy.Height }).
-			says("How far off one reading of a height above the ground or a level may be, either way.", "3 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("level_reading"),
+			says("How far off one reading of a height above the ground or a level may be, either way.", "3 mm",
+				"1/8 in").or("3 mm").orIn("1/8 in").known("level_reading"),
 		length(KeyAccuracyLevel, 0.5, 200, func(d *Design) *float64 { return &d.Accuracy.Level }).
 			says("How far the bed may lie off level.", "10 mm", "3/8 in").or("10 mm").orIn("3/8 in"),
 	}
@@ -214,7 +233,8 @@ func outputRows() []row {
 		fraction.choices = append(fraction.choices, fmt.Sprintf("1/%d", n))
 	}
 	return []row{
-		units.says("Units of figures for people; with in, values that are left out are round in inches.", "mm", "in").shown().or("mm").known("unit"),
+		units.says("Units of figures for people; with in, values that are left out are round in inches.", "mm",
+			"in").shown().or("mm").known("unit"),
 		fraction.says("Finest fraction of an inch.", "1/16", "1/16").or("1/16"),
 		scale.says("Scale of the drawings; templates and pieces to cut from need 1:1.", "1:1", "1:1").or("1:1"),
 	}

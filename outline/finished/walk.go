@@ -77,7 +77,8 @@ func (r *run) hang(x []float64, p *Pose) ([]float64, error) {
 	if !(x[0] > 0 && x[3] > 0) {
 		return nil, errNarrow
 	}
-	w := walker{run: r, now: pair{pull: [2]geom.Point3{geom.Pt3(x[0], x[1], x[2]), geom.Pt3(x[3], x[4], x[5])}}, bars: [2]float64{x[6], x[7]}, pose: p}
+	w := walker{run: r, now: pair{pull: [2]geom.Point3{geom.Pt3(x[0], x[1], x[2]), geom.Pt3(x[3], x[4], x[5])}},
+		bars: [2]float64{x[6], x[7]}, pose: p}
 	from := r.anchors[hung.Head].Plus(r.change.Anchor[hung.Head])
 	apex := from.Plus(w.line(hung.Head))
 	w.now.at = [2]geom.Point3{apex, apex}

@@ -45,7 +45,8 @@ func newSolver(p *Problem) (*solver, error) {
 		return nil, &Impossible{Key: p.Bed.HeadKey(), Found: design.Found(design.SectionMissing), Cause: err}
 	}
 	if b := &p.Bed; b.Second == design.SameWall && b.FootBar != b.HeadBar && s.head.upright() {
-		return nil, &Impossible{Key: design.KeyBedHeadBar, Found: design.Found(design.WallsUpright), Bound: design.AtLeast, Limit: 2 * wider * s.head.Radius}
+		return nil, &Impossible{Key: design.KeyBedHeadBar, Found: design.Found(design.WallsUpright), Bound: design.AtLeast,
+			Limit: 2 * wider * s.head.Radius}
 	}
 	s.start = state{y: half, z: drop + p.Bottom(x)}
 	s.breaks = append(p.Load.Breaks(), 0)

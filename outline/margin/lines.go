@@ -188,7 +188,8 @@ func yielding(bar design.Bar, l float64) float64 {
 	if bar.Hole > 0 {
 		left = column.Drilled(bar.Outer, bar.Wall, bar.Hole)
 	}
-	return column.Weakened(column.Strut{Section: whole, Modulus: float64(bar.Modulus), Length: l, Bow: bow, Off: bar.Eccentricity}, left, float64(bar.Yield))
+	return column.Weakened(column.Strut{Section: whole, Modulus: float64(bar.Modulus), Length: l, Bow: bow, Off: bar.Eccentricity},
+		left, float64(bar.Yield))
 }
 
 // barSource names where modulus and yield come from, nothing for a data sheet.
@@ -263,7 +264,8 @@ func SeamStrength(s design.Seam, c design.Cloth) (strength float64, missing []de
 	for _, v := range []struct {
 		value float64
 		key   design.Key
-	}{{s.StitchLength, design.KeySeamStitchLength}, {float64(s.ThreadStrength), design.KeySeamThreadStrength}, {s.SeamFactor, design.KeySeamFactor},
+	}{{s.StitchLength, design.KeySeamStitchLength}, {float64(s.ThreadStrength), design.KeySeamThreadStrength}, {s.SeamFactor,
+		design.KeySeamFactor},
 		{float64(c.StripStrength), design.KeyClothStripStrength}} {
 		if v.value == 0 {
 			missing = append(missing, v.key)

@@ -228,7 +228,8 @@ func (m *pattern) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []pi
 		across("edge stitch", piece.FellStitch, piece.Stitch, fell-fellEdge)
 	}
 	middle := j.Edge.Flat[0].Towards(j.Edge.Flat[1], 0.5)
-	labels = append(labels, piece.Label{Text: m.words.Join(j.Place, j.Notches[0].Double), At: middle.Plus(geom.Pt(2*clothLetter, inside*3.6*clothLetter/2)),
+	labels = append(labels, piece.Label{Text: m.words.Join(j.Place, j.Notches[0].Double),
+		At:     middle.Plus(geom.Pt(2*clothLetter, inside*3.6*clothLetter/2)),
 		Height: clothLetter / 2})
 	return lines, labels
 }
@@ -237,7 +238,8 @@ func (m *pattern) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []pi
 func (m *pattern) panelChecks(q panel) []piece.Measure {
 	lower, upper := m.rim(q.lower, bed.Right), m.rim(q.upper, bed.Left)
 	end := func(from, to rim, a, b bed.End) piece.Measure {
-		return piece.Measure{From: piece.Corner{End: a, Rim: from.place}, To: piece.Corner{End: b, Rim: to.place}, Length: from.at[a].Dist(to.at[b])}
+		return piece.Measure{From: piece.Corner{End: a, Rim: from.place}, To: piece.Corner{End: b, Rim: to.place},
+			Length: from.at[a].Dist(to.at[b])}
 	}
 	bar := func(from, to rim) piece.Measure {
 		return piece.Measure{

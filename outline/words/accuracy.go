@@ -48,7 +48,8 @@ func (a Accuracy) Mends(outcomes []accuracy.Outcome, style quantity.Style) []str
 		if o.Verdict() != accuracy.LikelyMore || !any {
 			continue
 		}
-		out = append(out, fmt.Sprintf(a.Mend, a.Measures[o.Kind], style.Length(most.RSS), a.Causes[most.Cause], a.Halves[most.Cause], style.Length(o.Halved())))
+		out = append(out, fmt.Sprintf(a.Mend, a.Measures[o.Kind], style.Length(most.RSS), a.Causes[most.Cause], a.Halves[most.Cause],
+			style.Length(o.Halved())))
 	}
 	return out
 }
@@ -75,7 +76,8 @@ func englishAccuracy() Accuracy {
 			accuracy.ReadAgain: "read again after the third night",
 			accuracy.Lively: "under this load the bed rolls so easily that its tips say where the load lies, and not how the bed was made: " +
 				"lay the weight flatter and along more of the bed, and read again",
-			accuracy.Restless: "the bed is not found at rest under this load, so that its heights tell nothing: lay the weight along more of the bed, " +
+			accuracy.Restless: "the bed is not found at rest under this load, so that its heights tell nothing: lay the weight along " +
+				"more of the bed, " +
 				"and read again",
 			accuracy.SleeperCentred: "the sleeper keeps to the middle of the cloth",
 		},

@@ -112,11 +112,13 @@ func englishCautions() map[Hazard]Caution {
 				"minutes, unload, look at every part, measure again."},
 		UnsoundHazard: {"Trees, posts and walls that are not sound, and hooks in them.", "They break or pull out all at once.",
 			"Use living trees and sound posts. For anchors in a building ask a qualified person and keep to the local rules."},
-		EyeboltHazard: {"An eyebolt pulled at an angle.", "It holds 80 % of its rating at 15°, 65 % at 30°, 30 % at 45°, 25 % at 90°; without a shoulder only a pull in line counts.",
+		EyeboltHazard: {"An eyebolt pulled at an angle.",
+			"It holds 80 % of its rating at 15°, 65 % at 30°, 30 % at 45°, 25 % at 90°; without a shoulder only a pull in line counts.",
 			"Turn it into the pull, or count on what is left."},
 		StandHazard: {"A stand that is loaded beyond what its maker rates.", "It folds or tips over.",
 			"Keep to the mass, distance and height that its maker states, and compare the pulls of this hammock."},
-		WornHazard: {"Cord and cloth that are cut, fuzzed, faded, melted or stretched; bars that are bent.", "They break under a load that they once held.",
+		WornHazard: {"Cord and cloth that are cut, fuzzed, faded, melted or stretched; bars that are bent.",
+			"They break under a load that they once held.",
 			"Look over cords, splices, seams, bars and hooks before each use. Retire any part that is cut, badly fuzzed, glazed, bent or " +
 				"permanently stretched."},
 		DaylightHazard: {"Years of daylight on cord.", "It loses some 40 % of its strength in four to five years, thin cord sooner.",
@@ -131,7 +133,8 @@ func englishCautions() map[Hazard]Caution {
 			"Cut only what is known to be safe for it, with fume extraction, and never leave the machine alone."},
 		BarkHazard: {"Narrow lines round trees.", "They cut the bark.",
 			"Use straps %s wide or wider."},
-		ComputedHazard: {"Figures that were computed from the design and from data sheets.", "They replace no test of your own splices and seams.",
+		ComputedHazard: {"Figures that were computed from the design and from data sheets.",
+			"They replace no test of your own splices and seams.",
 			"Test a splice and a seam of each kind."},
 	}
 }

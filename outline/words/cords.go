@@ -102,7 +102,8 @@ func englishCords() Cords {
 			cord.TaperByThird:   "taper the last third of a bury: common practice, no source",
 			cord.TestedOften:    "contraction %.3f ± %.3f from %d test splices, with a scatter of %.3f from splice to splice",
 			cord.TestedOnce:     "contraction %.3f ± %.3f from a single test splice: make more to know its scatter",
-			cord.TestedTogether: "the test splices cannot tell bury and crossing apart: an eye with %s buried loses %s ± %s in all, and with a loss of %s " +
+			cord.TestedTogether: "the test splices cannot tell bury and crossing apart: an eye with %s buried loses %s ± %s in all, " +
+				"and with a loss of %s " +
 				"in the crossing, as stated, the contraction is %.3f; %d more eyes with %s buried would tell them apart",
 			cord.CrossingTested: "loss in an eye's crossing %s ± %s from the test splices",
 			cord.TestedOdd:      "look again at test splice %s: it lies further off the others than chance explains",

@@ -234,7 +234,8 @@ func englishMargins() Margins {
 		Sources: map[margin.SourceKind]string{
 			margin.CordSheet: "breaking strength from the cord's data sheet × splice efficiency; " +
 				"required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)",
-			margin.KnotSheet: "breaking strength from the cord's data sheet × what a knot keeps of it, a third (nine knots in 10 mm braid lost more " +
+			margin.KnotSheet: "breaking strength from the cord's data sheet × what a knot keeps of it, a third (nine knots in 10 mm " +
+				"braid lost more " +
 				"than 62 % on average, Yachting Monthly, Nov 2017); required ratio on the static pull, Cordage Institute CI 1401 (5 to 12)",
 			margin.HookSheet: "breaking strength of hook and anchor from their data sheet; required ratio as for cord",
 			margin.Column:    "Euler or Johnson by slenderness, pinned ends; modulus and yield from %s; required ratio own choice",
@@ -253,8 +254,10 @@ func englishMargins() Margins {
 			margin.ThrustOnAxis:     "bars: the thrust is taken to act on the axis; give bar.eccentricity for tips that push off it",
 			margin.ShouldersGuessed: "edge: the sleeper's shoulder breadth is estimated",
 			margin.LinesKnotted:     "hang lines are tied: a third of their strength is counted on, whatever their splices keep",
-			margin.LinesGuessed:     "hang lines of usual length are taken for the loads, since the design does not say where it hangs; the figures of the hanging name it",
-			margin.JointAsBar: "a sectional bar is taken to be as stiff and strong at its joint as elsewhere, which asks for parts that reach into " +
+			margin.LinesGuessed: "hang lines of usual length are taken for the loads, since the design does not say where it " +
+				"hangs; the figures of the hanging name it",
+			margin.JointAsBar: "a sectional bar is taken to be as stiff and strong at its joint as elsewhere, which asks for parts " +
+				"that reach into " +
 				"each other by two diameters or more (EN ISO 5912)",
 			margin.StretchUnknown: "what has no stiffness in the design, of cords, lines and cloth, is taken not to stretch",
 		},

@@ -280,7 +280,8 @@ func englishFiles() map[Message]string {
 		ZeroAt:         "zero: the %s of the stock, which is %s wide and %s high",
 		FieldZero:      "zero: the %s of the field, which is %s wide and %s high; it stays where it is while the cloth is moved on",
 		FieldFirst:     "field 1 of %d: cut them in their order, the cloth moved on in between; cuts that go on in the next field overlap by %s",
-		FieldMoved: "field %d of %d: move the cloth on by %s along the roll, till cross %s lies at x %s, y %s and cross %s at x %s, y %s of the machine; " +
+		FieldMoved: "field %d of %d: move the cloth on by %s along the roll, till cross %s lies at x %s, y %s and cross %s at x " +
+			"%s, y %s of the machine; " +
 			"where they do not, cut nothing",
 		LargerThan:   "larger than %d MB",
 		NoDesignFile: "%s: cannot be read as a design file",
@@ -324,7 +325,8 @@ func englishMade() map[Message]string {
 		KeptClear:   ", kept clear",
 		LeftOut:     "left out: %s",
 		MeasureBars: "measure the long bars and write under [machine] what they measure, in place of these:",
-		MeasureCut: "the machine only cuts %[1]q: the bars are the edges of a rectangle that is cut on its lines; measure it, add one width of the cut, " +
+		MeasureCut: "the machine only cuts %[1]q: the bars are the edges of a rectangle that is cut on its lines; measure it, add " +
+			"one width of the cut, " +
 			"and write under [machine], in place of these:",
 		MeasureFlat:     "paper or card in place of the cloth will do, and saves it; cloth lies flat and slack while it is measured",
 		CalibrationLine: `calibration_%[1]s = { drawn = %[2]q, measured = %[2]q }`,

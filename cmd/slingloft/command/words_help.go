@@ -113,7 +113,8 @@ the files were cut with, and so is the lay: the folder's .slingloft keeps them. 
 places of the pieces are checked anew.
 
 The exit status is 5 where something does not agree, 1 where a file cannot be read.`,
-			Example: "  slingloft prove slingloft-out\n  slingloft prove my.toml my-files\n  slingloft prove my.toml my-files --as dxf --scale 1:5\n",
+			Example: "  slingloft prove slingloft-out\n  slingloft prove my.toml my-files\n  slingloft prove my.toml my-files --as " +
+				"dxf --scale 1:5\n",
 			Flags: map[string]string{
 				"as":    "formats to prove, with commas between (default: all that are there)",
 				"scale": "drawing scale, such as 1:5 (default: that of the files)",
@@ -197,10 +198,11 @@ help: of the program, or of the command that is named.`,
 // englishShared are flags that several commands have.
 func englishShared() map[string]string {
 	return map[string]string{
-		"machine":   "file with the settings of a machine, in place of the design's [machine]",
-		"shelf":     "file with the cords, cloths, bars, threads and hooks that the design takes by name, in place of its own shelf",
-		"paper":     "paper that PDF is divided onto: %s",
-		"measured":  "what the 100 mm bars measured on a plot, such as 99.6x100.2, or the 4 in bars in inches, such as 3.98x4.01: every file is corrected",
+		"machine": "file with the settings of a machine, in place of the design's [machine]",
+		"shelf":   "file with the cords, cloths, bars, threads and hooks that the design takes by name, in place of its own shelf",
+		"paper":   "paper that PDF is divided onto: %s",
+		"measured": "what the 100 mm bars measured on a plot, such as 99.6x100.2, or the 4 in bars in inches, such as 3.98x4.01: " +
+			"every file is corrected",
 		"only":      "cloth, templates, or sheets and pieces by their names, with commas between",
 		"add":       "SVG or DXF file with an outline of your own to lay on the cloth; may be repeated",
 		"add-board": "the same for the sheets of the templates",

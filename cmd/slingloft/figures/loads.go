@@ -108,7 +108,8 @@ func (b *report) states(all []state.State) {
 			share = quantity.Decimal(s.Share, 2)
 		}
 		b.row(name, b.figure(s.X), b.figure(s.Aside), most(state.HeadLine, state.FootLine), most(state.HeadLeg, state.FootLeg),
-			b.style.ForceFigure(state.SideCord.Load(s.Loads)), most(state.HeadBar, state.FootBar), b.style.PerLengthFigure(s.Loads.Cloth), turn, share)
+			b.style.ForceFigure(state.SideCord.Load(s.Loads)), most(state.HeadBar, state.FootBar),
+			b.style.PerLengthFigure(s.Loads.Cloth), turn, share)
 	}
 }
 

@@ -91,8 +91,9 @@ func buysOf(v work.Variant, w words.Margins) *Buys {
 	if v.Lies == design.OnSide {
 		arms = room.Knees
 	}
-	out := &Buys{Shoulders: roomTrait(b.Room, v.Lies, room.Shoulders), Arms: roomTrait(b.Room, v.Lies, arms), Squeeze: mostSqueezed(b.Room, v.Lies),
-		Sag: b.Level.Sag, Along: b.Level.Along, Turn: b.Turn, Hang: b.Hang, Line: b.Line, Side: b.Side, Bar: b.Bar,
+	out := &Buys{Shoulders: roomTrait(b.Room, v.Lies, room.Shoulders), Arms: roomTrait(b.Room, v.Lies, arms),
+		Squeeze: mostSqueezed(b.Room, v.Lies),
+		Sag:     b.Level.Sag, Along: b.Level.Along, Turn: b.Turn, Hang: b.Hang, Line: b.Line, Side: b.Side, Bar: b.Bar,
 		Length: b.Length, Mass: b.Mass, Cloth: b.Cloth}
 	if b.Least.Capacity > 0 {
 		out.Check, out.Margin, out.Required = w.CheckName(b.Least), b.Least.Ratio, b.Least.Required
@@ -171,7 +172,8 @@ const (
 
 // unit returns the unit of a figure in a style, "" for a ratio.
 func (d dimension) unit(s quantity.Style) string {
-	return [...]string{aLength: s.LengthUnit(), anAngle: "°", aForce: s.ForceUnit(), aRatio: "", aMass: s.WeightUnit(), anArea: s.AreaUnit()}[d]
+	return [...]string{aLength: s.LengthUnit(), anAngle: "°", aForce: s.ForceUnit(), aRatio: "", aMass: s.WeightUnit(),
+		anArea: s.AreaUnit()}[d]
 }
 
 // number returns a figure as a number in that unit.

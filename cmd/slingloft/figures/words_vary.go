@@ -31,7 +31,8 @@ func englishVary() VaryWords {
 			"or knees drawn up on the side. Squeeze is the largest push on shoulders, elbows or hips from one side. " +
 			"Sag is that of mid-bay below both bars, head above foot is the bed bottom at the head bar less that at the foot bar, both lying. " +
 			"Turns says by how much the bed turns with the sleeper 100 mm aside. Head line and foot line are their angles above the level, lying. " +
-			"Hang line, side cord and bar are the largest loads of all states. Least margin is that over what is required: under 1.00 it is not met. " +
+			"Hang line, side cord and bar are the largest loads of all states. Least margin is that over what is required: under " +
+			"1.00 it is not met. " +
 			"Length runs from apex to apex. Mass is that of what is known, cloth the area of the pieces.",
 		Charts: "Curves and tables", Lies: "How it lies and hangs", Carries: "What it carries, and what it takes", Compare: "To compare",
 		Careful: "One resting person only; low at first, over soft ground. Read the cautions of the build sheet before any of it is made.",

@@ -84,8 +84,9 @@ func englishProposal() ProposalWords {
 		OuterOfTube:  "goes with the tube; a longer bar needs a thicker one and longer legs",
 		WallOfTube:   "goes with the tube",
 		RoomForLines: "the bed measures %s from apex to apex; the rest leaves room for the hang lines",
-		NodesRead:    "splices scatter by more than the bed may be off level: every node is read off a tape and set right before its buries are locked",
-		JoinedWith:   "the body is wider than the roll; it can be cut with %s",
-		Because:      "Proposed: %s", Whole: "%s.", WithSource: "%s. Source: %s.",
+		NodesRead: "splices scatter by more than the bed may be off level: every node is read off a tape and set right before " +
+			"its buries are locked",
+		JoinedWith: "the body is wider than the roll; it can be cut with %s",
+		Because:    "Proposed: %s", Whole: "%s.", WithSource: "%s. Source: %s.",
 	}
 }

@@ -163,7 +163,8 @@ func (b build) steps() []staged {
 // step sets a step out.
 func (b build) step(t task, no int) sheet.Step {
 	say := b.Say.Order.Steps[t.kind]
-	s := sheet.Step{ID: "step-" + t.kind.String(), No: no, Title: say.Title, Do: slices.Clone(say.Do), Done: say.Done, Needs: b.boardsFor(t.needs)}
+	s := sheet.Step{ID: "step-" + t.kind.String(), No: no, Title: say.Title, Do: slices.Clone(say.Do), Done: say.Done,
+		Needs: b.boardsFor(t.needs)}
 	if t.facts != nil {
 		t.facts(b, &s)
 	}

@@ -136,7 +136,8 @@ func (b build) hookReads(s *sheet.Step, c cord.Cord) {
 	for _, st := range c.Steps {
 		for _, r := range st.Reads {
 			if r.To.Kind == cord.Hook {
-				s.Check(fmt.Sprintf(b.Say.Order.NodeOf, b.CordName(c), fmt.Sprintf(b.Say.Order.ToHook, b.Say.Names.Cords.Spot(r.From))), b.Rope(r.After))
+				s.Check(fmt.Sprintf(b.Say.Order.NodeOf, b.CordName(c), fmt.Sprintf(b.Say.Order.ToHook, b.Say.Names.Cords.Spot(r.From))),
+					b.Rope(r.After))
 			}
 		}
 	}

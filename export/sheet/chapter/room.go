@@ -33,10 +33,12 @@ func (b build) room() (sheet.Section, error) {
 // roomTable tables each part in either posture.
 func (b build) roomTable() sheet.Table {
 	say, names := b.Say.Room, b.Say.Names.Room
-	t := sheet.Table{ID: "room-fits", Caption: fmt.Sprintf(say.Caption, b.UnitWord()), Words: []bool{true, true, false, false, false, false, false, false}}
+	t := sheet.Table{ID: "room-fits", Caption: fmt.Sprintf(say.Caption, b.UnitWord()),
+		Words: []bool{true, true, false, false, false, false, false, false}}
 	t.Head = say.Columns[:]
 	for _, f := range b.Room.Fits {
-		row := []string{names.Parts[f.Part], names.Lies[f.Lies], b.Figure(f.Opening), b.Figure(f.Body.Breadth), b.SignedFigure(f.Spare), "", "", ""}
+		row := []string{names.Parts[f.Part], names.Lies[f.Lies], b.Figure(f.Opening), b.Figure(f.Body.Breadth),
+			b.SignedFigure(f.Spare), "", "", ""}
 		switch {
 		case f.Err != nil:
 			row[5] = say.Out

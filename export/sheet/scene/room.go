@@ -24,7 +24,8 @@ func Inside(d *given.Data, f room.Fit) (picture.Picture, bool) {
 		Title: fmt.Sprintf(say.Picture.Title, part, lies),
 		Desc:  fmt.Sprintf(say.Picture.Desc, part, lies, b.Round(f.Opening), b.Round(w.Breadth), b.Round(w.Depth), b.Style.Angle(w.Wall))}
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2, 6-k*low)}
-	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(w.Outline()))}, Fill: picture.Body, Filled: true, Closed: true})
+	p.Items = append(p.Items, picture.Path{Lines: []geom.Polyline{v.Line(geom.Polyline(w.Outline()))}, Fill: picture.Body,
+		Filled: true, Closed: true})
 	var tube geom.Polyline
 	for _, q := range sectionLine(f.Tube) {
 		tube = append(tube, v.At(geom.Pt(q.X, q.Y+lift)))

@@ -221,10 +221,12 @@ func facedSection(d design.Design) section {
 func faced(d *given.Data) picture.Picture {
 	say, c := d.Say.Stitching, d.Design.Channel
 	dims := []measure{
-		{-c.Depth, 0, say.Depth}, {-d.Design.Seam.Side, 0, say.SideAllowance}, {-c.Depth - c.Foot, -c.Depth - c.Foot + c.TurnUnder, say.TurnUnder},
+		{-c.Depth, 0, say.Depth}, {-d.Design.Seam.Side, 0, say.SideAllowance},
+		{-c.Depth - c.Foot, -c.Depth - c.Foot + c.TurnUnder, say.TurnUnder},
 	}
 	if d.Design.Seam.Rows > 1 {
-		dims = append(dims, measure{-d.Design.Passage().Clear, 0, say.Clear}, measure{-c.Depth, -c.Depth + d.Design.Seam.RowSpacing, say.RowsApart})
+		dims = append(dims, measure{-d.Design.Passage().Clear, 0, say.Clear},
+			measure{-c.Depth, -c.Depth + d.Design.Seam.RowSpacing, say.RowsApart})
 	}
 	dims = append(dims, measure{-c.Depth - c.Foot, -c.Depth, say.Foot})
 	s := facedSection(d.Design).risen(step*float64(len(dims)) + 6)

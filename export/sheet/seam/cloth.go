@@ -123,7 +123,8 @@ func sides(way geom.Polyline) (left, right geom.Polyline) {
 
 // number numbers a row of stitching above its upper end.
 func number(p *picture.Picture, r stitches, n string) {
-	p.Write(picture.Text{Text: n, At: geom.Pt(r.x, math.Max(r.from, r.to)+2.4), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Stitch, Bold: true})
+	p.Write(picture.Text{Text: n, At: geom.Pt(r.x, math.Max(r.from, r.to)+2.4), Size: picture.Letter, Anchor: piece.Centre,
+		Ink: picture.Stitch, Bold: true})
 }
 
 // line letters a line that begins at a place.

@@ -67,7 +67,8 @@ func CapSeam(d *given.Data) picture.Picture {
 	number(&p, s.rows[0], "1")
 	edge := math.Min(s.x(d.Design.Seam.End), s.x(d.Design.Seam.Cap))
 	zigzag(&p, geom.Pt(edge-4.4, 17-1), geom.Pt(edge+0.6, 17+ply+1))
-	p.Write(picture.Text{Text: "2", At: geom.Pt(edge-1.8, 17+ply+3.6), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Stitch, Bold: true})
+	p.Write(picture.Text{Text: "2", At: geom.Pt(edge-1.8, 17+ply+3.6), Size: picture.Letter, Anchor: piece.Centre,
+		Ink: picture.Stitch, Bold: true})
 	measured(&p, d, s, 14.6, []measure{{0, d.Design.Seam.End, say.EndAllowance}, {0, d.Design.Seam.Cap, say.CapAllowance}})
 	points(&p, geom.Pt(left+12, 17), geom.Pt(2, 28.4), say.BodyOf)
 	points(&p, geom.Pt(left+18, 17+ply), geom.Pt(14, 33), say.CapOf)

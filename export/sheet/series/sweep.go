@@ -24,7 +24,8 @@ func (b bed) sweep() swept {
 	units := [4]string{b.Unit(), "°", "°", b.Style.ForceUnit()}
 	scale := [4]func(float64) float64{b.axis, toDegrees, toDegrees, b.Style.Pull}
 	c := b.Shape.Problem.Bed.Control
-	out := swept{name: fmt.Sprintf(b.Say.Charts.Control, b.Say.Charts.Controls[c], units[c]), own: scale[c](float64(b.Shape.Problem.Bed.ControlValue))}
+	out := swept{name: fmt.Sprintf(b.Say.Charts.Control, b.Say.Charts.Controls[c], units[c]),
+		own: scale[c](float64(b.Shape.Problem.Bed.ControlValue))}
 	for _, part := range []float64{0.8, 0.85, 0.9, 0.95, 1, 1.05, 1.1, 1.15, 1.2} {
 		p := b.Shape.Problem
 		p.Bed.ControlValue *= design.ControlMeasure(part)

@@ -40,8 +40,10 @@ func Lay(d *given.Data, i int) picture.Picture {
 	}
 	if l.Roll {
 		p.Desc += " " + say.Runs
-		p.Write(picture.Text{Text: say.Selvedge, Size: picture.Small, At: v.At(geom.Pt(0, 0)).Plus(geom.Pt(0, -3.4)), Anchor: piece.Start, Ink: picture.Quiet})
-		p.Write(picture.Text{Text: say.CutEnd, Size: picture.Small, At: v.At(geom.Pt(0, 0)).Plus(geom.Pt(-1.6, 0)), Anchor: piece.Start, Turn: math.Pi / 2, Ink: picture.Quiet})
+		p.Write(picture.Text{Text: say.Selvedge, Size: picture.Small, At: v.At(geom.Pt(0, 0)).Plus(geom.Pt(0, -3.4)),
+			Anchor: piece.Start, Ink: picture.Quiet})
+		p.Write(picture.Text{Text: say.CutEnd, Size: picture.Small, At: v.At(geom.Pt(0, 0)).Plus(geom.Pt(-1.6, 0)),
+			Anchor: piece.Start, Turn: math.Pi / 2, Ink: picture.Quiet})
 	}
 	return p
 }

@@ -39,7 +39,8 @@ type Splice struct {
 // cord at a corner, or of a loop's join.
 func Splices(s cord.Set) []Splice {
 	if loop, ok := s.Find(cord.SideLoop); ok {
-		return []Splice{{LoopEnd, loop, loop, cord.AtEnd, cord.Spot{Kind: cord.Shoulder, On: cord.AtStart}, cord.Spot{Kind: cord.BuryEnd, On: cord.AtStart}}}
+		return []Splice{{LoopEnd, loop, loop, cord.AtEnd, cord.Spot{Kind: cord.Shoulder, On: cord.AtStart},
+			cord.Spot{Kind: cord.BuryEnd, On: cord.AtStart}}}
 	}
 	leg, ok := s.Find(cord.HeadLeg)
 	side, and := s.Find(cord.SideCord)
@@ -176,7 +177,8 @@ func Milked(d *given.Data, s Splice) picture.Picture {
 	before, after := s.empty(), s.full()
 	long, taper := s.tail()
 	k := hostRoom / before
-	p := picture.Picture{ID: "splice-milk-" + s.Kind.String(), Title: say.Milked.Title, Desc: fmt.Sprintf(say.Milked.Desc, d.Rope(before), d.Rope(after)),
+	p := picture.Picture{ID: "splice-milk-" + s.Kind.String(), Title: say.Milked.Title,
+		Desc:  fmt.Sprintf(say.Milked.Desc, d.Rope(before), d.Rope(after)),
 		Width: picture.Half, Height: 46}
 	own, host := s.looks()
 	for _, y := range []float64{top, low} {
@@ -237,7 +239,8 @@ func Locked(d *given.Data, s Splice) picture.Picture {
 	const top, low, end = 41.0, 15.0, 74.0
 	long, taper := s.tail()
 	k := hostRoom / long
-	p := picture.Picture{ID: "splice-lock-" + s.Kind.String(), Title: say.Locked.Title, Desc: fmt.Sprintf(say.Locked.Desc, d.Rope(long-taper), d.Rope(taper)),
+	p := picture.Picture{ID: "splice-lock-" + s.Kind.String(), Title: say.Locked.Title,
+		Desc:  fmt.Sprintf(say.Locked.Desc, d.Rope(long-taper), d.Rope(taper)),
 		Width: picture.Half, Height: 53}
 	own, host := s.looks()
 	rope(&p, own, curve(geom.Pt(4, top+5.6), geom.Pt(9, top+4.2), geom.Pt(hostAt, top)), even(inner+0.6))
@@ -277,7 +280,8 @@ func lockedSide(p *picture.Picture, own, host look, y float64) {
 			if i%2 == 1 {
 				out = y - big/2 - 0.8
 			}
-			p.Line(picture.Stitch, picture.Medium, geom.Pt(x, out-math.Copysign(0.8, out-y)), geom.Pt(x+0.5, out), geom.Pt(x+step-0.5, out), geom.Pt(x+step, out-math.Copysign(0.8, out-y)))
+			p.Line(picture.Stitch, picture.Medium, geom.Pt(x, out-math.Copysign(0.8, out-y)), geom.Pt(x+0.5, out),
+				geom.Pt(x+step-0.5, out), geom.Pt(x+step, out-math.Copysign(0.8, out-y)))
 		}
 	}
 	// The second, at right angles: seen from its side as stitches on the middle.

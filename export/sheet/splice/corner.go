@@ -74,7 +74,8 @@ func Corner(d *given.Data) picture.Picture {
 	backwards(&p, up, above, flag{geom.Pt(x(c.sideEntry), y+3.2), say.SideEntryLegShoulder})
 	onwards(&p, up+row, above, flag{geom.Pt(x(c.legEntry), y+3.2), say.LegEntrySideShoulder})
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(x(0), y+1), geom.Pt(x(0), up+2*row-0.6))
-	p.Write(picture.Text{Text: fmt.Sprintf(say.TipInGapOf, d.Rope(c.legEntry-c.sideEntry)), At: geom.Pt(x(0), up+2*row+1), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
+	p.Write(picture.Text{Text: fmt.Sprintf(say.TipInGapOf, d.Rope(c.legEntry-c.sideEntry)), At: geom.Pt(x(0), up+2*row+1),
+		Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main})
 	text(&p, 1, up+3*row, say.SideCord)
 	p.Write(picture.Text{Text: say.Leg, At: geom.Pt(p.Width-1, up+3*row), Size: picture.Letter, Anchor: piece.End, Ink: picture.Main})
 	low := y - 3.6
@@ -112,7 +113,8 @@ func Parting(d *given.Data) picture.Picture {
 	gap := d.Cords.Splicing.Gap
 	reach, round := (gap-spread)/2, (tip+thick)/2
 	k := math.Min(56/gap, 14/(tip+2*thick))
-	p := picture.Picture{ID: "splice-parting", Title: say.Parting.Title, Desc: fmt.Sprintf(say.Parting.Desc, d.Rope(gap), d.Rope(tip), d.Rope(thick)),
+	p := picture.Picture{ID: "splice-parting", Title: say.Parting.Title,
+		Desc:  fmt.Sprintf(say.Parting.Desc, d.Rope(gap), d.Rope(tip), d.Rope(thick)),
 		Width: picture.Half, Height: k*(tip+2*thick) + 29}
 	mid := geom.Pt(44, 15+k*(tip/2+thick))
 	v := picture.View{Scale: k, Shift: mid}

@@ -29,7 +29,8 @@ func EyeFree(d *given.Data) picture.Picture {
 // drawn through its own working end, which turns that inside out.
 func EyeTurned(d *given.Data) picture.Picture {
 	say := d.Say.Splicing
-	p := picture.Picture{ID: "splice-eye-turned", Title: say.EyeTurned.Title, Desc: say.EyeTurned.Desc, Width: picture.Half, Height: 3*stageUp + 2}
+	p := picture.Picture{ID: "splice-eye-turned", Title: say.EyeTurned.Title, Desc: say.EyeTurned.Desc, Width: picture.Half,
+		Height: 3*stageUp + 2}
 	firstTuck(d, &p, 2*stageUp+15)
 	turnedTuck(d, &p, stageUp+15)
 	drawnUp(d, &p, 15)
@@ -38,7 +39,8 @@ func EyeTurned(d *given.Data) picture.Picture {
 
 // bight returns the loop of an eye, from the throat round to the throat.
 func bight(y float64) geom.Polyline {
-	return curve(geom.Pt(throatX, y), geom.Pt(62, y+3.8), geom.Pt(72, y+6), geom.Pt(80, y+1), geom.Pt(74, y-5.6), geom.Pt(61, y-5.6), geom.Pt(throatX, y))
+	return curve(geom.Pt(throatX, y), geom.Pt(62, y+3.8), geom.Pt(72, y+6), geom.Pt(80, y+1), geom.Pt(74, y-5.6),
+		geom.Pt(61, y-5.6), geom.Pt(throatX, y))
 }
 
 // firstTuck draws the working end through the standing part at the throat.
@@ -54,7 +56,8 @@ func firstTuck(d *given.Data, p *picture.Picture, y float64) {
 	_, dir := arc.At(at)
 	rope(p, k, before, even(bare))
 	rope(p, k, append(after, loop.Between(loop.Length()*0.5, loop.Length()*0.72)...), even(bare))
-	end := append(loop.Between(loop.Length()*0.7, loop.Length()-0.5), curve(geom.Pt(throatX, y), geom.Pt(42, y+5.4), geom.Pt(30, y+7.4), geom.Pt(14, y+7.6))...)
+	end := append(loop.Between(loop.Length()*0.7, loop.Length()-0.5),
+		curve(geom.Pt(throatX, y), geom.Pt(42, y+5.4), geom.Pt(30, y+7.4), geom.Pt(14, y+7.6))...)
 	through(p, eyelet{k, geom.Pt(throatX, y), dir, bare}, k, end, bare)
 	mark(p, geom.NewArc(end), geom.Pt(lockX, y+6.6))
 	text(p, 6, y-9.4, say.Standing)
@@ -85,8 +88,10 @@ func flagged(p *picture.Picture, at, lettering geom.Point, t string) {
 func crossed(y float64) (stand, end geom.Polyline) {
 	loop := geom.NewArc(bight(y))
 	n := loop.Length()
-	stand = append(curve(geom.Pt(6, y+7), geom.Pt(22, y+5.4), geom.Pt(lockX, y), geom.Pt((lockX+throatX)/2, y-2.8), geom.Pt(throatX, y)), loop.Between(0.5, n*0.5)...)
-	end = append(loop.Between(n*0.5, n-0.5), curve(geom.Pt(throatX, y), geom.Pt((lockX+throatX)/2, y+2.8), geom.Pt(lockX, y), geom.Pt(26, y-4.4), geom.Pt(14, y-6.4))...)
+	stand = append(curve(geom.Pt(6, y+7), geom.Pt(22, y+5.4), geom.Pt(lockX, y), geom.Pt((lockX+throatX)/2, y-2.8),
+		geom.Pt(throatX, y)), loop.Between(0.5, n*0.5)...)
+	end = append(loop.Between(n*0.5, n-0.5), curve(geom.Pt(throatX, y), geom.Pt((lockX+throatX)/2, y+2.8), geom.Pt(lockX, y),
+		geom.Pt(26, y-4.4), geom.Pt(14, y-6.4))...)
 	return stand, end
 }
 
@@ -172,8 +177,10 @@ func Crossing(d *given.Data) picture.Picture {
 	say := d.Say.Splicing
 	const y = 19.0
 	p := picture.Picture{ID: "splice-crossing", Title: say.Crossing.Title, Desc: say.Crossing.Desc, Width: picture.Half, Height: 36}
-	side := curve(geom.Pt(6, y+7), geom.Pt(22, y+5.4), geom.Pt(lockX, y), geom.Pt((lockX+throatX)/2, y-2.8), geom.Pt(throatX, y), geom.Pt(64, y+5), geom.Pt(82, y+7))
-	leg := curve(geom.Pt(82, y-7), geom.Pt(64, y-5), geom.Pt(throatX, y), geom.Pt((lockX+throatX)/2, y+2.8), geom.Pt(lockX, y), geom.Pt(22, y-5.4), geom.Pt(6, y-7))
+	side := curve(geom.Pt(6, y+7), geom.Pt(22, y+5.4), geom.Pt(lockX, y), geom.Pt((lockX+throatX)/2, y-2.8), geom.Pt(throatX, y),
+		geom.Pt(64, y+5), geom.Pt(82, y+7))
+	leg := curve(geom.Pt(82, y-7), geom.Pt(64, y-5), geom.Pt(throatX, y), geom.Pt((lockX+throatX)/2, y+2.8), geom.Pt(lockX, y),
+		geom.Pt(22, y-5.4), geom.Pt(6, y-7))
 	lock(&p, sideLook(), legLook(), side, leg, y)
 	text(&p, 6, y+10.4, say.SideCord)
 	text(&p, 64, y+10.4, say.SideEnd)

@@ -34,7 +34,8 @@ func sliding(d *given.Data, l cord.HangLine) picture.Picture {
 	rope(&p, legLook(), straight(1, from, y), even(bare))
 	rope(&p, legLook(), straight(from, to, y), even(filled))
 	ghost(&p, legLook(), straight(from, to, y), even(inner))
-	rope(&p, legLook(), curve(geom.Pt(to, y), geom.Pt(66, y+4.6), geom.Pt(78, y+4.4), geom.Pt(83, y), geom.Pt(78, y-4.4), geom.Pt(66, y-4.6), geom.Pt(to, y)), even(bare))
+	rope(&p, legLook(), curve(geom.Pt(to, y), geom.Pt(66, y+4.6), geom.Pt(78, y+4.4), geom.Pt(83, y), geom.Pt(78, y-4.4),
+		geom.Pt(66, y-4.6), geom.Pt(to, y)), even(bare))
 	p.Outline(picture.Bar, picture.Medium, geom.Polyline(geom.CirclePoints(geom.Pt(79.4, y), 1.9, 0.02)))
 	out := curve(geom.Pt(from, y), geom.Pt(from-5, y+2.6), geom.Pt(from-10, y+5.6), geom.Pt(4, y+6.4))
 	rope(&p, legLook(), out, even(inner+0.6))

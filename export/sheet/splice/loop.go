@@ -22,7 +22,8 @@ func Join(d *given.Data) picture.Picture {
 	long, taper := s.tail()
 	const y, mid, room = 17.0, 44.0, 36.0
 	k := room / long
-	p := picture.Picture{ID: "splice-join", Title: say.Join.Title, Desc: fmt.Sprintf(say.Join.Desc, d.Rope(long), d.Rope(taper)), Width: picture.Half, Height: 34}
+	p := picture.Picture{ID: "splice-join", Title: say.Join.Title, Desc: fmt.Sprintf(say.Join.Desc, d.Rope(long), d.Rope(taper)),
+		Width: picture.Half, Height: 34}
 	thick := func(s float64) float64 { return math.Max(tapering(filled, k*(long-taper), k*long)(s), bare) }
 	rope(&p, sideLook(), finely(mid, 0.5, y), thick)
 	rope(&p, sideLook(), finely(mid, 87.5, y), thick)
@@ -47,10 +48,12 @@ func Seized(d *given.Data) picture.Picture {
 		return picture.Picture{}
 	}
 	const y, mid, room = 17.0, 44.0, 26.0
-	p := picture.Picture{ID: "splice-seized", Title: say.Seized.Title, Desc: fmt.Sprintf(say.Seized.Desc, d.Rope(gap)), Width: picture.Half, Height: 34}
+	p := picture.Picture{ID: "splice-seized", Title: say.Seized.Title, Desc: fmt.Sprintf(say.Seized.Desc, d.Rope(gap)),
+		Width: picture.Half, Height: 34}
 	for _, side := range []float64{-1, 1} {
 		rope(&p, sideLook(), curve(geom.Pt(0.5, y+side*bare/2), geom.Pt(mid-room/2-3, y+side*bare/2), geom.Pt(mid-room/2, y+side*bare/2),
-			geom.Pt(mid, y+side*4), geom.Pt(mid+room/2, y+side*bare/2), geom.Pt(mid+room/2+3, y+side*bare/2), geom.Pt(87.5, y+side*bare/2)), even(bare))
+			geom.Pt(mid, y+side*4), geom.Pt(mid+room/2, y+side*bare/2), geom.Pt(mid+room/2+3, y+side*bare/2),
+			geom.Pt(87.5, y+side*bare/2)), even(bare))
 	}
 	p.Dot(picture.Main, geom.Pt(mid, y), 2)
 	for _, way := range []float64{-1, 1} {

@@ -110,19 +110,23 @@ func englishSplicePictures() Splicing {
 		Entering: [4]Picture{
 			{
 				Caption: "The fid for the eye: in at the throat mark, along inside, out past the mark where the bury stops." + along,
-				Title:   "The fid in the leg, for its eye", Desc: "The fid runs inside the leg from the throat mark for %s and comes out; the working end follows it.",
+				Title:   "The fid in the leg, for its eye", Desc: "The fid runs inside the leg from the throat mark for %s and comes " +
+					"out; the working end follows it.",
 			},
 			{
 				Caption: "The fid at a corner: the side cord goes into the leg at the leg's entry mark." + along,
-				Title:   "The fid in the leg, for the side cord", Desc: "The fid runs inside the leg from its entry mark for %s and comes out; the side cord's working end follows it.",
+				Title:   "The fid in the leg, for the side cord", Desc: "The fid runs inside the leg from its entry mark for %s and " +
+					"comes out; the side cord's working end follows it.",
 			},
 			{
 				Caption: "The other way round: the leg goes into the side cord at the side cord's entry mark." + along,
-				Title:   "The fid in the side cord, for the leg", Desc: "The fid runs inside the side cord from its entry mark for %s and comes out; the leg's working end follows it.",
+				Title:   "The fid in the side cord, for the leg", Desc: "The fid runs inside the side cord from its entry mark for %s " +
+					"and comes out; the leg's working end follows it.",
 			},
 			{
 				Caption: "The fid at the loop's join: in at the shoulder mark of the other end." + along,
-				Title:   "The fid in the loop", Desc: "The fid runs inside the loop from its shoulder mark for %s and comes out; the other end follows it.",
+				Title:   "The fid in the loop", Desc: "The fid runs inside the loop from its shoulder mark for %s and comes out; the " +
+					"other end follows it.",
 			},
 		},
 		Milked: Picture{
@@ -136,8 +140,9 @@ func englishSplicePictures() Splicing {
 			Desc:    "The thread runs through host and bury over the %s next to the entry; the last %s, the taper, have no stitch.",
 		},
 		EyeFree: Picture{
-			Caption: "The eye, while the cord's other end is free. 1: through the throat mark. 2: free end through the shoulder mark. 3: draw up and bury.",
-			Title:   "Crossing an eye while the other end is free",
+			Caption: "The eye, while the cord's other end is free. 1: through the throat mark. 2: free end through the shoulder " +
+				"mark. 3: draw up and bury.",
+			Title: "Crossing an eye while the other end is free",
 			Desc: "Three stages. The working end passes through the standing part at the throat mark. The free end of the standing part then " +
 				"passes through the working end at its shoulder mark. Drawn up, both lock, and the working end is buried in the standing part.",
 		},
@@ -168,7 +173,8 @@ func englishSplicePictures() Splicing {
 		Chain: Picture{
 			Caption: "One side's chain on its tape, its ends and gaps on pins: what the tape shows at each node.",
 			Title:   "The chain on its tape",
-			Desc:    "A chain lies straight along a tape under %s, from its head hanging point at nought to its foot hanging point at %s; leg, side cord and leg.",
+			Desc: "A chain lies straight along a tape under %s, from its head hanging point at nought to its foot hanging point " +
+				"at %s; leg, side cord and leg.",
 		},
 		EyesFirst: Picture{
 			Caption: "Threading: the chain goes through the channel eye first, drawn by a thread. To scale across.",
@@ -193,7 +199,8 @@ func englishSplicePictures() Splicing {
 		Sliding: Picture{
 			Caption: "The sliding eye at the anchor: its end runs through the bury and out again. Draw on the end to shorten the line.",
 			Title:   "The sliding eye of the %s",
-			Desc:    "The end goes in at the throat, runs through a bury of %s and out at its end; %s stand out at the shortest, with a stopper knot.",
+			Desc: "The end goes in at the throat, runs through a bury of %s and out at its end; %s stand out at the shortest, " +
+				"with a stopper knot.",
 		},
 		Hitch: Picture{
 			Caption: "The line tied at its anchor: a round turn and two half hitches, the anchor mark at the anchor.",

@@ -78,18 +78,21 @@ func englishSections() Stitching {
 			Caption: "Section of the cap's seam, right sides together. 1: stitch 301, superimposed seam, SSa-1. 2: both raw edges " +
 				"together, zigzag 304 or a binding." + faces,
 			Title: "Section of the cap's seam",
-			Desc:  "Body and cap lie right sides together; the seam runs %s from the body's raw edge and %s from the cap's; then both edges are bound together.",
+			Desc: "Body and cap lie right sides together; the seam runs %s from the body's raw edge and %s from the cap's; then " +
+				"both edges are bound together.",
 		},
 		Join: Picture{
-			Caption: "Sections of a join: above as it is first sewn, below as it is felled. Stitch 301, a lapped seam, class 2, LSc: flat-felled." + faces,
-			Title:   "Sections of a flat-felled join",
+			Caption: "Sections of a join: above as it is first sewn, below as it is felled. Stitch 301, a lapped seam, class 2, LSc: " +
+				"flat-felled." + faces,
+			Title: "Sections of a flat-felled join",
 			Desc: "First both panels lie right sides together, allowance %s, the outer one then trimmed to %s. Felled, the wide allowance is " +
 				"folded at %s over the trimmed one and stitched down beside its fold.",
 		},
 		SlitOpening: Picture{
 			Caption: "The opening in the fold of the channel, with the tip gap drawn out. Bind its edges before you cut the slit. To scale.",
 			Title:   "The opening at a bar's tip",
-			Desc:    "A slit of %s in the fold of the channel; the gap of %s is drawn out of its middle, and the bar's tip stands between both strands.",
+			Desc: "A slit of %s in the fold of the channel; the gap of %s is drawn out of its middle, and the bar's tip stands " +
+				"between both strands.",
 		},
 		SeamOpening: Picture{
 			Caption: "The opening in the outer seam of the channel, with the tip gap drawn out. Backstitch at both its ends. To scale.",
@@ -99,7 +102,8 @@ func englishSections() Stitching {
 		Corner: Picture{
 			Caption: "The head corner on the left, flat: the cap is sewn on first, the channel over it. To scale.",
 			Title:   "Where channel, cap and body meet",
-			Desc: "The channel runs along the side and ends, folded in, at the end seam. The cap is sewn to the end as far as the corner. The cord " +
+			Desc: "The channel runs along the side and ends, folded in, at the end seam. The cap is sewn to the end as far as the " +
+				"corner. The cord " +
 				"comes out of the channel's end, and the corner is tacked to it.",
 		},
 		BareCorner: Picture{
