@@ -9,6 +9,7 @@ import (
 	"encoding/base64"
 	"encoding/json"
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -140,6 +141,7 @@ func groupsOf(say Words) []group {
 	lists := map[design.Key]*list{}
 	inches := design.Fields(true)
 	for i, f := range design.Fields(false) {
+		f.Meaning = say.inWords(f)
 		one := field{Field: f, Name: string(f.Key), Label: say.Labels[f.Key], Inch: inches[i], Left: say.left(f), LeftInch: say.left(inches[i]), Takes: len(design.TakenBy(f.Key)) > 0}
 		g := &out[groupOf(f.Key)]
 		if f.List == "" {
@@ -184,6 +186,22 @@ func takes(say Words) []field {
 		out = append(out, field{Name: string(key), ID: id(string(key)), Label: say.Labels[key]})
 	}
 	return out
+}
+
+// aKey is what may be the name of a key in a sentence.
+var aKey = regexp.MustCompile(`\b[a-z]+(?:[._][a-z]+)+\b`)
+
+// inWords returns what a field means, with the words of other fields in place of their
+// keys.
+func (w Words) inWords(f design.Field) string {
+	return aKey.ReplaceAllStringFunc(f.Meaning, func(name string) string {
+		for _, key := range []design.Key{f.Key.Table().In(name), design.Key(name)} {
+			if label := w.Labels[key]; label != "" {
+				return fmt.Sprintf(w.Named, label)
+			}
+		}
+		return name
+	})
 }
 
 // viewed is a way to look at the hammock.

@@ -11,6 +11,7 @@ type Words struct {
 
 	Must  string // after a range
 	Usual string // after a range: what holds where a field is left empty
+	Named string // another field, in a sentence
 
 	Heading                                                    string
 	Views, Space, FromSide, FromAbove, FromEnds, Pieces, Lay   string
@@ -49,7 +50,7 @@ func English() Words {
 			design.KeySpliceTrial: "Test splice", design.KeyClothFlaw: "Flaw in the cloth", design.KeyGuest: "Guest",
 			design.KeyExtra: "Outline", design.KeyMachineJob: "Job of the machine", design.KeyMachineStroke: "Stroke",
 		},
-		Labels: englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.",
+		Labels: englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
 		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above", FromEnds: "From its ends",
 		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Section: "Section from the head bar",
 		Less: "A little less", Greater: "A little more", SlideHint: "Go to any length on this page, and it can be slid here. While it moves the shape follows.",
@@ -80,7 +81,7 @@ func English() Words {
 		Said: map[string]string{
 			"downloaded": "Downloaded as {file}.", "takeDraft": "Go on with {name}", "dropDraft": "Forget {name}", "ended": "It was ended.",
 			"taut": "0 to {most} across", "off": "Drawn to within {off}.",
-			"measure": "measure", "now": "as it stands",
+			"figure": "figure", "before": "saved", "then": "now", "measure": "measure", "now": "as it stands",
 			"saved": "Saved in {file}.", "unsaved": "Not saved yet.", "builtin": "The built-in design. Save gives it a file of your own.",
 			"ask": "Nothing stands here yet.", "drawing": "Drawing …", "laying": "The pieces are being laid …",
 			"one": "One thing is wrong.", "many": "{n} things are wrong.", "last": "The drawing is that of the last sound design.",

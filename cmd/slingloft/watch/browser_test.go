@@ -73,7 +73,7 @@ func TestPage(t *testing.T) {
 	enter(p, "bed.span", "1,53 m")
 	shows(p, "bed.span", "1.53 m")
 	p.Until(`document.body.dataset.unsaved === "true" && document.querySelector("#sheet #summary").textContent.includes("1530 mm")`)
-	p.Until(`document.getElementById("changed").textContent.includes("1500 mm → 1530 mm")`)
+	p.Until(`[...document.querySelectorAll("#changed tr")].some((r) => r.textContent.endsWith("1500 mm1530 mm"))`)
 	if text(t, path) != before {
 		t.Error("the file changed before it was saved")
 	}

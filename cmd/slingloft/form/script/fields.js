@@ -42,6 +42,8 @@ const showFields = () => {
     if (!pending.has(input.name) && !(moving && input.name === sliding.name)) put(input, written(input.name));
     input.disabled = state.broken;
   }
+  const slid = sliding && !moving && field(sliding.name);
+  if (slid && slid.value !== sliding.written) offerSlide(slid);
   const text = get("text");
   if (document.activeElement !== text || !text.dataset.own) text.value = state.text;
 };

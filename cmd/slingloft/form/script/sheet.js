@@ -2,7 +2,8 @@
 
 const cells = (root) => {
   const out = new Map();
-  for (const table of root.querySelectorAll("table")) {
+  // The bed at a glance goes first.
+  for (const table of [...root.querySelectorAll("table")].sort((a, b) => (b.id === "summary") - (a.id === "summary"))) {
     const title = (table.caption && table.caption.textContent) || (table.closest("section") && table.closest("section").querySelector("h2, h3") || {}).textContent || "";
     const heads = [...table.querySelectorAll("thead th")].map((h) => h.textContent);
     for (const row of table.querySelectorAll("tbody tr")) {
@@ -14,16 +15,28 @@ const cells = (root) => {
 };
 let before = { kept: "", cells: new Map() }; // of what is saved
 const showChanges = () => {
-  const rows = [], old = before.cells;
-  for (const [key, value] of cells(get("sheet"))) if (old.has(key) && old.get(key) !== value) rows.push([...key.split("\u0001"), old.get(key), value]);
-  get("changes").querySelector(".count").textContent = rows.length ? "(" + rows.length + ")" : "";
-  if (!rows.length) { get("changed").replaceChildren(make("p", say("none"))); return; }
-  const table = make("table"), body = table.createTBody();
-  for (const [title, name, head, was, now] of rows) {
-    const row = body.insertRow();
-    for (const c of [title, [name, head].filter(Boolean).join(", "), was + " → " + now]) row.insertCell().textContent = c;
+  const groups = new Map(), old = before.cells;
+  let n = 0;
+  for (const [key, value] of cells(get("sheet"))) {
+    if (!old.has(key) || old.get(key) === value) continue;
+    const [title, name, head] = key.split("\u0001");
+    groups.set(title, [...(groups.get(title) || []), [[name, head].filter(Boolean).join(", "), old.get(key), value]]);
+    n++;
   }
-  get("changed").replaceChildren(table);
+  get("changes").querySelector(".count").textContent = n ? "(" + n + ")" : "";
+  const opened = new Set([...get("changed").querySelectorAll("details[open]")].map((d) => d.dataset.title));
+  get("changed").replaceChildren(...(n ? [...groups].map(([title, rows], i) => {
+    const box = make("details", undefined, { open: i === 0 || opened.has(title) }), table = make("table");
+    box.dataset.title = title;
+    const head = table.createTHead().insertRow(), body = table.createTBody();
+    for (const name of [say("figure"), say("before"), say("then")]) head.append(make("th", name, { scope: "col", className: "w" }));
+    for (const row of rows) {
+      const line = body.insertRow();
+      for (const c of row) Object.assign(line.insertCell(), { textContent: c, className: "w" });
+    }
+    box.append(make("summary", title + " (" + rows.length + ")"), table);
+    return box;
+  }) : [make("p", say("none"))]));
 };
 const showSheet = async () => {
   const number = state.drawn;

@@ -22,7 +22,7 @@ const offerSlide = (input) => {
   const m = measure(input.value || input.dataset[state && state.inches ? "in" : "mm"] || "");
   if (!m || input.tagName === "SELECT") return;
   const span = Math.max(Math.abs(m.mm) * 0.3, m.mm === 0 ? 50 : 1);
-  sliding = { name: input.name, unit: m.unit };
+  sliding = { name: input.name, unit: m.unit, written: input.value };
   get("slide-name").textContent = document.querySelector('label[for="' + input.id + '"]').textContent;
   slide.min = m.mm < 0 ? m.mm - span : Math.max(0, m.mm - span);
   slide.max = m.mm + span;

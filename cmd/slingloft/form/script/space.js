@@ -53,7 +53,8 @@ const paint = () => {
   const tensions = model.tension.map((n) => n / most);
   quads(shapes, model.cloth.map((r) => r.map(at)), (i, light) => shading === "tension"
     ? between(ink.slack, ink.taut, (tensions[i] + tensions[i + 1]) / 2) : ink.lit[Math.min(ink.lit.length - 1, Math.floor((0.12 + 0.88 * light) * ink.lit.length))]);
-  quads(shapes, model.sleeper.map((r) => [...r, r[0]].map(at)), (i, light) => between(ink.soft, ink.body, 0.25 + 0.75 * light));
+  // What lies on the cloth is never seen.
+  quads(shapes, model.sleeper.map((r) => r.slice(0, r.length / 2 + 1).map(at)), (i, light) => between(ink.soft, ink.body, 0.25 + 0.75 * light));
   for (const line of [...model.lines, { points: model.section.points, wide: 2.4, ring: true }]) {
     const p = line.points.map(at), colour = line.ring ? ink.ring : line.wide > 3 ? ink.bar : ink.cord;
     for (let i = 0; i + 1 < p.length; i++) shapes.push({ line: [p[i], p[i + 1]], depth: (p[i][2] + p[i + 1][2]) / 2 - 12, wide: line.wide, colour });
