@@ -112,7 +112,7 @@ func TestReasonsHold(t *testing.T) {
 			switch r.Why {
 			case fit.SpanOfStature:
 				of = p.Stature
-			case fit.BarOnBack, fit.BarOnSide, fit.DropOnBack, fit.DropOnSide, fit.RoundOfShoulders:
+			case fit.DropOnBack, fit.DropOnSide, fit.RoundOfShoulders:
 				of = p.Shoulders
 			case fit.DepthOfSpan:
 				of = value["bed.span"]
@@ -126,8 +126,8 @@ func TestReasonsHold(t *testing.T) {
 				t.Fatalf("%s = %g: said to be %g of %g", r.Key, r.Value, r.Part, of)
 			}
 		}
-		if named != 7 {
-			t.Fatalf("%d reasons name a proportion of a measure, want span, head bar, drop, round, depth and two legs", named)
+		if named != 6 {
+			t.Fatalf("%d reasons name a proportion of a measure, want span, drop, round, depth and two legs", named)
 		}
 		if want := 0.9 * value["bed.head_bar"]; !p.OnSide && math.Abs(value["bed.foot_bar"]-want) > 0.002 {
 			t.Fatalf("foot bar %g on the back, want %g", value["bed.foot_bar"], want)

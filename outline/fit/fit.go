@@ -158,18 +158,30 @@ func (b *proposer) lengths(p Person) {
 
 // section proposes what lies across the bed, and the legs that follow from the bars.
 func (b *proposer) section(p Person, shoulders float64) {
-	bar, drop, depth, foot := barOfShoulders, dropOfShoulders, depthOfSpan, footOfHead
-	why := [...]Why{BarOnBack, FootNarrower, DropOnBack}
+	bar, why := barOfShoulders, [...]Why{BarOnBack, BarForElbows}
 	if p.OnSide {
-		bar, drop, depth, foot = barOnSide, dropOnSide, depthOnSide, 1
-		why = [...]Why{BarOnSide, FootAsHead, DropOnSide}
+		bar, why = barOnSide, [...]Why{BarOnSide, BarForKnees}
 	}
-	e := &b.Bed
 	head := Reason{design.KeyBedHeadBar, bar * shoulders, why[0], bar, Survey}
+	if long, spare, ok := b.roomy(p, shoulders); ok {
+		head = Reason{design.KeyBedHeadBar, long, why[1], spare, Survey}
+	}
 	// Rounded down it is no longer than what is at hand.
 	if most := math.Floor(p.Longest/b.step) * b.step; p.Longest > 0 && most < head.Value {
 		head = Reason{Key: design.KeyBedHeadBar, Value: most, Why: LongestAtHand, Source: Given}
 	}
+	b.across(p, shoulders, head)
+}
+
+// across proposes a section with a head bar that is proposed already.
+func (b *proposer) across(p Person, shoulders float64, head Reason) {
+	drop, depth, foot := dropOfShoulders, depthOfSpan, footOfHead
+	why := [...]Why{1: FootNarrower, 2: DropOnBack}
+	if p.OnSide {
+		drop, depth, foot = dropOnSide, depthOnSide, 1
+		why = [...]Why{1: FootAsHead, 2: DropOnSide}
+	}
+	e := &b.Bed
 	e.HeadBar = b.put(head)
 	e.FootBar = b.put(Reason{Key: design.KeyBedFootBar, Value: foot * e.HeadBar, Why: why[1], Source: OwnChoice})
 	e.Head = design.Drop

@@ -12,6 +12,7 @@ import (
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/room"
 )
 
 func solve(t rapid.TB, p fit.Person) (fit.Proposal, hung.Shape) {
@@ -28,6 +29,28 @@ func solve(t rapid.TB, p fit.Person) (fit.Proposal, hung.Shape) {
 	return got, s
 }
 
+// hasRoom holds what is said of the room beside elbows or knees against the shape, and the
+// bar against a hand's breadth where it is not as long or short as bars are proposed.
+func hasRoom(t *rapid.T, p fit.Person, got fit.Proposal, s *hung.Shape) {
+	part, lies := room.Elbows, design.OnBack
+	if p.OnSide {
+		part, lies = room.Knees, design.OnSide
+	}
+	for _, r := range got.Reasons {
+		if r.Why != fit.BarForElbows && r.Why != fit.BarForKnees {
+			continue
+		}
+		x, body := room.Place(part, lies, got.Sleeper, got.Bed)
+		if spare := 2*s.At(x).Y - body.Breadth; math.Abs(spare-r.Part) > 1e-6 {
+			t.Fatalf("%+v: %g mm to spare, said to be %g", p, spare, r.Part)
+		}
+		part := r.Value / got.Sleeper.Shoulders
+		if r.Part < 80 && part < 2.39 || r.Part > 95 && part > 1.73 {
+			t.Fatalf("%+v: %g mm to spare with a bar of %g shoulders", p, r.Part, part)
+		}
+	}
+}
+
 // A bed is proposed for everyone, hangs, carries the whole sleeper on its cloth,
 // keeps steady and rises at both hooks.
 func TestEveryoneHangs(t *testing.T) {
@@ -41,6 +64,7 @@ func TestEveryoneHangs(t *testing.T) {
 			p.Shoulders = p.Stature * rapid.Float64Range(0.21, 0.38).Draw(t, "shoulders")
 		}
 		got, s := solve(t, p)
+		hasRoom(t, p, got, &s)
 		up := s.Ends[hung.Head].Vertical + s.Ends[hung.Foot].Vertical
 		if math.Abs(up-float64(p.Mass.Weight())) > 1e-3*up {
 			t.Fatalf("%+v: hooks carry %g N of %g", p, up, float64(p.Mass.Weight()))

@@ -12,6 +12,8 @@ const (
 	SameRoom                      // beyond crown and soles
 	BarOnBack                     // part of the shoulder breadth, for one who sleeps on the back
 	BarOnSide                     // likewise, on the side
+	BarForElbows                  // length that the elbows have to spare between the cords, on the back
+	BarForKnees                   // likewise the knees drawn up, on the side
 	FootNarrower                  // than the head bar, on the back
 	FootAsHead                    // on the side
 	DropOnBack                    // part of the shoulder breadth, for one who sleeps on the back

@@ -145,3 +145,10 @@ func (q Profile) Round(place float64) (breadth, depth float64) {
 	}
 	return breadth, depth
 }
+
+// Place returns where a part of a sleeper lies in a bed, mm from mid-bay, and its body.
+func Place(part Part, lies design.Posture, s design.Sleeper, b design.Bed) (x float64, body Body) {
+	body, _ = measure(s).body(part, lies)
+	flat := b.Lift.Cos()
+	return -b.Span/2 + float64(s.Crown*flat) + float64(part.place()*s.Stature*flat), body
+}

@@ -39,6 +39,8 @@ func (w ProposalWords) reason(r fit.Reason, inches bool) string {
 	switch {
 	case r.Part == 0:
 		return w.Reasons[r.Why]
+	case r.Why == fit.BarForElbows, r.Why == fit.BarForKnees:
+		part = quantity.Style{Inches: inches, Fraction: 4}.Length(r.Part)
 	case r.Why == fit.RoomPastBar:
 		part = quantity.Style{Inches: inches, Fraction: 2}.Length(r.Part)
 	}
@@ -63,6 +65,8 @@ func englishProposal() ProposalWords {
 			fit.SameRoom:           "leaves the same room beyond crown and soles",
 			fit.BarOnBack:          "%.2f of the shoulder breadth for one who sleeps on the back, so that the walls do not press on the shoulders",
 			fit.BarOnSide:          "%.2f of the shoulder breadth for one who sleeps on the side, so that the walls do not press on the shoulders",
+			fit.BarForElbows:       "so long that between the cords the elbows of one who sleeps on the back have %s to spare, and the shoulders more",
+			fit.BarForKnees:        "so long that between the cords the knees of one who sleeps on the side, drawn up, have %s to spare",
 			fit.FootNarrower:       "a little narrower than the head bar: feet need less room and the bar weighs less",
 			fit.FootAsHead:         "as the head bar: drawn-up knees need the room",
 			fit.DropOnBack:         "%.2f of the shoulder breadth: deep enough to lie safely, flat enough for one who sleeps on the back",
