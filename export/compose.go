@@ -24,6 +24,7 @@ type Sheet struct {
 	Name  string      // file stem: "cloth-lay", "template-sheet-1"
 	Title string      // for people: "Cloth lay"
 	Stock piece.Stock // that it is cut from
+	Roll  int         // of cloth: which of several rolls, from 0
 	Frame Frame       // from [Around], [Within] or [Empty]
 	Items []Item
 
@@ -46,7 +47,7 @@ func Compose(s Sheet) (Drawing, error) {
 	if !Inside(f.Scale, minScale, maxScale) {
 		return Drawing{}, Refuse(SheetScale, s.Name, f.Scale, minScale, maxScale)
 	}
-	d := Drawing{Name: s.Name, Stock: s.Stock, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
+	d := Drawing{Name: s.Name, Stock: s.Stock, Roll: s.Roll, Title: s.longTitle(), Width: f.Width, Height: f.Height, from: &s}
 	switch {
 	case f.empty:
 	case f.bare:

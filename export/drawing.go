@@ -19,6 +19,7 @@ type Drawing struct {
 	Title string // for people: "Cloth lay, sheet 1 of 1: Porch, design 0123abcd"
 
 	Stock         piece.Stock // that it is cut from
+	Roll          int         // of cloth: which of several rolls, from 0
 	Width, Height float64     // size of the sheet at true scale, mm
 
 	Lines  []piece.Line

@@ -36,6 +36,8 @@ type Cutting struct {
 	Mark   string // lettered on each
 	Sewn   panel.Sewn
 	Cords  []cord.Cord
-	Words  words.Lettering
-	Room   template.Room // on a sheet
+	// Further is what is sewn beside the bed.
+	Further Further
+	Words   words.Lettering
+	Room    template.Room // on a sheet
 }

@@ -42,6 +42,17 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 			return nil, err
 		}
 	}
+	if base := c.Further.Sack.Base; len(base) > 0 {
+		o := o
+		o.Notes = []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, marked(c.Further.Sack.Pieces))}
+		half := template.RoundHalf{Piece: "sack-base", Seam: base}
+		for _, n := range c.Further.Sack.Notches {
+			half.Notches = append(half.Notches, template.Notch{Name: n.Name, At: n.At})
+		}
+		if err := add(template.Round("template-sack-base", fmt.Sprintf(o.Words.Half, o.Words.SackBase), half, o)); err != nil {
+			return nil, err
+		}
+	}
 	if c.Design.Template.NoGauges {
 		return out, nil
 	}

@@ -116,9 +116,9 @@ func order(folder string) int {
 	switch folder {
 	case "outline":
 		return entry
-	case "outline/panel", "outline/template", "outline/divide":
+	case "outline/panel", "outline/sack", "outline/template", "outline/divide":
 		return builders
-	case "outline/label", "outline/words":
+	case "outline/label", "outline/walk", "outline/words":
 		return lettering
 	case "outline/piece":
 		return words

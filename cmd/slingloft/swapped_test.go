@@ -108,21 +108,24 @@ func wordless(q piece.Piece) piece.Piece {
 	return q
 }
 
-// inRows lays the pieces without a search: on the roll one behind the other, each
+// inRows lays the pieces without a search: on the rolls one behind the other, each
 // template on a sheet of its own.
 func inRows(p *work.Plan) work.Lays {
 	var out work.Lays
 	const gap = 10.0
-	at := gap
-	for i, q := range p.Sewn.Pieces {
-		for k := range q.Count {
-			box := q.Cut.Bounds()
-			shift := geom.Pt(at, gap).Minus(box.Min)
-			out.Cloth.Placements = append(out.Cloth.Placements, nest.Placement{Item: i, Copy: k, Motion: geom.Motion{Shift: shift}})
-			at += box.Width() + gap
+	for roll := range p.Rolls() {
+		lay, at := nest.Lay{Beds: 1}, gap
+		for i, q := range p.OnRoll(roll) {
+			for k := range q.Count {
+				box := q.Cut.Bounds()
+				shift := geom.Pt(at, gap).Minus(box.Min)
+				lay.Placements = append(lay.Placements, nest.Placement{Item: i, Copy: k, Motion: geom.Motion{Shift: shift}})
+				at += box.Width() + gap
+			}
 		}
+		lay.Length = at
+		out.Rolls = append(out.Rolls, lay)
 	}
-	out.Cloth.Beds, out.Cloth.Length = 1, at
 	for i, q := range p.Templates {
 		turn := geom.Motion{}
 		if b := q.Cut.Bounds(); (b.Width() > b.Height()) != (p.Design.Sheet.Width > p.Design.Sheet.Height) {

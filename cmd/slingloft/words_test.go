@@ -190,7 +190,7 @@ var worded = map[string][]string{
 	},
 	"cmd/slingloft/work": {
 		" in", " mm", "1 in", "10 to 15 kg", "14 in", "150 mm", "18 in", "22 to 33 lb", "25 mm", "350 mm", "450 mm", "6 in", "back",
-		"cloth", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read", "sheet", "sheets", "side", "width",
+		"cloth", "cloth-lay", "cloth-lay-roll-%d", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read", "sheet", "sheets", "side", "width",
 	},
 	"cmd/slingloft/watch": {
 		"Cache-Control", "Content-Security-Policy", "Content-Type", "Cross-Origin-Opener-Policy", "Cross-Origin-Resource-Policy",
@@ -199,7 +199,7 @@ var worded = map[string][]string{
 		"GET /favicon.ico", "GET /{$}", "POST /ask/prove", "POST /ask/{what}", "what",
 		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",
 		"application/json", "application/octet-stream", "text/html; charset=utf-8", "text/plain; charset=utf-8",
-		"state", "sheet", "try", "set", "grow", "drop", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", "beside", "example", // questions
+		"state", "sheet", "try", "set", "grow", "drop", "switch", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", "beside", "example", // questions
 		"POST /ask/bring/{kind}", "kind", "outline", "machine", "shelf", ".toml", "--machine", "--shelf", "--pages", "shop", "materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
 		"cut", "calibrate", "figure", "figures", "pdf", "prove", "--as", "--json", "--out", "--paper", // commands
 		"-files", ".json", ".toml", ".zip", "build-sheet.html", "build-sheet.pdf", "slingloft-page-",
@@ -232,11 +232,13 @@ var worded = map[string][]string{
 	"outline/fit":     {},
 	"outline": {
 		"END", "gauge-press", "gauge-allowance", "gauge-cord-", "gauge-notch",
-		"template-side", "template-tail-", "template-cap-", "template-facing", "cap-",
+		"template-side", "template-tail-", "template-cap-", "template-facing", "cap-", "sack-base", "template-sack-base",
 	},
 	"outline/panel": {
 		"body", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
 	},
+	"outline/sack":       {},
+	"outline/walk":       {"notch "},
 	"outline/template":   {"-head", "-foot", "bar corner head", "bar corner foot", "facing-", "body"},
 	"outline/divide":     {"%s-%dof%d"},
 	"outline/label":      {},
@@ -246,7 +248,7 @@ var worded = map[string][]string{
 	"export/sheet/chapter": {
 		"%.0f kgf",
 		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "seams", "charts", "assumptions", "sources",
-		"cut-list", "ticks", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
+		"cut-list", "ticks", "sacks", "sack-sizes", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
 		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
 		"summary", "ends", "place", "room", "room-fits", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",

@@ -139,11 +139,13 @@ func (r *reader) checkFastening() {
 }
 
 // checkRoll keeps some of the roll's width.
-func (r *reader) checkRoll() {
-	c := r.design.Cloth
-	if r.good(KeyClothSelvedgeStrip, KeyClothWidth) && 2*c.Margin >= c.Width {
-		r.bounded(KeyClothSelvedgeStrip, Found(MarginsOverRoll, r.show(KeyClothSelvedgeStrip, c.Width)),
-			r.below(KeyClothSelvedgeStrip, c.Width/2))
+func (r *reader) checkRoll() { r.checkSelvedge(KeyCloth, r.design.Cloth) }
+
+// checkSelvedge keeps some of the width of the cloth of a table.
+func (r *reader) checkSelvedge(table Key, c Cloth) {
+	strip := table.In("selvedge_strip")
+	if r.good(strip, table.In("width")) && 2*c.Margin >= c.Width {
+		r.bounded(strip, Found(MarginsOverRoll, r.show(strip, c.Width)), r.below(strip, c.Width/2))
 	}
 }
 

@@ -33,7 +33,7 @@ func (r *reader) missingTables() {
 				needed = append(needed, row.name())
 			}
 		}
-		if _, isList := r.keys.list(t); isList || len(needed) == 0 || r.seen(t) || t == KeyHangLine {
+		if _, isList := r.keys.list(t); isList || len(needed) == 0 || r.seen(t) || maybe(t) {
 			continue
 		}
 		r.bad[t] = true
@@ -44,7 +44,7 @@ func (r *reader) missingTables() {
 // missing notes the keys that have to be given and are not.
 func (r *reader) missing() {
 	for _, row := range r.keys.rows {
-		if _, inList := r.keys.list(row.table()); inList || !row.must || r.seen(row.key) {
+		if _, inList := r.keys.list(row.table()); inList || !row.must || r.seen(row.key) || maybe(row.table()) && !r.source.Given(row.table()) {
 			continue
 		}
 		r.lacks(row)

@@ -35,6 +35,7 @@ type Design struct {
 	Output   Output
 	Machine  Machine
 	Extras   []Extra
+	Sack     Sack
 }
 
 // Sleeper is the person the bed is shaped for.

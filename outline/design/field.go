@@ -17,6 +17,7 @@ const (
 type Field struct {
 	Key     Key // not numbered where it belongs to the elements of a list
 	List    Key // the list whose elements have it; "": none
+	Switch  Key // the table, see [Switches], that has to stand for it to count; "": none
 	Kind    FieldKind
 	Choices []string // of a choice, as the file has them
 	Meaning string   // sentences
@@ -41,6 +42,9 @@ func Fields(inches bool) []Field {
 			Usual: r.leftAt(inches), Example: example, Must: r.must, First: r.active || r.sought}
 		if _, ok := k.list(r.table()); ok {
 			out[i].List = r.table()
+		}
+		if s, ok := switchOf(r.table()); ok {
+			out[i].Switch = s.table
 		}
 		switch {
 		case r.form == flag && r.only:

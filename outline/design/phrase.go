@@ -157,6 +157,7 @@ const (
 	// Later stages.
 	LongerTail
 	ChecksAre
+	FurtherRollWouldDo // of cloth for what is sewn beside the bed: width
 	ClothWouldDo
 	MoreWouldDo
 	LeastWouldDo

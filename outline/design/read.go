@@ -90,6 +90,7 @@ func ReadWith(name string, data []byte, shelf *Shelf) (Design, Source, error) {
 	r.source.pounds = b.root.balance() > 0
 	r.design, r.heads = Defaults(), headsLeftOut(data)
 	r.table("", b.root)
+	r.switchOn()
 	r.take(shelf)
 	if r.design.Output.Inches {
 		r.inInches()

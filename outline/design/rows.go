@@ -18,7 +18,7 @@ func schema() []row {
 		cordRows(KeyHangLine, "line from an apex to its anchor", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
 		sheetRows(), templateRows(), marginRows(), accuracyRows(), hungRows(), guestRows(), outputRows(),
-		machineRows(), extraRows(),
+		machineRows(), extraRows(), sackRows(),
 	} {
 		rows = append(rows, part...)
 	}
@@ -49,7 +49,9 @@ func tableDocs() map[Key]string {
 		"accuracy":  "Working errors.",
 		KeyHung: "What was measured of the bed once it hung, if it was: heights of the bar tips above the ground or any one " +
 			"level. Figures and build sheet then say what levels it.",
-		"output": "How figures and files are written.",
+		KeySack:      "Stow sacks, for the bed and for its bars. The table turns them on, even empty; without it there are none.",
+		KeySackCloth: "Cloth of their own for the sacks; without it they are cut from the bed's.",
+		"output":     "How figures and files are written.",
 
 		"machine":              "The machine that the files are for; may stand in a file of its own, see cut --machine.",
 		KeyMachineCalibrationX: "A check bar along x, drawn and measured.",

@@ -1,6 +1,10 @@
 package design
 
-import "slingloft/outline/quantity"
+import (
+	"slices"
+
+	"slingloft/outline/quantity"
+)
 
 func cordRows(table Key, what string, at func(*Design) *Cord) []row {
 	side := table == KeyCordSide
@@ -160,20 +164,39 @@ func barRows() []row {
 	}
 }
 
+// rollRows are the keys of any cloth on a roll.
+func rollRows(table Key, at func(*Design) *Cloth) []row {
+	return []row{
+		useRow(table.In("use"), "cloth"),
+		text(table.In("name"), 60, func(d *Design) *string { return &at(d).Name }).
+			says("What the cloth is.", "nylon ripstop", "nylon ripstop").needed().known("material"),
+		length(table.In("width"), 200, 5000, func(d *Design) *float64 { return &at(d).Width }).
+			says("Usable width of the roll, between the selvedges.", "1480 mm", "58 in").needed().known("roll_width", "roll"),
+		measure(table.In("areal_density"), 5, 3000, func(d *Design) *quantity.GramsPerSquareMetre { return &at(d).ArealDensity }).
+			says("Mass per area.", "66 g/m²", "1.9 oz/yd²").needed().known("mass", "weight", "density"),
+		toggle(table.In("one_way"), func(d *Design) *bool { return &at(d).OneWay }).
+			says("The cloth has a direction: pieces may not be turned end for end.", "true", "true").or("false").known("directional", "nap"),
+		length(table.In("gap"), 0, 300, func(d *Design) *float64 { return &at(d).Gap }).
+			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("spacing"),
+		length(table.In("selvedge_strip"), 0, 500, func(d *Design) *float64 { return &at(d).Margin }).
+			says("Selvedge strip: what is kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm"),
+		number(table.In("price"), amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&at(d).Price) }).
+			says("Price per metre of roll; one per yard times 1.094.", "7.50", "7.50").known("cost"),
+	}
+}
+
 func clothRows() []row {
 	width := func(key Key, at func(*Design) *quantity.NewtonsPerMillimetre) row {
 		return measure(key, 0.01, 1e5, at)
 	}
-	return []row{
-		useRow(KeyClothUse, "cloth"),
-		text(KeyClothName, 60, func(d *Design) *string { return &d.Cloth.Name }).
-			says("What the cloth is.", "nylon ripstop", "nylon ripstop").needed().known("material"),
-		length(KeyClothWidth, 200, 5000, func(d *Design) *float64 { return &d.Cloth.Width }).
-			says("Usable width of the roll, between the selvedges.", "1480 mm", "58 in").needed().known("roll_width", "roll"),
-		measure(KeyClothArealDensity, 5, 3000, func(d *Design) *quantity.GramsPerSquareMetre { return &d.Cloth.ArealDensity }).
-			says("Mass per area.", "66 g/m²", "1.9 oz/yd²").needed().known("mass", "weight", "density"),
-		toggle(KeyClothOneWay, func(d *Design) *bool { return &d.Cloth.OneWay }).
-			says("The cloth has a direction: pieces may not be turned end for end.", "true", "true").or("false").known("directional", "nap"),
+	roll := rollRows(KeyCloth, func(d *Design) *Cloth { return &d.Cloth })
+	for i, r := range roll {
+		if r.key == KeyClothSelvedgeStrip {
+			roll[i] = r.formerly("margin")
+		}
+	}
+	const plain, laid = 5, 7 // how many of them say what the cloth is, and how many how it is laid
+	rows := append(slices.Clone(roll[:plain]),
 		width(KeyClothWarpStiffness, func(d *Design) *quantity.NewtonsPerMillimetre { return &d.Cloth.WarpStiffness }).
 			says("Force per width over strain, along the roll; left out, pieces are not shortened for their stretch.", "55 N/mm",
 				"310 lbf/in").known("stiffness"),
@@ -184,20 +207,15 @@ func clothRows() []row {
 				"65 lbf/in").known("strength"),
 		measure(KeyClothLockingAngle, quantity.Degrees(1), quantity.Degrees(80),
 			func(d *Design) *quantity.Radians { return &d.Cloth.LockingAngle }).
-			says("Largest shear without wrinkles.", "32 deg", "32 deg"),
-		length(KeyClothGap, 0, 300, func(d *Design) *float64 { return &d.Cloth.Gap }).
-			says("Gap between pieces on the roll.", "5 mm", "1/4 in").or("5 mm").orIn("3/16 in").known("spacing"),
-		length(KeyClothSelvedgeStrip, 0, 500, func(d *Design) *float64 { return &d.Cloth.Margin }).
-			says("Selvedge strip: what is kept free along both edges of the roll.", "10 mm", "3/8 in").or("0 mm").formerly("margin"),
-		count(KeyClothJoins, 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
-			says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"),
-		number(KeyClothPrice, amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&d.Cloth.Price) }).
-			says("Price per metre of roll; one per yard times 1.094.", "7.50", "7.50").known("cost"),
+			says("Largest shear without wrinkles.", "32 deg", "32 deg"))
+	rows = append(rows, roll[plain:laid]...)
+	rows = append(rows, count(KeyClothJoins, 0, 2, func(d *Design) *int { return &d.Cloth.Joins }).
+		says("Lengthwise joins allowed in the body where it is wider than the roll; none is made where it is not.", "1", "1").or("0"))
+	return append(append(rows, roll[laid:]...),
 		flaw("from", "Start of a flaw along the roll, from its cut end.", "900 mm", "36 in",
 			func(d *Design) *float64 { return &lastFlaw(d).Min.X }),
 		flaw("to", "End of the flaw along the roll.", "950 mm", "38 in", func(d *Design) *float64 { return &lastFlaw(d).Max.X }),
 		flaw("low", "Lower edge of the flaw across the roll, from the near selvedge.", "200 mm", "8 in",
 			func(d *Design) *float64 { return &lastFlaw(d).Min.Y }),
-		flaw("high", "Upper edge of the flaw across the roll.", "260 mm", "10 in", func(d *Design) *float64 { return &lastFlaw(d).Max.Y }),
-	}
+		flaw("high", "Upper edge of the flaw across the roll.", "260 mm", "10 in", func(d *Design) *float64 { return &lastFlaw(d).Max.Y }))
 }

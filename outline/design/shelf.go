@@ -55,6 +55,7 @@ func slots() []slot {
 	return []slot{
 		table(KeyCordSideUse, "cord"), table(KeyCordLegUse, "cord"), table(KeyHangLineUse, "cord"),
 		table(KeyClothUse, "cloth", KeyClothGap, KeyClothSelvedgeStrip, KeyClothJoins),
+		table(KeySackCloth.In("use"), "cloth", KeySackCloth.In("gap"), KeySackCloth.In("selvedge_strip")),
 		table(KeyBarUse, "bar"),
 		{KeySeamUseThread, "thread", map[string]Key{"name": KeySeamThread, "strength": KeySeamThreadStrength}},
 		{KeyHangUseHook, "hook", map[string]Key{"diameter": KeyHangHookDiameter, "strength": KeyHangHookStrength}},
@@ -267,9 +268,9 @@ func (r *reader) take(s *Shelf) {
 			continue
 		}
 		for _, v := range e.values {
-			key := slot.to[v.name]
-			if r.seen(key) {
-				continue // the design's own value goes before it
+			key, ok := slot.to[v.name]
+			if !ok || r.seen(key) {
+				continue // nothing is asked of it here, or the design's own value goes before it
 			}
 			r.source.at[key], r.source.unit[key], r.source.from[key] = v.at, v.unit, s.file
 			r.keys.byKey[key].put(&r.design, v.value)

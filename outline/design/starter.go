@@ -69,7 +69,7 @@ func (s starter) text(about string) string {
 		// A table within another stays out as a whole where none of its keys is given,
 		// so that it can be given in the other's one line as well, and so does what is
 		// measured only when the bed hangs.
-		out := (t.Table() != "" || t == KeyHung) && !slices.ContainsFunc(rows, func(r row) bool {
+		out := (t.Table() != "" || t == KeyHung || maybe(t)) && !slices.ContainsFunc(rows, func(r row) bool {
 			_, proposed := s.values[r.key]
 			return r.active || proposed
 		})

@@ -34,6 +34,12 @@ func written(d Design, named func(row) string) []byte {
 	}
 	for _, t := range k.tables {
 		l, isList := k.list(t)
+		if s, ok := switchOf(t); ok {
+			if *s.on(&d) {
+				writeSwitch(&b, "["+string(t)+"]", k.in(t), pair{&d, &usual}, named)
+			}
+			continue
+		}
 		if !isList {
 			writeTable(&b, "["+string(t)+"]", k.in(t), pair{&d, &usual}, named)
 			continue
@@ -48,6 +54,14 @@ func written(d Design, named func(row) string) []byte {
 
 // pair is a design with what its keys are usually at; nil: every key counts.
 type pair struct{ design, usual *Design }
+
+// writeSwitch writes a table that is on, whether or not it holds anything.
+func writeSwitch(b *strings.Builder, head string, rows []row, of pair, named func(row) string) {
+	fmt.Fprintf(b, "\n%s\n", head)
+	for _, r := range rows {
+		r.write(b, of.design, of.usual, named)
+	}
+}
 
 // writeTable writes a table that holds anything.
 func writeTable(b *strings.Builder, head string, rows []row, of pair, named func(row) string) {

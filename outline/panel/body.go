@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
+	"slingloft/outline/walk"
 )
 
 // body builds the bed's panel, or panels where it is joined.
@@ -91,19 +92,19 @@ func (m *pattern) bodyNotches(p *piece.Piece) {
 	add := func(l []piece.Line, t []piece.Label) {
 		p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	}
-	st := notchStyle{allowance: m.d.Seam.Side, inside: -1, letter: clothLetter / 2}
-	add(drawNotches(m.out.SideNet, m.onSide(bed.Left), st))
-	st.inside = 1
-	add(drawNotches(m.out.SideNet.Mirrored(), m.onSide(bed.Right), st))
+	st := walk.Style{Allowance: m.d.Seam.Side, Inside: -1, Letter: clothLetter / 2}
+	add(walk.Notches(m.out.SideNet, m.onSide(bed.Left), st))
+	st.Inside = 1
+	add(walk.Notches(m.out.SideNet.Mirrored(), m.onSide(bed.Right), st))
 	if m.d.Cap.Kind == design.Gathered {
 		return
 	}
 	for e := range m.out.EndNets {
-		st := notchStyle{allowance: m.d.Seam.End, inside: 1, letter: clothLetter / 2}
+		st := walk.Style{Allowance: m.d.Seam.End, Inside: 1, Letter: clothLetter / 2}
 		if hung.End(e) == hung.Head {
-			st.inside = -1
+			st.Inside = -1
 		}
-		add(drawNotches(m.out.EndNets[e], m.out.EndNotches[e], st))
+		add(walk.Notches(m.out.EndNets[e], m.out.EndNotches[e], st))
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
+	"slingloft/outline/walk"
 )
 
 // cap builds an end's cap from the hung end section and walks its seam. A
@@ -50,15 +51,15 @@ func (m *pattern) cap(e hung.End) error {
 	p.Hem = top.Length()
 	p.Margins = []piece.Margin{{At: piece.AtSeam, Wide: m.d.Seam.Cap},
 		{At: piece.AtHem, Wide: m.d.Cap.Hem}, {At: piece.AtDip, Wide: m.d.Cap.Hollow}}
-	edge := flat.Edge{Flat: seam, Hung: runs(seam)}
-	l, t := drawNotches(edge, m.out.EndNotches[e], notchStyle{allowance: m.d.Seam.Cap, inside: inside, letter: clothLetter / 2})
+	edge := walk.Flat(seam)
+	l, t := walk.Notches(edge, m.out.EndNotches[e], walk.Style{Allowance: m.d.Seam.Cap, Inside: inside, Letter: clothLetter / 2})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	m.capMarks(&p, e)
 	m.out.Pieces = append(m.out.Pieces, p)
-	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		seam:  piece.Seam{Kind: piece.EndToCap, End: e, IDs: [2]string{"body", p.ID}},
-		edges: [2]flat.Edge{m.out.EndNets[e], edge}, notches: m.out.EndNotches[e],
-	}, 0))
+	m.out.Seams = append(m.out.Seams, walk.Seam(walk.Pair{
+		Seam:  piece.Seam{Kind: piece.EndToCap, End: e, IDs: [2]string{"body", p.ID}},
+		Edges: [2]flat.Edge{m.out.EndNets[e], edge}, Notches: m.out.EndNotches[e],
+	}, m.d.Seam))
 	return nil
 }
 
@@ -153,14 +154,4 @@ func (m *pattern) capMarks(p *piece.Piece, e hung.End) {
 		{Kind: piece.CapDepth, Length: topMid},
 		{Kind: piece.CapSeam, Length: seam},
 	}
-}
-
-// runs returns the running length of a line at each of its points.
-func runs(l geom.Polyline) []float64 {
-	a := geom.NewArc(l)
-	out := make([]float64, len(l))
-	for i := range l {
-		out[i] = a.Vertex(i)
-	}
-	return out
 }

@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/hung"
 	"slingloft/outline/label"
 	"slingloft/outline/piece"
+	"slingloft/outline/walk"
 )
 
 // channel builds the piece that makes a side's channel, and walks its seam.
@@ -58,10 +59,11 @@ func (m *pattern) strip(s bed.Side) {
 	edge := m.stripNotches(&p, s, stitch, wide)
 	p.Labels = append(p.Labels, m.stripLabels(s, c, stitch)...)
 	m.out.Pieces = append(m.out.Pieces, p)
-	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		seam:  piece.Seam{Kind: piece.SideToStrip, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
-		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
-	}, m.out.Reach))
+	m.out.Seams = append(m.out.Seams, walk.Seam(walk.Pair{
+		Seam:  piece.Seam{Kind: piece.SideToStrip, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
+		Edges: [2]flat.Edge{m.out.SideNet, edge}, Notches: m.onSide(s),
+		Reach: m.out.Reach,
+	}, m.d.Seam))
 }
 
 // openings draws the worked openings that let the bars' tips out, at the fold,
@@ -83,9 +85,9 @@ func (m *pattern) stripNotches(p *piece.Piece, s bed.Side, stitch, wide float64)
 		return flat.Edge{Flat: geom.Polyline{{X: 0, Y: y}, {X: long, Y: y}}, Hung: []float64{0, long}}
 	}
 	low, high := edge(stitch), edge(wide-stitch)
-	l, t := drawNotches(low, m.onSide(s), notchStyle{allowance: stitch, inside: 1, letter: clothLetter / 2.5})
+	l, t := walk.Notches(low, m.onSide(s), walk.Style{Allowance: stitch, Inside: 1, Letter: clothLetter / 2.5})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
-	l, _ = drawNotches(high, m.onSide(s), notchStyle{allowance: stitch, inside: -1})
+	l, _ = walk.Notches(high, m.onSide(s), walk.Style{Allowance: stitch, Inside: -1})
 	p.Lines = append(p.Lines, l...)
 	for i, part := range []float64{0, 0.25, 0.5, 0.75, 1} {
 		for _, y := range []float64{stitch, wide - stitch} {
@@ -154,7 +156,7 @@ func (m *pattern) facing(s bed.Side) error {
 		p.Lines = append(p.Lines, piece.Line{Name: fmt.Sprintf("press line %d", i+1), Work: piece.Score, Points: e})
 	}
 	edge := m.cord.Beside(out)
-	l, t := drawNotches(edge, m.onSide(s), notchStyle{allowance: m.d.Seam.Side, inside: -1, letter: min(clothLetter/2.5, c.Depth/4)})
+	l, t := walk.Notches(edge, m.onSide(s), walk.Style{Allowance: m.d.Seam.Side, Inside: -1, Letter: min(clothLetter/2.5, c.Depth/4)})
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	p.Lines = append(p.Lines, m.facingGaps(edge)...)
 	// Lettered between two quarters, where no notch has its number.
@@ -169,10 +171,10 @@ func (m *pattern) facing(s bed.Side) error {
 		p = mirroredPiece(p)
 	}
 	m.out.Pieces = append(m.out.Pieces, p)
-	m.out.Seams = append(m.out.Seams, m.walk(sewnPair{
-		seam:  piece.Seam{Kind: piece.SideToFacing, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
-		edges: [2]flat.Edge{m.out.SideNet, edge}, notches: m.onSide(s),
-	}, 0))
+	m.out.Seams = append(m.out.Seams, walk.Seam(walk.Pair{
+		Seam:  piece.Seam{Kind: piece.SideToFacing, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
+		Edges: [2]flat.Edge{m.out.SideNet, edge}, Notches: m.onSide(s),
+	}, m.d.Seam))
 	return nil
 }
 
@@ -221,18 +223,4 @@ func mirroredPiece(p piece.Piece) piece.Piece {
 		p.Labels[i] = p.Labels[i].Moved(m)
 	}
 	return p
-}
-
-// turning returns the summed turning of a curve between two running lengths,
-// counter-clockwise positive, rad.
-func turning(l geom.Polyline, from, to float64) float64 {
-	part := geom.NewArc(l).Between(from, to)
-	sum := 0.0
-	for i := 1; i+1 < len(part); i++ {
-		a, b := part[i].Minus(part[i-1]), part[i+1].Minus(part[i])
-		if a.Len() > 1e-9 && b.Len() > 1e-9 {
-			sum += a.AngleTo(b)
-		}
-	}
-	return sum
 }

@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
+	"slingloft/outline/walk"
 )
 
 // panel is one of the pieces that a joined body is cut as: what of it lies between
@@ -60,10 +61,10 @@ func (m *pattern) divide(whole piece.Piece) error {
 		if i == len(m.out.Joins)-1 {
 			ids[0] = m.sideID[bed.Left]
 		}
-		s := m.walk(sewnPair{
-			seam:  piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids},
-			edges: [2]flat.Edge{j.Edge, j.Edge}, notches: j.Notches,
-		}, 0)
+		s := walk.Seam(walk.Pair{
+			Seam:  piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids},
+			Edges: [2]flat.Edge{j.Edge, j.Edge}, Notches: j.Notches,
+		}, m.d.Seam)
 		m.out.Seams = append(m.out.Seams, s)
 	}
 	return nil
@@ -210,7 +211,7 @@ func (m *pattern) joinMarks(p *piece.Piece, q panel, j Join) ([]piece.Line, []pi
 		inside = -1
 	}
 	a := m.d.Seam.Join
-	lines, labels := drawNotches(j.Edge, j.Notches, notchStyle{allowance: a, inside: inside, letter: clothLetter / 2})
+	lines, labels := walk.Notches(j.Edge, j.Notches, walk.Style{Allowance: a, Inside: inside, Letter: clothLetter / 2})
 	box := p.Cut.Bounds()
 	across := func(name string, role piece.Role, w piece.Work, in float64) {
 		v := j.V + inside*in

@@ -34,6 +34,7 @@ const (
 	AllowBoard             // sets allowances off from the finished line
 	CordBoard              // marks on a cord's end
 	NotchBoard             // notches along the side seam
+	RoundBoard             // half a round piece
 	BoardUseCount          // how many there are
 )
 

@@ -15,10 +15,15 @@ type MeasureKind int
 
 // The kinds.
 const (
-	Between  MeasureKind = iota // two corners
-	CapTop                      // a cap's top edge, corner to corner
-	CapDepth                    // middle of its seam to the middle of its top edge
-	CapSeam                     // its seam, corner to corner along the net line
+	Between     MeasureKind = iota // two corners
+	CapTop                         // a cap's top edge, corner to corner
+	CapDepth                       // middle of its seam to the middle of its top edge
+	CapSeam                        // its seam, corner to corner along the net line
+	NetAlong                       // of a rectangle's net line, along the warp
+	NetAcross                      // across it
+	NetDiagonal                    // either diagonal of it
+	NetRound                       // once around a round net line
+	NetDiameter                    // across it
 	measureKinds
 )
 
@@ -77,5 +82,7 @@ func (m Measure) String() string {
 		CapTop:   "top edge, corner to corner",
 		CapDepth: "middle of the seam to the middle of the top edge",
 		CapSeam:  "seam, corner to corner along the net line",
+		NetAlong: "net line, along", NetAcross: "net line, across", NetDiagonal: "net line, either diagonal",
+		NetRound: "net line, once around", NetDiameter: "net line, diameter",
 	}[m.Kind]
 }

@@ -4,7 +4,10 @@
 // Lengths are mm, angles radians. Outlines are closed, simple and counter-clockwise.
 package piece
 
-import "slingloft/outline/geom"
+import (
+	"slingloft/outline/article"
+	"slingloft/outline/geom"
+)
 
 // Work is the kind of work that is done along a line. Every format sorts its
 // layers or groups by it.
@@ -177,6 +180,9 @@ const (
 	Cap                   // closes a tail
 	Template              // stiff template of a curve or a piece
 	Gauge                 // press, allowance, cord or notch gauge
+	SackSide              // the wall of a stow sack, or all of a flat one
+	SackBase              // its round bottom
+	SackBars              // all of the bars' sack
 )
 
 // Body reports whether the kind is the bed or a panel of it.
@@ -229,16 +235,21 @@ const (
 	AtSeam                    // allowance at a cap's seam
 	AtHem                     // hem at a cap's top edge, folded two times
 	AtDip                     // dip of a cap's top edge
+	AtSackSeam                // allowance at every seam of a sack
+	AtMouth                   // hem at a sack's mouth, folded two times
+	AtCorner                  // across a sack's corner, from its tip
 )
 
 // Piece is one outline to be cut with all its marks, in its own coordinates.
 type Piece struct {
-	ID     string // stable lower-case name, unique in a design: "body", "cap-head", "template-side"
-	Kind   Kind
-	Title  string // what is lettered on it, in the language of the words
-	Stock  Stock
-	Count  int  // how many to cut, at least 1
-	Paired bool // every second copy is mirrored
+	ID      string // stable lower-case name, unique in a design: "body", "cap-head", "template-side"
+	Kind    Kind
+	Title   string // what is lettered on it, in the language of the words
+	Stock   Stock
+	Article article.Article // that a cloth piece is sewn into
+	Roll    int             // of a cloth piece: the roll that it is cut from, from 0, the body's
+	Count   int             // how many to cut, at least 1
+	Paired  bool            // every second copy is mirrored
 
 	Cut   geom.Ring   // where to cut, counter-clockwise
 	Holes []geom.Ring // cut through inside, counter-clockwise

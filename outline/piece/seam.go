@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"fmt"
 	"math"
 	"slingloft/outline/bed"
 )
@@ -32,6 +33,13 @@ const (
 	SideToFacing                 // a side of the body to its facing
 	EndToCap                     // an end of the body to its cap
 	BodyJoin                     // two panels of the body, flat-felled
+	SackWall                     // a sack's wall to itself
+	SackBottom                   // the wall to a round bottom
+	SackEdge                     // a flat sack's long edge to itself, by its rim
+	SackCorner                   // across its corner, by the rim
+	BarsEdge                     // the bars' sack along
+	BarsEnd                      // and at its end
+	seamKinds
 )
 
 // Side reports whether the seam is one of the sides, which carry the bed.
@@ -46,8 +54,28 @@ func (s Seam) String() string {
 		return "body " + s.Rim.String() + " side to facing"
 	case EndToCap:
 		return "body " + s.End.String() + " end to cap"
+	case SackEdge, SackCorner:
+		return fmt.Sprintf(s.Kind.id(), s.Rim)
+	case SackWall, SackBottom, BarsEdge, BarsEnd:
+		return s.Kind.id()
 	}
 	return "body " + s.Rim.String()
+}
+
+// id returns what the seams of sacks are called in documents.
+func (k SeamKind) id() string {
+	return [seamKinds]string{SackWall: "sack wall", SackBottom: "sack wall to base", SackEdge: "sack %s edge", SackCorner: "sack %s corner",
+		BarsEdge: "bars' sack edge", BarsEnd: "bars' sack end"}[k]
+}
+
+// Named reports what the seam's name has to say beside its kind: nothing, its end, or its
+// rim.
+func (s Seam) Named() (end, rim bool) {
+	switch s.Kind {
+	case SackWall, SackBottom, BarsEdge, BarsEnd:
+		return false, false
+	}
+	return s.Kind == EndToCap, s.Kind != EndToCap
 }
 
 // Within reports whether what remains is within the tolerance.

@@ -174,3 +174,13 @@ func (s Style) People(kg float64, up bool) string {
 	}
 	return Decimal(math.Floor(kg+exact), 0) + unit
 }
+
+// Volume writes litres with their unit, or cubic inches.
+func (s Style) Volume(litres float64) string {
+	u := Volume.Unit(s.Inches)
+	decimals := 1
+	if s.Inches {
+		decimals = 0
+	}
+	return Decimal(litres/u.Factor, decimals) + " " + u.Symbol
+}

@@ -33,6 +33,9 @@ type KilogramsPerCubicMetre float64
 // MillimetresPerMinute is a speed.
 type MillimetresPerMinute float64
 
+// Litres is a volume.
+type Litres float64
+
 // PricePerMetre is what a metre of a thing costs, in the maker's own currency.
 type PricePerMetre float64
 
@@ -68,6 +71,9 @@ func (NewtonsPerSquareMillimetre) Dimension() Dimension { return Stress }
 
 // Dimension returns [Density].
 func (KilogramsPerCubicMetre) Dimension() Dimension { return Density }
+
+// Dimension returns [Volume].
+func (Litres) Dimension() Dimension { return Volume }
 
 // Dimension returns [Speed].
 func (MillimetresPerMinute) Dimension() Dimension { return Speed }

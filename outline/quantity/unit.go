@@ -6,7 +6,7 @@
 // that unit, such as [Kilograms], so that none passes for another:
 //
 //	length mm · mass kg · force N · angle rad · mass per area g/m² · mass per
-//	length g/m · force per width N/mm · stress N/mm² · density kg/m³ · speed mm/min ·
+//	length g/m · force per width N/mm · stress N/mm² · density kg/m³ · speed mm/min · volume l ·
 //	ratio 1
 //
 // Read one with [Parse] or, where the dimension is known, with [As]; print
@@ -52,6 +52,7 @@ const (
 	Stress                         // N/mm²
 	Density                        // kg/m³
 	Speed                          // mm/min
+	Volume                         // l
 	dimensions
 )
 
@@ -61,7 +62,7 @@ func (d Dimension) String() string {
 		return "unknown dimension"
 	}
 	return [...]string{"ratio", "length", "mass", "force", "angle", "mass per area",
-		"mass per length", "force per width", "stress", "density", "speed"}[d]
+		"mass per length", "force per width", "stress", "density", "speed", "volume"}[d]
 }
 
 // Unit is a named multiple of the stored unit of its dimension.
@@ -127,6 +128,10 @@ var catalogue = sync.OnceValue(func() []Unit {
 		{Symbol: "g/cm³", Dimension: Density, Factor: 1000, also: []string{"g/cm3", "g/cm^3"}},
 		{Symbol: "lb/in³", Dimension: Density, Factor: Pound * 1e9 / (Inch * Inch * Inch), Imperial: true,
 			also: []string{"lb/in3", "lb/in^3"}},
+
+		{Symbol: "l", Dimension: Volume, Factor: 1, also: []string{"L", "dm³", "dm3"}},
+		{Symbol: "ml", Dimension: Volume, Factor: 0.001, also: []string{"mL", "cm³", "cm3"}},
+		{Symbol: "in³", Dimension: Volume, Factor: Inch * Inch * Inch * 1e-6, Imperial: true, also: []string{"in3", "in^3"}},
 
 		{Symbol: "mm/min", Dimension: Speed, Factor: 1},
 		{Symbol: "mm/s", Dimension: Speed, Factor: 60},

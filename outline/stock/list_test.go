@@ -69,7 +69,7 @@ func TestBarsByTheMetre(t *testing.T) {
 // What has no price and what has no mass is listed as open, nothing else.
 func TestOpenList(t *testing.T) {
 	in := input()
-	in.Design.Cloth.ArealDensity = 0
+	in.Rolls[0].Cloth.ArealDensity = 0
 	got := open(bill(t, in))
 	for _, want := range []string{"price of line", "price of polyester", "mass of cloth for want of cloth.areal_density"} {
 		if !slices.Contains(got, want) {
@@ -89,7 +89,7 @@ func TestUsed(t *testing.T) {
 		{2200, 1500, 2.7e6 / (2200 * 1500)}, {0, 1500, 0}, {2200, 0, 0}, {4400, 1500, 2.7e6 / (4400 * 1500)},
 	} {
 		in := input()
-		in.Lay, in.Design.Cloth.Width = r.lay, r.width
+		in.Rolls[0].Lay, in.Rolls[0].Cloth.Width = r.lay, r.width
 		near(t, "used", bill(t, in).Used, r.want)
 	}
 }
@@ -99,7 +99,7 @@ func TestUsed(t *testing.T) {
 func TestNeverShort(t *testing.T) {
 	for _, r := range []struct{ lay, want float64 }{{2200, 2.2}, {2200.001, 2.21}, {2209.9, 2.21}, {2210, 2.21}, {1, 0.01}} {
 		in := input()
-		in.Lay = r.lay
+		in.Rolls[0].Lay = r.lay
 		near(t, "cloth", rowOf(t, bill(t, in), "ripstop").Quantity, r.want)
 	}
 }

@@ -1,6 +1,7 @@
 package stock
 
 import (
+	"slingloft/outline/article"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
@@ -58,6 +59,7 @@ const (
 	Named      Thing = iota // by the maker
 	AnyThread               // the maker named none
 	Drawstring              // of gathered ends
+	Drawcord                // of sacks
 	ApexHook                // hook, ring or shackle at an apex
 	FarHook                 // hook or strap at a support
 	BarTip                  // tip for a bar's end
@@ -97,6 +99,7 @@ const (
 	CutStrings                    // of which [TieLength] is to draw and tie
 	Rated                         // see the margins
 	HoldsCord                     // in its gap
+	ForSacks                      // one a mouth
 	NoteKindCount                 // how many kinds there are
 )
 
@@ -109,8 +112,9 @@ type Mass struct {
 
 // MassPart is a part of the finished hammock.
 type MassPart struct {
-	Kind MassKind
-	Cord cord.Part // for [OfCord]
+	Kind    MassKind
+	Cord    cord.Part       // for [OfCord]
+	Article article.Article // for [OfCloth]
 }
 
 // MassKind sorts the parts that are weighed.
@@ -127,6 +131,9 @@ const (
 func (p MassPart) String() string {
 	if p.Kind == OfCord {
 		return p.Cord.String()
+	}
+	if p.Kind == OfCloth && p.Article != article.Bed {
+		return p.Article.String()
 	}
 	return [...]string{"cloth", "bars"}[p.Kind]
 }

@@ -7,6 +7,7 @@ package stock
 
 import (
 	"math"
+	"slingloft/outline/article"
 
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -15,8 +16,9 @@ import (
 
 // Piece is one kind of piece of cloth.
 type Piece struct {
-	Count int
-	Area  float64 // of one as it is cut, allowances included, mm²
+	Article article.Article
+	Count   int
+	Area    float64 // of one as it is cut, allowances included, mm²
 }
 
 // Run is one kind of seam.
@@ -26,19 +28,26 @@ type Run struct {
 	Rows   int     // rows of stitches; 0: 1
 }
 
+// Roll is a cloth with the pieces that are cut from it.
+type Roll struct {
+	Cloth  design.Cloth
+	Pieces []Piece
+	Lay    float64 // length that the pieces need, mm
+}
+
 // Input is what the list is made from.
 type Input struct {
 	Design design.Design
 	Cords  []cord.Cord
-	Pieces []Piece
-	Lay    float64 // length of the roll that the pieces need, mm
-	Sheets int     // sheets for templates
+	Rolls  []Roll
+	Sheets int // sheets for templates
 	Runs   []Run
 	// Gathered are the lengths of the ends that a drawstring runs through, mm: head and
 	// foot; none without.
 	Gathered []float64
-	Layers   float64 // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
-	Saw      float64 // width of a saw cut, mm; 0: [SawCut]
+	Mouths   []float64 // lengths around the mouths of sacks, mm
+	Layers   float64   // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
+	Saw      float64   // width of a saw cut, mm; 0: [SawCut]
 }
 
 // What is taken where a measure is not given, mm: own choice.
@@ -71,6 +80,7 @@ func Of(in Input) (Bill, error) {
 		return Bill{}, err
 	}
 	b.drawstrings(in)
+	b.drawcords(in)
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Design.Sheet
@@ -101,20 +111,36 @@ func (b *Bill) row(r Row) {
 // metre is 1 m in mm.
 const metre = 1000
 
+// cloth lists the rolls, and what each set of pieces weighs.
 func (b *Bill) cloth(in Input) {
-	c := in.Design.Cloth
-	area := 0.0
-	for _, p := range in.Pieces {
-		area += float64(p.Count) * p.Area
+	bought, used := 0.0, 0.0
+	masses := map[article.Article]Mass{}
+	for i, r := range in.Rolls {
+		b.row(Row{Kind: ClothRow, Name: r.Cloth.Name, Quantity: upTo(r.Lay / metre)}.perMetre(r.Cloth.Price))
+		bought += float64(r.Lay * r.Cloth.Width)
+		area := map[article.Article]float64{}
+		for _, p := range r.Pieces {
+			area[p.Article] += float64(p.Count) * p.Area
+		}
+		for _, s := range article.All() {
+			if area[s] == 0 && (s != article.Bed || i > 0) {
+				continue
+			}
+			m := Mass{Part: MassPart{Kind: OfCloth, Article: s}, Grams: r.Cloth.ArealDensity.Grams(area[s])}
+			if r.Cloth.ArealDensity == 0 {
+				m.Missing = design.KeyClothArealDensity
+			}
+			masses[s] = m
+			used += area[s]
+		}
 	}
-	b.row(Row{Kind: ClothRow, Name: c.Name, Quantity: upTo(in.Lay / metre)}.perMetre(c.Price))
-	m := Mass{Grams: c.ArealDensity.Grams(area)}
-	if c.ArealDensity == 0 {
-		m.Missing = design.KeyClothArealDensity
+	for _, s := range article.All() {
+		if m, ok := masses[s]; ok {
+			b.Masses = append(b.Masses, m)
+		}
 	}
-	b.Masses = append(b.Masses, m)
-	if in.Lay > 0 && c.Width > 0 {
-		b.Used = area / (in.Lay * c.Width)
+	if bought > 0 {
+		b.Used = used / bought
 	}
 }
 
@@ -123,7 +149,7 @@ func (b *Bill) cords(in Input) {
 		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(s.Buy / metre), Note: Note{Kind: WithWaste}}.perMetre(s.Kind.Price))
 	}
 	for _, c := range in.Cords {
-		m := Mass{Part: MassPart{OfCord, c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}
+		m := Mass{Part: MassPart{Kind: OfCord, Cord: c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}
 		if c.Kind.LinearDensity == 0 {
 			m.Missing = c.Part.Key().In("linear_density")
 		}
@@ -142,6 +168,17 @@ func (b *Bill) drawstrings(in Input) {
 	}
 	if total > 0 {
 		b.row(Row{Kind: CordRow, Thing: Drawstring, Quantity: upTo(total / metre), Note: Note{CutStrings, cut}})
+	}
+}
+
+// drawcords lists what closes sacks, made of whatever the maker has.
+func (b *Bill) drawcords(in Input) {
+	total := 0.0
+	for _, around := range in.Mouths {
+		total += around + TieLength
+	}
+	if total > 0 {
+		b.row(Row{Kind: CordRow, Thing: Drawcord, Quantity: upTo(total / metre), Note: Note{Kind: ForSacks}})
 	}
 }
 

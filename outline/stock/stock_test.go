@@ -34,9 +34,9 @@ func input() stock.Input {
 		Design: d,
 		Cords: []cord.Cord{{Part: cord.SideCord, Count: 2, Cut: 2000, Kind: d.Side}, {Part: cord.HeadLeg, Count: 2, Cut: 1500, Kind: d.Side},
 			{Part: cord.HeadLine, Count: 1, Cut: 1800, Kind: d.Hang.Line}},
-		Pieces: []stock.Piece{{1, 2.4e6}, {2, 0.15e6}},
-		Lay:    2200, Sheets: 3,
-		Runs: []stock.Run{{2, 1600, 2}},
+		Rolls:  []stock.Roll{{Cloth: d.Cloth, Lay: 2200, Pieces: []stock.Piece{{Count: 1, Area: 2.4e6}, {Count: 2, Area: 0.15e6}}}},
+		Sheets: 3,
+		Runs:   []stock.Run{{2, 1600, 2}},
 	}
 }
 
@@ -72,7 +72,7 @@ func TestBill(t *testing.T) {
 // What is not given is named and counts as nothing.
 func TestOpen(t *testing.T) {
 	in := input()
-	in.Design.Bar.Density, in.Design.Cloth.ArealDensity = 0, 0
+	in.Design.Bar.Density, in.Rolls[0].Cloth.ArealDensity = 0, 0
 	in.Cords[2].Kind.LinearDensity = 0
 	b, err := stock.Of(in)
 	if err != nil {

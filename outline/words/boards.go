@@ -12,6 +12,7 @@ type Boards struct {
 	Half, HeadHalf, FootHalf string // that title
 	Tails, Caps              [2]string
 	Facing                   string
+	SackBase                 string
 	Part                     string // title, number of the part, how many there are
 	PartNumber               string // number of the part, how many there are
 	Shape                    string // mark
@@ -43,13 +44,14 @@ const (
 	MiddleEdge                      // in the middle
 	HeadEndEdge                     // the end of a facing at the head
 	FootEndEdge                     // at the foot
+	RoundSeamEdge                   // the seam of a round piece
 	BoardEdgeCount                  // how many there are
 )
 
 // String returns the edge's identifier, as lines of files have it.
 func (e BoardEdge) String() string {
 	return [BoardEdgeCount]string{"BAR LINE", "SIDE", "END SEAM", "CENTRE LINE", "SEAM", "TOP, HEM",
-		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE", "HEAD END", "FOOT END"}[e]
+		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE", "HEAD END", "FOOT END", "SEAM"}[e]
 }
 
 // GaugeMark is a step or mark of the press, allowance and notch gauges.
@@ -85,6 +87,7 @@ func englishBoards() Boards {
 		Tails:      [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
 		Caps:       [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
 		Facing:     "FACING",
+		SackBase:   "SACK BASE",
 		Part:       "%s %d OF %d",
 		Shape:      "shape %s",
 		Edges:      identified(BoardEdgeCount),

@@ -10,15 +10,17 @@ import (
 
 // Cloth is what stands on cloth pieces. A piece's title stands in other outputs too.
 type Cloth struct {
-	Body   string // title of the whole body
-	Panels map[piece.Panel]string
-	Strip  string // title of a channel strip: side
-	Facing string // title of a facing: side
-	Cap    string // title of a cap: end
+	Body                     string // title of the whole body
+	Panels                   map[piece.Panel]string
+	Strip                    string // title of a channel strip: side
+	Facing                   string // title of a facing: side
+	Cap                      string // title of a cap: end
+	Sack, SackBase, BarsSack string // titles
 
 	Cut       string    // title
 	Shape     string    // mark
 	FaceUp    string    // which face is lettered
+	Inside    string    // which face of a sack is lettered
 	ShapeFace string    // mark, and which face is lettered
 	OnStrip   string    // name of the design, title, mark
 	FaceIn    string    // which face of a strip is lettered
@@ -64,10 +66,12 @@ func englishCloth() Cloth {
 			piece.CentrePanel: "body centre", piece.LeftPanel: "body left", piece.RightPanel: "body right",
 		},
 		Strip: "channel %s", Facing: "facing %s", Cap: "cap %s",
+		Sack: "stow sack", SackBase: "stow sack base", BarsSack: "bars' sack",
 
 		Cut:       "%s · cut 1",
 		Shape:     "shape %s",
 		FaceUp:    "this face inside the bed",
+		Inside:    "this face inside the sack",
 		ShapeFace: "shape %s · this face inside the bed",
 		OnStrip:   "%s · %s · cut 1 · head this end · %s",
 		FaceIn:    "this face inside the channel",

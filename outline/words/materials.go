@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slingloft/outline/article"
 	"strings"
 
 	"slingloft/outline/hung"
@@ -49,6 +50,9 @@ func (n Names) Note(note stock.Note, style quantity.Style) string {
 func (n Names) MassPart(p stock.MassPart) string {
 	switch p.Kind {
 	case stock.OfCloth:
+		if p.Article != article.Bed {
+			return n.Pieces.Sets[p.Article]
+		}
 		return n.Materials.Cloth
 	case stock.OfBars:
 		return n.Materials.Bars
@@ -75,6 +79,7 @@ func englishMaterials() Materials {
 		Things: map[stock.Thing]string{
 			stock.AnyThread:  "thread",
 			stock.Drawstring: "drawstring, thin and smooth",
+			stock.Drawcord:   "drawcord of the sacks, thin and smooth",
 			stock.ApexHook:   "hook, ring or shackle at an apex",
 			stock.FarHook:    "hook or strap at an anchor",
 			stock.BarTip:     "tip for a bar's end",
@@ -90,6 +95,7 @@ func englishMaterials() Materials {
 			stock.CutStrings:   "cut: %s, of which %s to draw and tie",
 			stock.Rated:        "rated, see the margins",
 			stock.HoldsCord:    "to hold the cord in its gap",
+			stock.ForSacks:     "one a mouth, each with enough to draw and tie",
 		},
 		CutString: "%s %s",
 		Cloth:     "cloth",

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slingloft/outline/article"
 
 	"slingloft/outline/piece"
 )
@@ -16,16 +17,20 @@ type Pieces struct {
 	Measures map[piece.MeasureKind]string
 	Opening  string // for a bar's tip, by the end
 	BarLine  string // by the end
+	Sets     map[article.Article]string
 	Curves   map[piece.CurveKind]string
 }
 
 // Seam names a seam.
 func (n Names) Seam(s piece.Seam) string {
 	text := n.Pieces.Seams[s.Kind]
-	if s.Kind == piece.EndToCap {
+	switch end, rim := s.Named(); {
+	case end:
 		return fmt.Sprintf(text, n.Ends[s.End])
+	case rim:
+		return fmt.Sprintf(text, n.Pieces.Rims[s.Rim])
 	}
-	return fmt.Sprintf(text, n.Pieces.Rims[s.Rim])
+	return text
 }
 
 // SeamMark names a notch of a seam, or its end.
@@ -59,6 +64,12 @@ func englishPieces() Pieces {
 			piece.SideToFacing: "body %s side to facing",
 			piece.EndToCap:     "body %s end to cap",
 			piece.BodyJoin:     "body %s",
+			piece.SackWall:     "sack's wall, edge to edge",
+			piece.SackBottom:   "sack's wall to its base",
+			piece.SackEdge:     "sack, %s edge",
+			piece.SackCorner:   "sack, across the %s corner",
+			piece.BarsEdge:     "bars' sack, along",
+			piece.BarsEnd:      "bars' sack, its end",
 		},
 		SeamEnd: "end",
 		Between: "%s to %s",
@@ -67,9 +78,13 @@ func englishPieces() Pieces {
 			piece.CapTop:   "top edge, corner to corner",
 			piece.CapDepth: "middle of the seam to the middle of the top edge",
 			piece.CapSeam:  "seam, corner to corner along the net line",
+			piece.NetAlong: "net line, along the grain", piece.NetAcross: "net line, across the grain",
+			piece.NetDiagonal: "net line, either diagonal",
+			piece.NetRound:    "net line, once around", piece.NetDiameter: "net line, from side to side",
 		},
 		Opening: "%s tip opening",
 		BarLine: "%s bar line",
+		Sets:    map[article.Article]string{article.Bed: "bed", article.Sack: "stow sacks"},
 		Curves:  identified(piece.CurveKindCount),
 	}
 }

@@ -133,13 +133,16 @@ func cutDocument(p *work.Plan, err error, w Words) document.Cut {
 
 // laysOf tells of both lays.
 func laysOf(p *work.Plan, l work.Lays) []document.Lay {
-	c, s := p.Design.Cloth, p.Design.Sheet
+	s := p.Design.Sheet
 	lay := func(stock piece.Stock, material string, l nest.Lay, width, length float64, err error) document.Lay {
 		return document.Lay{Stock: stock.String(), Material: material, Pieces: len(l.Placements), Beds: l.Beds,
 			Width: width, Length: length, Use: l.Density, Verified: err == nil}
 	}
 	cloth, boards := p.Verify(l)
-	out := []document.Lay{lay(piece.Cloth, c.Name, l.Cloth, c.Width, l.Cloth.Length, cloth)}
+	var out []document.Lay
+	for roll, c := range p.Rolls() {
+		out = append(out, lay(piece.Cloth, c.Name, l.Rolls[roll], c.Width, l.Rolls[roll].Length, cloth))
+	}
 	if l.Boards.Beds > 0 {
 		out = append(out, lay(piece.Board, s.Name, l.Boards, s.Width, s.Height, boards))
 	}
@@ -150,8 +153,14 @@ func laysOf(p *work.Plan, l work.Lays) []document.Lay {
 func summary(s Streams, p *work.Plan, l work.Lays) {
 	st := p.Style()
 	s.say(DesignOf, p.Design.Name, p.Digest, p.Mark)
-	s.say(ClothLaid, len(l.Cloth.Placements),
-		st.Length(l.Cloth.Length), st.Length(p.Design.Cloth.Width), 100*l.Cloth.Density)
+	for roll, c := range p.Rolls() {
+		lay, size := l.Rolls[roll], st.Length(c.Width)
+		if roll == 0 {
+			s.say(ClothLaid, len(lay.Placements), st.Length(lay.Length), size, 100*lay.Density)
+		} else {
+			s.say(RollLaid, c.Name, len(lay.Placements), st.Length(lay.Length), size, 100*lay.Density)
+		}
+	}
 	if l.Boards.Beds > 0 {
 		s.say(BoardsLaid, len(l.Boards.Placements), l.Boards.Beds)
 	}

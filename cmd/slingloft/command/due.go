@@ -29,7 +29,7 @@ func (o output) due(drawings []export.Drawing) ([]dueFile, error) {
 	}
 	for _, d := range drawings {
 		for _, name := range o.formats {
-			f, codec, err := o.format(name, d.Stock)
+			f, codec, err := o.format(name, d.Stock, d.Roll)
 			if err != nil {
 				return nil, err
 			}
@@ -72,7 +72,7 @@ func (o output) onStock(f export.Format, d export.Drawing) (export.Drawing, erro
 // asked returns a drawing, or a field of it, without the work that the machine's jobs
 // skip.
 func (o output) asked(d export.Drawing) export.Drawing {
-	material := o.material(d.Stock).Name
+	material := o.material(d.Stock, d.Roll).Name
 	return d.Without(func(w piece.Work) bool { return o.machine.JobFor(w, material).Skip })
 }
 
@@ -93,22 +93,22 @@ func (o output) parts(f export.Format, d export.Drawing) []export.Drawing {
 	return out
 }
 
-// material returns what is cut from a stock.
-func (o output) material(s piece.Stock) export.Material {
+// material returns what is cut from a stock, of cloth from the roll of a number.
+func (o output) material(s piece.Stock, roll int) export.Material {
 	if s == piece.Cloth {
-		return export.Material{Name: o.cloth, Stock: piece.Cloth, OnLines: o.trial}
+		return export.Material{Name: o.cloths[roll], Stock: piece.Cloth, OnLines: o.trial}
 	}
 	return export.Material{Name: o.sheet.Name, Stock: piece.Board, Thickness: o.sheet.Thickness, OnLines: o.trial}
 }
 
-// format returns the format of the given name, set up for a stock. The sheets'
+// format returns the format of the given name, set up for a stock, of cloth for the roll of a number. The sheets'
 // width of cut is that of a laser which says none.
-func (o output) format(name string, s piece.Stock) (export.Format, export.Codec, error) {
+func (o output) format(name string, s piece.Stock, roll int) (export.Format, export.Codec, error) {
 	f, err := format.Named(name)
 	if err != nil {
 		return f, export.Codec{}, err
 	}
-	m, of := o.machine, o.material(s)
+	m, of := o.machine, o.material(s, roll)
 	if of.Stock == piece.Board && m.Kerf == 0 && (m.Tool == 0 || m.Tool == design.Laser) {
 		m.Kerf = o.sheet.Kerf
 	}

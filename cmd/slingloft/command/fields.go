@@ -23,7 +23,7 @@ func (o output) fields(f export.Format, d export.Drawing) ([]export.Drawing, err
 	if o.style.Inches {
 		step = quantity.Inch / 8
 	}
-	out, err := d.InFields(export.Fields{Reach: m.Width / o.options.Point(geom.Pt(1, 1)).X, Step: step, Work: o.crossWork(f)})
+	out, err := d.InFields(export.Fields{Reach: m.Width / o.options.Point(geom.Pt(1, 1)).X, Step: step, Work: o.crossWork(f, o.material(d.Stock, d.Roll).Name)})
 	var none *export.NoMatchError
 	if errors.As(err, &none) {
 		return nil, gcode.UnsetError{{Key: design.KeyClothSelvedgeStrip,
@@ -35,13 +35,13 @@ func (o output) fields(f export.Format, d export.Drawing) ([]export.Drawing, err
 
 // crossWork returns the kind of work as which match crosses are made: drawn where the
 // machine draws such things on the cloth, and else cut.
-func (o output) crossWork(f export.Format) piece.Work {
+func (o output) crossWork(f export.Format, cloth string) piece.Work {
 	usual := design.Laser
 	if f.Pens {
 		usual = design.Pen
 	}
-	tool, job := cmp.Or(o.machine.Tool, usual), o.machine.JobFor(piece.Register, o.cloth)
-	drawn := tool == design.Pen || o.machine.Asks(piece.Register, o.cloth)
+	tool, job := cmp.Or(o.machine.Tool, usual), o.machine.JobFor(piece.Register, cloth)
+	drawn := tool == design.Pen || o.machine.Asks(piece.Register, cloth)
 	if !f.Pens {
 		drawn = drawn && job.Feed > 0 && (tool == design.Laser && job.Power > 0 || job.Depth > 0)
 	}

@@ -66,7 +66,7 @@ func (o output) onlyNames(drawings []export.Drawing) ([]string, error) {
 // untold says of which stock there are no programs, since the machine is not for it.
 func (o output) untold() []notice {
 	drives := slices.ContainsFunc(o.formats, func(name string) bool {
-		f, _, err := o.format(name, piece.Cloth)
+		f, _, err := o.format(name, piece.Cloth, 0)
 		return err == nil && f.Drives
 	})
 	for _, s := range piece.Stocks() {

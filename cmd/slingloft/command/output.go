@@ -24,7 +24,7 @@ type output struct {
 	machine design.Machine
 	options export.Options
 	sheet   design.Sheet
-	cloth   string         // name of the cloth
+	cloths  []string       // names of the cloths, by roll
 	style   quantity.Style // of lengths in notes
 	say     Words          // see [output.speak]
 	only    string         // what of the sheets is written
@@ -44,7 +44,10 @@ type output struct {
 // on drawings, or at the design's own, with words around them. name is that of the
 // command.
 func outputOf(d design.Design, o shop, scale, name string, say *words.Sheets) (output, error) {
-	out := output{machine: d.Machine, sheet: d.Sheet, cloth: d.Cloth.Name, style: d.Output.Style(1), only: o.only}
+	out := output{machine: d.Machine, sheet: d.Sheet, style: d.Output.Style(1), only: o.only}
+	for _, c := range d.Rolls() {
+		out.cloths = append(out.cloths, c.Name)
+	}
 	if err := o.apply(&out.machine, name); err != nil {
 		return out, err
 	}

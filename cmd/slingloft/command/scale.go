@@ -49,7 +49,7 @@ func (o output) offBy(files []sheetFile, drawings []export.Drawing, at export.Op
 		if i < 0 {
 			continue
 		}
-		f, codec, err := o.format(file.format, drawings[i].Stock)
+		f, codec, err := o.format(file.format, drawings[i].Stock, drawings[i].Roll)
 		if err != nil || !slices.Contains(o.formats, file.format) || codec.Divided {
 			continue
 		}

@@ -262,8 +262,8 @@ func (m shopMachine) expected(t *testing.T, p *work.Plan, l work.Lays, name stri
 	var items []export.Item
 	shift, marks := geom.Point{}, m.cloth
 	if strings.HasPrefix(name, "cloth-lay") {
-		items = work.Placed(p.Sewn.Pieces, l.Cloth, 0)
-		setup.Width, setup.Height = l.Cloth.Length, d.Cloth.Width
+		items = work.Placed(p.OnRoll(0), l.Rolls[0], 0)
+		setup.Width, setup.Height = l.Rolls[0].Length, d.Cloth.Width
 	} else {
 		var n int
 		if _, err := fmt.Sscanf(name, "template-sheet-%d", &n); err != nil {

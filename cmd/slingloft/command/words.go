@@ -129,6 +129,7 @@ const (
 const (
 	DesignOf   Message = iota + HasAnotherPlace + 1 // name, digest
 	ClothLaid                                       // pieces, length, width, use in %
+	RollLaid                                        // cloth, pieces, length, width, use in %
 	BoardsLaid                                      // parts, sheets
 	HangLow
 	BroughtIn // name, width, height, [OneHole] and so on
@@ -314,6 +315,7 @@ func englishProved() map[Message]string {
 func englishMade() map[Message]string {
 	return map[Message]string{
 		DesignOf:    "%s, design %s, shape %s",
+		RollLaid:    "%s: %d pieces on %s of roll %s wide, %.0f %% used",
 		ClothLaid:   "cloth: %d pieces on %s of roll %s wide, %.0f %% used",
 		BoardsLaid:  "templates: %d parts on %d sheets",
 		HangLow:     "hang it low and try it out before you trust it; slingloft figure shows loads and cautions",

@@ -36,6 +36,17 @@ func (d *Desk) Drop(list design.Key, n int) error {
 	return d.edit(func(t design.Text) (design.Text, error) { return t.Drop(list, n) }, nil, 0)
 }
 
+// Switch puts a table that turns something on into the design, or takes it out with all
+// that stands in it.
+func (d *Desk) Switch(table design.Key, on bool) error {
+	return d.edit(func(t design.Text) (design.Text, error) {
+		if on {
+			return t.SwitchOn(table)
+		}
+		return t.SwitchOff(table)
+	}, nil, 0)
+}
+
 func (d *Desk) edit(change func(design.Text) (design.Text, error), changes []design.Change, turn int) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()

@@ -22,11 +22,13 @@ type State struct {
 
 	Values map[string]string `json:"values"` // of the keys that are given, by field
 	Counts map[string]int    `json:"counts"` // elements of each list
-	Faults []Fault           `json:"faults"`
-	Text   string            `json:"text"`             // of the file as it stands
-	Broken bool              `json:"broken"`           // the text is no TOML, so that its fields show nothing
-	Theirs *string           `json:"theirs,omitempty"` // what the file holds by somebody else's hand
-	Lost   string            `json:"lost,omitempty"`   // digest of that
+	// Switches are the tables that turn something on by standing there, and whether they do.
+	Switches map[string]bool `json:"switches"`
+	Faults   []Fault         `json:"faults"`
+	Text     string          `json:"text"`             // of the file as it stands
+	Broken   bool            `json:"broken"`           // the text is no TOML, so that its fields show nothing
+	Theirs   *string         `json:"theirs,omitempty"` // what the file holds by somebody else's hand
+	Lost     string          `json:"lost,omitempty"`   // digest of that
 
 	Drawn int  `json:"drawn"` // number of the sheet; 0: none yet
 	Laid  bool `json:"laid"`  // it has its lay
@@ -69,7 +71,7 @@ func (d *Desk) State() State {
 	data := d.text()
 	s := State{Number: d.number, File: d.store.Name(), Digest: Digest(d.opened), Unsaved: d.unsaved(),
 		Undo: d.at > 0 && d.steps[d.at-1].data != nil, Redo: d.at+1 < len(d.steps), Ask: data == nil,
-		Values: map[string]string{}, Counts: map[string]int{}, Text: string(data),
+		Values: map[string]string{}, Counts: map[string]int{}, Switches: map[string]bool{}, Text: string(data),
 		Faults: d.drawn.faults, Drawn: d.drawn.number, Laid: d.drawn.laid}
 	if d.theirs != nil {
 		theirs := string(d.theirs)
@@ -84,6 +86,9 @@ func (d *Desk) State() State {
 	}
 	for _, l := range design.Lists() {
 		s.Counts[string(l.Key)] = t.Count(l.Key)
+	}
+	for _, sw := range design.Switches() {
+		s.Switches[string(sw.Key)] = t.On(sw.Key)
 	}
 	s.Inches = s.Values[string(design.KeyOutputUnits)] == "in"
 	return s

@@ -41,6 +41,7 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
+	d.Sacks = sacksOf(p)
 	for h, c := range p.Cautions() {
 		d.Cautions = append(d.Cautions, w.CautionLine(words.Hazard(h), c))
 		d.Hazards = append(d.Hazards, Hazard{words.Hazard(h).Signal().String(), c.Hazard, c.Consequence, c.Avoidance})
@@ -213,7 +214,7 @@ func offsetsOf(p *work.Plan) ([]Offsets, error) {
 func pieceOf(q piece.Piece) Piece {
 	box := q.Cut.Bounds()
 	out := Piece{
-		ID: q.ID, Stock: q.Stock.String(), Count: q.Count, Size: Pair{box.Width(), box.Height()},
+		ID: q.ID, Stock: q.Stock.String(), Roll: q.Roll, Count: q.Count, Size: Pair{box.Width(), box.Height()},
 		Area: q.Cut.Area(), CutLength: q.Cut.Perimeter(), NetLength: q.Net.Perimeter(), CutLine: pairs(q.Cut),
 	}
 	for _, c := range q.Checks {
@@ -223,11 +224,20 @@ func pieceOf(q piece.Piece) Piece {
 }
 
 func layOf(p *work.Plan, l work.Lays) Lay {
-	cloth := Stock{Count: 1, Width: p.Design.Cloth.Width, Length: l.Cloth.Length, Use: l.Cloth.Density}
-	cloth.Placed = placesOf(p.Sewn.Pieces, l.Cloth)
+	var out Lay
+	for roll, c := range p.Rolls() {
+		lay := l.Rolls[roll]
+		s := Stock{Count: 1, Width: c.Width, Length: lay.Length, Use: lay.Density, Placed: placesOf(p.OnRoll(roll), lay)}
+		if roll == 0 {
+			out.Cloth = s
+		} else {
+			out.Rolls = append(out.Rolls, Roll{c.Name, s})
+		}
+	}
 	boards := Stock{Count: l.Boards.Beds, Width: p.Design.Sheet.Width, Length: p.Design.Sheet.Height, Use: l.Boards.Density}
 	boards.Placed = placesOf(p.Templates, l.Boards)
-	return Lay{cloth, boards}
+	out.Sheets = boards
+	return out
 }
 
 func placesOf(pieces []piece.Piece, l nest.Lay) []Place {

@@ -54,6 +54,7 @@ type Document struct {
 	Hanging   Hanging   `json:"hanging"`
 	Accuracy  Accuracy  `json:"accuracy"`
 	Materials Materials `json:"materials"`
+	Sacks     *Sacks    `json:"sacks,omitempty"` // absent where there are none
 
 	Guests      []Guest      `json:"guests"`
 	Corrections []Correction `json:"corrections"`
@@ -234,7 +235,8 @@ type Ordinate struct {
 // Piece is one piece to cut.
 type Piece struct {
 	ID        string    `json:"id"`
-	Stock     string    `json:"stock"` // "cloth" or "board"
+	Stock     string    `json:"stock"`          // "cloth" or "board"
+	Roll      int       `json:"roll,omitempty"` // of cloth: 0 the bed's own, from 1 those of lay.rolls
 	Count     int       `json:"count"`
 	Size      Pair      `json:"size"` // of the cut outline, along u and v
 	Area      float64   `json:"area"` // mm²
@@ -252,8 +254,15 @@ type Measure struct {
 
 // Lay tells how the pieces lie on their stock.
 type Lay struct {
-	Cloth  Stock `json:"cloth"`
-	Sheets Stock `json:"sheets"`
+	Cloth  Stock  `json:"cloth"`
+	Sheets Stock  `json:"sheets"`
+	Rolls  []Roll `json:"rolls,omitempty"` // cloths after the bed's own
+}
+
+// Roll is a cloth beside the bed's own with what lies on it.
+type Roll struct {
+	Cloth string `json:"cloth"` // its name
+	Stock
 }
 
 // Stock is one kind of stock with what lies on it.

@@ -37,6 +37,7 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.offsets(p, d)
 	b.pieces(p, d)
 	b.lay(d)
+	b.sacks(d.Sacks)
 	b.materials(d)
 	b.out.Flush()
 	_, err := io.WriteString(w, b.text.String())

@@ -103,6 +103,9 @@ func (b *report) lay(d Document) {
 	b.head(b.say.Lay.Title)
 	c := d.Lay.Cloth
 	b.line(b.say.Lay.Cloth, b.mm(c.Length), b.mm(c.Width), 100*c.Use)
+	for _, r := range d.Lay.Rolls {
+		b.line(b.say.Lay.Roll, r.Cloth, b.mm(r.Length), b.mm(r.Width), 100*r.Use)
+	}
 	if s := d.Lay.Sheets; s.Count > 0 {
 		b.line(b.say.Lay.Templates, s.Count, b.mm(s.Width), b.mm(s.Length), 100*s.Use)
 	}

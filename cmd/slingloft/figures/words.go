@@ -34,6 +34,7 @@ type Words struct {
 	Vary      VaryWords
 	Room      RoomWords
 	Cloth     ClothWords
+	Further   FurtherWords
 }
 
 // English returns the words in English.
@@ -49,7 +50,7 @@ func English() Words {
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
-		Vary: englishVary(), Room: englishRoom(), Cloth: englishCloth(),
+		Vary: englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(),
 	}
 }
 

@@ -78,6 +78,7 @@ func englishPieces() PieceWords {
 type LayWords struct {
 	Title     string
 	Cloth     string // length, width, use in %
+	Roll      string // cloth, length, width, use in %
 	Templates string // sheets, width, height, use in %
 }
 
@@ -85,6 +86,7 @@ func englishLay() LayWords {
 	return LayWords{
 		Title:     "Lay",
 		Cloth:     "cloth: %s of roll %s wide, %.1f %% used",
+		Roll:      "%s: %s of roll %s wide, %.1f %% used",
 		Templates: "templates: %d sheets of %s × %s, %.1f %% used",
 	}
 }

@@ -31,7 +31,7 @@ var fragments embed.FS
 func script() string {
 	var b strings.Builder
 	b.WriteString("\"use strict\";\n(() => {\n")
-	for _, name := range []string{"begin", "alone", "fields", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
+	for _, name := range []string{"begin", "alone", "fields", "switches", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
 		text, err := fragments.ReadFile("script/" + name + ".js")
 		if err != nil {
 			panic("form: no fragment " + name)
@@ -54,7 +54,15 @@ type group struct {
 	First     []field // those that a maker decides
 	More      []field
 	Lists     []list
+	Switches  []switched
 	Shelf     bool // a shelf can be brought in
+}
+
+// switched is a table that turns something on by standing in the file.
+type switched struct {
+	design.Switch
+	ID, Title string
+	Fields    []field
 }
 
 // list is an array of tables; its first element stands in the form, empty or not.
@@ -138,7 +146,7 @@ func groupsOf(say Words) []group {
 	for g := range out {
 		out[g] = group{ID: "g-" + groupIDs()[g], Title: say.Groups[g], Shelf: Group(g) == Shelf}
 	}
-	lists := map[design.Key]*list{}
+	lists, on := map[design.Key]*list{}, map[design.Key][]field{}
 	inches := design.Fields(true)
 	for i, f := range design.Fields(false) {
 		f.Meaning = say.inWords(f)
@@ -146,7 +154,9 @@ func groupsOf(say Words) []group {
 		g := &out[groupOf(f.Key)]
 		if f.List == "" {
 			one.ID = id(one.Name)
-			if f.First {
+			if f.Switch != "" && groupOf(f.Key) != Shelf {
+				on[f.Switch] = append(on[f.Switch], one)
+			} else if f.First {
 				g.First = append(g.First, one)
 			} else {
 				g.More = append(g.More, one)
@@ -159,6 +169,10 @@ func groupsOf(say Words) []group {
 			lists[f.List] = &list{Key: f.List, Title: say.Lists[f.List]}
 		}
 		lists[f.List].Fields = append(lists[f.List].Fields, one)
+	}
+	for _, s := range design.Switches() {
+		g := &out[groupOf(s.Key)]
+		g.Switches = append(g.Switches, switched{s, "on-" + strings.ReplaceAll(string(s.Key), ".", "-"), say.Switches[s.Key], on[s.Key]})
 	}
 	for _, l := range design.Lists() {
 		g := &out[groupOf(l.Key)]
@@ -224,6 +238,7 @@ const (
 	Cords
 	Bars
 	Cloth
+	Beside
 	Hanging
 	Heights
 	Checks
@@ -236,7 +251,7 @@ const (
 
 // groupIDs returns what groups are called in the document.
 func groupIDs() [groupCount]string {
-	return [...]string{"sleeper", "bed", "cords", "bars", "cloth", "hanging", "heights", "checks", "templates", "machine", "outlines", "shelf"}
+	return [...]string{"sleeper", "bed", "cords", "bars", "cloth", "beside", "hanging", "heights", "checks", "templates", "machine", "outlines", "shelf"}
 }
 
 // groupOf returns the group of a key or list, by its table.
@@ -247,5 +262,5 @@ func groupOf(key design.Key) Group {
 	first, _, _ := strings.Cut(string(key), ".")
 	return map[string]Group{"name": Sleeper, "sleeper": Sleeper, "load": Sleeper, "guest": Sleeper, "bed": Bed, "cord": Cords, "splice": Cords,
 		"bar": Bars, "cloth": Cloth, "channel": Cloth, "cap": Cloth, "seam": Cloth, "hang": Hanging, "hung": Heights, "accuracy": Heights,
-		"margin": Checks, "sheet": Templates, "template": Templates, "output": Machine, "machine": Machine, "extra": Outlines}[first]
+		"margin": Checks, "sheet": Templates, "template": Templates, "output": Machine, "machine": Machine, "extra": Outlines, "sack": Beside}[first]
 }

@@ -9,7 +9,7 @@ type worded map[design.Key]map[string]string
 // for it. A key keeps its name in the file; a row of the design needs a word here.
 func englishLabels() map[design.Key]string {
 	out := map[design.Key]string{}
-	for _, some := range []worded{englishSleeper(), englishBed(), englishSewn(), englishHung(), englishBoard(), englishMachine(), englishCords()} {
+	for _, some := range []worded{englishSleeper(), englishBed(), englishSewn(), englishHung(), englishBoard(), englishMachine(), englishCords(), englishBeside()} {
 		for table, words := range some {
 			for name, text := range words {
 				out[table.In(name)] = text
@@ -28,6 +28,26 @@ func englishCords() worded {
 			"stiffness": "stiffness", "linear_density": "mass per length", "price": "price per metre"} {
 			out[table][name] = cord + ": " + of
 		}
+	}
+	return out
+}
+
+func englishBeside() worded {
+	return worded{
+		design.KeySack: {
+			"base": "Bottom of the sack", "volume": "Volume of the packed bed", "density": "Mass per volume, packed", "width": "Diameter or width",
+			"hem": "Hem of the drawcord", "allowance": "Allowance at the sacks' seams", "bars": "A sack for the bars", "slack": "Room around the bars",
+		},
+		design.KeySackCloth: ownCloth("Sacks' cloth"),
+	}
+}
+
+// ownCloth returns what the fields of a cloth beside the bed's are called.
+func ownCloth(what string) map[string]string {
+	out := map[string]string{}
+	for name, of := range map[string]string{"use": "from the shelf", "name": "name", "width": "usable width", "areal_density": "mass per area",
+		"one_way": "has a direction", "gap": "gap between pieces", "selvedge_strip": "selvedge strip", "price": "price per metre"} {
+		out[name] = what + ": " + of
 	}
 	return out
 }

@@ -4,10 +4,11 @@ import "slingloft/outline/design"
 
 // Words is what the page says beside the design's own meanings, in one language.
 type Words struct {
-	Groups [groupCount]string
-	Lists  map[design.Key]string // one element of each
-	Said   map[string]string     // by the script, under its names for them
-	Labels map[design.Key]string // of the fields
+	Groups   [groupCount]string
+	Lists    map[design.Key]string // one element of each
+	Said     map[string]string     // by the script, under its names for them
+	Labels   map[design.Key]string // of the fields
+	Switches map[design.Key]string // what each turns on
 
 	Must  string // after a range
 	Usual string // after a range: what holds where a field is left empty
@@ -42,7 +43,7 @@ type Words struct {
 func English() Words {
 	return Words{
 		Groups: [...]string{
-			Sleeper: "Sleeper", Bed: "Bed", Cords: "Cords and splices", Bars: "Bars", Cloth: "Cloth and seams", Hanging: "Hanging",
+			Sleeper: "Sleeper", Bed: "Bed", Cords: "Cords and splices", Bars: "Bars", Cloth: "Cloth and seams", Beside: "More to sew", Hanging: "Hanging",
 			Heights: "Heights as it hangs", Checks: "Margins asked for", Templates: "Templates", Machine: "Machine and files",
 			Outlines: "Your own outlines", Shelf: "Shelf",
 		},
@@ -50,7 +51,8 @@ func English() Words {
 			design.KeySpliceTrial: "Test splice", design.KeyClothFlaw: "Flaw in the cloth", design.KeyGuest: "Guest",
 			design.KeyExtra: "Outline", design.KeyMachineJob: "Job of the machine", design.KeyMachineStroke: "Stroke",
 		},
-		Labels: englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
+		Switches: map[design.Key]string{design.KeySack: "Stow sacks", design.KeySackCloth: "Cloth of their own for the sacks"},
+		Labels:   englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
 		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above", FromEnds: "From its ends",
 		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Section: "Section from the head bar",
 		Less: "A little less", Greater: "A little more", SlideHint: "Go to any length on this page, and it can be slid here. While it moves the shape follows.",

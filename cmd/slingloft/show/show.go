@@ -48,8 +48,8 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 	d := given.Data{
 		Design: p.Design, Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Boards: p.Boards, Templates: p.Templates, Cords: p.Cords,
-		Shelter: &p.Shelter,
-		Say:     say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
+		Shelter: &p.Shelter, Further: p.Further,
+		Say: say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
 	}
 	margins, roll := p.Margins(), p.Roll()
 	d.Margins, d.Roll, d.Cautions, d.Proof = &margins, &roll, p.Cautions(), p.CautionFigures()
@@ -65,11 +65,16 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 
 // laysOf returns the roll and every sheet.
 func laysOf(p *work.Plan, l work.Lays) []given.Lay {
-	c, s := p.Design.Cloth, p.Design.Sheet
-	out := []given.Lay{{
-		Material: c.Name, Width: l.Cloth.Length, Height: c.Width, Use: l.Cloth.Density,
-		Items: work.Placed(p.Sewn.Pieces, l.Cloth, 0), Kept: keptClear(p, piece.Cloth), Roll: true,
-	}}
+	s := p.Design.Sheet
+	var out []given.Lay
+	for roll, c := range p.Rolls() {
+		lay := given.Lay{Material: c.Name, Width: l.Rolls[roll].Length, Height: c.Width, Use: l.Rolls[roll].Density,
+			Items: work.Placed(p.OnRoll(roll), l.Rolls[roll], 0), Roll: true}
+		if roll == 0 {
+			lay.Kept = keptClear(p, piece.Cloth)
+		}
+		out = append(out, lay)
+	}
 	if len(l.Boards.Placements) == 0 {
 		return out
 	}

@@ -45,6 +45,8 @@ type question struct {
 	Turn    int           `json:"turn"`
 	List    design.Key    `json:"list"`
 	Index   int           `json:"index"`
+	Table   design.Key    `json:"table"`
+	On      bool          `json:"on"`
 	Text    string        `json:"text"`
 	Digest  string        `json:"digest"`
 	Name    string        `json:"name"`
@@ -187,6 +189,8 @@ func (h *handler) answer(ctx context.Context, what string, q question) (any, err
 		return done, d.Grow(q.List)
 	case "drop":
 		return done, d.Drop(q.List, q.Index+1)
+	case "switch":
+		return done, d.Switch(q.Table, q.On)
 	case "text":
 		return done, d.SetText(q.Text)
 	case "undo":

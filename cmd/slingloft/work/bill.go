@@ -11,9 +11,13 @@ import (
 
 // Bill lists what to buy for a laid plan, with masses and costs.
 func (p *Plan) Bill(l Lays) (stock.Bill, error) {
-	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Lay: l.Cloth.Length, Sheets: l.Boards.Beds}
-	for _, q := range p.Sewn.Pieces {
-		in.Pieces = append(in.Pieces, stock.Piece{Count: q.Count, Area: q.Cut.Area()})
+	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Sheets: l.Boards.Beds, Mouths: p.Further.Sack.Mouths}
+	for roll, c := range p.Rolls() {
+		r := stock.Roll{Cloth: c, Lay: l.Rolls[roll].Length}
+		for _, q := range p.OnRoll(roll) {
+			r.Pieces = append(r.Pieces, stock.Piece{Article: q.Article, Count: q.Count, Area: q.Cut.Area()})
+		}
+		in.Rolls = append(in.Rolls, r)
 	}
 	for _, s := range p.Sewn.Seams {
 		rows := 1

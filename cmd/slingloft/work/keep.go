@@ -15,6 +15,13 @@ type Kept struct {
 	Cloth  []Spot  `json:"cloth"`
 	Length float64 `json:"length"` // of the roll, mm
 	Boards []Spot  `json:"boards,omitempty"`
+	Rolls  []Roll  `json:"rolls,omitempty"` // after the first
+}
+
+// Roll is where the pieces of one roll lie.
+type Roll struct {
+	Cloth  []Spot  `json:"cloth"`
+	Length float64 `json:"length"` // mm
 }
 
 // Spot is the place of one piece: mirrored if so, then turned, then moved.
@@ -29,7 +36,16 @@ type Spot struct {
 
 // Keep returns where the pieces of the plan lie.
 func (p *Plan) Keep(l Lays) Kept {
-	return Kept{Cloth: spots(p.cloth(), l.Cloth), Length: l.Cloth.Length, Boards: spots(p.boards(), l.Boards)}
+	k := Kept{Boards: spots(p.boards(), l.Boards)}
+	for roll, lay := range l.Rolls {
+		r := Roll{spots(p.OnRoll(roll), lay), lay.Length}
+		if roll == 0 {
+			k.Cloth, k.Length = r.Cloth, r.Length
+		} else {
+			k.Rolls = append(k.Rolls, r)
+		}
+	}
+	return k
 }
 
 func spots(pieces []piece.Piece, l nest.Lay) []Spot {
@@ -46,23 +62,32 @@ func spots(pieces []piece.Piece, l nest.Lay) []Spot {
 // error that names the pieces. The lays tell nothing of their densities.
 func (p *Plan) Restore(k Kept) (Lays, error) {
 	say := p.Words.Keeping
-	cloth, err := say.restored(p.cloth(), k.Cloth)
-	if err != nil {
-		return Lays{}, fmt.Errorf(say.Cloth, err)
+	var out Lays
+	rolls := append([]Roll{{k.Cloth, k.Length}}, k.Rolls...)
+	for roll := range p.Rolls() {
+		var r Roll
+		if roll < len(rolls) {
+			r = rolls[roll]
+		}
+		lay, err := say.restored(p.OnRoll(roll), r.Cloth)
+		if err == nil && lay.Beds > 1 {
+			err = errors.New(say.OneRoll)
+		}
+		if err != nil {
+			return Lays{}, fmt.Errorf(say.Cloth, err)
+		}
+		lay.Length = r.Length
+		if on := nest.Verify(items(p.OnRoll(roll)), p.strip(roll), lay); on != nil {
+			return Lays{}, fmt.Errorf(say.Cloth, say.named(on, p.OnRoll(roll)))
+		}
+		out.Rolls = append(out.Rolls, lay)
 	}
 	boards, err := say.restored(p.boards(), k.Boards)
 	if err != nil {
 		return Lays{}, fmt.Errorf(say.Boards, err)
 	}
-	out := Lays{Cloth: cloth, Boards: boards}
-	out.Cloth.Length = k.Length
-	if out.Cloth.Beds > 1 {
-		return out, fmt.Errorf(say.Cloth, errors.New(say.OneRoll))
-	}
-	onCloth, onBoards := p.Verify(out)
-	if onCloth != nil {
-		return out, fmt.Errorf(say.Cloth, say.named(onCloth, p.cloth()))
-	}
+	out.Boards = boards
+	_, onBoards := p.Verify(out)
 	if len(p.boards()) > 0 && onBoards != nil {
 		return out, fmt.Errorf(say.Boards, say.named(onBoards, p.boards()))
 	}

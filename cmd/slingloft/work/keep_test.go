@@ -43,8 +43,8 @@ func TestKeep(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if !reflect.DeepEqual(got.Cloth.Placements, lays.Cloth.Placements) || got.Cloth.Length != lays.Cloth.Length {
-			t.Errorf("%s: cloth is laid %v, was %v", name, got.Cloth, lays.Cloth)
+		if !reflect.DeepEqual(got.Rolls[0].Placements, lays.Rolls[0].Placements) || got.Rolls[0].Length != lays.Rolls[0].Length {
+			t.Errorf("%s: cloth is laid %v, was %v", name, got.Rolls[0], lays.Rolls[0])
 		}
 		if !reflect.DeepEqual(got.Boards.Placements, lays.Boards.Placements) || got.Boards.Beds != lays.Boards.Beds {
 			t.Errorf("%s: templates are laid %v, were %v", name, got.Boards, lays.Boards)

@@ -1,6 +1,7 @@
 package work
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"math"
@@ -27,12 +28,25 @@ const defaultSteps = 1000
 
 // Lays are the finished lays of a plan.
 type Lays struct {
-	Cloth  nest.Lay
+	Rolls  []nest.Lay // by roll, as of [Plan.Rolls]: the body's first
 	Boards nest.Lay
 }
 
-// cloth and boards return the pieces cut from each stock.
-func (p *Plan) cloth() []piece.Piece  { return p.Sewn.Pieces }
+// Rolls returns the cloths that pieces are cut from, the body's first.
+func (p *Plan) Rolls() []design.Cloth { return p.Design.Rolls() }
+
+// OnRoll returns the pieces cut from a roll, which a lay of it numbers in this order.
+func (p *Plan) OnRoll(roll int) []piece.Piece {
+	var out []piece.Piece
+	for _, q := range p.Sewn.Pieces {
+		if q.Roll == roll {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// boards returns the templates and gauges.
 func (p *Plan) boards() []piece.Piece { return p.Templates }
 
 // Lay lays the cloth on the roll and the templates on their sheets. A piece that
@@ -40,11 +54,15 @@ func (p *Plan) boards() []piece.Piece { return p.Templates }
 func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	var out Lays
 	var err error
-	out.Cloth, err = b.search("cloth", func(o nest.Options) (nest.Lay, error) {
-		return nest.PackStrip(ctx, items(p.cloth()), p.strip(), o)
-	})
-	if err != nil {
-		return out, p.misfit(err, design.KeyClothWidth, p.cloth())
+	for roll := range p.Rolls() {
+		pieces := p.OnRoll(roll)
+		lay, err := b.search("cloth", func(o nest.Options) (nest.Lay, error) {
+			return nest.PackStrip(ctx, items(pieces), p.strip(roll), o)
+		})
+		if err != nil {
+			return out, p.misfit(err, p.Design.RollKey(roll).In("width"), pieces)
+		}
+		out.Rolls = append(out.Rolls, lay)
 	}
 	if len(p.boards()) == 0 {
 		return out, nil
@@ -62,17 +80,20 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	return out, nil
 }
 
-// strip is the roll that the cloth is laid on. A machine that cuts beside the lines stays
+// strip is a roll that cloth is laid on. A machine that cuts beside the lines stays
 // on it, and off its neighbours.
-func (p *Plan) strip() nest.Strip {
-	c, cut := p.Design.Cloth, 0.0
+func (p *Plan) strip(roll int) nest.Strip {
+	c, cut := p.Rolls()[roll], 0.0
 	if m := p.Design.Machine; m.For.Takes(piece.Cloth) {
 		// A knife's tip points anywhere when it goes down: two trails from where it should
 		// at worst, and to either side.
 		cut = max(m.Cut(), 4*m.Trail)
 	}
-	return nest.Strip{Width: c.Width, Gap: max(c.Gap, cut), Margin: max(c.Margin, cut/2),
-		KeepOut: p.blocked(piece.Cloth, geom.Point{}, c.Flaws)}
+	s := nest.Strip{Width: c.Width, Gap: max(c.Gap, cut), Margin: max(c.Margin, cut/2)}
+	if roll == 0 {
+		s.KeepOut = p.blocked(piece.Cloth, geom.Point{}, c.Flaws)
+	}
+	return s
 }
 
 // bed is a sheet within its frame.
@@ -85,7 +106,9 @@ func (p *Plan) bed() (nest.Bed, error) {
 
 // Verify checks both lays piece by piece and returns what is wrong with either.
 func (p *Plan) Verify(l Lays) (cloth, boards error) {
-	cloth = nest.Verify(items(p.cloth()), p.strip(), l.Cloth)
+	for roll, lay := range l.Rolls {
+		cloth = cmp.Or(cloth, nest.Verify(items(p.OnRoll(roll)), p.strip(roll), lay))
+	}
 	bed, boards := p.bed()
 	if boards == nil {
 		boards = nest.VerifyBeds(items(p.boards()), bed, l.Boards)
@@ -158,9 +181,12 @@ func (p *Plan) misfit(err error, key design.Key, pieces []piece.Piece) error {
 	box := piece.Cut.Bounds()
 	long := func(v float64) string { return p.source.Length(key, v, quantity.Up) }
 	found := design.Found(design.PieceTooLarge, piece.ID, long(box.Width()), long(box.Height()))
-	if key != design.KeyClothWidth {
+	if key == design.KeySheetWidth {
 		return p.narrowBed(size, found)
 	}
-	need := box.Height() + 2*p.Design.Cloth.Margin
+	need := box.Height() + 2*p.Rolls()[piece.Roll].Margin
+	if piece.Roll > 0 {
+		return design.Faults{p.source.Fault(key, found, design.Say(design.FurtherRollWouldDo, long(need)))}
+	}
 	return design.Faults{p.source.Fault(key, found, design.Say(design.ClothWouldDo, long(need)))}
 }

@@ -27,10 +27,10 @@ func TestLayTime(t *testing.T) {
 	usual, hasty := lay(0), lay(time.Microsecond)
 	if !reflect.DeepEqual(usual, hasty) {
 		t.Errorf("a microsecond lays %g mm of cloth and %g mm of sheets, no time %g and %g",
-			hasty.Cloth.Length, hasty.Boards.Length, usual.Cloth.Length, usual.Boards.Length)
+			hasty.Rolls[0].Length, hasty.Boards.Length, usual.Rolls[0].Length, usual.Boards.Length)
 	}
-	if long := lay(time.Second); long.Cloth.Length > usual.Cloth.Length || long.Boards.Length > usual.Boards.Length {
+	if long := lay(time.Second); long.Rolls[0].Length > usual.Rolls[0].Length || long.Boards.Length > usual.Boards.Length {
 		t.Errorf("a second lays %g mm of cloth and %g mm of sheets, no time %g and %g",
-			long.Cloth.Length, long.Boards.Length, usual.Cloth.Length, usual.Boards.Length)
+			long.Rolls[0].Length, long.Boards.Length, usual.Rolls[0].Length, usual.Boards.Length)
 	}
 }

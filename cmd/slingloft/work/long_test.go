@@ -294,9 +294,10 @@ func filed(t *testing.T, n int, every bool) string {
 // them back; HP-GL, G-code and pictures only if every format is asked for. It returns
 // the sum of all bytes.
 func readBack(p *Plan, l Lays, every, check bool) (sum [sha256.Size]byte, err error) {
-	c := p.Design.Cloth
-	if err := nest.Verify(items(p.cloth()), nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: c.Flaws}, l.Cloth); err != nil {
-		return sum, err
+	for roll, c := range p.Rolls() {
+		if err := nest.Verify(items(p.OnRoll(roll)), nest.Strip{Width: c.Width, Gap: c.Gap, Margin: c.Margin, KeepOut: c.Flaws}, l.Rolls[roll]); err != nil {
+			return sum, err
+		}
 	}
 	drawings, err := p.Drawings(l, 1)
 	if err != nil {

@@ -37,6 +37,10 @@ type Plan struct {
 	Cords  cord.Set
 	Words  Words
 
+	// Further is what is sewn beside the bed; its pieces and seams are among those of
+	// Sewn too.
+	Further outline.Further
+
 	Place   rig.Place // as it hangs between its supports; see Hangs
 	Hangs   bool      // the design says where it hangs
 	Shelter rig.Shelter
@@ -156,6 +160,7 @@ func (p *Plan) make() error {
 		return err
 	}
 	p.setPaths()
+	p.furthered()
 	if err := p.boarded(); err != nil {
 		return &blamed{"sheet", err}
 	}
@@ -199,6 +204,13 @@ func (p *Plan) panels() error {
 		return &blamed{design.KeyChannelDepth, err}
 	}
 	return nil
+}
+
+// furthered builds what is sewn beside the bed.
+func (p *Plan) furthered() {
+	p.Further = outline.FurtherPieces(p.Design, p.Sewn, p.Cords.Cords, p.Words.Lettering)
+	p.Sewn.Pieces = append(slices.Clip(p.Sewn.Pieces), p.Further.Pieces()...)
+	p.Sewn.Seams = append(slices.Clip(p.Sewn.Seams), p.Further.Seams()...)
 }
 
 // opened makes the openings at the bars' tips as long as the working errors ask for,

@@ -14,11 +14,14 @@ import (
 // Drawings composes every sheet of a laid plan for a drawing scale: the cloth's
 // lay first, then the template sheets.
 func (p *Plan) Drawings(l Lays, scale float64) ([]export.Drawing, error) {
-	cloth, err := p.clothSheet(l.Cloth, scale)
-	if err != nil {
-		return nil, err
+	var out []export.Drawing
+	for roll, lay := range l.Rolls {
+		cloth, err := p.clothSheet(roll, lay, scale)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, cloth)
 	}
-	out := []export.Drawing{cloth}
 	for n := range l.Boards.Beds {
 		if len(l.Boards.Placements) == 0 {
 			break
@@ -32,15 +35,19 @@ func (p *Plan) Drawings(l Lays, scale float64) ([]export.Drawing, error) {
 	return out, nil
 }
 
-// clothSheet composes the lay on the roll, flaws and all.
-func (p *Plan) clothSheet(l nest.Lay, scale float64) (export.Drawing, error) {
-	c := p.Design.Cloth
+// clothSheet composes the lay on a roll, flaws and all.
+func (p *Plan) clothSheet(roll int, l nest.Lay, scale float64) (export.Drawing, error) {
+	c, pieces := p.Rolls()[roll], p.OnRoll(roll)
 	s := export.Sheet{
-		Name: "cloth-lay", Stock: piece.Cloth, Title: p.Words.Sheets.Cloth,
+		Name: "cloth-lay", Stock: piece.Cloth, Roll: roll, Title: p.Words.Sheets.Cloth,
 		Frame: export.Around(l.Length, c.Width, scale),
-		Items: Placed(p.cloth(), l, 0), Edge: true,
-		Block: p.block(c.Name, 1, 1, layMark(p.cloth(), l, l.Length, c.Width)), Words: &p.Words.Sheets,
-		Lines: p.keepOutLines(piece.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)}),
+		Items: Placed(pieces, l, 0), Edge: true,
+		Block: p.block(c.Name, roll+1, len(p.Rolls()), layMark(pieces, l, l.Length, c.Width)), Words: &p.Words.Sheets,
+	}
+	if roll == 0 {
+		s.Lines = p.keepOutLines(piece.Cloth, geom.Point{}, geom.Box{Max: geom.Pt(l.Length, c.Width)})
+	} else {
+		s.Name = fmt.Sprintf("cloth-lay-roll-%d", roll+1)
 	}
 	for i, f := range c.Flaws {
 		if f.Min.X < l.Length {

@@ -82,7 +82,7 @@ func (b build) laid(q piece.Piece) sheet.Step {
 		if q.Lie.Places[0].Part != piece.AllOfIt {
 			s.Do = append(s.Do, say.MeetsSide)
 		}
-	case piece.TailBoard, piece.CapBoard:
+	case piece.TailBoard, piece.CapBoard, piece.RoundBoard:
 		s.Do = append(s.Do, say.MeetsHalf)
 	}
 	for _, name := range notchesOf(q) {

@@ -36,12 +36,13 @@ func stages() []stage {
 		{"sewing", func(w wording.Words) string { return w.Order.Sewing }, sewingTasks()},
 		{"rope", func(w wording.Words) string { return w.Order.Rope }, ropeTasks()},
 		{"fitting", func(w wording.Words) string { return w.Order.Fitting }, fittingTasks()},
+		{"sacks", func(w wording.Words) string { return w.Sacks.Title }, sackTasks()},
 		{"hanging", func(w wording.Words) string { return w.FirstNight.Title }, hangingTasks()},
 	}
 }
 
 func cuttingTasks() []task {
-	all := []piece.BoardUse{piece.SideBoard, piece.TailBoard, piece.CapBoard, piece.FacingBoard, piece.AllowBoard}
+	all := []piece.BoardUse{piece.SideBoard, piece.TailBoard, piece.CapBoard, piece.FacingBoard, piece.RoundBoard, piece.AllowBoard}
 	return []task{
 		{kind: wording.MakeBoards, when: build.hasBoards, facts: build.boardFacts},
 		{kind: wording.MarkPlotted, facts: build.allowanceFacts},

@@ -9,6 +9,7 @@ import (
 
 	"slingloft/export"
 	"slingloft/export/sheet/wording"
+	"slingloft/outline"
 	"slingloft/outline/accuracy"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
@@ -38,8 +39,9 @@ type Data struct {
 	Shape     *hung.Shape
 	Body      *flat.Body
 	Sewn      panel.Sewn
-	Boards    []piece.Piece // templates and gauges at full size
-	Templates []piece.Piece // the same, divided for their sheets
+	Further   outline.Further // beside the bed; its pieces are among those of Sewn
+	Boards    []piece.Piece   // templates and gauges at full size
+	Templates []piece.Piece   // the same, divided for their sheets
 	Cords     cord.Set
 	Lays      []Lay
 	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
@@ -92,17 +94,20 @@ func (d *Data) CordName(c cord.Cord) string { return d.Say.Names.Cords.Parts[c.P
 
 // LayName names the lay number i.
 func (d *Data) LayName(i int) string {
-	if d.Lays[i].Roll {
-		return d.Say.Lay.Roll
-	}
 	no, of := 0, 0
 	for k, l := range d.Lays {
-		if !l.Roll {
+		if l.Roll == d.Lays[i].Roll {
 			of++
 		}
 		if k == i {
 			no = of
 		}
 	}
-	return fmt.Sprintf(d.Say.Lay.Sheet, no, of)
+	switch {
+	case !d.Lays[i].Roll:
+		return fmt.Sprintf(d.Say.Lay.Sheet, no, of)
+	case of > 1:
+		return fmt.Sprintf(d.Say.Lay.RollOf, no, of)
+	}
+	return d.Say.Lay.Roll
 }

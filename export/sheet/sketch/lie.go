@@ -70,6 +70,8 @@ func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 	switch q.Lie.For {
 	case piece.CapBoard:
 		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(0, box.Min.Y)), v.At(geom.Pt(0, box.Max.Y)))
+	case piece.RoundBoard:
+		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(box.Min.X, 0)), v.At(geom.Pt(box.Max.X, 0)))
 	case piece.SideBoard, piece.TailBoard:
 		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(box.Min.X, 0)), v.At(geom.Pt(box.Max.X, 0)))
 		l := d.Sewn.BarLines

@@ -142,7 +142,7 @@ func englishOrder() Order {
 		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
 		Leg: "%s leg",
 	}
-	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishHanging()} {
+	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishHanging()} {
 		for k, s := range steps {
 			o.Steps[k] = s
 		}

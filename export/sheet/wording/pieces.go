@@ -56,6 +56,9 @@ func englishPieces() Pieces {
 			piece.AtSeam:        "allowance at the seam",
 			piece.AtHem:         "double-fold hem at the top edge, each fold",
 			piece.AtDip:         "dip of the top edge",
+			piece.AtSackSeam:    "allowance at the seams",
+			piece.AtMouth:       "double-fold hem at the mouth, each fold",
+			piece.AtCorner:      "line across a corner, from its tip",
 		},
 		AnyWay: "any way", SameWay: "warp along the arrow, all pieces the same way", EitherWay: "warp along the arrow, either end first",
 		Checks:    "%s: measure these on the marked net line before cutting",
@@ -67,9 +70,10 @@ func englishPieces() Pieces {
 
 // Lay says what belongs to the roll and the sheets with their pieces.
 type Lay struct {
-	Title string
-	Roll  string // names: of the roll,
-	Sheet string // of a sheet: which, of how many
+	Title  string
+	Roll   string // names: of the roll,
+	RollOf string // of one of several: which, of how many
+	Sheet  string // of a sheet: which, of how many
 	// OnRoll tells name, material, length, width and use of the roll, OnSheet the same of
 	// a sheet.
 	OnRoll, OnSheet  string
@@ -88,6 +92,7 @@ func englishLay() Lay {
 	return Lay{
 		Title:    "The lay",
 		Roll:     "Cloth lay",
+		RollOf:   "Cloth lay %d of %d",
 		Sheet:    "Template sheet %d of %d",
 		OnRoll:   "%s on %s: %s of roll %s wide, %s used.",
 		OnSheet:  "%s, %s, %s × %s, %s used.",

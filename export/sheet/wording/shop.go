@@ -40,13 +40,14 @@ func englishShop() Shop {
 		Kinds: map[piece.BoardUse]string{
 			piece.SideBoard: "side curve template", piece.TailBoard: "tail template", piece.CapBoard: "cap template",
 			piece.FacingBoard: "facing template", piece.PressBoard: "press gauge", piece.AllowBoard: "allowance gauge",
-			piece.CordBoard: "cord gauge", piece.NotchBoard: "notch gauge",
+			piece.CordBoard: "cord gauge", piece.NotchBoard: "notch gauge", piece.RoundBoard: "template of the sack's base",
 		},
 		Uses: map[piece.BoardUse]string{
 			piece.SideBoard: "net line of the side, between the bars", piece.TailBoard: "net line of a tail, one half at a time",
 			piece.CapBoard: "net line of an end cap, one half at a time", piece.FacingBoard: "net line of a facing",
 			piece.PressBoard: "width of a fold, under the iron", piece.AllowBoard: "allowance, outside the net line",
-			piece.CordBoard: "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
+			piece.RoundBoard: "net line of the sack's base, one half at a time",
+			piece.CordBoard:  "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
 		},
 		How:          "Tick a step off when it is done. Each is told in full, with its pictures, in the second part.",
 		Checks:       "Measure these before you go on: a mistake shows at once",

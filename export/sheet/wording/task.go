@@ -51,6 +51,13 @@ const (
 	LastEyes
 	CutBars
 	TackTails
+	SewWall
+	SewEdges
+	SewCorners
+	HemMouth
+	SewBase
+	SewBarsSack
+	DrawCords
 	SetAnchors
 	HangEmpty
 	ProofLoad
@@ -69,7 +76,8 @@ func (t Task) String() string {
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
 		"trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
 		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops", "read-loops", "seize",
-		"thread", "thread-bare", "last-eyes", "bars", "tack", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
+		"thread", "thread-bare", "last-eyes", "bars", "tack",
+		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
 }
 

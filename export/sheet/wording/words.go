@@ -50,6 +50,7 @@ type Words struct {
 	Guests    Guests
 	Materials Materials
 	Order     Order
+	Sacks     Sacks
 	Effects   Effects
 	Seams     Seams
 	Charts    Charts
@@ -78,6 +79,7 @@ func English() Words {
 		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Splicing: englishSplicing(), Stitching: englishStitching(), Offsets: englishOffsets(),
 		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),
+		Sacks: englishSacks(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),
 	}

@@ -36,6 +36,7 @@ const another = (first, list, i) => {
 
 const showFields = () => {
   elements();
+  showSwitches();
   for (const input of fields()) {
     const p = pending.get(input.name);
     if (p && p.number <= state.number) pending.delete(input.name);
