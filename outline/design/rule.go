@@ -233,6 +233,7 @@ const (
 	EndSeamGone
 	ChannelHoldsNo
 	OpeningPastEnd
+	TailUnderOpening
 	OpeningUnderPlay
 	StockUnderBar
 	Undivided

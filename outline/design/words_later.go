@@ -47,6 +47,7 @@ func englishLater() map[Rule]string {
 		EndSeamGone:      "the %[1]s end seam has no length left between its channels",
 		ChannelHoldsNo:   "a channel %.1[1]f mm deep cannot hold a cord of %.1[2]f mm: it takes more than %.1[3]f mm",
 		OpeningPastEnd:   "reaches past the end of the channel",
+		TailUnderOpening: "is too short for the opening in the channel at its bar",
 		OpeningUnderPlay: "the tip gap may come to lie outside it, by the working errors of the side cord",
 		StockUnderBar:    "shorter than the %[1]s bar",
 		Undivided:        "%[1]s of %.0[2]f × %.0[3]f mm cannot be divided for sheets of %.0[4]f × %.0[5]f mm: %[6]s",

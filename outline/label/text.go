@@ -88,7 +88,14 @@ func Wrapped(text string, height, width float64) []string {
 type Quad [4]geom.Point
 
 // QuadOf returns the room that a label needs, a gap around it included.
-func QuadOf(l piece.Label) Quad {
+func QuadOf(l piece.Label) Quad { return roomOf(l, Gap) }
+
+// InkOf returns the room that a label's letters take, without a gap: lines of one text
+// stand closer than other things may.
+func InkOf(l piece.Label) Quad { return roomOf(l, 0) }
+
+// roomOf returns the room of a label with a gap around it, in heights of a capital.
+func roomOf(l piece.Label, gap float64) Quad {
 	w, h := Width(l.Text, l.Height), l.Height
 	box := geom.Box{Max: geom.Pt(w, h)}
 	switch l.Anchor {
@@ -97,17 +104,17 @@ func QuadOf(l piece.Label) Quad {
 	case piece.End:
 		box = geom.Box{Min: geom.Pt(-w, 0), Max: geom.Pt(0, h)}
 	}
-	under, over := Gap, Gap
+	under, over := gap, gap
 	for _, r := range l.Text {
 		if r == ',' || r == ';' || r == '(' || r == ')' || (r >= 'a' && r <= 'z') || r > 0x7e {
-			under = UnderLine + Gap
+			under = UnderLine + gap
 		}
 		if r > 0x7e {
-			over = overLine + Gap
+			over = overLine + gap
 		}
 	}
-	box.Min = box.Min.Minus(geom.Pt(Gap*h, under*h))
-	box.Max = box.Max.Plus(geom.Pt(Gap*h, over*h))
+	box.Min = box.Min.Minus(geom.Pt(gap*h, under*h))
+	box.Max = box.Max.Plus(geom.Pt(gap*h, over*h))
 	var q Quad
 	for i, p := range box.Ring() {
 		q[i] = p.Turned(l.Turn).Plus(l.At)

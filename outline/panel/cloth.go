@@ -4,6 +4,8 @@
 package panel
 
 import (
+	"math"
+
 	"slices"
 
 	"slingloft/outline/bed"
@@ -176,16 +178,28 @@ func (m *pattern) barLine(e hung.End) geom.Polyline {
 	return bar
 }
 
-// openingFits refuses a tip opening that reaches past a seam's end.
+// openingFits refuses a tip opening that reaches past a seam's end: it has to be shorter,
+// or the tail longer where no opening through which a tip gap can be drawn would fit.
 func (m *pattern) openingFits() error {
 	const whole = 20.0 // mm of channel left at an end, own choice
 	runs := m.barRuns()
-	limit := 2 * (min(runs[hung.Head], m.out.SideNet.HungLength()-runs[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
-	if m.d.Channel.Opening > limit {
-		return &hung.Impossible{Key: design.KeyChannelOpening, Found: design.Found(design.OpeningPastEnd),
-			Bound: design.AtMost, Limit: max(limit, 0)}
+	tails := [2]float64{runs[hung.Head], m.out.SideNet.HungLength() - runs[hung.Foot]}
+	limit := 2 * (min(tails[hung.Head], tails[hung.Foot], (runs[hung.Foot]-runs[hung.Head])/2) - whole)
+	opening := m.d.Channel.Opening
+	switch {
+	case opening <= limit:
+		return nil
+	case limit >= m.d.Splice.TipGap+design.LeastPlay:
+		return &hung.Impossible{Key: design.KeyChannelOpening, Found: design.Found(design.OpeningPastEnd), Bound: design.AtMost, Limit: limit}
 	}
-	return nil
+	end, key, tail := hung.Head, design.KeyBedHeadTail, m.d.Bed.HeadTail
+	if tails[hung.Foot] < tails[hung.Head] {
+		end, key, tail = hung.Foot, design.KeyBedFootTail, m.d.Bed.FootTail
+	}
+	// A tail's side grows about as its middle does; a quarter more is on the safe side.
+	const more = 1.25
+	return &hung.Impossible{Key: key, Found: design.Found(design.TailUnderOpening), Bound: design.AtLeast,
+		Limit: math.Ceil(tail + more*(opening/2+whole-tails[end]))}
 }
 
 // notches places the matching marks of every seam.

@@ -22,6 +22,7 @@ import (
 	"slingloft/export/sheet/paper"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
+	"slingloft/outline/label"
 	"slingloft/outline/words"
 )
 
@@ -116,10 +117,26 @@ func TestPages(t *testing.T) {
 			}
 			checkHTML(t, written(t, s))
 			checkShop(t, s)
+			checkLettering(t, &p)
 		})
 	}
 	if made < 10 {
 		t.Errorf("only %d designs were made", made)
+	}
+}
+
+// checkLettering looks for lettering of a piece of cloth, a template or a gauge that
+// stands over other lettering of it.
+func checkLettering(t *testing.T, p *work.Plan) {
+	t.Helper()
+	for _, q := range p.Pieces() {
+		for i, l := range q.Labels {
+			for _, o := range q.Labels[:i] {
+				if label.InkOf(l).Overlaps(label.InkOf(o)) {
+					t.Errorf("%s: %q stands over %q", q.ID, l.Text, o.Text)
+				}
+			}
+		}
 	}
 }
 

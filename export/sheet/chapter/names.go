@@ -1,6 +1,8 @@
 package chapter
 
 import (
+	"fmt"
+
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/scene"
 	"slingloft/export/sheet/sketch"
@@ -12,7 +14,11 @@ func (b build) names() (sheet.Section, error) {
 	s := sheet.Section{ID: "names", Title: say.Title}
 	s.Add(sheet.Figures{{Picture: scene.Parts(b.Data), Caption: say.Hung.Caption}})
 	if bodies := b.bodies(); len(bodies) > 0 {
-		s.Add(sheet.Figures{{Picture: sketch.Parts(b.Data, bodies), Caption: say.Flat.Caption}})
+		caption := say.Flat.Caption
+		if b.capped() {
+			caption += " " + fmt.Sprintf(say.Eased, sketch.EaseTimes)
+		}
+		s.Add(sheet.Figures{{Picture: sketch.Parts(b.Data, bodies), Caption: caption}})
 	}
 	s.Add(b.summary())
 	return s, nil

@@ -1,6 +1,8 @@
 package sketch
 
 import (
+	"math"
+
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/export/sheet/wording"
@@ -16,7 +18,7 @@ func Parts(d *given.Data, bodies []piece.Piece) picture.Picture {
 	for _, q := range bodies {
 		box = box.Union(q.Cut.Bounds())
 	}
-	const beside, above = 24.0, 10.0
+	const beside, above = 24.0, 12.0
 	k := min((picture.Wide-2*beside)/box.Width(), 70/box.Height())
 	p := picture.Picture{ID: "piece-parts", Title: say.Flat.Title, Desc: say.Flat.Desc, Width: picture.Wide, Height: 2*above + k*box.Height()}
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Wide/2, p.Height/2).Minus(box.Center().Times(k))}
@@ -31,7 +33,30 @@ func Parts(d *given.Data, bodies []piece.Piece) picture.Picture {
 		}
 	}
 	letterFlat(d, &p, v, box)
+	drawEase(d, &p, v, v.At(box.Min).X-10)
 	return p
+}
+
+// EaseTimes is how many times as large as it is ease is drawn.
+const EaseTimes = 5
+
+// drawEase draws the seam of the head's cap at x, straight, beside the end that it is sewn
+// to, and letters by how much the two differ.
+func drawEase(d *given.Data, p *picture.Picture, v picture.View, x float64) {
+	for _, q := range d.Sewn.Seams {
+		if q.Kind != piece.EndToCap {
+			continue
+		}
+		say, half := d.Say.Parts.Labels, q.Flat[0]*v.Scale/2
+		low, high := geom.Pt(x, v.Shift.Y-half), geom.Pt(x, v.Shift.Y+half)
+		end := geom.Pt(x, high.Y-EaseTimes*q.Ease*v.Scale)
+		p.Line(picture.Stitch, picture.Medium, low, end)
+		p.Span(end, high)
+		p.Write(picture.Text{Text: say[wording.EaseName], Size: picture.Letter, At: geom.Pt(x, max(high.Y, end.Y)+2.4), Anchor: piece.Centre, Ink: picture.Main})
+		p.Write(picture.Text{Text: say[wording.EndCapName], Size: picture.Letter, At: low.Towards(end, 0.5).Plus(geom.Pt(-2, 0)), Anchor: piece.Centre,
+			Turn: math.Pi / 2, Ink: picture.Main})
+		return
+	}
 }
 
 // letterFlat letters the lines of the body.

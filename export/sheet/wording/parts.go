@@ -7,6 +7,7 @@ type Parts struct {
 	Title  string
 	Hung   Picture
 	Flat   Picture
+	Eased  string          // goes on from its caption where a cap's seam stands beside it: how many times
 	Labels map[Name]string // each a word of the glossary
 }
 
@@ -35,6 +36,7 @@ const (
 	GirthName
 	SideDepthName
 	NotchName
+	EaseName
 	NameCount // how many there are
 )
 
@@ -51,11 +53,13 @@ func englishParts() Parts {
 			Title:   "The lines of the body",
 			Desc:    "The body flat, with its net line inside its cut line, bar lines, centre line, notches, girth and side depth lettered.",
 		},
+		Eased: "Beside it the seam of the end cap, straight; its ease is drawn %d times as large.",
 		Labels: map[Name]string{
 			AnchorName: "anchor", HangLineName: "hang line", ApexName: "apex", LegName: "leg", BarName: "bar", SideCordName: "side cord",
 			DropName: "drop", BedBottomName: "bed bottom", BayName: "bay", TailName: "tail", EndCapName: "end cap", GapName: "gap",
 			CutLineName: "cut line", NetLineName: "net line", AllowanceName: "allowance", BarLineName: "bar line",
 			CentreLineName: "centre line", GirthName: "girth", SideDepthName: "side depth", NotchName: "notch",
+			EaseName: "ease",
 		},
 	}
 }
