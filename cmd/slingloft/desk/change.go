@@ -60,7 +60,7 @@ func (d *Desk) edit(change func(design.Text) (design.Text, error), changes []des
 	}
 	s := step{data: after.Bytes(), turn: turn}
 	if len(changes) == 1 {
-		s.key = changes[0].Key
+		s.key, s.bare = changes[0].Key, changes[0].Value == ""
 	}
 	if string(s.data) != string(d.text()) {
 		d.push(s)

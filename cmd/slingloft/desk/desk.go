@@ -59,6 +59,7 @@ type step struct {
 	data []byte
 	key  design.Key // the one that was changed, if it was one
 	turn int        // changes of one key in one turn are one step
+	bare bool       // the key was emptied: what is typed into it next belongs to this step
 }
 
 // New returns a desk with a file's contents; nil data: the file is not there yet.
@@ -157,7 +158,7 @@ const mostSteps = 500
 // push makes a text the one that stands; the lock is held.
 func (d *Desk) push(s step) {
 	last := d.steps[d.at]
-	if d.at > 0 && s.key != "" && s.key == last.key && s.turn == last.turn && s.turn != 0 {
+	if d.at > 0 && s.key != "" && s.key == last.key && (last.bare && !s.bare || s.turn == last.turn && s.turn != 0) {
 		d.steps = append(d.steps[:d.at], s)
 	} else {
 		d.steps = append(d.steps[:d.at+1], s)

@@ -139,6 +139,20 @@ func TestFound(t *testing.T) {
 	}
 }
 
+// Emptying a field and typing into it again is one change.
+func TestUndoRetyped(t *testing.T) {
+	d, _ := opened(t, small(t))
+	for turn, v := range []string{"", "1.5 m"} {
+		if err := d.Set([]design.Change{{Key: design.KeyBedSpan, Value: v}}, turn+1); err != nil {
+			t.Fatal(err)
+		}
+	}
+	d.Undo()
+	if got := d.State(); got.Values["bed.span"] != "1480 mm" || got.Undo {
+		t.Errorf("undone to %q", got.Values["bed.span"])
+	}
+}
+
 // The questions make a whole design, once.
 func TestPropose(t *testing.T) {
 	m := &memory{name: "new.toml"}

@@ -18,6 +18,7 @@ type drawn struct {
 	laid   bool
 	faults []Fault // of what stands; the sheet is then the last good one
 	plan   work.Plan
+	room   []Tight // what of the body has how much room; none where it is not known yet
 }
 
 // draw begins to draw what stands, in place of any drawing under way; the lock is held.
@@ -58,8 +59,10 @@ func (d *Desk) Close() {
 // drawing draws a text, at first without its lay, then with it.
 func (d *Desk) drawing(ctx context.Context, name string, data []byte) {
 	p, html, err := unlaid(name, data, d.with)
+	var room []Tight
 	if err == nil {
-		d.put(ctx, func() { d.sheet(html, data, false); d.drawn.plan, d.drawn.faults = p, nil })
+		d.put(ctx, func() { d.sheet(html, data, false); d.drawn.plan, d.drawn.faults, d.drawn.room = p, nil, nil })
+		room = roomOf(&p, d.words) // goes with the lay
 		html, err = laid(ctx, &p)
 	}
 	if err != nil {
@@ -67,7 +70,7 @@ func (d *Desk) drawing(ctx context.Context, name string, data []byte) {
 		d.put(ctx, func() { d.drawn.faults = faults })
 		return
 	}
-	d.put(ctx, func() { d.sheet(html, data, true) })
+	d.put(ctx, func() { d.sheet(html, data, true); d.drawn.room = room })
 }
 
 // unlaid reads a design and returns its plan and its build sheet without the lay, as HTML.

@@ -22,6 +22,7 @@ type Model struct {
 	Off     string    `json:"off"`   // how far the drawn cloth may lie off the bed, as people read it
 	Section Section   `json:"section"`
 	Ends    []float64 `json:"ends"` // stations of the cloth's ends, from the head bar
+	Room    []Tight   `json:"room"` // none where it is not known
 }
 
 // Point is x, y and z, to a hundredth of a millimetre.
@@ -215,6 +216,7 @@ func (d *Desk) Model(station float64) *Model {
 		return nil
 	}
 	m := modelOf(&d.drawn.plan.Design, &d.drawn.plan.Shape, fine, station, d.words)
+	m.Room = d.drawn.room
 	return &m
 }
 

@@ -3,6 +3,7 @@ package desk
 import (
 	"slingloft/cmd/slingloft/form"
 	"slingloft/outline/design"
+	"slingloft/outline/words"
 )
 
 // Words is what the desk says beside the design's own messages, in one language.
@@ -13,6 +14,7 @@ type Words struct {
 	And     string // between the parts of a button
 	Refused map[Refusal]string
 	Section SectionWords
+	Names   words.Names           // of parts of the body
 	Labels  map[design.Key]string // what fields are called
 	Quoted  string                // one of them, in a sentence
 }
@@ -35,6 +37,7 @@ func (r Refusal) Error() string { return English().Refused[r] }
 func English() Words {
 	return Words{Use: "Use %s", UseFor: "Use %s for %s", TakeOut: "Take %s out", And: ", ",
 		Labels: form.English().Labels, Quoted: "“%s”",
+		Names: words.English(),
 		Section: SectionWords{Where: "From the head bar", Cords: "Between the cords", Depth: "Cords above the bottom", Cloth: "Cloth across, cord to cord",
 			Wall: "Walls stand at", Load: "Weight there", Tension: "Tension of the cloth", Pull: "Pull in each cord"},
 		Refused: map[Refusal]string{

@@ -20,6 +20,7 @@ type Words struct {
 	Distance, DistanceHint, Reach, ReachHint, Longest, Cord    string
 	Strength, StrengthHint, Example, BringShelf, BringMachine  string
 	MachineFile, OwnMachine, MachineHint                       string
+	Room                                                       string
 	Shading, Light, Tension, Section, Less, Greater, SlideHint string
 
 	Shop, Materials, Bring                                       string
@@ -54,7 +55,7 @@ func English() Words {
 		Switches: map[design.Key]string{design.KeySack: "Stow sacks", design.KeySackCloth: "Cloth of their own for the sacks"},
 		Labels:   englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
 		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above", FromEnds: "From its ends",
-		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Section: "Section from the head bar",
+		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Room: "room of the sleeper", Section: "Section from the head bar",
 		Less: "A little less", Greater: "A little more", SlideHint: "Go to any length on this page, and it can be slid here. While it moves the shape follows.",
 		Title: "Slingloft", Opening: "Opening …", ToSheet: "To the build sheet", Form: "Design", Bar: "Design file",
 		Save: "Save", Undo: "Undo", Redo: "Redo", Files: "Files …", Text: "The design as text", UseText: "Use this text",
@@ -82,7 +83,7 @@ func English() Words {
 		OpenFile: "Open …", New: "New", Pack: "Save all as zip", Drafts: "Not saved when the page was closed", Licences: "Whose work is in this page, and under which terms",
 		Said: map[string]string{
 			"downloaded": "Downloaded as {file}.", "takeDraft": "Go on with {name}", "dropDraft": "Forget {name}", "ended": "It was ended.",
-			"taut": "0 to {most} across", "off": "Drawn to within {off}.",
+			"taut": "0 to {most} across", "room": "None to 300 mm to spare between the cords: {parts}.", "noroom": "The room is worked out once the pieces are laid.", "off": "Drawn to within {off}.",
 			"figure": "figure", "before": "saved", "then": "now", "measure": "measure", "now": "as it stands",
 			"saved": "Saved in {file}.", "unsaved": "Not saved yet.", "builtin": "The built-in design. Save gives it a file of your own.",
 			"ask": "Nothing stands here yet.", "drawing": "Drawing …", "laying": "The pieces are being laid …",

@@ -162,6 +162,8 @@ func sees(t *testing.T, p *browsertest.Page) {
 	p.Until(fmt.Sprintf(`document.getElementById("here").textContent !== %q`, place))
 	browsertest.Eval[bool](p, `(() => { const s = document.getElementById("station"); s.value = 300; s.dispatchEvent(new Event("input")); return true })()`)
 	p.Until(`document.getElementById("station").getAttribute("aria-valuetext") === "300 mm" && document.querySelector("#across .k-main")`)
+	browsertest.Eval[bool](p, `(() => { const s = document.getElementById("shading"); s.value = "room"; s.dispatchEvent(new Event("change")); return true })()`)
+	p.Until(`!document.getElementById("legend").hidden && document.getElementById("taut").textContent.includes("elbows")`)
 	for view, want := range map[string]int{"side": 1, "above": 1, "end": 1, "pieces": 3, "lay": 2} {
 		click(p, `[data-view="`+view+`"]`)
 		p.Until(fmt.Sprintf(`document.querySelectorAll("#plates svg").length >= %d`, want))

@@ -42,6 +42,19 @@ const quads = (shapes, rows, fill) => {
     }
   }
 };
+// Room to spare from which on nothing is pressed is shown as roomy, mm: own choice.
+const roomy = 300;
+// spareAt returns the room of what lies at a station, null where nothing is known of.
+const spareAt = (x) => {
+  const here = (model.room || []).filter((f) => x >= f.from && x <= f.to);
+  return here.length ? Math.min(...here.map((f) => f.spare)) : null;
+};
+const showLegend = () => {
+  get("legend").hidden = shading === "light";
+  get("scale").className = "scale" + (shading === "room" ? " turned" : "");
+  get("taut").textContent = shading !== "room" ? say("taut", { most: model.taut })
+    : model.room ? say("room", { parts: model.room.map((f) => f.text).join(", ") }) : say("noroom");
+};
 const paint = () => {
   if (!model) return;
   const ratio = window.devicePixelRatio || 1, w = view.clientWidth, h = Math.round(w * 0.5);
@@ -51,8 +64,10 @@ const paint = () => {
   brush.clearRect(0, 0, w, h);
   const ink = inksNow(), at = eye(w, h), shapes = [], most = Math.max(...model.tension) || 1;
   const tensions = model.tension.map((n) => n / most);
+  const spares = shading === "room" ? model.cloth.map((r) => spareAt(r[0][0])) : [];
   quads(shapes, model.cloth.map((r) => r.map(at)), (i, light) => shading === "tension"
-    ? between(ink.slack, ink.taut, (tensions[i] + tensions[i + 1]) / 2) : ink.lit[Math.min(ink.lit.length - 1, Math.floor((0.12 + 0.88 * light) * ink.lit.length))]);
+    ? between(ink.slack, ink.taut, (tensions[i] + tensions[i + 1]) / 2) : shading === "room" && spares[i] !== null
+    ? between(ink.taut, ink.slack, Math.max(0, Math.min(1, spares[i] / roomy))) : ink.lit[Math.min(ink.lit.length - 1, Math.floor((0.12 + 0.88 * light) * ink.lit.length))]);
   // What lies on the cloth is never seen.
   quads(shapes, model.sleeper.map((r) => r.slice(0, r.length / 2 + 1).map(at)), (i, light) => between(ink.soft, ink.body, 0.25 + 0.75 * light));
   for (const line of [...model.lines, { points: model.section.points, wide: 2.4, ring: true }]) {
@@ -76,7 +91,7 @@ const paint = () => {
 };
 const setModel = (now) => {
   model = now;
-  get("taut").textContent = say("taut", { most: model.taut });
+  showLegend();
   get("off").textContent = say("off", { off: model.off });
   const s = get("station");
   s.min = Math.ceil(model.ends[0] / 10) * 10;
@@ -125,6 +140,6 @@ get("space").addEventListener("click", (e) => {
   if (d.turn) turnBy(d.turn * Math.PI / 180, 0);
   if (d.tilt) turnBy(0, d.tilt * Math.PI / 180);
 });
-get("shading").addEventListener("change", (e) => { shading = e.target.value; get("legend").hidden = shading !== "tension"; draw(); });
+get("shading").addEventListener("change", (e) => { shading = e.target.value; if (model) showLegend(); draw(); });
 new ResizeObserver(draw).observe(view);
 matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => { inks = null; draw(); });
