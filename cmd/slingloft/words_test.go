@@ -182,7 +182,7 @@ var worded = map[string][]string{
 		"0.116 in", "172 cm", "2.94 mm", "80 kg", "[=true|false]", "add", "add-board", "addr", "agrees", "all", "as", "back",
 		"bash", "bool", "build-sheet.html", "calibrate", "chmod", "close", "cloth", "cloth-lay", "cloth-width", "complete", "cut",
 		"differs", "duration", "figure", "fish", "force", "help", "html", "in", "json", "keep-out", "lay-time", "letter", "lstat",
-		"vary", "csv", "chart", "--chart", "hang", "exact", "round", "sitting", "guest",
+		"vary", "csv", "chart", "--chart", "hang", "exact", "round", "sitting", "guest", "cloth",
 		"machine", "mass", "materials", "measured", "missing", "mkdir", "mm", "not due", "only", "open", "out", "pages", "paper",
 		"pdf", "piece", "prove", "read", "remove", "rename", "scale", "schema", "sheet", "shelf", "shoulders", "side", "sleeps",
 		"slingloft", "slingloft-out", "slingloft:", "start", "stat", "stature", "svg,dxf", "sync", "template-sheet-", "templates",
@@ -251,11 +251,11 @@ var worded = map[string][]string{
 		"cut-list", "ticks", "sacks", "sack-sizes", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
 		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
-		"summary", "ends", "place", "room", "room-fits", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
+		"summary", "ends", "place", "room", "room-fits", "as-cloth", "cloth-hangs", "chart-bottom", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
 		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
 		"seam-walk", "seam-%d-parts", "departures",
 	},
-	"export/sheet/scene": {"room-", "view-solid", "view-side", "view-above", "view-end", "view-parts"},
+	"export/sheet/scene": {"room-", "view-drawn", "view-solid", "view-side", "view-above", "view-end", "view-parts"},
 	"export/sheet/splice": {
 		"eye", "side", "leg", "join", "splice-taper-", "splice-fid-", "splice-milk-", "splice-lock-", "splice-eye-free", "splice-eye-turned",
 		"splice-crossing", "splice-corner", "splice-parting", "splice-chain", "splice-threading", "splice-trial", "splice-join", "splice-seized",

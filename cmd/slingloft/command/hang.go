@@ -51,15 +51,9 @@ func hangCloth(ctx context.Context, s Streams, args []string, o hangOptions) err
 	if err := o.invite(&p); err != nil {
 		return err
 	}
-	show, done := progress(s)
-	o.Watch = show
-	h, err := p.Drape(ctx, o.Draping)
-	done()
-	switch {
-	case errors.Is(err, context.Canceled):
-		return ends(Failed, Stopped)
-	case err != nil && !errors.Is(err, work.ErrUnsettled):
-		return ends(Failed, NotHung, err)
+	h, err := draped(ctx, s, &p, o.Draping)
+	if err != nil && !errors.Is(err, work.ErrUnsettled) {
+		return err
 	}
 	doc := figures.ClothOf(&p, h, err)
 	if err = verdict(&p); err != nil {
@@ -69,6 +63,22 @@ func hangCloth(ctx context.Context, s Streams, args []string, o hangOptions) err
 		return errors.Join(err, document.Write(s.Out, doc))
 	}
 	return errors.Join(doc.Text(s.Out, p.Style(), figures.English()), err)
+}
+
+// draped hangs the cut as cloth, with its progress on a terminal. An error that is not
+// [work.ErrUnsettled] says what to print.
+func draped(ctx context.Context, s Streams, p *work.Plan, how work.Draping) (work.Draped, error) {
+	show, done := progress(s)
+	how.Watch = show
+	h, err := p.Drape(ctx, how)
+	done()
+	switch {
+	case errors.Is(err, context.Canceled):
+		return h, ends(Failed, Stopped)
+	case err != nil && !errors.Is(err, work.ErrUnsettled):
+		return h, ends(Failed, NotHung, err)
+	}
+	return h, err
 }
 
 // invite finds the guest who is asked for.

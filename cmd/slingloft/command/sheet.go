@@ -29,6 +29,7 @@ type sheetOptions struct {
 	pages string
 	shelf string
 	force bool
+	cloth bool
 	reporting
 }
 
@@ -41,6 +42,7 @@ func sheetCommand() command {
 			f.StringVar(&o.paper, "paper", "a4", "")
 			f.StringVar(&o.pages, "pages", allPages, "")
 			f.BoolVar(&o.force, "force", false, "")
+			f.BoolVar(&o.cloth, "cloth", false, "")
 			shelfFlag(f, &o.shelf)
 			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
 		},
@@ -125,7 +127,15 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
-	doc, err := show.Of(&p, l, wording.English())
+	var cloth *work.Draped
+	if o.cloth {
+		h, err := draped(ctx, s, &p, work.Draping{})
+		if err != nil && !errors.Is(err, work.ErrUnsettled) {
+			return err
+		}
+		cloth = &h
+	}
+	doc, err := show.WithCloth(&p, l, cloth, wording.English())
 	if err != nil {
 		return err
 	}

@@ -160,6 +160,7 @@ first.`,
 			Flags: map[string]string{
 				"out":   "file to write, ending in .html or .pdf; its folder is made if it is not there",
 				"paper": "paper of a PDF file: a4 or letter",
+				"cloth": "show too how the cut hangs as cloth, which takes some seconds",
 				"pages": "parts to write, with commas between: shop, steps, hanging, appendix; or all",
 				"force": "replace a file that is there already",
 			},

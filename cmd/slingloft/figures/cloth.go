@@ -6,6 +6,7 @@ import (
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet/given"
 	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
@@ -169,7 +170,7 @@ func drawnOf(h work.Draped) ClothDrawn {
 		b.weft += float64(c.Weft * c.Area)
 		b.shear = max(b.shear, c.Shear)
 		area += c.Area
-		if c.Weft <= slackUnder {
+		if c.Weft <= given.SlackUnder {
 			b.slack += c.Area
 			slack += c.Area
 		}
@@ -190,10 +191,6 @@ func drawnOf(h work.Draped) ClothDrawn {
 	}
 	return out
 }
-
-// slackUnder is the tension under which cloth counts as slack, N/mm: own choice, a
-// hundredth of what a sleeper's weight draws.
-const slackUnder = 0.005
 
 // put keeps a value where it is the largest.
 func (m *Most) put(v float64, at geom.Point) {

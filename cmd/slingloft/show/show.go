@@ -14,7 +14,15 @@ import (
 
 // Of sets out the build sheet of a laid plan in one language.
 func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
+	return WithCloth(p, l, nil, say)
+}
+
+// WithCloth is [Of] with the cut as it hangs as cloth; nil: without.
+func WithCloth(p *work.Plan, l work.Lays, cloth *work.Draped, say wording.Words) (sheet.Sheet, error) {
 	d := dataOf(p, say)
+	if cloth != nil {
+		d.Draped = &given.Draped{Hung: cloth.Hung, Crown: cloth.Crown, Soles: cloth.Soles, Bottom: p.Shape.Problem.Bottom, Settled: cloth.Settled}
+	}
 	d.Lays = laysOf(p, l)
 	bill, err := p.Bill(l)
 	if err != nil {

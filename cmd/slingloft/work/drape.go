@@ -33,6 +33,8 @@ type Draped struct {
 	Crown  float64   // station of the crown; of one who sits, 0
 	Soles  float64   // and of the soles
 	Weight float64   // of all that hangs, N
+	// Settled says that it came to rest.
+	Settled bool
 	// Stiff says of which of cord, line and cloth no stiffness is given: they count as stiff.
 	StiffCords, StiffLines, StiffCloth bool
 }
@@ -68,6 +70,7 @@ func (p *Plan) Drape(ctx context.Context, how Draping) (Draped, error) {
 	}
 	var err error
 	out.Hung, err = drape.Hang(&pattern, &rig, p.limp(&out), set)
+	out.Settled = err == nil
 	return out, err
 }
 

@@ -51,6 +51,7 @@ type Data struct {
 	Place    *rig.Place
 	Roll     *rig.Roll
 	Room     *room.Room
+	Draped   *Draped // the cut hung as cloth, where that was asked for
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report

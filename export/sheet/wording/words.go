@@ -38,6 +38,7 @@ type Words struct {
 	Place     Place
 	Roll      Roll
 	Room      Room
+	Cloth     Cloth
 	Pieces    Pieces
 	Lay       Lay
 	Cords     Cords
@@ -76,7 +77,7 @@ func English() Words {
 		Unlaid:   "The pieces are not laid yet.",
 		Shop:     englishShop(), FirstNight: englishFirstNight(), Glossary: englishGlossary(), Boards: englishBoards(), Parts: englishParts(),
 		Verdict: englishVerdict(), Result: englishResult(), Summary: englishSummary(),
-		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(),
+		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(), Cloth: englishCloth(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Splicing: englishSplicing(), Stitching: englishStitching(), Offsets: englishOffsets(),
 		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),
 		Sacks: englishSacks(),
