@@ -156,11 +156,13 @@
   });
 
   // The page sends the program once, as text, and then questions.
-  const bytes = async (text) => Uint8Array.fromBase64 ? Uint8Array.fromBase64(text) : Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
+  const bytes = (text) => Uint8Array.fromBase64 ? Uint8Array.fromBase64(text) : Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
   const started = new Promise((done) => { globalThis.ready = done; });
   const start = async (text) => {
     const go = new Go();
-    const packed = new Blob([await bytes(text.trim())]).stream().pipeThrough(new DecompressionStream("gzip"));
+    const all = bytes(text.trim());
+    // Not as a Blob: a worker of a page from disk may not read one back in every browser.
+    const packed = new ReadableStream({ start(to) { to.enqueue(all); to.close(); } }).pipeThrough(new DecompressionStream("gzip"));
     const { instance } = await WebAssembly.instantiateStreaming(new Response(packed, { headers: { "Content-Type": "application/wasm" } }), go.importObject);
     go.run(instance).then(() => postMessage({ ended: "ended" }), (e) => postMessage({ ended: String(e) }));
   };

@@ -16,7 +16,7 @@ const begun = () => {
   worker.postMessage({ program: get("program").textContent });
 };
 const sendHere = async (op, body) => {
-  const text = body === undefined ? new ArrayBuffer(0) : await new Blob([body]).arrayBuffer();
+  const text = body instanceof Blob ? await body.arrayBuffer() : new TextEncoder().encode(body || "").buffer;
   return new Promise((done, fail) => {
     const id = ++asked;
     unanswered.set(id, { done, fail });
