@@ -14,5 +14,5 @@ get("form").addEventListener("change", async (e) => {
   const box = e.target.type === "checkbox" && e.target.closest("[data-switch]");
   if (!box) return;
   await flush();
-  await ask("switch", { table: box.dataset.switch, on: e.target.checked }).catch((err) => { refused(err); showSwitches(); });
+  await change("switch", { table: box.dataset.switch, on: e.target.checked }).catch((err) => { refused(err); showSwitches(); });
 });
