@@ -185,8 +185,8 @@ func (r *reader) checkFlaws() {
 // more parts than anybody joins. And it keeps parts apart after the cut.
 func (r *reader) checkSheet() {
 	s := r.design.Sheet
-	if least := min(s.Width, s.Height); r.good(KeySheetMargin, KeySheetWidth, KeySheetHeight) && 4*s.Margin > least {
-		r.bounded(KeySheetMargin, Found(MarginsOverSheet), r.atMost(KeySheetMargin, least/4))
+	if least := min(s.Width, s.Height); r.good(KeySheetEdgeStrip, KeySheetWidth, KeySheetHeight) && 4*s.Margin > least {
+		r.bounded(KeySheetEdgeStrip, Found(MarginsOverSheet), r.atMost(KeySheetEdgeStrip, least/4))
 	}
 	if r.good(KeySheetGap, KeySheetKerf) && s.Gap < s.Kerf {
 		r.bounded(KeySheetGap, Found(GapUnderKerf, r.show(KeySheetGap, s.Kerf)), r.atLeast(KeySheetGap, s.Kerf))

@@ -263,7 +263,7 @@ const (
 	KeySheetGap            Key = "sheet.gap"
 	KeySheetHeight         Key = "sheet.height"
 	KeySheetKerf           Key = "sheet.kerf"
-	KeySheetMargin         Key = "sheet.margin"
+	KeySheetEdgeStrip      Key = "sheet.edge_strip"
 	KeySheetName           Key = "sheet.name"
 	KeySheetOrigin         Key = "sheet.origin"
 	KeySheetPrice          Key = "sheet.price"

@@ -128,8 +128,8 @@ func sheetRows() []row {
 			says("Width of the cut.", "0.2 mm", "0.008 in").or("0 mm"),
 		length(KeySheetGap, 0, 200, func(d *Design) *float64 { return &d.Sheet.Gap }).
 			says("Gap between parts.", "4 mm", "1/8 in").or("3 mm").orIn("1/8 in").known("spacing"),
-		length(KeySheetMargin, 0, 500, func(d *Design) *float64 { return &d.Sheet.Margin }).
-			says("Strip kept free along the edges.", "6 mm", "1/4 in").or("5 mm").orIn("1/4 in"),
+		length(KeySheetEdgeStrip, 0, 500, func(d *Design) *float64 { return &d.Sheet.Margin }).
+			says("Strip kept free along the edges of a sheet.", "6 mm", "1/4 in").or("5 mm").orIn("1/4 in").formerly("margin"),
 		length(KeySheetThickness, 0.05, 100, func(d *Design) *float64 { return &d.Sheet.Thickness }).
 			says("Thickness.", "3 mm", "1/8 in"),
 		number(KeySheetPrice, amount, 0, 1e6, func(d *Design) *float64 { return (*float64)(&d.Sheet.Price) }).

@@ -163,7 +163,7 @@ func englishBoard() worded {
 	return worded{
 		"sheet": {
 			"name": "Name of the sheets", "width": "Width of a sheet", "height": "Height of a sheet", "origin": "Origin of the machine",
-			"kerf": "Width of the cut", "gap": "Gap between parts", "margin": "Kept free along the edges", "thickness": "Thickness",
+			"kerf": "Width of the cut", "gap": "Gap between parts", "edge_strip": "Kept free along the edges", "thickness": "Thickness",
 			"price": "Price of a sheet",
 		},
 		"template": {
