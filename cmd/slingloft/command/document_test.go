@@ -64,6 +64,7 @@ func TestDocumentsFollowTheirSchemas(t *testing.T) {
 	var pairs []string
 	for i, run := range [][]string{
 		{"figure", small}, {"figure", faulty}, {"figure", small, "--vary", "bed.head_bar = 660 mm, 3 m"},
+		{"hang", small, "--sitting"}, {"hang", faulty},
 		{"cut", small, "--as", "svg,hpgl", "--out", at("out")}, {"cut", "--out", at("none"), heavy},
 		{"prove", small, at("out")}, {"prove", at("empty")},
 		{"sheet", small, "--out", at("a.html")}, {"sheet", "--out", at("b.pdf"), heavy},

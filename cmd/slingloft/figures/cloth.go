@@ -46,6 +46,7 @@ type ClothHow struct {
 type ClothLevel struct {
 	Under float64 `json:"under" doc:"largest less smallest height from crown to soles, or under the seat"`
 	Bay   float64 `json:"bay" doc:"likewise from bar to bar"`
+	Whole float64 `json:"whole" doc:"likewise to 30 mm from the ends of the tails"`
 	Head  float64 `json:"head" doc:"height under the crown; of one who sits at the head bar"`
 	Seat  float64 `json:"seat" doc:"at the middle of the weight"`
 	Feet  float64 `json:"feet" doc:"under the soles; of one who sits at the foot bar"`
@@ -129,7 +130,10 @@ func (c *Cloth) level(p *work.Plan) {
 		from, to = h.Load[0].From, h.Load[0].To
 		head, foot = -half, half
 	}
-	c.Level = ClothLevel{Under: spanOf(h, off, from, to), Bay: spanOf(h, off, -half, half), Head: off(head), Seat: off(mid), Feet: off(foot)}
+	// The last cells of a tail's end hang on nothing but its hem.
+	const hem = 30
+	ends := [2]float64{h.Along[0] + hem, h.Along[len(h.Along)-1] - hem}
+	c.Level = ClothLevel{Whole: spanOf(h, off, ends[0], ends[1]), Under: spanOf(h, off, from, to), Bay: spanOf(h, off, -half, half), Head: off(head), Seat: off(mid), Feet: off(foot)}
 }
 
 // spanOf returns the largest less the smallest height off the design between two places.

@@ -32,6 +32,7 @@ func (d Cloth) Text(w io.Writer, s quantity.Style, say Words) error {
 	}
 	b.row(c.Under, b.figure(d.Level.Under))
 	b.row(c.Bay, b.figure(d.Level.Bay))
+	b.row(c.Whole, b.figure(d.Level.Whole))
 	b.pulls(d)
 	b.drawn(d)
 	b.line("%s", c.How)

@@ -15,6 +15,7 @@ type ClothWords struct {
 	Crown, Seat, Soles           string
 	HeadBar, FootBar             string
 	Under, Bay                   string
+	Whole                        string // of the whole bed
 	Loads                        string // unit
 	Here, Made, Differs          string
 	SideCord                     string
@@ -43,6 +44,7 @@ func englishCloth() ClothWords {
 		Crown:   "under the crown", Seat: "under the middle of the weight", Soles: "under the soles",
 		HeadBar: "at the head bar", FootBar: "at the foot bar",
 		Under: "highest over lowest under the sleeper", Bay: "highest over lowest from bar to bar",
+		Whole: "highest over lowest from end to end",
 		Loads: "Loads (%s)",
 		Here:  "cloth simulated", Made: "made bed, by figure", Differs: "differs by",
 		SideCord:  "side cord, at most",

@@ -9,11 +9,15 @@ import (
 	"slingloft/outline/stock"
 )
 
-// Bill lists what to buy for a laid plan, with masses and costs.
+// Bill lists what to buy for a laid plan, with masses and costs. Of a plan that is not laid
+// it has no lengths of cloth to buy.
 func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Sheets: l.Boards.Beds, Mouths: p.Further.Sack.Mouths}
 	for roll, c := range p.Rolls() {
-		r := stock.Roll{Cloth: c, Lay: l.Rolls[roll].Length}
+		r := stock.Roll{Cloth: c}
+		if roll < len(l.Rolls) {
+			r.Lay = l.Rolls[roll].Length
+		}
 		for _, q := range p.OnRoll(roll) {
 			r.Pieces = append(r.Pieces, stock.Piece{Article: q.Article, Count: q.Count, Area: q.Cut.Area()})
 		}
