@@ -186,7 +186,7 @@ func TestProposeAtHand(t *testing.T) {
 	d := desk.New(&memory{name: filepath.Join(folder, "new.toml")}, nil, work.Setting{})
 	d.Open()
 	defer d.Close()
-	if got := d.Offers(); len(got) != 1 || len(got["cloth.use"]) != 1 {
+	if got := d.Offers(); len(got["cloth.use"]) != 1 || len(got["bar.use"]) != 0 {
 		t.Fatalf("offered: %v", got)
 	}
 	a := desk.Answers{Stature: "1720 mm", Mass: "75 kg", Distance: "4 m", Height: "2.2 m", Bar: "855 mm", Cord: "3 mm", Take: map[string]string{"cloth.use": "blue"}}
