@@ -247,6 +247,9 @@ const (
 	OutlineCrosses
 	NoRoomForFigures
 	StepTooSmall
+	TailDoublesBack
+	SideDoublesBack
+	EndDoublesBack
 	BedTurnsOver
 	NoRestNearby
 	ClothOffCords

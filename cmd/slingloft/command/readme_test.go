@@ -77,7 +77,7 @@ func TestReadmeCautions(t *testing.T) {
 	}
 	text := plain(strings.ToLower(readme(t)))
 	name, demo := design.Demo()
-	p, err := work.Read(name, demo)
+	p, err := work.ReadFor(name, demo, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -13,7 +13,7 @@ import (
 // a line that names it; a margin that is not met counts before it.
 func TestVerdict(t *testing.T) {
 	name, data := design.Demo()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -20,7 +20,7 @@ func small(t *testing.T) (work.Plan, figures.Document) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -130,7 +130,7 @@ func TestFigures(t *testing.T) {
 // planOf reads one of the designs.
 func planOf(t *testing.T, name string) work.Plan {
 	t.Helper()
-	p, err := work.Read(name, designs(t)[name])
+	p, err := work.ReadFor(name, designs(t)[name], work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

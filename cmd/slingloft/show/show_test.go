@@ -50,7 +50,7 @@ func designs(t *testing.T) map[string][]byte {
 // sheetOf sets out a design's sheet.
 func sheetOf(t testing.TB, name string, data []byte) sheet.Sheet {
 	t.Helper()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -68,7 +68,7 @@ func sheetOf(t testing.TB, name string, data []byte) sheet.Sheet {
 // unlaid sets out a design's sheet without its lay, which takes most of the time.
 func unlaid(t testing.TB, name string, data []byte) sheet.Sheet {
 	t.Helper()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -96,7 +96,7 @@ func TestPages(t *testing.T) {
 	for name, data := range designs(t) {
 		t.Run(name, func(t *testing.T) {
 			// A file may be sound and its bed not; that is tested elsewhere.
-			p, err := work.Read(name, data)
+			p, err := work.ReadFor(name, data, work.Setting{})
 			if err != nil {
 				t.Skip(err)
 			}
@@ -321,7 +321,7 @@ func TestCautions(t *testing.T) {
 	name, demo := design.Demo()
 	s := unlaid(t, name, demo)
 	data := string(written(t, s))
-	p, err := work.Read(name, demo)
+	p, err := work.ReadFor(name, demo, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -14,7 +14,7 @@ import (
 // made bed carries, lying and with its sleeper sitting up; the lines balance the weight.
 func TestDrape(t *testing.T) {
 	name, data := design.Demo()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

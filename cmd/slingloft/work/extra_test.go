@@ -42,7 +42,7 @@ func stained(t *testing.T, more string) (name string, data []byte) {
 func TestKeepOut(t *testing.T) {
 	for _, at := range []geom.Point{{X: 300, Y: 500}, {X: 1200, Y: 0}, {X: 0, Y: 1100}} {
 		name, data := stained(t, "\n[[extra]]\nfile = \"stain.svg\"\nas = \"keep-out\"\nx = \""+mm(at.X)+"\"\ny = \""+mm(at.Y)+"\"\n")
-		p, err := work.Read(name, data)
+		p, err := work.ReadFor(name, data, work.Setting{})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -34,7 +34,7 @@ stature = "1500 mm"
 mass = "45 kg"
 crown = "30 mm"
 `
-	p, err := work.Read("demo.toml", []byte(text))
+	p, err := work.ReadFor("demo.toml", []byte(text), work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -88,7 +88,7 @@ crown = "30 mm"
 			t.Errorf("%q is warned of: %v, want %v\n%s", want, !stands, stands, said)
 		}
 	}
-	p, err = work.Read("demo.toml", []byte(strings.Replace(text, "strip_strength = \"640 N/50 mm\"", "strip_strength = \"600 N/50 mm\"", 1)))
+	p, err = work.ReadFor("demo.toml", []byte(strings.Replace(text, "strip_strength = \"640 N/50 mm\"", "strip_strength = \"600 N/50 mm\"", 1)), work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

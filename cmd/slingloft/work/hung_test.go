@@ -23,7 +23,7 @@ type askew struct {
 
 func askewOf(t *testing.T, name string, data []byte) askew {
 	t.Helper()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -92,7 +92,7 @@ func TestCorrectedThroughTheFile(t *testing.T) {
 					text += fmt.Sprintf("%s_%s = \"%.1f mm\"\n", bar, side, 700+hung.Tips[e][s].Z+(off(3)+off(3))/2)
 				}
 			}
-			p, err := work.Read(name, append(data[:len(data):len(data)], text...))
+			p, err := work.ReadFor(name, append(data[:len(data):len(data)], text...), work.Setting{})
 			if err != nil {
 				t.Fatal(err)
 			}

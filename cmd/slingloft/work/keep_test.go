@@ -14,7 +14,7 @@ import (
 // as text.
 func kept(t testing.TB, name string, data []byte) (work.Plan, work.Lays, []byte) {
 	t.Helper()
-	p, err := work.Read(name, data)
+	p, err := work.ReadFor(name, data, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

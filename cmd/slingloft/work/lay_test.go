@@ -12,7 +12,7 @@ import (
 // A time to search in, however short, gives no worse a lay than none; one that is
 // over before it begins gives the same.
 func TestLayTime(t *testing.T) {
-	p, err := work.Read("small.toml", small(t))
+	p, err := work.ReadFor("small.toml", small(t), work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -58,7 +58,7 @@ func TestTemplatesLie(t *testing.T) {
 			for _, c := range tc.changes {
 				data = put(t, data, c.key, c.value)
 			}
-			p, err := work.Read("x.toml", data)
+			p, err := work.ReadFor("x.toml", data, work.Setting{})
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -128,7 +128,7 @@ func carried(t *testing.T, n int) string {
 				return "unsound"
 			}
 		}
-		again, err := Read("random.toml", random(n))
+		again, err := ReadFor("random.toml", random(n), Setting{})
 		if err != nil || fmt.Sprint(again.Sewn, again.Templates) != fmt.Sprint(p.Sewn, p.Templates) {
 			t.Errorf("design %d: other pieces the second time, error %v", n, err)
 			return "differs"

@@ -22,7 +22,7 @@ func rigged(t testing.TB, change func(*design.Design)) Plan {
 	if change != nil {
 		change(&d)
 	}
-	p, err := Read(name, design.Write(d))
+	p, err := ReadFor(name, design.Write(d), Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}

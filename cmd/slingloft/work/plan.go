@@ -62,10 +62,6 @@ type Plan struct {
 	machine  design.Source // of the machine's settings, where they are not the design's own
 }
 
-// Read makes a plan from the text of a design file; name stands in messages.
-// What is at fault in the design is returned as [design.Faults].
-func Read(name string, data []byte) (Plan, error) { return ReadFor(name, data, Setting{}) }
-
 // Setting is what a run brings along beside the design.
 type Setting struct {
 	Machine       *design.Machine // in place of the design's own, if set
@@ -83,7 +79,9 @@ func (s Setting) words() Words {
 	return English()
 }
 
-// ReadFor is [Read] for a machine and with outlines that the design does not know.
+// ReadFor makes a plan from the text of a design file, for a machine and with outlines that
+// the design does not know; name stands in messages. What is at fault in the design is
+// returned as [design.Faults].
 // A value that a fault names was tried: the design was read with it.
 func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 	p, err := readFor(name, data, with)
@@ -94,7 +92,7 @@ func ReadFor(name string, data []byte, with Setting) (Plan, error) {
 }
 
 // Begin reads a design for a machine and makes nothing of it yet: the plan has the
-// design and its digest alone. Errors are as for [Read].
+// design and its digest alone. Errors are as for [ReadFor].
 func Begin(name string, data []byte, with Setting) (Plan, error) {
 	shelf, err := with.shelf(name, data)
 	if err != nil {
@@ -192,6 +190,9 @@ func (p *Plan) formed() error {
 	}
 	// The mark that is lettered on the pieces comes from their shapes.
 	if err = p.panels(); err != nil {
+		return err
+	}
+	if err = p.markable(); err != nil {
 		return err
 	}
 	return p.rigged()

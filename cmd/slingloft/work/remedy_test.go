@@ -87,7 +87,7 @@ func put(t *testing.T, data []byte, key, value string) []byte {
 }
 
 // whole reads a design with all that follows from it, plain its values alone.
-func whole(data []byte) error { _, err := work.Read("x.toml", data); return err }
+func whole(data []byte) error { _, err := work.ReadFor("x.toml", data, work.Setting{}); return err }
 func plain(data []byte) error { _, _, err := design.Read("x.toml", data); return err }
 
 // obeyed follows every advice of a faulty design, each alone, and requires that its

@@ -21,7 +21,7 @@ func TestHalvesBeforeJoints(t *testing.T) {
 	seen := map[string]bool{}
 	for _, sheet := range [][2]float64{{2400, 900}, {700, 500}, {560, 380}, {330, 300}} {
 		d.Sheet.Width, d.Sheet.Height = sheet[0], sheet[1]
-		p, err := Read("d.toml", design.Write(d))
+		p, err := ReadFor("d.toml", design.Write(d), Setting{})
 		if err != nil {
 			t.Fatal(err)
 		}

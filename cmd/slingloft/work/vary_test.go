@@ -45,7 +45,7 @@ func TestVary(t *testing.T) {
 		}
 	}
 	text := bytes.Replace(data, []byte(`head_bar = "900 mm"`), []byte(`head_bar = "950 mm"`), 1)
-	p, err := work.Read(name, text)
+	p, err := work.ReadFor(name, text, work.Setting{})
 	if err != nil {
 		t.Fatal(err)
 	}
