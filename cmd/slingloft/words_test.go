@@ -177,7 +177,7 @@ var worded = map[string][]string{
 	},
 	"cmd/slingloft/command": {
 		"vcs.revision", "vcs.modified", "vcs.time", "true", "false", "+dirty", "manual", " [COMMAND]", "slingloft ", "slingloft-", "Slingloft ",
-		" FILE", " SHELL", " [DESIGN] FOLDER", " [DESIGN]", " in", " mm", "%.0f kg", "%.0f mm", "(devel)", "--add", "--add-board",
+		" FILE", " SHELL", " [DESIGN] FOLDER", " [DESIGN]", " [DESIGN …]", "copies", "--copies %d", " in", " mm", "%.0f kg", "%.0f mm", "(devel)", "--add", "--add-board",
 		"--help", "--machine", "--measured", "--only", "--out", "--paper", "--scale", "--version", ".htm", ".html", ".pdf",
 		"0.116 in", "172 cm", "2.94 mm", "80 kg", "[=true|false]", "add", "add-board", "addr", "agrees", "all", "as", "back",
 		"bash", "bool", "build-sheet.html", "calibrate", "chmod", "close", "cloth", "cloth-lay", "cloth-width", "complete", "cut",
@@ -190,7 +190,7 @@ var worded = map[string][]string{
 	},
 	"cmd/slingloft/work": {
 		" in", " mm", "1 in", "10 to 15 kg", "14 in", "150 mm", "18 in", "22 to 33 lb", "25 mm", "350 mm", "450 mm", "6 in", "back",
-		"cloth", "cloth-lay", "cloth-lay-roll-%d", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read", "sheet", "sheets", "side", "width",
+		"bed-%d-%s", "cloth", "cloth-lay", "cloth-lay-roll-%d", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read", "sheet", "sheets", "side", "width",
 	},
 	"cmd/slingloft/watch": {
 		"Cache-Control", "Content-Security-Policy", "Content-Type", "Cross-Origin-Opener-Policy", "Cross-Origin-Resource-Policy",

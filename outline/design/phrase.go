@@ -166,6 +166,7 @@ const (
 	ChangeWithIt
 	GiveUnit
 	MendDrawing
+	SameRoll
 
 	PhraseCount // how many there are
 )

@@ -261,6 +261,7 @@ const (
 	NotANumber   // likewise
 	OfThis
 	WithCause
+	OtherRoll // of beds laid together: value here, the other design, its value there
 
 	OfFile // name, what is wrong with it
 	Stated // by a later stage, in its own words

@@ -73,6 +73,7 @@ func englishLater() map[Rule]string {
 		Unsettled:        "iteration does not settle",
 		NoSignChange:     "no sign change between the ends",
 		NotANumber:       "function is not finite",
+		OtherRoll:        "%[1]s here, but %[3]s in %[2]s: beds on one roll are of one cloth, their templates of one kind of sheet",
 		OfThis:           "%[1]s: %[2]s",
 		OfFile:           "%[1]q: %[2]s",
 		WithCause:        "%[1]s (%[2]s)",

@@ -136,6 +136,7 @@ func englishPhrases() map[PhraseKind]string {
 		ChangeThis:         "this value, or one that it is measured against, has to change",
 		ChangeWithIt:       "change this value or the bars, the drop or the control with it",
 		GiveUnit:           `give the length of its unit, such as unit = "1 mm", or save it with one`,
+		SameRoll:           "give both designs the same, or cut them one by one",
 		MendDrawing:        "mend the drawing, or leave it out",
 	}
 }

@@ -27,19 +27,21 @@ type cutOptions struct {
 	scale   string
 	layTime time.Duration
 	force   bool
+	copies  int
 	shop
 	reporting
 }
 
 func cutCommand() command {
 	return command{
-		name: "cut", args: " [DESIGN]", names: strings.Join(format.Names(), ", "), maxArgs: 1,
+		name: "cut", args: " [DESIGN …]", names: strings.Join(format.Names(), ", "), maxArgs: work.MostBeds,
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o cutOptions
 			f.StringVarP(&o.out, "out", "o", defaultFolder, "")
 			f.StringVar(&o.as, "as", "svg,dxf", "")
 			f.StringVar(&o.scale, "scale", "", "")
 			f.DurationVar(&o.layTime, "lay-time", 0, "")
+			f.IntVar(&o.copies, "copies", 1, "")
 			f.BoolVar(&o.force, "force", false, "")
 			o.shop.flags(f, true)
 			return o.reporting.flags(f, cutSchema, func(ctx context.Context, s Streams, args []string) error { return cut(ctx, s, args, o) })
@@ -59,15 +61,24 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
-	p, err := loadFor(args, with)
+	if o.copies < 1 || o.copies*max(1, len(args)) > work.MostBeds {
+		return misuse(CopiesRange, o.copies, work.MostBeds)
+	}
+	beds, err := loadBeds(args, with)
 	if err != nil {
 		return err
 	}
-	sayRenamed(s, &p)
-	if err := verdict(&p); err != nil {
-		if o.json {
-			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err, s.words())))
+	for _, p := range beds {
+		sayRenamed(s, p)
+		if err := verdict(p); err != nil {
+			if o.json {
+				return errors.Join(err, document.Write(s.Out, cutDocument(p, err, s.words())))
+			}
+			return err
 		}
+	}
+	p, err := work.Together(beds, o.copies)
+	if err != nil {
 		return err
 	}
 	out, err := outputOf(p.Design, o.shop, o.scale, "cut", &p.Words.Sheets)
@@ -124,7 +135,12 @@ func cutSchema() map[string]any {
 
 // cutDocument returns what cut tells of a plan before anything is laid.
 func cutDocument(p *work.Plan, err error, w Words) document.Cut {
+	var beds []document.Bed
+	for _, b := range p.Beds() {
+		beds = append(beds, document.Bed(b))
+	}
 	return document.Cut{
+		Beds:    beds,
 		Head:    headOf(p, document.CutVersion, err),
 		Verdict: verdictLines(p, w), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
 		Outlines: outlinesOf(p, w),

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
+	"fmt"
 	"path/filepath"
 	"strings"
 
@@ -25,6 +26,8 @@ type kept struct {
 	Only     string    `json:"only,omitempty"`
 	Add      []string  `json:"add,omitempty"`
 	AddBoard []string  `json:"add_board,omitempty"`
+	Beside   []string  `json:"beside,omitempty"`   // further designs on the same roll
+	Copies   int       `json:"copies,omitempty"`   // of each bed; 0: one
 	At       string    `json:"at,omitempty"`       // scale of the files, wherever it was set
 	Settings string    `json:"settings,omitempty"` // digest of the machine's
 	Lay      work.Kept `json:"lay"`
@@ -35,8 +38,15 @@ func keptOf(args []string, o cutOptions, out output, lay work.Kept) kept {
 	folder := o.out
 	k := kept{Scale: o.scale, Paper: o.paper, Measured: o.measured, Only: o.only, Lay: lay,
 		At: export.ScaleText(out.options.ScaleFactor()), Settings: settingsOf(out.machine)}
-	if len(args) > 0 {
-		k.Design = from(folder, args[0])
+	for i, file := range args {
+		if i == 0 {
+			k.Design = from(folder, file)
+		} else {
+			k.Beside = append(k.Beside, from(folder, file))
+		}
+	}
+	if o.copies > 1 {
+		k.Copies = o.copies
 	}
 	if o.machine != "" {
 		k.Machine = from(folder, o.machine)
@@ -96,6 +106,14 @@ func (k kept) fill(o *proveOptions, folder string, args []string) ([]string, str
 	if len(args) == 0 && k.Design != "" {
 		args = []string{to(folder, k.Design)}
 		said = args
+	}
+	if len(args) <= 1 {
+		for _, file := range k.Beside {
+			args, said = append(args, to(folder, file)), append(said, to(folder, file))
+		}
+		if o.copies = max(1, k.Copies); k.Copies > 1 {
+			said = append(said, fmt.Sprintf("--copies %d", k.Copies))
+		}
 	}
 	take := func(flag string, value *string, kept string) {
 		if *value == "" && kept != "" {

@@ -18,6 +18,8 @@ import (
 type proveOptions struct {
 	as    string
 	scale string
+	// copies of each bed that lie together, as the run kept it; 0: one.
+	copies int
 	shop
 	reporting
 }
@@ -105,7 +107,11 @@ func (o proveOptions) load(args []string) (work.Plan, output, error) {
 	if err != nil {
 		return work.Plan{}, output{}, err
 	}
-	p, err := loadFor(args, with)
+	beds, err := loadBeds(args, with)
+	if err != nil {
+		return work.Plan{}, output{}, err
+	}
+	p, err := work.Together(beds, max(1, o.copies))
 	if err != nil {
 		return p, output{}, err
 	}

@@ -33,6 +33,19 @@ func loadFor(args []string, with work.Setting) (work.Plan, error) {
 	return work.ReadFor(name, data, with)
 }
 
+// loadBeds loads every design that the arguments name, or the built-in one.
+func loadBeds(args []string, with work.Setting) ([]*work.Plan, error) {
+	var out []*work.Plan
+	for i := range max(1, len(args)) {
+		p, err := loadFor(args[min(i, len(args)):min(i+1, len(args))], with)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, &p)
+	}
+	return out, nil
+}
+
 // sayRenamed notes the keys that a design calls as they were called before.
 func sayRenamed(s Streams, p *work.Plan) {
 	for _, r := range p.Renamed() {

@@ -31,6 +31,7 @@ const (
 	NoOption                        // name, [DidYouMean] or nothing
 	NameShell
 	LayTimeRange // value
+	CopiesRange  // value, how many beds at most
 	JSONOrMaterials
 	NoFormat       // command, name, formats
 	NoPaper        // command, name, papers
@@ -212,6 +213,7 @@ func englishUsage() map[Message]string {
 		NoShortOption:    "there is no option -%s",
 		NoOption:         "there is no option --%s%s",
 		NameShell:        "complete: name a shell: bash, fish or zsh",
+		CopiesRange:      "cut: --copies %d: want 1 or more, and no more than %d beds together",
 		LayTimeRange:     "cut: --lay-time %s: want 0 to 24h",
 		JSONOrMaterials:  "figure: --json and --materials print different things; give one of them",
 		NoFormat:         "%s: --as: there is no format %.20q; there are %s",

@@ -86,13 +86,19 @@ writes one file a sheet and format. Every file is written whole or not at all. A
 file that is there already is replaced only if it was written for the same design
 values and not changed since, or with --force.
 
+Several designs, or --copies of one, are laid on one roll: each piece is lettered
+with the number of its bed, and templates that beds share are written once. They
+have to be of the same cloth, and of the same sheets.
+
 Formats: %s.`,
 			Example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n" +
-				"  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n",
+				"  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n" +
+				"  slingloft cut my.toml --copies 2\n  slingloft cut mine.toml yours.toml\n",
 			Flags: map[string]string{
 				"out":      "folder to write into; made if it is not there",
 				"as":       "formats to write, with commas between",
 				"scale":    "drawing scale, such as 1:5 (default: the design's, else 1:1)",
+				"copies":   "so many beds of each design on one roll",
 				"lay-time": "search so long for a better lay, such as 60s",
 				"force":    "replace files that are there already",
 			},

@@ -30,7 +30,17 @@ type Cut struct {
 	Scale    float64   `json:"scale" doc:"length in the files over true length"`
 	Files    []Sheet   `json:"files" doc:"in the order in which they were written"`
 	Lays     []Lay     `json:"lays"`
+	Beds     []Bed     `json:"beds,omitempty" doc:"that lie together, by their numbers from 1; absent for one alone"`
 	Outlines []Outline `json:"outlines" doc:"of the maker's own, as they were brought in"`
+}
+
+// Bed is one of several beds that are laid together. Ids of its pieces begin with its
+// number: bed-1-body.
+type Bed struct {
+	Name   string `json:"name"`
+	File   string `json:"file"`
+	Digest string `json:"digest"`
+	Mark   string `json:"mark"`
 }
 
 // Outline is one outline of the maker's own.

@@ -38,7 +38,11 @@ func (p *Plan) Rolls() []design.Cloth { return p.Design.Rolls() }
 // OnRoll returns the pieces cut from a roll, which a lay of it numbers in this order.
 func (p *Plan) OnRoll(roll int) []piece.Piece {
 	var out []piece.Piece
-	for _, q := range p.Sewn.Pieces {
+	all := p.Sewn.Pieces
+	if len(p.laid) > 0 {
+		all = p.laid
+	}
+	for _, q := range all {
 		if q.Roll == roll {
 			out = append(out, q)
 		}
@@ -57,6 +61,7 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	for roll := range p.Rolls() {
 		pieces := p.OnRoll(roll)
 		lay, err := b.search("cloth", func(o nest.Options) (nest.Lay, error) {
+			o.Steps *= max(1, len(p.beds)) // as much for each
 			return nest.PackStrip(ctx, items(pieces), p.strip(roll), o)
 		})
 		if err != nil {

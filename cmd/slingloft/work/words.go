@@ -17,6 +17,7 @@ type Words struct {
 	Mend     MendWords
 	Proposal ProposalWords
 	Keeping  KeepingWords
+	Bed      string // lettered on the pieces of one of several beds: its number
 }
 
 // KeepingWords says what is wrong with places that were kept; see [Plan.Restore].
@@ -50,6 +51,7 @@ func (w Words) Joins(n int) string { return w.Design.Phrase(design.JoinsAllowed(
 func English() Words {
 	return Words{
 		Lettering: words.EnglishLettering(),
+		Bed:       "bed %d",
 		Warnings: map[Warning]string{
 			Wrinkles: "the cloth shears by %s at %s from mid-bay, more than the cloth's locking angle: " +
 				"it will wrinkle there; longer legs or shorter tails shear it less",
