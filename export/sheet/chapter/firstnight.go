@@ -70,7 +70,11 @@ func (b build) anchorFacts(s *sheet.Step) {
 	s.Add(say.Strap, fmt.Sprintf(say.AtLeast, b.Proof.Strap))
 	insert(s, 2, set)
 	if len(b.Cords.Lines) == 0 {
-		insert(s, 2, say.OwnLines)
+		own := say.OwnLines
+		if b.Place == nil {
+			own = say.AnyLines
+		}
+		insert(s, 2, own)
 	}
 	if b.Margins == nil {
 		return

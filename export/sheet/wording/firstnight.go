@@ -15,7 +15,7 @@ type FirstNight struct {
 	CordsAtFoot, Apart, BarToBar           string
 
 	JoinEyes, JoinLoops string // how an apex is joined
-	OwnLines            string // where none are made
+	OwnLines, AnyLines  string // where none are made, and their length is stated or not
 	Weight, Aside       string
 	AtLeast, AtMost     string    // a limit
 	Key                 string    // a key and its value as a design has them
@@ -51,6 +51,7 @@ func englishFirstNight() FirstNight {
 		JoinEyes:  "Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
 		JoinLoops: "Join the bends of both loops at an end and its line's eye with the shackle or hook of that apex.",
 		OwnLines:  "This design makes no hang lines: take your own, as long and as strong as stated.",
+		AnyLines:  "This design makes no hang lines: take your own, as strong as stated, to reach your anchors.",
 		Weight:    "dead weight", Aside: "its middle beside the centre line",
 		AtLeast: "%s or more", AtMost: "%s or less",
 		Key: "%s = %q", Tip: [2]string{"tip of the %s bar, left of one who lies on the back", "tip of the %s bar, right"},

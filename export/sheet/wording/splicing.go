@@ -171,7 +171,7 @@ func englishSplicePictures() Splicing {
 			Desc:    "Two cords run from end to end of a gap of %s, one on either side of a tip %[2]s thick; each is %[3]s thick.",
 		},
 		Chain: Picture{
-			Caption: "One side's chain on its tape, its ends and gaps on pins: what the tape shows at each node.",
+			Caption: "The cords of one side along a tape, on pins: what the tape shows at each node.",
 			Title:   "The chain on its tape",
 			Desc: "A chain lies straight along a tape under %s, from its head hanging point at nought to its foot hanging point " +
 				"at %s; leg, side cord and leg.",
