@@ -66,14 +66,6 @@ type Size struct {
 	Wall   float64         // finished height of its wall, up to the mouth's edge
 }
 
-// around returns the length of the wall around.
-func (s Size) around(b design.SackBase) float64 {
-	if b == design.FlatBase {
-		return 4 * s.Thick
-	}
-	return math.Pi * s.Thick
-}
-
 // sizeOf returns the sack for a volume. What is left to the program is rounded up to the
 // steps of a hand: 5 mm or a quarter of an inch.
 func sizeOf(d design.Design, v quantity.Litres) Size {

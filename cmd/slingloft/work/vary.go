@@ -148,7 +148,7 @@ func (p *Plan) buys() (Buys, error) {
 		out.Turn = roll.Turn
 	}
 	for _, s := range states {
-		for e := range hung.Ends() {
+		for _, e := range hung.Ends() {
 			out.Line = max(out.Line, s.Loads.Line[e])
 			out.Bar = max(out.Bar, s.Loads.Bar[e])
 		}
