@@ -83,7 +83,7 @@ func englishBoards() Boards {
 		FaceUp:     "face up",
 		TurnedOver: "turned over",
 		Press: []string{
-			"Cut it from card that stands the heat of the iron.",
+			"Where it is cut from board, draw round it on card that stands the heat of the iron.",
 			"Lay the gauge on the lettered face of the cloth, the step lettered with the fold towards the edge.",
 			"Fold its edge over the end of the step until it meets the scored line, and press.",
 		},

@@ -173,7 +173,7 @@ func englishCutting() map[Task]Step {
 			layFlat,
 			"Cut its end square to the selvedge.",
 			"Lay the plots on it as the lay shows, lettering up.",
-			"Copy cut lines, net lines, bar lines, notches and lettering with a tracing wheel and chalk paper.",
+			"Copy cut, net, bar, centre, fold and hem lines, notches, openings and lettering with a tracing wheel and chalk paper.",
 			"Add no allowance: the plotted cut line has it already.",
 			"Where a cutter drew no net line, set it in from the edge by the allowance stated.",
 		}, "Each piece has its name, its cut line, its net line and its notches."},
@@ -253,8 +253,8 @@ func englishSewing() map[Task]Step {
 		WorkOpenings: {"Work the openings", []string{
 			"Open the strip out flat.",
 			"Mark each opening on the fold of the strip, measured from its folded head end.",
-			"Bind the edges of the opening, or work a buttonhole round it.",
-			"Only then cut the slit.",
+			"Work a buttonhole round it, or close zigzag along both its edges with a bar at each end.",
+			"Only then cut the slit between.",
 		}, "Each strip has two openings, sewn all round, one for each bar."},
 		TurnEnds: {"Hem the ends of the body", []string{
 			"Fold each end under twice: a double-fold hem.",
@@ -270,7 +270,7 @@ func englishSewing() map[Task]Step {
 		}, "Corners and notches meet, the seam has no pleat, and no raw edge is left open."},
 		PinStrips: {"Pin the channels", []string{
 			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
-			"Mark the distances below on the stitch line of the strip, from its folded head end.",
+			"Mark the distances below along both folded edges of the strip, on its outer face, from its folded head end.",
 			"Mark the other strip alike, with R1 for L1.",
 			"Slip the side of the body between the two edges of the strip.",
 			"Push it in until its net line lies on the stitch line; the raw edge stays short of the fold.",
@@ -283,9 +283,9 @@ func englishSewing() map[Task]Step {
 		}, "Each notch of the facing lies on that of the body."},
 		StitchStrips: {"Stitch the channels", []string{
 			"Backstitch at both ends of the seam.",
-			"Lay the longer edge below: the machine takes it in.",
 			"Stitch row 1 along the folded edges, through all layers, with a straight stitch.",
-			"Ease the longer edge in evenly between the notches.",
+			"Keep the body at its notches, and ease what is longer in evenly between them.",
+			"Where the side turns at a bar, stop with the needle down, turn, and lay no pleat.",
 			"Stitch each further row inside the channel, beside the one before.",
 			"Leave both ends of the channel open.",
 		}, "Both edges of the strip are caught all along, on both faces."},

@@ -30,10 +30,11 @@ func englishTrial() map[Task]Step {
 	return map[Task]Step{
 		TrialSplice: {"Make a trial splice", []string{
 			"Do this before you cut a cord: every length rests on it.",
-			"Take two spare pieces of the cord stated, and make two marks on one of them.",
+			"Read first how eyes are spliced: that shows what a fid does.",
+			"Take two spare pieces of the cord stated, pulled hard once, and make two marks on one of them.",
 			"Taper an end of the other: cut strands out in pairs until one pair is left.",
 			"Bury that end between the two marks with a fid, as long as stated.",
-			"Milk it smooth, pull it hard, let go, and pull again.",
+			"Milk it smooth, pull it as hard as the cords below, let go, and pull again.",
 			"Measure from mark to mark under the light pull stated.",
 			"If it is further off than stated, write the lines below into the design and print the sheet again.",
 			"Make five, if you can: one says nothing of how they scatter.",
@@ -47,9 +48,9 @@ func englishTrial() map[Task]Step {
 		}, "The second pull makes it no longer."},
 		CutCords: {"Cut and mark the cords", []string{
 			"Draw the cord straight under the light pull stated.",
-			"Cut it to length, and call one end its start.",
-			"Set the marks right round the cord, measured from its start.",
+			"While it is drawn, mark its start, its end and every mark, right round, measured from its start.",
 			"Letter each mark on a bit of tape beside it.",
+			"Cut it last, at its start and at its end.",
 		}, "Each cord has all the marks that the cord set shows."},
 	}
 }
@@ -131,6 +132,7 @@ func englishChains() map[Task]Step {
 	return map[Task]Step{
 		FirstCorner: {"Splice the head corners", []string{
 			"Cross the cords as drawn only if your trial splices had that crossing: it takes up cord.",
+			"Draw a crossing up only until the gap and both marks lie as stated.",
 			"Else bury them straight: lock stitching will hold them.",
 			"Taper both working ends like those of the eyes.",
 			"Draw the side cord's working end into the leg, in at the leg's entry mark.",
@@ -167,8 +169,8 @@ func englishChains() map[Task]Step {
 			"Sew three stitches along, through both cords.",
 			"Turn the cord by a quarter and sew three back.",
 			"Knot the two ends of the thread and draw the knot inside.",
-			"Leave the taper without a stitch.",
-		}, "Every bury is stitched, and none gives when you push the cord together beside it."},
+			"Leave the taper without a stitch, and so the bury of an eye that slides.",
+		}, "No stitched bury gives when you push the cord together beside it."},
 	}
 }
 
