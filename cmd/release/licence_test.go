@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 	"time"
+	"unicode/utf8"
 )
 
 // Every module of every program has a licence in the list, which its own file bears out,
@@ -46,6 +47,11 @@ func TestLicences(t *testing.T) {
 		texts, err := noticesIn(folders[m], l.files)
 		if err != nil || !l.known(texts[0].text) {
 			t.Errorf("%s: not %s (%v)", m, l.spdx, err)
+		}
+		for _, text := range texts {
+			if !utf8.ValidString(text.text) {
+				t.Errorf("%s: %s is not UTF-8", m, text.name)
+			}
 		}
 	}
 	for m := range licences() {

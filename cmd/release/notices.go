@@ -13,6 +13,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // part is a module that is linked into a program, with what has to be given on with it.
@@ -142,7 +143,7 @@ func noticesIn(folder string, names []string) ([]notice, error) {
 				err = fmt.Errorf("%s is empty", path)
 			}
 			name, _ := filepath.Rel(folder, path)
-			out = append(out, notice{filepath.ToSlash(name), string(text)})
+			out = append(out, notice{filepath.ToSlash(name), readable(text)})
 			return err
 		})
 		if err != nil {
@@ -150,6 +151,18 @@ func noticesIn(folder string, names []string) ([]notice, error) {
 		}
 	}
 	return out, nil
+}
+
+// readable returns a text in UTF-8; some old ones are in Latin-1.
+func readable(text []byte) string {
+	if utf8.Valid(text) {
+		return string(text)
+	}
+	var b strings.Builder
+	for _, c := range text {
+		b.WriteRune(rune(c))
+	}
+	return b.String()
 }
 
 // notices returns THIRD-PARTY-NOTICES: name, version, licence and its full text of every
