@@ -2,8 +2,8 @@ package design
 
 import (
 	"reflect"
-	"slingloft/outline/article"
 
+	"slingloft/outline/article"
 	"slingloft/outline/quantity"
 )
 
@@ -95,13 +95,17 @@ func (d Design) rollOf(rolls []Cloth, s article.Article) int {
 	return len(rolls)
 }
 
+// clothKey returns the table of the cloth that a set of pieces is made of, where it has its
+// own.
+func clothKey(s article.Article) Key {
+	return map[article.Article]Key{article.Bed: KeyCloth, article.Sack: KeySackCloth}[s]
+}
+
 // RollKey returns the table of the cloth on a roll.
 func (d Design) RollKey(roll int) Key {
-	if roll > 0 {
-		for _, s := range article.All() {
-			if d.Has(s) && d.RollOf(s) == roll {
-				return map[article.Article]Key{article.Sack: KeySackCloth}[s]
-			}
+	for _, s := range article.All() {
+		if d.Has(s) && d.RollOf(s) == roll {
+			return clothKey(s)
 		}
 	}
 	return KeyCloth
@@ -143,7 +147,7 @@ func ownRows(table Key, at func(*Design) *Own) []row {
 func (r *reader) checkFurther() {
 	for _, s := range article.All() {
 		if own := r.design.own(s); own.On {
-			r.checkSelvedge(map[article.Article]Key{article.Sack: KeySackCloth}[s], own.Cloth)
+			r.checkSelvedge(clothKey(s), own.Cloth)
 		}
 	}
 }

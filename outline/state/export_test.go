@@ -4,7 +4,6 @@ import (
 	"errors"
 
 	"slingloft/outline/finished"
-	"slingloft/outline/hung"
 )
 
 // BoundOf returns the bound for the state of the given number among those of [Of].
@@ -26,6 +25,3 @@ func BoundOf(h finished.Hammock, p Person, i int) State {
 func StraightTo(h finished.Hammock, x, weight float64) [2]float64 {
 	return straight(h.Shape, x, weight)
 }
-
-// SeatOf returns the load of one who sits with the middle of the seat at x.
-func SeatOf(p Person, x float64) hung.Load { return p.seat(x) }

@@ -77,8 +77,8 @@ func (p Person) centre() float64 {
 	return p.Back
 }
 
-// seat returns the whole weight over a seat with its middle at x.
-func (p Person) seat(x float64) hung.Load { return hung.EvenLoad(p.Weight, x-p.Seat/2, x+p.Seat/2) }
+// Seated returns the whole weight, N, over a seat with its middle at x, mm from mid-bay.
+func (p Person) Seated(x float64) hung.Load { return hung.EvenLoad(p.Weight, x-p.Seat/2, x+p.Seat/2) }
 
 // Lie returns the state of a bed in which a person lies. It is the state of any
 // sleeper, not only of the one whom the bed was made for, and fails where none is
@@ -123,7 +123,7 @@ func states(h finished.Hammock, p Person, asides ...float64) []State {
 	for _, x := range [3]float64{0, -quarter, quarter} {
 		// The weight keeps to the middle, by balancing if it sits high, so that nothing hangs
 		// on how high it is.
-		w := finished.Weight{Load: p.seat(x), Centre: p.Back}
+		w := finished.Weight{Load: p.Seated(x), Centre: p.Back}
 		pose, err := h.HangFrom(last, finished.Change{}, w)
 		s := of(Sitting, w, pose)
 		if err != nil {
@@ -153,7 +153,7 @@ func states(h finished.Hammock, p Person, asides ...float64) []State {
 // SitUp returns the state in which the person sits up at mid-bay; where it is not found
 // it is bounded.
 func SitUp(h finished.Hammock, p Person) State {
-	w := finished.Weight{Load: p.seat(0), Centre: p.Back}
+	w := finished.Weight{Load: p.Seated(0), Centre: p.Back}
 	pose, err := h.Hang(finished.Change{}, w)
 	s := of(Sitting, w, pose)
 	if err != nil {
@@ -165,7 +165,7 @@ func SitUp(h finished.Hammock, p Person) State {
 
 // getIn returns the state in which the person sits on the left side cord at mid-bay.
 func getIn(h finished.Hammock, p Person) State {
-	entry, err := h.Enter(finished.Change{}, bed.Left, p.seat(0))
+	entry, err := h.Enter(finished.Change{}, bed.Left, p.Seated(0))
 	s := State{Kind: GettingIn, Loads: entry.Loads, Share: 1, Slack: entry.Slack}
 	if err != nil {
 		s = onOneCord(h, p, GettingIn, 0, err)

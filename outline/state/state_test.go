@@ -233,9 +233,9 @@ func TestStraightToTheSeat(t *testing.T) {
 // One who sits weighs on a seat's length about the place.
 func TestSeat(t *testing.T) {
 	_, p := bed(t, nil)
-	force, middle := state.SeatOf(p, 120).Total()
+	force, middle := p.Seated(120).Total()
 	near(t, "force", force, p.Weight, 1e-9)
 	near(t, "middle", middle, 120, 1e-9)
-	near(t, "just inside", state.SeatOf(p, 120).At(120-p.Seat/2+1), p.Weight/p.Seat, 1e-9)
-	near(t, "just outside", state.SeatOf(p, 120).At(120-p.Seat/2-1), 0, 0)
+	near(t, "just inside", p.Seated(120).At(120-p.Seat/2+1), p.Weight/p.Seat, 1e-9)
+	near(t, "just outside", p.Seated(120).At(120-p.Seat/2-1), 0, 0)
 }

@@ -1,6 +1,7 @@
 package command
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"runtime/debug"
@@ -24,13 +25,12 @@ func help(args []string, s Streams) error {
 		_, err := io.WriteString(s.Out, s.words().overview())
 		return err
 	}
-	for _, c := range commands() {
-		if c.name == args[0] {
-			_, err := io.WriteString(s.Out, s.words().helpOf(c))
-			return err
-		}
+	c, err := commandOf(args[0])
+	if err != nil {
+		return err
 	}
-	return misuse(UnknownCommand, args[0], meant(args[0], "", commandNames()))
+	_, err = io.WriteString(s.Out, s.words().helpOf(c))
+	return err
 }
 
 // helpOf returns a command's own help.
@@ -67,33 +67,35 @@ func version() string {
 
 func versionOf(info *debug.BuildInfo) string {
 	const digits = 12 // of a commit, as in the version of a build between two releases
-	version, commit, changed := info.Main.Version, "", ""
-	if version == "" {
-		version = "(devel)"
+	version := cmp.Or(info.Main.Version, "(devel)")
+	commit := built(info, "vcs.revision")
+	commit = commit[:min(digits, len(commit))]
+	switch {
+	case strings.Contains(version, commit): // so it does without one
+		return version
+	case built(info, "vcs.modified") == "true":
+		commit += "+dirty"
 	}
+	return version + " " + commit
+}
+
+// built returns what a build recorded under a key, empty where it did not.
+func built(info *debug.BuildInfo, key string) string {
 	for _, s := range info.Settings {
-		switch {
-		case s.Key == "vcs.revision":
-			commit = " " + s.Value[:min(digits, len(s.Value))]
-		case s.Key == "vcs.modified" && s.Value == "true":
-			changed = "+dirty"
+		if s.Key == key {
+			return s.Value
 		}
 	}
-	if strings.Contains(version, strings.TrimSpace(commit)) {
-		return version
-	}
-	return version + commit + changed
+	return ""
 }
 
 // committed returns the day of the sources' commit as the build recorded it, empty where
 // it did not.
 func committed() string {
-	if info, ok := debug.ReadBuildInfo(); ok {
-		for _, s := range info.Settings {
-			if day, _, found := strings.Cut(s.Value, "T"); s.Key == "vcs.time" && found {
-				return day
-			}
-		}
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return ""
 	}
-	return ""
+	day, _, _ := strings.Cut(built(info, "vcs.time"), "T")
+	return day
 }

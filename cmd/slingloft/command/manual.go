@@ -23,13 +23,12 @@ func manualCommand() command {
 					_, err := io.WriteString(s.Out, w.manual())
 					return err
 				}
-				for _, c := range commands() {
-					if c.name == args[0] {
-						_, err := io.WriteString(s.Out, w.manualOf(c))
-						return err
-					}
+				c, err := commandOf(args[0])
+				if err != nil {
+					return err
 				}
-				return misuse(UnknownCommand, args[0], meant(args[0], "", commandNames()))
+				_, err = io.WriteString(s.Out, w.manualOf(c))
+				return err
 			}
 		},
 	}

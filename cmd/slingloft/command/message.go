@@ -106,7 +106,7 @@ func meant(written, before string, names []string) []notice {
 	return []notice{{DidYouMean, []any{quantity.Quoted(before + near)}}}
 }
 
-// misused says what is wrong with a command's options: a [told], or a text of the
+// misused says what is wrong with a command's options: a [notice], or a text of the
 // library that reads them.
 func misused(flags *pflag.FlagSet, err error) any {
 	var no *pflag.NotExistError

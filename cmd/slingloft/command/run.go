@@ -102,12 +102,21 @@ func dispatch(ctx context.Context, args []string, s Streams) error {
 		fmt.Fprintln(s.Out, "slingloft", version())
 		return nil
 	}
+	c, err := commandOf(name)
+	if err != nil {
+		return err
+	}
+	return c.run(ctx, args[1:], s)
+}
+
+// commandOf returns the command of a name; the error says which may be meant.
+func commandOf(name string) (command, error) {
 	for _, c := range commands() {
 		if c.name == name {
-			return c.run(ctx, args[1:], s)
+			return c, nil
 		}
 	}
-	return misuse(UnknownCommand, name, meant(name, "", commandNames()))
+	return command{}, misuse(UnknownCommand, name, meant(name, "", commandNames()))
 }
 
 // flags returns a command's flags with their help, and what runs once they are read.

@@ -139,23 +139,23 @@ func (m Trait) of(b *Buys) float64 {
 	if m == MarginTrait && b.Required == 0 {
 		return 0
 	}
-	return [TraitCount]func() float64{
-		ShoulderTrait: func() float64 { return b.Shoulders },
-		ArmTrait:      func() float64 { return b.Arms },
-		SqueezeTrait:  func() float64 { return b.Squeeze },
-		SagTrait:      func() float64 { return b.Sag },
-		AlongTrait:    func() float64 { return b.Along },
-		TurnTrait:     func() float64 { return b.Turn },
-		HeadHangTrait: func() float64 { return b.Hang[hung.Head] },
-		FootHangTrait: func() float64 { return b.Hang[hung.Foot] },
-		LineTrait:     func() float64 { return b.Line },
-		SideTrait:     func() float64 { return b.Side },
-		BarTrait:      func() float64 { return b.Bar },
-		MarginTrait:   func() float64 { return b.Margin / b.Required },
-		LengthTrait:   func() float64 { return b.Length },
-		MassTrait:     func() float64 { return b.Mass },
-		ClothTrait:    func() float64 { return b.Cloth },
-	}[m]()
+	return [TraitCount]float64{
+		ShoulderTrait: b.Shoulders,
+		ArmTrait:      b.Arms,
+		SqueezeTrait:  b.Squeeze,
+		SagTrait:      b.Sag,
+		AlongTrait:    b.Along,
+		TurnTrait:     b.Turn,
+		HeadHangTrait: b.Hang[hung.Head],
+		FootHangTrait: b.Hang[hung.Foot],
+		LineTrait:     b.Line,
+		SideTrait:     b.Side,
+		BarTrait:      b.Bar,
+		MarginTrait:   b.Margin / b.Required,
+		LengthTrait:   b.Length,
+		MassTrait:     b.Mass,
+		ClothTrait:    b.Cloth,
+	}[m]
 }
 
 // dimension is what a figure is a figure of.

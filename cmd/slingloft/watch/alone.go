@@ -2,7 +2,6 @@ package watch
 
 import (
 	"context"
-	"errors"
 	"io"
 	"net/http"
 	"os"
@@ -22,9 +21,10 @@ import (
 type Alone struct {
 	run func(ctx context.Context, args []string, out, told io.Writer) int
 
-	mu   sync.Mutex
-	now  *handler
-	stop func() // ends its drawing
+	mu     sync.Mutex
+	now    *handler
+	routes http.Handler // of it
+	stop   func()       // ends its drawing
 }
 
 // NewAlone returns what answers the page, with the built-in design. Run is as in
@@ -43,6 +43,7 @@ func (a *Alone) begin(name string, data []byte) {
 	defer a.mu.Unlock()
 	a.stop()
 	a.now, a.stop = &handler{desk: d, run: a.run}, d.Close
+	a.routes = a.now.routes()
 	d.Open()
 }
 
@@ -51,7 +52,7 @@ func (a *Alone) begin(name string, data []byte) {
 // pack, which is what stands with all that it takes things from, as zip.
 func (a *Alone) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	a.mu.Lock()
-	h := a.now
+	h, routes := a.now, a.routes
 	a.mu.Unlock()
 	switch r.URL.Path {
 	case "/ask/open":
@@ -68,7 +69,7 @@ func (a *Alone) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		}
 		w.Write(data)
 	default:
-		h.routes().ServeHTTP(w, r)
+		routes.ServeHTTP(w, r)
 	}
 }
 
@@ -172,8 +173,7 @@ func (h *handler) packed() ([]byte, error) {
 		return nil, err
 	}
 	for _, name := range h.machines() { // what was brought in and is named only when files are made
-		err := copyBeside(".", name, folder)
-		if err != nil && !errors.Is(err, os.ErrExist) {
+		if err := copyBeside(".", name, folder); err != nil {
 			return nil, err
 		}
 	}

@@ -178,7 +178,7 @@ func (p *Plan) loadDraped(out *Draped, rig *drape.Rig) {
 	out.Soles = out.Crown + float64(sleeper.Stature*flat)
 	who := state.PersonOf(sleeper, out.Load)
 	if out.Sits {
-		out.Load = hung.EvenLoad(who.Weight, -who.Seat/2, who.Seat/2)
+		out.Load = who.Seated(0)
 	}
 	for _, l := range out.Load {
 		rig.Load = append(rig.Load, drape.Weight(l))

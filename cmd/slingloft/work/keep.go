@@ -77,7 +77,7 @@ func (p *Plan) Restore(k Kept) (Lays, error) {
 			return Lays{}, fmt.Errorf(say.Cloth, err)
 		}
 		lay.Length = r.Length
-		if on := nest.Verify(items(p.OnRoll(roll)), p.strip(roll), lay); on != nil {
+		if on := p.verifyRoll(roll, lay); on != nil {
 			return Lays{}, fmt.Errorf(say.Cloth, say.named(on, p.OnRoll(roll)))
 		}
 		out.Rolls = append(out.Rolls, lay)
@@ -87,9 +87,11 @@ func (p *Plan) Restore(k Kept) (Lays, error) {
 		return Lays{}, fmt.Errorf(say.Boards, err)
 	}
 	out.Boards = boards
-	_, onBoards := p.Verify(out)
-	if len(p.boards()) > 0 && onBoards != nil {
-		return out, fmt.Errorf(say.Boards, say.named(onBoards, p.boards()))
+	if len(p.boards()) == 0 {
+		return out, nil
+	}
+	if on := p.verifyBoards(boards); on != nil {
+		return out, fmt.Errorf(say.Boards, say.named(on, p.boards()))
 	}
 	return out, nil
 }

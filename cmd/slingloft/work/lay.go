@@ -112,13 +112,21 @@ func (p *Plan) bed() (nest.Bed, error) {
 // Verify checks both lays piece by piece and returns what is wrong with either.
 func (p *Plan) Verify(l Lays) (cloth, boards error) {
 	for roll, lay := range l.Rolls {
-		cloth = cmp.Or(cloth, nest.Verify(items(p.OnRoll(roll)), p.strip(roll), lay))
+		cloth = cmp.Or(cloth, p.verifyRoll(roll, lay))
 	}
-	bed, boards := p.bed()
-	if boards == nil {
-		boards = nest.VerifyBeds(items(p.boards()), bed, l.Boards)
+	return cloth, p.verifyBoards(l.Boards)
+}
+
+func (p *Plan) verifyRoll(roll int, l nest.Lay) error {
+	return nest.Verify(items(p.OnRoll(roll)), p.strip(roll), l)
+}
+
+func (p *Plan) verifyBoards(l nest.Lay) error {
+	bed, err := p.bed()
+	if err != nil {
+		return err
 	}
-	return cloth, boards
+	return nest.VerifyBeds(items(p.boards()), bed, l)
 }
 
 // search lays one stock by the default steps and then, for what is left of half the

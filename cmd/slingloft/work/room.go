@@ -2,7 +2,6 @@ package work
 
 import (
 	"slingloft/outline/finished"
-	"slingloft/outline/hung"
 	"slingloft/outline/room"
 )
 
@@ -23,7 +22,7 @@ func (p *Plan) felt(made finished.Hammock, sits bool) (room.Room, error) {
 		return room.Of(in), nil
 	}
 	who := p.Person()
-	seat := finished.Weight{Load: hung.EvenLoad(who.Weight, -who.Seat/2, who.Seat/2), Centre: who.Back}
+	seat := finished.Weight{Load: who.Seated(0), Centre: who.Back}
 	if pose, err := made.Hang(finished.Change{}, seat); err == nil {
 		in.Sitting = pose
 	}
