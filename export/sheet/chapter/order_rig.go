@@ -26,16 +26,6 @@ func (b build) barFacts(s *sheet.Step) {
 // tackFacts tells how far along the leg from a bar's tip the cloth's corner hangs.
 func (b build) tackFacts(s *sheet.Step) {
 	for _, e := range hung.Ends() {
-		s.Add(b.ofEnd(b.Say.Order.Leg, e), b.Rope(b.cornerRun(e)))
+		s.Add(b.ofEnd(b.Say.Order.Leg, e), b.Rope(b.CornerRun(e)))
 	}
-}
-
-// cornerRun returns the cord from a bar's tip to the cloth's corner when it hangs.
-func (b build) cornerRun(e hung.End) float64 {
-	side := b.Body.Side
-	tip := b.Body.Tips[e]
-	if e == hung.Head {
-		return tip
-	}
-	return side.HungLength() - tip
 }

@@ -86,16 +86,14 @@ func (b build) cordFacts(s *sheet.Step) {
 	}
 }
 
-// lockStitch is the length of one stitch of a lock stitching in cord diameters: common
-// practice, no source.
-const lockStitch = 3
-
 func (b build) lockFacts(s *sheet.Step) {
 	if b.looped() {
 		s.Do = slices.Insert(s.Do, 0, b.Say.Order.JoinOut)
 		s.Do = append(s.Do, b.Say.Order.JoinBack)
 	}
-	s.Add(b.Say.Order.StitchEach, b.Rope(lockStitch*b.Design.Leg.Diameter))
+	if all := splice.Splices(b.Cords); len(all) > 0 {
+		s.Add(b.Say.Order.StitchEach, b.Rope(splice.LockStitch(all[0])))
+	}
 }
 
 // ridged reports whether there is a ridge line for a shelter.

@@ -198,7 +198,7 @@ func TestBottomSpan(t *testing.T) {
 	if got, want := b.bottomSpan(), geom.Pt(span, rise).Len(); got != want {
 		t.Errorf("%g, want %g", got, want)
 	}
-	if a, z := b.cornerRun(hung.Head), b.cornerRun(hung.Foot); a != b.Body.Tips[hung.Head] || a <= 0 || z <= 0 {
+	if a, z := b.CornerRun(hung.Head), b.CornerRun(hung.Foot); a != b.Body.Tips[hung.Head] || a <= 0 || z <= 0 {
 		t.Errorf("corners lie %g and %g along the legs", a, z)
 	}
 }

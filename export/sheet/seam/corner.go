@@ -1,6 +1,7 @@
 package seam
 
 import (
+	"fmt"
 	"math"
 
 	"slingloft/export/sheet/given"
@@ -76,7 +77,7 @@ func Corner(d *given.Data) picture.Picture {
 	const foot, wide = 8.0, 86.0
 	k := wide / c.box.Width()
 	v := picture.View{Scale: k, Shift: geom.Pt(1, foot).Minus(c.box.Min.Times(k))}
-	p := picture.Picture{ID: "seam-corner", Title: words.Title, Desc: words.Desc, Width: picture.Half, Height: foot + k*c.box.Height() + 8}
+	p := picture.Picture{ID: "seam-corner", Title: words.Title, Desc: words.Desc, Width: picture.Half, Height: foot + k*c.box.Height() + 8 + row}
 	body := append(append(geom.Polyline{}, c.side...), geom.Pt(c.box.Max.X, c.box.Min.Y))
 	p.Area(picture.Cloth, v.Line(append(body, c.end.Reversed()...))...)
 	var cloth geom.Point
@@ -125,7 +126,7 @@ func (c corner) letters(p *picture.Picture, d *given.Data, v picture.View, flap 
 	leg := v.At(c.cord[0].Towards(c.cord[1], 0.2))
 	line(p, leg.X, leg.Y+1.4, say.LegOut)
 	end := v.At(c.side[0].Towards(c.fold[0], 0.9))
-	points(p, end, geom.Pt(end.X+2, top-row), say.EndFlush)
+	points(p, end, geom.Pt(end.X+5, top-2*row), say.EndFlush)
 	part := 0.5 // between the rows and the cord
 	if len(c.rows) > 1 {
 		part = 0.58
@@ -140,6 +141,16 @@ func (c corner) letters(p *picture.Picture, d *given.Data, v picture.View, flap 
 	if flap != (geom.Point{}) {
 		points(p, flap, geom.Pt(2, 2), say.CapOut)
 	}
-	p.Dot(picture.Main, v.At(c.cord[0].Towards(c.cord[1], 0.86)), 1)
-	points(p, v.At(c.cord[0].Towards(c.cord[1], 0.86)), geom.Pt(2, top), say.Tack)
+	tack(p, v.At(c.cord[1]), v.At(c.cord[1]).Minus(v.At(c.cord[0])).Unit())
+	points(p, v.At(c.cord[1]), geom.Pt(2, top-row), say.Tack)
+	line(p, 2, top, fmt.Sprintf(say.TackAt, d.Rope(d.CornerRun(bed.Head))))
+}
+
+// tack draws the stitches that hold a corner to its leg: across the cord, just inside the
+// mouth of the channel.
+func tack(p *picture.Picture, mouth, in geom.Point) {
+	for i := range 3 {
+		at := mouth.Plus(in.Times(0.7 + 0.8*float64(i)))
+		p.Line(picture.Second, picture.Bold, at.Plus(in.Left().Times(1.6)), at.Minus(in.Left().Times(1.6)))
+	}
 }

@@ -232,63 +232,93 @@ func finely(x0, x1, y float64) geom.Polyline {
 	return out
 }
 
+// What a lock stitching is made of: how many stitches one way, as many going back, and how
+// many cord diameters each is long; common practice, no source.
+const (
+	lockStitches = 3
+	lockStitch   = 3
+)
+
+// LockStitch returns the length of one stitch of a bury's lock stitching, mm.
+func LockStitch(s Splice) float64 { return lockStitch * s.Own.Kind.Diameter }
+
+// LockRun returns how far from the entry a bury is stitched, mm: all of it next to the
+// entry, where the working end is whole.
+func LockRun(s Splice) float64 {
+	long, taper := s.tail()
+	return min(lockStitches*LockStitch(s), long-taper)
+}
+
 // Locked draws the lock stitching of a bury: where along it, to scale, and larger how the
 // thread goes, from the side and from the end.
 func Locked(d *given.Data, s Splice) picture.Picture {
 	say := d.Say.Splicing
-	const top, low, end = 41.0, 15.0, 74.0
+	const top, low, end = 47.0, 20.0, 74.0
 	long, taper := s.tail()
+	run := LockRun(s)
 	k := hostRoom / long
 	p := picture.Picture{ID: "splice-lock-" + s.Kind.String(), Title: say.Locked.Title,
-		Desc:  fmt.Sprintf(say.Locked.Desc, d.Rope(long-taper), d.Rope(taper)),
-		Width: picture.Half, Height: 53}
+		Desc:  fmt.Sprintf(say.Locked.Desc, d.Rope(run), d.Rope(taper)),
+		Width: picture.Half, Height: 59}
 	own, host := s.looks()
 	rope(&p, own, curve(geom.Pt(4, top+5.6), geom.Pt(9, top+4.2), geom.Pt(hostAt, top)), even(inner+0.6))
 	rope(&p, host, straight(4, 84, top), even(filled))
 	ghost(&p, own, straight(hostAt, hostAt+hostRoom, top), tapering(inner, k*(long-taper), k*long))
 	stroke(&p, geom.Pt(hostAt, top), filled)
-	thread := picture.Path{Stroke: picture.Stitch, Width: picture.Medium}
-	for x := hostAt + 2; x+1.6 < hostAt+k*(long-taper); x += 3.2 {
-		thread.Lines = append(thread.Lines, straight(x, x+1.6, top))
+	for i := range lockStitches { // every other one is on the far side
+		from := hostAt + k*run*float64(i)/lockStitches
+		p.Items = append(p.Items, lockThread(i%2 == 1, picture.Stitch, straight(from+0.2, from+k*run/lockStitches-0.2, top)))
 	}
-	p.Items = append(p.Items, thread)
-	p.Level(geom.Pt(hostAt, top+4), geom.Pt(hostAt+k*(long-taper), top+4), top+7, fmt.Sprintf(say.Stitched, d.Rope(long-taper)))
-	backwards(&p, top-4.6, below, flag{geom.Pt(hostAt+k*long, top-2.6), fmt.Sprintf(say.Unstitched, d.Rope(taper))})
-	lockedSide(&p, own, host, low+3)
-	lockedEnd(&p, own, host, geom.Pt(end, low+3))
+	p.Level(geom.Pt(hostAt, top+4), geom.Pt(hostAt+k*run, top+4), top+7, fmt.Sprintf(say.Stitched, d.Rope(run)))
+	p.Level(geom.Pt(hostAt+k*(long-taper), top-3), geom.Pt(hostAt+k*long, top-3), top-6.6, fmt.Sprintf(say.Unstitched, d.Rope(taper)))
+	lockedSide(d, &p, s, low+4)
+	lockedEnd(&p, own, host, geom.Pt(end, low+4))
 	text(&p, 6, 2.6, say.FromSide)
 	p.Write(picture.Text{Text: say.FromEnd, At: geom.Pt(end+11, 2.6), Size: picture.Letter, Anchor: piece.End, Ink: picture.Main})
 	return p
 }
 
-// lockedSide draws how a thread goes through host and bury, from the side: three stitches
-// one way, back at right angles to them.
-func lockedSide(p *picture.Picture, own, host look, y float64) {
-	const x0, x1, big, step = 4.0, 54.0, 10.0, 6.6
+// lockThread is a stretch of thread, dashed where cord hides it.
+func lockThread(hidden bool, ink picture.Ink, l geom.Polyline) picture.Path {
+	p := picture.Path{Stroke: ink, Width: picture.Medium, Lines: []geom.Polyline{l}}
+	if hidden {
+		p.Dash = []float64{0.8, 0.6}
+	}
+	return p
+}
+
+// lockedSide draws how a thread goes through host and bury, from the side: so many stitches
+// away from the entry, and as many back at right angles to them.
+func lockedSide(d *given.Data, p *picture.Picture, s Splice, y float64) {
+	const x0, x1, big, first, step = 4.0, 54.0, 10.0, 12.0, 11.0
+	own, host := s.looks()
 	left, right := edges(straight(x0, x1, y), even(big))
 	p.Area(host.fill, append(append(geom.Polyline{}, left...), right.Reversed()...)...)
 	p.Line(host.edge, picture.Medium, left...)
 	p.Line(host.edge, picture.Medium, right...)
 	ghost(p, own, straight(x0, x1, y), even(big*0.55))
+	const last = first + lockStitches*step
 	// The first way, up and down through both: outside as a full line, inside dashed.
-	for i := range 6 {
-		x := x0 + 6 + float64(i)*step
-		p.Items = append(p.Items, picture.Path{Stroke: picture.Stitch, Width: picture.Medium, Dash: []float64{0.8, 0.6},
-			Lines: []geom.Polyline{{{X: x, Y: y - big/2}, {X: x, Y: y + big/2}}}})
-		if i < 5 {
-			out := y + big/2 + 0.8
-			if i%2 == 1 {
-				out = y - big/2 - 0.8
-			}
-			p.Line(picture.Stitch, picture.Medium, geom.Pt(x, out-math.Copysign(0.8, out-y)), geom.Pt(x+0.5, out),
-				geom.Pt(x+step-0.5, out), geom.Pt(x+step, out-math.Copysign(0.8, out-y)))
+	for i := range lockStitches + 1 {
+		x := first + float64(i)*step
+		p.Items = append(p.Items, lockThread(true, picture.Stitch, geom.Polyline{{X: x, Y: y - big/2}, {X: x, Y: y + big/2}}))
+		if i == lockStitches {
+			break
 		}
+		side := 1.0
+		if i%2 == 1 {
+			side = -1
+		}
+		edge, out := y+side*big/2, y+side*(big/2+0.8)
+		p.Line(picture.Stitch, picture.Medium, geom.Pt(x, edge), geom.Pt(x+0.5, out), geom.Pt(x+step-0.5, out), geom.Pt(x+step, edge))
 	}
-	// The second, at right angles: seen from its side as stitches on the middle.
-	for i := range 3 {
-		x := x0 + 6 + step*(0.5+2*float64(i))
-		p.Line(picture.Second, picture.Medium, geom.Pt(x-step/2+0.9, y), geom.Pt(x+step/2-0.9, y))
+	// The second, at right angles: seen from its side as stitches on the middle, every other
+	// one on the far side.
+	for i := range lockStitches {
+		x := last - float64(i)*step
+		p.Items = append(p.Items, lockThread(i%2 == 1, picture.Second, straight(x-0.6, x-step+0.6, y)))
 	}
+	p.Level(geom.Pt(first, y-big/2-1), geom.Pt(first+step, y-big/2-1), y-big/2-4.4, d.Rope(LockStitch(s)))
 }
 
 // lockedEnd draws the same from the end.

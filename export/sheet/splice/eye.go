@@ -1,6 +1,8 @@
 package splice
 
 import (
+	"fmt"
+
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
 	"slingloft/outline/geom"
@@ -172,11 +174,13 @@ func drawnUp(d *given.Data, p *picture.Picture, y float64) {
 }
 
 // Crossing draws the crossing of a corner's two cords, which can be made while an end of
-// either is free.
+// either is free: the bar's gap lies between the places where each passes through the other
+// at the other's shoulder mark.
 func Crossing(d *given.Data) picture.Picture {
 	say := d.Say.Splicing
-	const y = 19.0
-	p := picture.Picture{ID: "splice-crossing", Title: say.Crossing.Title, Desc: say.Crossing.Desc, Width: picture.Half, Height: 36}
+	const y = 22.0
+	p := picture.Picture{ID: "splice-crossing", Title: say.Crossing.Title, Desc: fmt.Sprintf(say.Crossing.Desc, d.Rope(d.Cords.Splicing.Gap)),
+		Width: picture.Half, Height: 44}
 	side := curve(geom.Pt(6, y+7), geom.Pt(22, y+5.4), geom.Pt(lockX, y), geom.Pt((lockX+throatX)/2, y-2.8), geom.Pt(throatX, y),
 		geom.Pt(64, y+5), geom.Pt(82, y+7))
 	leg := curve(geom.Pt(82, y-7), geom.Pt(64, y-5), geom.Pt(throatX, y), geom.Pt((lockX+throatX)/2, y+2.8), geom.Pt(lockX, y),
@@ -184,9 +188,10 @@ func Crossing(d *given.Data) picture.Picture {
 	lock(&p, sideLook(), legLook(), side, leg, y)
 	text(&p, 6, y+10.4, say.SideCord)
 	text(&p, 64, y+10.4, say.SideEnd)
-	text(&p, 6, y-13.4, say.LegEnd)
-	text(&p, 64, y-13.4, say.Leg)
-	flagged(&p, geom.Pt(throatX, y), geom.Pt(34, y+13.6), say.ThroughSide)
-	flagged(&p, geom.Pt(lockX, y), geom.Pt(30, y-16.6), say.ThroughLeg)
+	text(&p, 6, y-12.6, say.LegEnd)
+	text(&p, 64, y-12.6, say.Leg)
+	onwards(&p, y+14.6, above, flag{geom.Pt(throatX, y+2.2), say.ThroughSide})
+	onwards(&p, y-15, below, flag{geom.Pt(lockX-2.4, y-1), say.ThroughLeg})
+	p.Level(geom.Pt(lockX, y-3), geom.Pt(throatX, y-3), y-11, fmt.Sprintf(say.GapBetween, d.Rope(d.Cords.Splicing.Gap)))
 	return p
 }

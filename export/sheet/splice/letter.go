@@ -56,7 +56,7 @@ func place(p *picture.Picture, f flag, y, way float64, anchor piece.Anchor) {
 	x = min(max(x, 0.5), p.Width-0.5-wide)
 	foot := line + 0.3
 	if x < f.at.X && f.at.X < x+wide { // the leader ends over the lettering
-		foot = y
+		foot = y - max(way, 0)*0.9 // what goes below the base line
 	}
 	p.Line(picture.Quiet, picture.Hair, f.at, geom.Pt(f.at.X, foot))
 	p.Write(picture.Text{Text: f.text, At: geom.Pt(x, line), Size: picture.Letter, Ink: picture.Main})

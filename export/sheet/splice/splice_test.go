@@ -316,3 +316,33 @@ func TestKinds(t *testing.T) {
 		t.Error("splices of no cords")
 	}
 }
+
+// A bury is lock-stitched next to its entry, to scale, by three stitches one way and three
+// back; a bury that is whole over less is stitched no further than that.
+func TestLockStitches(t *testing.T) {
+	d := set(t, nil)
+	s := Splices(d.Cords)[0]
+	near(t, "one stitch", LockStitch(s), 3*3, 1e-9)
+	near(t, "all of them", LockRun(s), 27, 1e-9)
+	along, back := 0.0, 0
+	for _, it := range Locked(&d, s).Items {
+		q, ok := it.(picture.Path)
+		if !ok || q.Stroke != picture.Stitch && q.Stroke != picture.Second || len(q.Lines) != 1 {
+			continue
+		}
+		switch a, b := q.Lines[0][0], q.Lines[0][len(q.Lines[0])-1]; {
+		case q.Stroke == picture.Second && a.Y == 24 && max(a.X, b.X) < 60:
+			back++
+		case q.Stroke == picture.Stitch && a.Y == 47 && b.Y == 47:
+			along = max(along, b.X-hostAt)
+		}
+	}
+	long, _ := s.tail()
+	near(t, "stitched on the cord", along/hostRoom, 27/long, 0.01)
+	if back != 3 {
+		t.Errorf("%d stitches go back", back)
+	}
+	short := set(t, func(d *design.Design) { d.Splice.EyeBury = 30 })
+	whole, taper := Splices(short.Cords)[0].tail()
+	near(t, "a short bury", LockRun(Splices(short.Cords)[0]), min(27, whole-taper), 1e-9)
+}

@@ -4,20 +4,21 @@ import "slingloft/outline/cord"
 
 // Splicing says what belongs to the pictures of how the cords are made.
 type Splicing struct {
-	Trial                        Picture    // desc: marks apart, bury, after
-	Taper                        Picture    // desc: working end, taper
-	Entering                     [4]Picture // into a leg for its eye, into a leg and into a side cord at a corner, into a loop; desc: length
-	Milked                       Picture    // desc: before, after
-	Locked                       Picture    // desc: stitched, not stitched
-	EyeFree, EyeTurned, Crossing Picture
-	Corner                       Picture // desc: gap, bury in the side cord, bury in the leg
-	Parting                      Picture // desc: gap, tip, cord
-	Chain                        Picture // desc: pull, length
-	EyesFirst, LastEye           Picture // desc: clear width, eye, bury
-	Join                         Picture // desc: bury, taper
-	Seized                       Picture // desc: gap
-	Sliding                      Picture // title: line; desc: bury, end that stands out
-	Hitch                        Picture // title: line
+	Trial              Picture    // desc: marks apart, bury, after
+	Taper              Picture    // desc: working end, taper
+	Entering           [4]Picture // into a leg for its eye, into a leg and into a side cord at a corner, into a loop; desc: length
+	Milked             Picture    // desc: before, after
+	Locked             Picture    // desc: stitched, not stitched
+	EyeFree, EyeTurned Picture
+	Crossing           Picture // desc: gap
+	Corner             Picture // desc: gap, bury in the side cord, bury in the leg
+	Parting            Picture // desc: gap, tip, cord
+	Chain              Picture // desc: pull, length
+	EyesFirst, LastEye Picture // desc: clear width, eye, bury
+	Join               Picture // desc: bury, taper
+	Seized             Picture // desc: gap
+	Sliding            Picture // title: line; desc: bury, end that stands out
+	Hitch              Picture // title: line
 
 	WorkingEnd, Standing, Fid, FreeEnd string
 	ShoulderMark, TaperMark            string
@@ -34,6 +35,7 @@ type Splicing struct {
 
 	SideCord, SideEnd, Leg, LegEnd             string
 	ThroughSide, ThroughLeg                    string
+	GapBetween                                 string // length
 	SideEntryLegShoulder, LegEntrySideShoulder string
 	TipInGap                                   string
 	TipInGapOf                                 string // length
@@ -61,7 +63,7 @@ func englishSplicing() Splicing {
 	s.Stroke = "stroke this way"
 	s.Before, s.BeforeIt, s.Expected, s.Buries = "before %s", "before the splice: %s", "after about %s", "bury %s"
 	s.TipOut = "its tip still sticks out"
-	s.Stitched, s.Unstitched = "stitch here, %s", "taper, %s: no stitch"
+	s.Stitched, s.Unstitched = "stitched: %s", "taper: %s"
 	s.FromSide, s.FromEnd = "from the side, larger", "from the end"
 
 	s.ThroughShoulder = "and goes through the shoulder mark"
@@ -70,8 +72,9 @@ func englishSplicing() Splicing {
 	s.GoesIn, s.BuriedAlong = "the working end goes in here", "and runs inside the standing part"
 
 	s.SideCord, s.SideEnd, s.Leg, s.LegEnd = "side cord", "its working end", "leg", "leg's working end"
-	s.ThroughSide = "leg through the side cord's entry mark"
-	s.ThroughLeg = "side cord through the leg's shoulder mark"
+	s.ThroughSide = "1: leg through the side cord's shoulder mark"
+	s.ThroughLeg = "2: side cord, foot end first, through the leg's shoulder mark"
+	s.GapBetween = "gap, %s"
 	s.SideEntryLegShoulder = "side cord's entry, leg's shoulder"
 	s.LegEntrySideShoulder = "leg's entry, side cord's shoulder"
 	s.TipInGap, s.TipInGapOf, s.TapersAbove = "bar's tip in the gap", "bar's tip in the gap of %s", "upper row: the tapers; lower row: the buries"
@@ -137,7 +140,8 @@ func englishSplicePictures() Splicing {
 		Locked: Picture{
 			Caption: "Lock stitching: three stitches along through both cords, then back at right angles to them; the knot lies inside.",
 			Title:   "Lock stitching of a bury",
-			Desc:    "The thread runs through host and bury over the %s next to the entry; the last %s, the taper, have no stitch.",
+			Desc: "Three stitches along and three back go through host and bury over the %s next to the entry; the last %s, the taper, " +
+				"have no stitch.",
 		},
 		EyeFree: Picture{
 			Caption: "The eye, while the cord's other end is free. 1: through the throat mark. 2: free end through the shoulder " +
@@ -156,8 +160,8 @@ func englishSplicePictures() Splicing {
 		Crossing: Picture{
 			Caption: "The crossing of two cords: each passes through the other. It is drawn up before either working end is buried.",
 			Title:   "The crossing of two cords at a corner",
-			Desc: "The leg passes through the side cord at the side cord's entry mark, and the side cord passes through the leg at the leg's " +
-				"shoulder mark, next to it.",
+			Desc: "At the right the leg's working end passes through the side cord at the side cord's shoulder mark. At the left the side cord " +
+				"passes through the leg at the leg's shoulder mark. Between the two lies the gap of %s.",
 		},
 		Corner: Picture{
 			Caption: "A finished corner, drawn out straight. Each shoulder mark lies at the other cord's entry mark." + along,

@@ -23,6 +23,7 @@ type Stitching struct {
 	Inside, TipIn, BarNotch                  string
 
 	LegOut, EndFlush, ChannelOf, BodyCloth, Backstitch, CapOut, Tack string
+	TackAt                                                           string // along the leg from the tip
 }
 
 func englishStitching() Stitching {
@@ -42,7 +43,8 @@ func englishStitching() Stitching {
 	s.Inside, s.TipIn, s.BarNotch = "inside of the bed up", "the bar's tip goes in between the two strands", "bar notch"
 
 	s.LegOut, s.EndFlush, s.ChannelOf = "leg", "folded end of the channel, at the end seam", "channel"
-	s.BodyCloth, s.Backstitch, s.CapOut, s.Tack = "body", "backstitch where a row begins", "cap, opened out", "tack the corner to the leg"
+	s.BodyCloth, s.Backstitch, s.CapOut, s.Tack = "body", "backstitch where a row begins", "cap, opened out", "corner of the tail, tacked to its leg"
+	s.TackAt = "tack: %s along the leg from the bar's tip"
 	return s
 }
 
@@ -104,13 +106,13 @@ func englishSections() Stitching {
 			Title:   "Where channel, cap and body meet",
 			Desc: "The channel runs along the side and ends, folded in, at the end seam. The cap is sewn to the end as far as the " +
 				"corner. The cord " +
-				"comes out of the channel's end, and the corner is tacked to it.",
+				"comes out of the channel's end; there, at the mouth of the channel, the corner of the tail is tacked to it.",
 		},
 		BareCorner: Picture{
 			Caption: "The head corner on the left, flat: the end is hemmed first, the channel sewn over it. To scale.",
 			Title:   "Where channel and hemmed end meet",
 			Desc: "The channel runs along the side and ends, folded in, at the fold of the hemmed end. The cord comes out of the channel's end, " +
-				"and the corner is tacked to it.",
+				"and there, at the mouth of the channel, the corner of the tail is tacked to it.",
 		},
 	}
 }
