@@ -29,6 +29,7 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/numeric"
 	"slingloft/outline/quantity"
 )
 
@@ -71,6 +72,9 @@ type Options struct {
 	// none. Ridge is the shelter's ridge line, mm.
 	Lines [2]float64
 	Ridge float64
+	// Middle is where the middle notch of a channel lies between the bars' tips, as a part
+	// of the way from the head; 0: at mid-bay. Tails of unequal length move it off mid-bay.
+	Middle float64
 }
 
 // DefaultHook is the diameter taken for a hook or ring, mm: own choice, for want
@@ -113,7 +117,11 @@ func Of(s *hung.Shape, d design.Design, o Options) (Set, error) {
 		return Set{}, err
 	}
 	set := Set{Variant: Separate, Splicing: sp, Notes: sp.notes(d)}
-	r := rigger{s, d, sp}
+	mid, err := middle(s, o.Middle)
+	if err != nil {
+		return Set{}, err
+	}
+	r := rigger{s, d, sp, mid}
 	build := []func() (Cord, error){r.side, r.leg(hung.Head), r.leg(hung.Foot)}
 	if d.Splice.Whole {
 		set.Variant = Loops
@@ -169,6 +177,17 @@ type rigger struct {
 	shape  *hung.Shape
 	design design.Design
 	splice Splicing
+	mid    float64 // station at which a channel's middle notch lies
+}
+
+// middle returns the station at which a side cord has run the given part of its way from
+// the head tip to the foot tip; of 0 that is mid-bay.
+func middle(s *hung.Shape, part float64) (float64, error) {
+	if part == 0 {
+		return 0, nil
+	}
+	half := s.Problem.Bed.Span / 2
+	return numeric.Root(func(x float64) float64 { return s.Arc(-half, x) - part*s.SideArc }, -half, half, 1e-9)
 }
 
 // stiffness returns EA of a cord, by which its stretch is taken off, and 0 where

@@ -7,7 +7,7 @@ import (
 	"slingloft/outline/hung"
 )
 
-// loop returns one side's endless loop: from the join in the middle of the bed
+// loop returns one side's endless loop: from the join at the channel's middle notch
 // along one run to the foot hook, back along the other to the head hook and to
 // the join, where each end is drawn into the other. The join lies in the middle
 // because the pull is least there and the cord straightest. Each run carries
@@ -29,10 +29,10 @@ func (r rigger) loop() (Cord, error) {
 	set := 2 * r.set(s.SideArc+s.Ends[hung.Head].Leg+s.Ends[hung.Foot].Leg)
 	for _, e := range hung.Ends() {
 		x := e.Sign() * half
-		side := Stretch(s, min(0, x), max(0, x), ea)
+		side := Stretch(s, min(r.mid, x), max(r.mid, x), ea)
 		leg := legStretch(s, e, ea)
 		round := roundPin(s.Ends[e].Leg, pin) - s.Ends[e].Leg
-		arc := math.Abs(s.Arc(0, x))
+		arc := math.Abs(s.Arc(r.mid, x))
 		tip[e] = arc - r.set(arc) - side + spread/2
 		hook[e] = tip[e] + s.Ends[e].Leg - r.set(s.Ends[e].Leg) - leg + round + spread/2
 		stretch += 2 * (side + leg)

@@ -53,7 +53,8 @@ func (r rigger) side() (Cord, error) {
 	ch.mark(Spot{Kind: Tip, On: AtFoot}, sp.Gap/2)
 	ch.add(zone{raw: sp.Gap})
 	ch.tail(AtFoot, own, sp.Taper(own), 3, true)
-	ch.middle(Spot{Kind: Tip, On: AtHead}, s.Arc(-half, 0)-r.set(s.Arc(-half, 0))-Stretch(s, -half, 0, ea)+spread/2)
+	toMiddle := s.Arc(-half, r.mid)
+	ch.middle(Spot{Kind: Tip, On: AtHead}, toMiddle-r.set(toMiddle)-Stretch(s, -half, r.mid, ea)+spread/2)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
 		{DrawHeadTails,

@@ -232,6 +232,23 @@ func (m *pattern) onSide(s bed.Side) []piece.Notch {
 	return sideNotches(bed.Right.Letter(), m.out.SideNet.HungLength(), m.barRuns(), true)
 }
 
+// MiddlePart returns where the middle notch of a side lies between its bars' notches, as a
+// part of the way from the head; 0 where it does not lie between them. It is the middle of
+// the whole side, so that tails of unequal length move it off mid-bay.
+func (s Sewn) MiddlePart() float64 {
+	var bars []float64
+	for _, n := range s.SideNotches {
+		if n.Bar {
+			bars = append(bars, n.At)
+		}
+	}
+	middle := s.SideNet.HungLength() / 2
+	if len(bars) != 2 || middle <= bars[0] || middle >= bars[1] {
+		return 0
+	}
+	return (middle - bars[0]) / (bars[1] - bars[0])
+}
+
 // BarRuns returns the flat running lengths along the left side seam at which the
 // two bar lines meet it, mm from the head corner.
 func (s Sewn) BarRuns() (head, foot float64) {

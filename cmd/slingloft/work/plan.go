@@ -243,7 +243,8 @@ func (p *Plan) rigged() error {
 	if p.Place, p.Hangs, err = rig.Of(s, d.Hang); err != nil {
 		return err
 	}
-	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: d.Hang.Shelter}
+	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: d.Hang.Shelter,
+		Middle: p.Sewn.MiddlePart()}
 	if p.Hangs && d.Hang.Line.Diameter > 0 {
 		o.Lines = [2]float64{p.Place.Ends[hung.Head].Line, p.Place.Ends[hung.Foot].Line}
 	}
