@@ -50,7 +50,7 @@ func TestFixes(t *testing.T) {
 // goes.
 func TestTableFixes(t *testing.T) {
 	for _, tc := range []struct{ name, text, renamed, gone string }{
-		{"header", "a = 1\n\n[ baar ] # mine\nwall = \"1 mm\" # w\n\n[bed]\n", "a = 1\n\n[bar] # mine\nwall = \"1 mm\" # w\n\n[bed]\n", "a = 1\n\n# w\n\n[bed]\n"},
+		{"header", "a = 1\n\n[ baar ] # mine\nwall = \"1 mm\" # w\n\n[bed]\n", "a = 1\n\n[bar] # mine\nwall = \"1 mm\" # w\n\n[bed]\n", "a = 1\n\n[bed]\n"},
 		{"list", "[[gest]]\nname = \"x\"\n[[gest]]\nname = \"y\"\n", "[[guest]]\nname = \"x\"\n[[guest]]\nname = \"y\"\n", ""},
 		{"under another", "[bed]\n[bed.fo]\nx = 1\n", "", "[bed]\n"},
 		{"with tables", "[baar]\nx = 1\n[baar.sub]\ny = 1\n", "", ""},

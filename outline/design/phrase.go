@@ -51,6 +51,7 @@ const (
 	WriteFirstLine
 	WriteValue
 	WriteUnder
+	WriteAtTop
 	TableHolds
 	FirstTableHolds
 	TakeHeadToo // a header

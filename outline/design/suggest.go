@@ -67,6 +67,9 @@ func (s keys) suggest(table Key, name string) (hint Phrase, meant []Key) {
 	}
 	for _, r := range s.rows {
 		if _, listed := s.list(r.table()); !listed && r.name() == name {
+			if r.table() == "" {
+				return Say(WriteAtTop, name), []Key{r.key}
+			}
 			return Say(WriteUnder, name, r.table()), []Key{r.key}
 		}
 	}

@@ -2,6 +2,8 @@ package design
 
 import (
 	"bytes"
+	"maps"
+	"regexp"
 	"strings"
 )
 
@@ -11,17 +13,63 @@ func (t Text) without(key Key, meant map[Key]string) (Text, error) {
 	if e == nil || e.value == nil {
 		return Text{}, ErrByHand
 	}
-	_, to := t.valueOf(e)
+	from, to := t.spanOf(key, e)
+	_, end := t.valueOf(e)
+	if comment := bytes.TrimLeft(t.data[end:max(end, to)], " \t"); bytes.HasPrefix(comment, []byte("#")) {
+		to -= len(comment)
+	}
+	return t.changed(from, to, "", meant)
+}
+
+// spanOf returns the offsets of an entry that goes with all of its line, or of a pair of
+// an inline table.
+func (t Text) spanOf(key Key, e *entry) (from, to int) {
+	_, to = t.valueOf(e)
 	if in := t.inside(key.Table()); in.closed {
-		from, to := t.pair(t.lines.offset(e.at), to)
-		return t.changed(from, to, "", meant)
+		return t.pair(t.lines.offset(e.at), to)
 	}
-	from := t.lines.starts[e.at.Line-1]
-	rest := t.data[to:t.end(e)]
-	if comment := bytes.TrimLeft(rest, " \t"); bytes.HasPrefix(comment, []byte("#")) {
-		return t.changed(from, to+len(rest)-len(comment), "", meant)
+	return t.lines.starts[e.at.Line-1], t.end(e)
+}
+
+// Strike returns the text without a key and what is said of it: the comment behind it and
+// those directly above it, but for one that begins the file, or the key where it is left
+// out behind #. The error is [ErrByHand].
+func (t Text) Strike(key Key) (Text, error) {
+	e := t.entry(key)
+	if e == nil {
+		in := t.inside(key.Table())
+		if in == nil || in.closed {
+			return t, nil
+		}
+		from, to := t.region(in)
+		if at := t.commented(from, to, regexp.QuoteMeta(key.Name())+`\s*=`); at >= 0 {
+			return t.changed(t.lines.starts[t.lines.position(at-1).Line-1], at, "", t.all())
+		}
+		return t, nil
 	}
-	return t.changed(from, t.end(e), "", meant)
+	if e.value == nil {
+		return Text{}, ErrByHand
+	}
+	from, to := t.spanOf(key, e)
+	if n := e.at.Line; from == t.lines.starts[n-1] {
+		for n > 1 && strings.HasPrefix(strings.TrimSpace(t.lines.text(n-1)), "#") {
+			n--
+		}
+		if n > 1 {
+			from = t.lines.starts[n-1]
+		}
+	}
+	return t.changed(from, to, "", t.allBut(key))
+}
+
+// allBut returns every value of the file but those of a key, a table or a list.
+func (t Text) allBut(name Key) map[Key]string {
+	out := t.all()
+	maps.DeleteFunc(out, func(key Key, _ string) bool {
+		rest, in := strings.CutPrefix(string(key), string(name))
+		return in && (rest == "" || rest[0] == '.' || rest[0] == '[')
+	})
+	return out
 }
 
 // pair returns the offsets of a key and value of an inline table, or of an element of a
@@ -96,6 +144,9 @@ func (t Text) Drop(list Key, i int) (Text, error) {
 		if key, ok := renumbered(key, list, i); ok {
 			meant[key] = value
 		}
+	}
+	if many == 1 && e.value != nil {
+		return t.without(list, meant) // with none a list is not there
 	}
 	from, to := t.elementSpan(e, i-1)
 	out, err := t.changed(from, to, "", meant)

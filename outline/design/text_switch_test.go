@@ -48,6 +48,9 @@ func TestSwitchOffTakesAll(t *testing.T) {
 		"name = \"a\"\nsack = { base = \"flat\", cloth = { name = \"thin\" } }\n[bed]\nspan = \"1 m\" # long\n",
 		"name = \"a\"\nsack = {}\n[bed]\nspan = \"1 m\" # long\n",
 		rest + "\n[sack.cloth]\nname = \"thin\"\n",
+		rest + "\n[sack]\ncloth = { name = \"thin\", flaw = [{}] } # c\n",
+		rest + "\n[sack.cloth]\nname = \"thin\"\n\n[[sack.cloth.flaw]]\nat = \"1 m\" # here\n\n[[sack.cloth.flaw]]\n",
+		"name = \"a\"\n# of flaws\nsack.cloth.flaw = [{ at = \"1 m\" }, {}]\nsack.base = \"flat\"\n[bed]\nspan = \"1 m\" # long\n",
 	} {
 		got, err := opened(t, written).SwitchOff(KeySack)
 		if err != nil || string(got.Bytes()) != rest {

@@ -2,6 +2,9 @@ package design
 
 import (
 	"bytes"
+	"cmp"
+	"maps"
+	"slices"
 	"strings"
 )
 
@@ -59,35 +62,74 @@ func (t Text) header(in *table) (from, to int, ok bool) {
 	return start + open, start + shut + 1, true
 }
 
-// withoutTable returns the text without a table: its keys, whose comments stay, and its
-// header.
+// withoutTable returns the text without a table or a list, those within it and the comments
+// among their keys.
 func (t Text) withoutTable(name Key) (Text, error) {
-	e := t.entry(name)
-	if len(e.list) > 0 {
-		var err error
-		for i := len(e.list); i > 0 && err == nil; i-- {
-			t, err = t.Drop(name, i)
-		}
-		return t, err
+	meant := t.allBut(name)
+	out, err := t.withoutHeaders(name)
+	if err != nil {
+		return Text{}, err
 	}
-	out, err := t, error(nil)
-	for _, one := range e.table.entries {
-		key := name.In(one.name)
-		if one.table != nil || len(one.list) > 0 {
-			out, err = out.withoutTable(key)
-		} else {
-			out, err = out.Set(key, "")
-		}
-		if err != nil {
-			return Text{}, err
+	switch e := out.entry(name); {
+	case e == nil:
+	case e.value != nil:
+		out, err = out.Strike(name)
+	case e.table.closed:
+		from, to := out.spanOf(name, e)
+		out, err = out.changed(from, to, "", meant)
+	default: // dotted keys
+		for _, one := range e.table.entries {
+			if out, err = out.withoutTable(name.In(one.name)); err != nil {
+				break
+			}
 		}
 	}
-	e = out.entry(name)
-	if e == nil || e.table == nil {
-		return out, nil
-	}
-	if _, _, headed := out.header(e.table); !headed {
+	if err != nil || out.entry(name) != nil || !maps.Equal(out.all(), meant) {
 		return Text{}, ErrByHand
 	}
-	return out.changed(out.lines.starts[e.table.at.Line-1], out.endOf(e.table), "", out.all())
+	return out, nil
+}
+
+// withoutHeaders returns the text without a table and those within it, as far as they
+// stand under headers of their own.
+func (t Text) withoutHeaders(name Key) (Text, error) {
+	type span struct{ from, to int }
+	var spans []span
+	var gather func(in *table)
+	gather = func(in *table) {
+		if in == nil {
+			return
+		}
+		if in.header {
+			n := in.at.Line
+			if n > 1 && strings.TrimSpace(t.lines.text(n-1)) == "" {
+				n--
+			}
+			spans = append(spans, span{t.lines.starts[n-1], t.endOf(in)})
+		}
+		for _, e := range in.entries {
+			if e.table != nil {
+				gather(e.table)
+			}
+			for _, one := range e.list {
+				gather(one)
+			}
+		}
+	}
+	if e := t.entry(name); e != nil {
+		for _, in := range slices.Concat(e.list, []*table{e.table}) {
+			gather(in)
+		}
+	}
+	slices.SortFunc(spans, func(a, b span) int { return cmp.Compare(b.from, a.from) })
+	data := t.data
+	for _, s := range spans {
+		data = spliced(data, s.from, s.to, "")
+	}
+	out, err := OpenText("", data)
+	if err != nil {
+		return Text{}, ErrByHand
+	}
+	out.mark = t.mark
+	return out, nil
 }

@@ -148,6 +148,39 @@ func TestTextRemove(t *testing.T) {
 	}
 }
 
+// A key goes with what is said of it, and nothing else does.
+func TestTextStrike(t *testing.T) {
+	for _, r := range []struct{ name, text, want string }{
+		{"both comments", "[bar]\n# so thick\n# that it holds\nwall = \"1 mm\" # w\nname = \"x\" # n\n", "[bar]\nname = \"x\" # n\n"},
+		{"a line apart", "[bar]\n# of all bars\n\nwall = \"1 mm\"\n# after\n", "[bar]\n# of all bars\n\n# after\n"},
+		{"head of the file", "# my bed\nbar.wall = \"1 mm\" # w\n", "# my bed\n"},
+		{"left out", "[bar]\nname = \"x\"\n# wall = \"1 mm\" # w\n", "[bar]\nname = \"x\"\n"},
+		{"of another table", "[bar]\nname = \"x\"\n[bed]\n# wall = \"1 mm\"\n", "[bar]\nname = \"x\"\n[bed]\n# wall = \"1 mm\"\n"},
+		{"inline", "bar = { wall = \"1 mm\", name = \"x\" } # b\n", "bar = { name = \"x\" } # b\n"},
+	} {
+		if out, err := opened(t, r.text).Strike(KeyBarWall); err != nil || string(out.Bytes()) != r.want {
+			t.Errorf("%s: %q, %v, want %q", r.name, out.Bytes(), err, r.want)
+		}
+	}
+	if _, err := opened(t, "[bar]\nwall = \"1 mm\"\n").Strike(KeyBarWall.Table()); !errors.Is(err, ErrByHand) {
+		t.Errorf("a table: %v", err)
+	}
+	for name, data := range openable(t) {
+		if filepath.Base(name) == "clash_old_and_new_name.toml" {
+			continue // what stays takes the other's place
+		}
+		text, err := OpenText(name, data)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, key := range text.Keys() {
+			if out, err := text.Strike(key); err != nil || len(out.Keys()) != len(text.Keys())-1 {
+				t.Errorf("%s: %s: %v", name, key, err)
+			}
+		}
+	}
+}
+
 // An element is added to a list and taken out of it again.
 func TestTextLists(t *testing.T) {
 	texts := openable(t)

@@ -28,6 +28,7 @@ func englishPhrases() map[PhraseKind]string {
 		WriteFirstLine:  "write %[1]s = %[2]s at the top of the file",
 		WriteValue:      "write %[1]s = %[2]s",
 		WriteUnder:      "write %[1]s under [%[2]s]",
+		WriteAtTop:      "write %[1]s at the top of the file, above the first header",
 		TableHolds:      "[%[1]s] holds %[2]s",
 		TakeHeadToo:     "take the # from %[1]s too, or move the key above it",
 		FirstTableHolds: "the first table holds %[1]s",

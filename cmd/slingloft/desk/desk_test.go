@@ -206,4 +206,8 @@ func TestProposeAtHand(t *testing.T) {
 			t.Errorf("%s is %q, want %q", field, s.Values[field], want)
 		}
 	}
+	// What is said of the values that the shelf has is gone with them.
+	if _, cloth, _ := strings.Cut(s.Text, "\n[cloth]\n"); !strings.HasPrefix(cloth, "use = \"blue\"\n\n[") {
+		t.Errorf("[cloth] reads %.300s", cloth)
+	}
 }

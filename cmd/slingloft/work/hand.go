@@ -75,7 +75,9 @@ func (w Wish) taken(text string) (string, error) {
 			continue
 		}
 		for _, key := range design.TakenBy(use) {
-			set(key, "")
+			if err == nil {
+				t, err = t.Strike(key)
+			}
 		}
 		set(use, w.AtHand.Takes[use])
 	}
