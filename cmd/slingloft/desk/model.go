@@ -12,17 +12,18 @@ import (
 
 // Model is the hammock in space, mm: x towards the foot, y across, z up.
 type Model struct {
-	Cloth   [][]Point `json:"cloth"`   // rows across, from the head tail's end to the foot's
-	Tension []float64 `json:"tension"` // of the cloth across at each row, N/mm
-	Taut    string    `json:"taut"`    // the largest of them, as people read it
-	Sleeper [][]Point `json:"sleeper"` // rings round who lies in it, head first
-	Lines   []Line    `json:"lines"`
-	Middle  Point     `json:"middle"`
-	Reach   float64   `json:"reach"` // from there to what lies farthest off
-	Off     string    `json:"off"`   // how far the drawn cloth may lie off the bed, as people read it
-	Section Section   `json:"section"`
-	Ends    []float64 `json:"ends"` // stations of the cloth's ends, from the head bar
-	Room    []Tight   `json:"room"` // none where it is not known
+	Cloth   [][]Point   `json:"cloth"`   // rows across, from the head tail's end to the foot's
+	Caps    [][][]Point `json:"caps"`    // each end cap as rows, from the cloth's end to its top edge; none where ends are gathered
+	Tension []float64   `json:"tension"` // of the cloth across at each row, N/mm
+	Taut    string      `json:"taut"`    // the largest of them, as people read it
+	Sleeper [][]Point   `json:"sleeper"` // rings round who lies in it, head first
+	Lines   []Line      `json:"lines"`
+	Middle  Point       `json:"middle"`
+	Reach   float64     `json:"reach"` // from there to what lies farthest off
+	Off     string      `json:"off"`   // how far the drawn cloth may lie off the bed, as people read it
+	Section Section     `json:"section"`
+	Ends    []float64   `json:"ends"` // stations of the cloth's ends, from the head bar
+	Room    []Tight     `json:"room"` // none where it is not known
 }
 
 // Point is x, y and z, to a hundredth of a millimetre.
@@ -34,35 +35,7 @@ type Line struct {
 	Wide   float64 `json:"wide"` // on the screen, pixels
 }
 
-// net says how fine a model is: how far the drawn cloth may lie off the bed, mm.
-type net float64
-
-// coarse is the net while a value moves, and fine the one that stands: own choice.
-const (
-	coarse net = 0.5
-	fine   net = 0.2
-)
-
-// ofChords is the part of what a net may be off that chords of the round part take; the
-// steps from row to row have the rest.
-const ofChords = 0.6
-
-// chords returns how many chords the round part of each half of every section takes.
-func (n net) chords(s *hung.Shape) int {
-	most := 1.0
-	for _, x := range s.Stations(fewestRows) {
-		c := s.At(x).Section
-		most = max(most, c.Wall/(2*math.Acos(1-ofChords*float64(n)/c.Radius)))
-	}
-	return int(math.Ceil(most))
-}
-
-// fewestRows is where the search for a net's rows begins, and mostRows where it ends.
-const (
-	fewestRows = 24
-	mostRows   = 120
-)
-
+// at returns a point.
 func at(x, y, z float64) Point {
 	p := Point{}
 	for i, v := range [...]float64{x, y, z} {
@@ -71,68 +44,11 @@ func at(x, y, z float64) Point {
 	return p
 }
 
-// row returns points of the section at a station, from one cord to the other: chords of
-// its round part, and its walls.
-func row(st hung.Station, chords int) []Point {
-	s := st.Section
-	out := make([]Point, 2*chords+3)
-	for j := range chords + 2 {
-		along := s.Radius * s.Wall * float64(j) / float64(chords)
-		if j > chords {
-			along = s.Girth() / 2
-		}
-		y, z := s.Point(along)
-		out[chords+1+j] = at(st.X, y, st.Bottom+z)
-		out[chords+1-j] = at(st.X, -y, st.Bottom+z)
-	}
-	return out
-}
-
-// cloth returns the rows of a net, and how far between them it lies off the bed, mm.
-func (n net) cloth(s *hung.Shape) (stations []hung.Station, rows [][]Point, off float64) {
-	chords := n.chords(s)
-	for count := fewestRows; ; count += count / 3 {
-		stations, rows, off = nil, nil, 0
-		for _, x := range s.Stations(count) {
-			stations = append(stations, s.At(x))
-			rows = append(rows, row(stations[len(stations)-1], chords))
-		}
-		for i := range len(rows) - 1 {
-			off = max(off, gap(s, rows[i], rows[i+1]))
-		}
-		if off <= float64(n) || count >= mostRows {
-			return stations, rows, off
-		}
-	}
-}
-
-// gap returns how far the middle between two rows lies off the bed's section there.
-func gap(s *hung.Shape, a, b []Point) float64 {
-	mid := s.At((a[0][0] + b[0][0]) / 2)
-	off := 0.0
-	for j := len(a) / 2; j+1 < len(a); j++ { // both sides are alike
-		y := (a[j][1] + b[j][1] + a[j+1][1] + b[j+1][1]) / 4
-		z := (a[j][2] + b[j][2] + a[j+1][2] + b[j+1][2]) / 4
-		off = max(off, away(mid.Section, y, z-mid.Bottom), away(mid.Section, (a[j][1]+b[j][1])/2, (a[j][2]+b[j][2])/2-mid.Bottom))
-	}
-	return off
-}
-
-// away returns how far a point at y ≥ 0 lies off a section.
-func away(s hung.Section, y, z float64) float64 {
-	if math.Atan2(y, s.Radius-z) <= s.Wall {
-		return math.Abs(math.Hypot(y, s.Radius-z) - s.Radius)
-	}
-	ty, tz := s.Point(s.Radius * s.Wall)
-	sin, cos := math.Sincos(s.Wall)
-	return math.Abs((z-tz)*cos - (y-ty)*sin)
-}
-
 // modelOf returns a design's hung shape as a net, with the section at a station.
 func modelOf(d *design.Design, s *hung.Shape, n net, x float64, say Words) Model {
 	var m Model
-	stations, rows, off := n.cloth(s)
-	m.Cloth = rows
+	stations, rows, off := n.cloth(s, d.Cap.Kind == design.Leaning)
+	m.Cloth, m.Caps = rows, capsOf(d, s, rows)
 	style := d.Output.Style(1)
 	taut := 0.0
 	for _, st := range stations {
@@ -141,7 +57,7 @@ func modelOf(d *design.Design, s *hung.Shape, n net, x float64, say Words) Model
 	}
 	m.Taut = style.PerWidth(taut)
 	m.Off = quantity.Style{Decimals: 1}.Length(math.Ceil(off*10) / 10)
-	m.Sleeper = sleeperOf(d, s)
+	m.Sleeper = lies(d, s).rings()
 	m.Lines = linesOf(s, rows)
 	head, foot := s.Ends[bed.Head], s.Ends[bed.Foot]
 	m.Middle = at((head.ApexX+foot.ApexX)/2, 0, max(head.ApexZ, foot.ApexZ)/2)
@@ -166,9 +82,12 @@ func linesOf(s *hung.Shape, rows [][]Point) []Line {
 		}
 		out = append(out, side)
 		for _, e := range []bed.End{bed.Head, bed.Foot} {
-			end := s.Ends[e]
+			end, corner := s.Ends[e], side.Points[0]
+			if e == bed.Foot {
+				corner = side.Points[len(side.Points)-1]
+			}
 			y, z := s.Cord(end.TailX)
-			out = append(out, Line{[]Point{at(end.TailX, sign*y, z), at(end.ApexX, 0, end.ApexZ)}, cordWide})
+			out = append(out, Line{[]Point{corner, at(end.TailX, sign*y, z), at(end.ApexX, 0, end.ApexZ)}, cordWide})
 		}
 	}
 	for _, e := range []bed.End{bed.Head, bed.Foot} {

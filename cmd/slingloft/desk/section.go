@@ -37,8 +37,8 @@ func sectionOf(d *design.Design, s *hung.Shape, station float64, say Words) Sect
 	x := min(max(station-bar, head), foot)
 	st := s.At(x)
 	style, round := d.Output.Style(1), rounded(d)
-	out := Section{Station: math.Round((x+bar)*10) / 10, Points: row(st, fine.chords(s)), Floor: st.Bottom}
-	if ring := ringAt(d, s, x); len(ring) > 0 {
+	out := Section{Station: math.Round((x+bar)*10) / 10, Points: grid{fine.chords(s), 1}.row(st), Floor: st.Bottom}
+	if ring := lies(d, s).ringAt(x); len(ring) > 0 {
 		out.Sleeper = ring
 	}
 	w := say.Section

@@ -5,55 +5,51 @@ import (
 
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
+	"slingloft/outline/room"
 )
 
-// Who lies in it is a rough drawing, as in the build sheet's side view: parts of the
-// stature from memory. Only the breadth over the shoulders is the design's own, where it
-// is given.
+// Who lies in it is a rough drawing: the body that package room knows, with its ends
+// rounded, laid along the bottom line, so that in a lifted bed it covers less of x.
 
-// girths is the body from the crown down: part of the stature, half breadth and height
-// over the back as parts of the stature. Half the breadth of the shoulders stands as 0.
-func girths() [][3]float64 {
-	return [][3]float64{{0.002, 0.012, 0.06}, {0.02, 0.03, 0.11}, {0.06, 0.043, 0.13}, {0.1, 0.04, 0.12}, {0.13, 0.032, 0.075}, {0.15, 0.036, 0.07},
-		{0.18, 0.09, 0.1}, {0.22, 0, 0.12}, {0.28, 0.12, 0.125}, {0.36, 0.1, 0.115}, {0.44, 0.095, 0.115}, {0.5, 0.1, 0.12}, {0.58, 0.1, 0.1},
-		{0.68, 0.085, 0.085}, {0.73, 0.08, 0.08}, {0.8, 0.075, 0.075}, {0.9, 0.06, 0.05}, {0.95, 0.05, 0.055}, {0.97, 0.055, 0.13}, {0.99, 0.055, 0.14}, {1, 0.03, 0.03}}
+// lying is a sleeper in a bed.
+type lying struct {
+	s      *hung.Shape
+	body   room.Profile
+	crown  float64 // station, mm
+	covers float64 // of the bed, mm; 0: nobody lies there
 }
 
-// usualShoulders is the breadth over the shoulders as a part of the stature where the
-// design names none; from memory.
-const usualShoulders = 0.26
+func lies(d *design.Design, s *hung.Shape) lying {
+	flat := d.Bed.Lift.Cos()
+	return lying{s, room.ProfileOf(d.Sleeper), d.Sleeper.Crown*flat - d.Bed.Span/2, max(d.Sleeper.Stature, 0) * flat}
+}
 
-// ringAt returns the ring round the body at a station in space, from its left side over
-// it and back below it; nil where nobody lies.
-func ringAt(d *design.Design, s *hung.Shape, x float64) []Point {
-	tall, crown := d.Sleeper.Stature, d.Sleeper.Crown-d.Bed.Span/2
-	if tall <= 0 {
+// roundedSoles is the part of the stature over which the drawn body is rounded at the
+// soles, own choice; at the crown it is half a head.
+const roundedSoles = 0.03
+
+// round returns half breadth and height of the drawn body at a place, a part of the
+// stature from the crown.
+func (l lying) round(place float64) (wide, high float64) {
+	breadth, depth := l.body.Round(place)
+	part := 1.0
+	for _, end := range [2][2]float64{{place, l.body.Joints()[1] / 2}, {1 - place, roundedSoles}} {
+		if in := max(1-end[0]/end[1], 0); in > 0 {
+			part = math.Sqrt(max(1-in*in, 0))
+		}
+	}
+	return part * breadth / 2, part * depth
+}
+
+// ringAt returns the ring round the body at a station, from its left side over it and
+// back below it; nil where nobody lies.
+func (l lying) ringAt(x float64) []Point {
+	place := (x - l.crown) / l.covers
+	if !(l.covers > 0 && place > 0 && place < 1) {
 		return nil
 	}
-	part := (x - crown) / tall
-	g := girths()
-	for i := 1; i < len(g); i++ {
-		a, b := g[i-1], g[i]
-		if part < a[0] || part > b[0] {
-			continue
-		}
-		t := (part - a[0]) / (b[0] - a[0])
-		half := func(v [3]float64) float64 {
-			if v[1] > 0 {
-				return v[1] * tall
-			}
-			if d.Sleeper.Shoulders > 0 {
-				return d.Sleeper.Shoulders / 2
-			}
-			return usualShoulders / 2 * tall
-		}
-		wide, high := half(a)+(half(b)-half(a))*t, (a[2]+(b[2]-a[2])*t)*tall
-		if d.Sleeper.Lies == design.OnSide && part > 0.13 {
-			wide, high = high/2, 2*wide
-		}
-		return ring(s.At(x), wide, high)
-	}
-	return nil
+	wide, high := l.round(place)
+	return ring(l.s.At(x), wide, high)
 }
 
 // above is by how much the body is drawn over the cloth, mm, so that it is seen.
@@ -86,14 +82,16 @@ func ring(st hung.Station, wide, high float64) []Point {
 	return out
 }
 
-// sleeperOf returns rings along the body, as far as it lies on the cloth.
-func sleeperOf(d *design.Design, s *hung.Shape) [][]Point {
-	tall, crown := d.Sleeper.Stature, d.Sleeper.Crown-d.Bed.Span/2
-	head, foot := s.TailEnds()
+// rings returns rings along the body, as far as it lies on the cloth.
+func (l lying) rings() [][]Point {
+	const steps = 40
+	head, foot := l.s.TailEnds()
 	var out [][]Point
-	for _, g := range girths() {
-		if x := crown + g[0]*tall; tall > 0 && x >= head && x <= foot {
-			out = append(out, ringAt(d, s, x))
+	for i := range steps + 1 {
+		// Nearer to each other at both ends, which are round.
+		x := l.crown + l.covers*(1-math.Cos(math.Pi*(0.02+0.96*float64(i)/steps)))/2
+		if x >= head && x <= foot && l.covers > 0 {
+			out = append(out, l.ringAt(x))
 		}
 	}
 	return out

@@ -160,13 +160,7 @@ func (b bed) capFacets(c camera, e hung.End, section []geom.Point3) []facet {
 	if b.Design.Cap.Kind == design.Gathered {
 		return edge
 	}
-	last, plane := len(section)-1, b.endPlane(e)
-	top := make([]geom.Point3, len(section))
-	for j, p := range section {
-		t := (p.Y - section[0].Y) / (section[last].Y - section[0].Y)
-		h := section[0].Minus(plane.at).Dot(plane.up) - b.Design.Cap.Hollow*4*t*(1-t)
-		top[j] = plane.point(geom.Pt(p.Y, h))
-	}
+	last, top := len(section)-1, b.ending(e).Hem(section, b.Design.Cap.Hollow)
 	var out []facet
 	for j := 1; j <= last; j++ {
 		out = append(out, lit(c, section[j-1], section[j], top[j], top[j-1]))

@@ -39,12 +39,12 @@ func TestBedEnds(t *testing.T) {
 		}
 		rows, bars := b.bedRows(24)
 		for e, row := range [2][]geom.Point3{rows[0], rows[len(rows)-1]} {
-			plane := b.endPlane(hung.End(e))
+			plane := b.ending(hung.End(e))
 			for _, p := range row {
-				d := p.Minus(plane.at)
-				q := geom.Pt(math.Abs(p.Y), d.Dot(plane.up))
-				if off := distance(b.Body.Sections[e], q); math.Abs(d.Dot(plane.out)) > 0.01 || off > 0.1 {
-					t.Errorf("%s: %s end: %v lies %g mm off the plane and %g mm off the section", name, hung.End(e), p, d.Dot(plane.out), off)
+				d := p.Minus(plane.At)
+				q := geom.Pt(math.Abs(p.Y), d.Dot(plane.Up))
+				if off := distance(b.Body.Sections[e], q); math.Abs(d.Dot(plane.Out)) > 0.01 || off > 0.1 {
+					t.Errorf("%s: %s end: %v lies %g mm off the plane and %g mm off the section", name, hung.End(e), p, d.Dot(plane.Out), off)
 				}
 			}
 			if half := b.Design.Bed.Span / 2; math.Abs(rows[bars[e]][0].X) != half {

@@ -22,10 +22,17 @@ const inksNow = () => {
 // eye returns what takes a point in space onto the screen, and how far off it lies.
 const eye = (w, h) => {
   const cy = Math.cos(yaw), sy = Math.sin(yaw), cp = Math.cos(pitch), sp = Math.sin(pitch);
-  const k = w * 0.47 / model.reach, m = model.middle;
-  return (p) => {
+  const m = model.middle;
+  const seen = (p) => {
     const x = p[0] - m[0], z = p[2] - m[2], d = x * sy + p[1] * cy;
-    return [w / 2 + k * (x * cy - p[1] * sy), h / 2 - k * (z * cp + d * sp), d * cp - z * sp];
+    return [x * cy - p[1] * sy, z * cp + d * sp, d * cp - z * sp];
+  };
+  // As large as fits, however it is turned: apexes, bars and cloth lie within.
+  const tall = Math.max(...[...model.lines.flatMap((l) => l.points), ...model.section.points].map((p) => Math.abs(seen(p)[1])));
+  const k = Math.min(w * 0.47 / model.reach, h * 0.47 / tall);
+  return (p) => {
+    const [x, y, d] = seen(p);
+    return [w / 2 + k * x, h / 2 - k * y, d];
   };
 };
 // quads puts the quadrangles between rows of points into shapes, each with its fill.
@@ -42,6 +49,8 @@ const quads = (shapes, rows, fill) => {
     }
   }
 };
+// stretch is the longest part of a line that is sorted by its depth as one, pixels.
+const stretch = 24;
 // Room to spare from which on nothing is pressed is shown as roomy, mm: own choice.
 const roomy = 300;
 // spareAt returns the room of what lies at a station, null where nothing is known of.
@@ -63,16 +72,27 @@ const paint = () => {
   brush.setTransform(ratio, 0, 0, ratio, 0, 0);
   brush.clearRect(0, 0, w, h);
   const ink = inksNow(), at = eye(w, h), shapes = [], most = Math.max(...model.tension) || 1;
+  const lit = (light) => ink.lit[Math.min(ink.lit.length - 1, Math.floor((0.12 + 0.88 * light) * ink.lit.length))];
   const tensions = model.tension.map((n) => n / most);
   const spares = shading === "room" ? model.cloth.map((r) => spareAt(r[0][0])) : [];
   quads(shapes, model.cloth.map((r) => r.map(at)), (i, light) => shading === "tension"
     ? between(ink.slack, ink.taut, (tensions[i] + tensions[i + 1]) / 2) : shading === "room" && spares[i] !== null
-    ? between(ink.taut, ink.slack, Math.max(0, Math.min(1, spares[i] / roomy))) : ink.lit[Math.min(ink.lit.length - 1, Math.floor((0.12 + 0.88 * light) * ink.lit.length))]);
+    ? between(ink.taut, ink.slack, Math.max(0, Math.min(1, spares[i] / roomy))) : lit(light));
+  for (const cap of model.caps) quads(shapes, cap.map((r) => r.map(at)), (i, light) => lit(light));
   // What lies on the cloth is never seen.
   quads(shapes, model.sleeper.map((r) => r.slice(0, r.length / 2 + 1).map(at)), (i, light) => between(ink.soft, ink.body, 0.25 + 0.75 * light));
   for (const line of [...model.lines, { points: model.section.points, wide: 2.4, ring: true }]) {
     const p = line.points.map(at), colour = line.ring ? ink.ring : line.wide > 3 ? ink.bar : ink.cord;
-    for (let i = 0; i + 1 < p.length; i++) shapes.push({ line: [p[i], p[i + 1]], depth: (p[i][2] + p[i + 1][2]) / 2 - 12, wide: line.wide, colour });
+    for (let i = 0; i + 1 < p.length; i++) {
+      // What spans the open bed goes in stretches, each wholly before or behind what it passes;
+      // the section's line goes as the cloth that it lies on.
+      const n = line.ring ? 1 : Math.ceil(Math.hypot(p[i + 1][0] - p[i][0], p[i + 1][1] - p[i][1], (p[i + 1][2] - p[i][2]) / 4) / stretch);
+      const along = (t) => p[i].map((v, k) => v + (p[i + 1][k] - v) * t);
+      for (let j = 0; j < n; j++) {
+        const a = along(j / n), b = along((j + 1) / n);
+        shapes.push({ line: [a, b], depth: (a[2] + b[2]) / 2 - 12, wide: line.wide, colour });
+      }
+    }
   }
   shapes.sort((a, b) => b.depth - a.depth);
   brush.lineCap = "round";
