@@ -161,12 +161,20 @@ func (d Design) Misspelt(m Machine, from Source) Faults {
 // strangers returns the faults of [Design.Strangers] of which the nearest name will do.
 func (d Design) strangers(m Machine, from Source, which func(near string) bool) Faults {
 	var out Faults
-	has := []string{d.Cloth.Name, d.Sheet.Name}
+	var has []string
+	for _, c := range d.Rolls() {
+		has = append(has, c.Name)
+	}
+	has = append(has, d.Sheet.Name)
+	var all []string
+	for _, name := range has {
+		all = append(all, quantity.Quoted(name))
+	}
 	for i, j := range m.Jobs {
 		if j.Material == "" || slices.Contains(has, j.Material) {
 			continue
 		}
-		hint := Say(DesignHas, quantity.Quoted(d.Cloth.Name), quantity.Quoted(d.Sheet.Name))
+		hint := Say(DesignHas, Listing(all))
 		near := Nearest(j.Material, has)
 		if !which(near) {
 			continue

@@ -97,7 +97,7 @@ func englishPhrases() map[PhraseKind]string {
 		WriteColour:      `write # and six hexadecimal digits, such as "#d55e00"`,
 		WritePairs:       `write pairs of line and gap, at most %[1]d, such as "3 mm, 1 mm"`,
 		DashWillDo:       "use more than 0 mm and at most 100 mm",
-		DesignHas:        "the design has %[1]s and %[2]s",
+		DesignHas:        "its materials are %[1]s",
 		WriteWords:       `write words such as "G54", in plain letters and figures, without comments`,
 
 		WriteJob:       "write, each on a line of its own and with values tried on scrap: %[1]s",

@@ -375,34 +375,35 @@ func (w *web) unknown(k int, h hop) float64 {
 }
 
 // leastTravel returns a length that no travel over the tracks is shorter than; travel
-// is the length of one, which the prices are aimed at. Where there are few ways to
-// choose the corners of closed tracks, each is tried.
-func leastTravel(tracks []track, from geom.Point, travel float64) float64 {
-	const limit = 64
+// is the length of one, which the prices are aimed at, and the bound is close enough
+// where that is limit times as long. Where there are few ways to choose the corners of
+// closed tracks, each is tried.
+func leastTravel(tracks []track, from geom.Point, travel, limit float64) float64 {
+	const most = 64
 	choices, closed := 1, -1
 	for i, t := range tracks {
 		if t.closed {
-			choices, closed = min(choices*len(t.points), limit+1), i
+			choices, closed = min(choices*len(t.points), most+1), i
 		}
 	}
-	if closed < 0 || choices > limit {
-		return newWeb(tracks, from).least(travel)
+	if closed < 0 || choices > most {
+		return newWeb(tracks, from).least(travel, limit)
 	}
 	least := math.Inf(1)
 	for _, p := range tracks[closed].points {
 		fixed := slices.Clone(tracks)
 		fixed[closed] = track{points: geom.Polyline{p}}
-		least = min(least, leastTravel(fixed, from, travel))
+		least = min(least, leastTravel(fixed, from, travel, limit))
 	}
 	return least
 }
 
 // least raises the tolls again and again, with what ways were found missing, until the
-// bound is close to the travel.
-func (w *web) least(travel float64) float64 {
-	const rounds, ample, near = 50, 32, 1.03
+// travel is at most limit times the bound.
+func (w *web) least(travel, limit float64) float64 {
+	const rounds, ample = 50, 32
 	best := w.bound() // its ways tie all places together
-	for i := 0; i < ample && best*near < travel; i++ {
+	for i := 0; i < ample && best*limit < travel; i++ {
 		w.climb(travel, rounds)
 		best = max(best, w.bound())
 	}
