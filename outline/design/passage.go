@@ -19,10 +19,10 @@ const (
 // source).
 const LeastPlay = 12.0
 
-// tipSpread is the least tip gap over tip and cord together: the half angle of the two
+// TipSpread is the least tip gap over tip and cord together: the half angle of the two
 // strands round the tip is asin((p + d)/g), and 1/3.9 keeps it under 15°, up to which a
 // splice's throat is not torn open (a rope maker's rule for eyes).
-const tipSpread = 3.9
+const TipSpread = 3.9
 
 // Threading says how a side's cords get into their channel.
 type Threading int
@@ -87,7 +87,7 @@ func (d Design) leastTipGap() float64 {
 	if d.Bar.TipDiameter == 0 {
 		return 0
 	}
-	return tipSpread * (d.Bar.TipDiameter + d.thickest())
+	return TipSpread * (d.Bar.TipDiameter + d.thickest())
 }
 
 // need is a width that a channel has to have, mm, and what is wrong without it.

@@ -105,7 +105,7 @@ func ropeTasks() []task {
 
 func fittingTasks() []task {
 	return []task{
-		{kind: wording.CutBars, facts: build.barFacts},
+		{kind: wording.CutBars, facts: build.barFacts, shows: build.showTip},
 		{kind: wording.TackTails, facts: build.tackFacts},
 	}
 }

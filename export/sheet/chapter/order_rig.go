@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/splice"
 	"slingloft/outline/hung"
 )
 
@@ -21,6 +22,10 @@ func (b build) barFacts(s *sheet.Step) {
 	if b.Design.Bar.TipReach > 0 {
 		s.Add(say.TipReach, b.Cloth(b.Design.Bar.TipReach))
 	}
+}
+
+func (b build) showTip() sheet.Figures {
+	return figure(splice.Tip(b.Data), splice.TipWords(b.Data).Caption)
 }
 
 // tackFacts tells how far along the leg from a bar's tip the cloth's corner hangs.

@@ -77,7 +77,8 @@ func Corner(d *given.Data) picture.Picture {
 	const foot, wide = 8.0, 86.0
 	k := wide / c.box.Width()
 	v := picture.View{Scale: k, Shift: geom.Pt(1, foot).Minus(c.box.Min.Times(k))}
-	p := picture.Picture{ID: "seam-corner", Title: words.Title, Desc: words.Desc, Width: picture.Half, Height: foot + k*c.box.Height() + 8 + row}
+	p := picture.Picture{ID: "seam-corner", Title: words.Title, Desc: words.Desc, Width: picture.Half,
+		Height: foot + k*c.box.Height() + 8 + row}
 	body := append(append(geom.Polyline{}, c.side...), geom.Pt(c.box.Max.X, c.box.Min.Y))
 	p.Area(picture.Cloth, v.Line(append(body, c.end.Reversed()...))...)
 	var cloth geom.Point

@@ -105,38 +105,20 @@ func parting(reach, round float64) geom.Polyline {
 // Parting draws the gap with the bar's tip in it, true to scale: how both cords part round
 // the tip. It has no size where the tip's thickness is not known.
 func Parting(d *given.Data) picture.Picture {
-	say, tip, thick := d.Say.Splicing, d.Design.Bar.TipDiameter, d.Design.Side.Diameter
-	spread, err := d.Cords.Splicing.Spread(thick)
-	if tip == 0 || err != nil {
+	say := d.Say.Splicing
+	t, err := tipOf(d)
+	if !t.known || err != nil {
 		return picture.Picture{}
 	}
-	gap := d.Cords.Splicing.Gap
-	reach, round := (gap-spread)/2, (tip+thick)/2
+	tip, thick, gap, reach := t.pin, t.cord, t.gap, t.half
 	k := math.Min(56/gap, 14/(tip+2*thick))
 	p := picture.Picture{ID: "splice-parting", Title: say.Parting.Title,
 		Desc:  fmt.Sprintf(say.Parting.Desc, d.Rope(gap), d.Rope(tip), d.Rope(thick)),
 		Width: picture.Half, Height: k*(tip+2*thick) + 29}
 	mid := geom.Pt(44, 15+k*(tip/2+thick))
 	v := picture.View{Scale: k, Shift: mid}
-	way := parting(reach, round)
-	var under geom.Polyline
-	for _, q := range way {
-		under = append(under, geom.Pt(q.X, -q.Y))
-	}
-	second := legLook()
-	if d.Cords.Variant == cord.Loops {
-		second = sideLook()
-	}
-	for _, end := range []float64{-1, 1} {
-		x := v.At(geom.Pt(end*reach, 0)).X
-		host := sideLook()
-		if end > 0 {
-			host = second
-		}
-		rope(&p, host, straight(x, x+end*9, mid.Y), even(k*thick*1.5))
-	}
-	rope(&p, sideLook(), v.Line(way), even(k*thick))
-	rope(&p, second, v.Line(under), even(k*thick))
+	way := parting(reach, t.off())
+	part(d, &p, v, way, t)
 	p.Outline(picture.Bar, picture.Medium, geom.Polyline(geom.CirclePoints(mid, k*tip/2, 0.02)))
 	p.Line(picture.Quiet, picture.Hair, mid, geom.Pt(58, p.Height-5))
 	text(&p, 58.6, p.Height-4.4, fmt.Sprintf(say.Tip, d.Rope(tip)))

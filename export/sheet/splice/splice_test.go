@@ -31,7 +31,7 @@ func set(t *testing.T, change func(*design.Design)) given.Data {
 
 // pictures returns every picture that a set has.
 func pictures(d *given.Data) []picture.Picture {
-	out := []picture.Picture{EyeFree(d), EyeTurned(d), Crossing(d), Corner(d), Parting(d), Chain(d), Threading(d), Join(d), Seized(d)}
+	out := []picture.Picture{EyeFree(d), EyeTurned(d), Crossing(d), Corner(d), Parting(d), Tip(d), Chain(d), Threading(d), Join(d), Seized(d)}
 	for _, s := range Splices(d.Cords) {
 		out = append(out, Tried(d, s), Taper(d, s), Entering(d, s), Milked(d, s), Locked(d, s))
 	}
@@ -345,4 +345,50 @@ func TestLockStitches(t *testing.T) {
 	short := set(t, func(d *design.Design) { d.Splice.EyeBury = 30 })
 	whole, taper := Splices(short.Cords)[0].tail()
 	near(t, "a short bury", LockRun(Splices(short.Cords)[0]), min(27, whole-taper), 1e-9)
+}
+
+// At a bar's tip the cords lie where the tip holds them, against its pin and its shoulder,
+// all to one scale, whether or not the design says how thick the pin is.
+func TestTipToScale(t *testing.T) {
+	for name, change := range map[string]func(*design.Design){
+		"as it is":  nil,
+		"pin":       func(d *design.Design) { d.Bar.TipDiameter = 6 },
+		"no pin":    func(d *design.Design) { d.Bar.TipDiameter = 0 },
+		"solid bar": func(d *design.Design) { d.Bar.Outer, d.Bar.Wall = 12, 0 },
+		"at end":    func(d *design.Design) { d.Bar.TipReach = 0 },
+		"loops":     func(d *design.Design) { d.Splice.Whole = true },
+	} {
+		d := set(t, change)
+		bar, thick := d.Design.Bar, d.Design.Side.Diameter
+		p := Tip(&d)
+		var rings []geom.Box
+		pin := geom.EmptyBox()
+		for _, it := range p.Items {
+			q, ok := it.(picture.Path)
+			if !ok || !q.Closed {
+				continue
+			}
+			b := q.Lines[0].Bounds()
+			switch {
+			case q.Width == picture.Medium && math.Abs(b.Width()-b.Height()) < 0.06:
+				rings = append(rings, b)
+			case q.Width == picture.Thin && q.Stroke == picture.Main:
+				pin = b // drawn after bar, plug and shoulder
+			}
+		}
+		if len(rings) != 3 { // both cords, and the pin along the bar
+			t.Fatalf("%s: %d rings", name, len(rings))
+		}
+		k := rings[0].Width() / thick
+		near(t, name+", cord on its pin", rings[0].Min.Y, pin.Max.Y, 0.06)
+		near(t, name+", cord under its pin", rings[1].Max.Y, pin.Min.Y, 0.06)
+		near(t, name+", pin", rings[2].Width(), pin.Height(), 0.06)
+		if bar.TipDiameter > 0 {
+			near(t, name+", thickness of the pin", pin.Height(), k*bar.TipDiameter, 0.1)
+		}
+		near(t, name+", reach", rings[0].Center().X-min(42, 54-k*(bar.TipReach+1.5*thick)), k*bar.TipReach, 0.1)
+		if got := TipWords(&d); (got.Caption == d.Say.Splicing.BareTip.Caption) != (bar.TipReach <= thick/2) {
+			t.Errorf("%s: %q", name, got.Caption)
+		}
+	}
 }

@@ -40,6 +40,11 @@ type Splicing struct {
 	TipInGap                                   string
 	TipInGapOf                                 string // length
 	TapersAbove                                string
+	BarTip, BareTip                            Picture // desc: reach, pin, gap
+	BarEnd, Plug, ShoulderOf, OtherRun         string
+	Pin                                        string // thickness
+	PinNotGiven                                string
+	AlongCords, AlongBar                       string
 	Tip, Cord, OnTip, GapStraight              string // length
 	BothShoulders, Seizing                     string
 
@@ -79,6 +84,9 @@ func englishSplicing() Splicing {
 	s.LegEntrySideShoulder = "leg's entry, side cord's shoulder"
 	s.TipInGap, s.TipInGapOf, s.TapersAbove = "bar's tip in the gap", "bar's tip in the gap of %s", "upper row: the tapers; lower row: the buries"
 	s.Tip, s.Cord, s.OnTip, s.GapStraight = "tip %s", "cord %s", "on the tip %s", "the gap, drawn out straight: %s"
+	s.BarEnd, s.Plug, s.ShoulderOf, s.OtherRun = "bar", "plug, fixed in the bar", "shoulder", "its other run"
+	s.Pin, s.PinNotGiven = "pin, %s thick", "pin; not given how thick"
+	s.AlongCords, s.AlongBar = "seen along the cords, cut open", "seen along the bar, from outside"
 	s.BothShoulders, s.Seizing = "both shoulder marks meet", "seizing"
 
 	s.Reads = "%s %s"
@@ -173,6 +181,21 @@ func englishSplicePictures() Splicing {
 			Caption: "The gap round the bar's tip, all to scale.",
 			Title:   "The gap round the bar's tip",
 			Desc:    "Two cords run from end to end of a gap of %s, one on either side of a tip %[2]s thick; each is %[3]s thick.",
+		},
+		BarTip: Picture{
+			Caption: "The tip of a bar. Its pin goes through the gap between both cords; its shoulder keeps them off the bar's end. " +
+				"To scale; only " +
+				"how far plug and pin go on is not, nor a pin of which the design does not say how thick it is.",
+			Title: "The tip of a bar, with the cords on it",
+			Desc: "A plug is fixed in the bar's end. Its shoulder holds the middle of the cords %s beyond the end. Out of it stands its %s, " +
+				"through the gap of %s, one cord over it and one under it.",
+		},
+		BareTip: Picture{
+			Caption: "The tip of a bar. Its pin goes through the gap between both cords, which lie at the very end of the bar. " +
+				"To scale; only how far plug and pin go on is not, nor a pin of which the design does not say how thick it is.",
+			Title: "The tip of a bar, with the cords on it",
+			Desc: "A plug is fixed in the bar's end. The middle of the cords lies %s beyond the end. Out of it stands its %s, " +
+				"through the gap of %s, one cord over it and one under it.",
 		},
 		Chain: Picture{
 			Caption: "The cords of one side along a tape, on pins: what the tape shows at each node.",
