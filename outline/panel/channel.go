@@ -58,6 +58,7 @@ func (m *pattern) strip(s bed.Side) {
 	m.openings(&p, wide/2)
 	edge := m.stripNotches(&p, s, stitch, wide)
 	p.Labels = append(p.Labels, m.stripLabels(s, c, stitch)...)
+	m.stripGrain(&p, s, wide/2+c.Depth/2)
 	m.out.Pieces = append(m.out.Pieces, p)
 	m.out.Seams = append(m.out.Seams, walk.Seam(walk.Pair{
 		Seam:  piece.Seam{Kind: piece.SideToStrip, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
@@ -116,6 +117,47 @@ func (m *pattern) stripLabels(s bed.Side, c design.Channel, stitch float64) []pi
 	return out
 }
 
+// channelGrain is how long the grain arrow of a channel's piece is, mm: own choice.
+const channelGrain = 120.0
+
+// stripGrain draws and letters a strip's grain arrow at a height, midway between its two
+// notches that are furthest from each other.
+func (m *pattern) stripGrain(p *piece.Piece, s bed.Side, y float64) {
+	notches := m.onSide(s)
+	from, to := 0.0, notches[0].At
+	for i := 1; i < len(notches); i++ {
+		if a, b := notches[i-1].At, notches[i].At; b-a > to-from {
+			from, to = a, b
+		}
+	}
+	half := min(channelGrain, (to-from)/3) / 2
+	m.grain(p, geom.Pt((from+to)/2, y), half)
+}
+
+// grain draws a grain arrow on a piece that is as narrow as a channel is deep, and letters
+// it past its end.
+func (m *pattern) grain(p *piece.Piece, at geom.Point, half float64) {
+	h := min(clothLetter/2.5, m.d.Channel.Depth/4)
+	end := at.Plus(geom.Pt(half, 0))
+	p.Lines = append(p.Lines, piece.ArrowWith(min(14, m.d.Channel.Depth/2), at.Minus(geom.Pt(half, 0)), end)...)
+	p.Labels = append(p.Labels, piece.Label{Text: m.words.Cloth.Grain, At: end.Plus(geom.Pt(h, -h/2)), Height: h})
+}
+
+// facingGrain draws a facing's grain arrow, straight along the warp, where the arrow fits
+// between both edges: beside the middle, where the curve runs along it best.
+func (m *pattern) facingGrain(p *piece.Piece, inner geom.Arc) {
+	mid, dir := inner.At(inner.Length()/2 + channelGrain)
+	at := mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2))
+	for half := channelGrain / 2; half > 5; half *= 0.8 {
+		wing := geom.Pt(half, m.d.Channel.Depth/6)
+		if p.Net.Contains(at.Plus(wing)) && p.Net.Contains(at.Minus(wing)) &&
+			p.Net.Contains(at.Plus(geom.Pt(wing.X, -wing.Y))) && p.Net.Contains(at.Minus(geom.Pt(wing.X, -wing.Y))) {
+			m.grain(p, at, half)
+			return
+		}
+	}
+}
+
 // fitting returns the greatest height of lettering, from the asked one down, at which a
 // text is no longer than the room; the smallest where none is.
 func fitting(text string, asked, room float64) float64 {
@@ -166,6 +208,7 @@ func (m *pattern) facing(s bed.Side) error {
 	h := fitting(text, min(clothLetter/2, c.Depth/4), arc.Length()/4-2*clothLetter)
 	p.Labels = append(p.Labels, piece.Label{Text: text,
 		At: mid.Plus(dir.Left().Times(m.d.Channel.Depth / 2)), Height: h, Turn: piece.Readable(dir.Angle()), Anchor: piece.Centre})
+	m.facingGrain(&p, arc)
 	// It is sewn on face to face, so that it is the mirror image of its side.
 	if s == bed.Left {
 		p = mirroredPiece(p)

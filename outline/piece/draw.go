@@ -26,9 +26,12 @@ func ReadableAlong(angle, whole float64) float64 {
 }
 
 // Arrow returns a double-headed arrow along the grain, from a to b, as marks.
-func Arrow(a, b geom.Point) []Line {
+func Arrow(a, b geom.Point) []Line { return ArrowWith(14, a, b) }
+
+// ArrowWith returns the same with barbs of a length, mm, for a piece that is narrow.
+func ArrowWith(barb float64, a, b geom.Point) []Line {
 	const name = "grain"
-	const barb, open = 14.0, 0.35 // mm, rad
+	const open = 0.35 // rad
 	dir := b.Minus(a).Unit()
 	head := func(tip, back geom.Point) Line {
 		return Line{Name: name, Role: GrainArrow, Work: Mark, Points: geom.Polyline{

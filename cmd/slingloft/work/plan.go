@@ -19,6 +19,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
+	"slingloft/outline/label"
 	"slingloft/outline/margin"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
@@ -130,7 +131,7 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 	p.Brought, p.Sources = measured(found)
 	for _, all := range [][]piece.Piece{p.Sewn.Pieces, p.Templates} {
 		for i := range all {
-			all[i] = all[i].Settled()
+			all[i] = label.Freed(all[i]).Settled()
 		}
 	}
 	return p, nil

@@ -23,10 +23,30 @@ func Sheet(d given.Data) (sheet.Sheet, error) {
 		}
 		if len(sec.Blocks) > 0 {
 			sec.Part = row.part
+			interrupt(sec.Blocks)
 			s.Sections = append(s.Sections, sec)
 		}
 	}
 	return s, nil
+}
+
+// interrupt keeps the helping lines of all pictures off their lettering.
+func interrupt(blocks []sheet.Block) {
+	each := func(all sheet.Figures) {
+		for i := range all {
+			all[i].Picture = all[i].Picture.Interrupted()
+		}
+	}
+	for _, b := range blocks {
+		switch b := b.(type) {
+		case sheet.Figures:
+			each(b)
+		case sheet.Steps:
+			for _, s := range b {
+				each(s.Figures)
+			}
+		}
+	}
 }
 
 // chapterOf is a row of the sheet: a part of it and what makes one of its sections.

@@ -113,7 +113,7 @@ func (p *Picture) Callout(t Text, at, off geom.Point) {
 	if !p.WriteFree(t, places...) {
 		return
 	}
-	box := p.texts[len(p.texts)-1]
+	box := p.Last()
 	p.Line(Quiet, Hair, at, nearest(box, at))
 	p.Dot(Quiet, at, 0.4)
 }

@@ -125,51 +125,55 @@ func (p *Picture) Write(t Text) {
 	p.texts = append(p.texts, t.Box())
 }
 
+// Last returns the room of the lettering that was written last.
+func (p *Picture) Last() geom.Box { return p.texts[len(p.texts)-1] }
+
 // WriteFree adds the lettering at one of the places at which it meets no other
 // lettering and stays on the picture, and reports whether there was one: at the first
 // that lies over no line that is drawn already, or else over the fewest.
 func (p *Picture) WriteFree(t Text, places ...geom.Point) bool {
-	best, least := geom.Point{}, -1
+	at, _, ok := p.freest(t, places)
+	if ok {
+		t.At = at
+		p.Write(t)
+	}
+	return ok
+}
+
+// WriteClear adds the lettering at the first of the places at which it meets neither
+// other lettering nor a line and stays on the picture, and reports whether there was one.
+func (p *Picture) WriteClear(t Text, places ...geom.Point) bool {
+	at, lines, ok := p.freest(t, places)
+	if !ok || lines > 0 {
+		return false
+	}
+	t.At = at
+	p.Write(t)
+	return true
+}
+
+// freest returns the first of the places for lettering that lies over the fewest lines, and
+// how many, and reports whether there is any that is clear of other lettering.
+func (p *Picture) freest(t Text, places []geom.Point) (best geom.Point, least int, ok bool) {
 	for _, at := range places {
 		t.At = at
-		box := t.Box()
-		if !p.Free(box) {
+		if !p.Free(t.Box()) {
 			continue
 		}
-		if n := p.under(box); least < 0 || n < least {
-			best, least = at, n
+		if n := p.under(t); !ok || n < least {
+			best, least, ok = at, n, true
 		}
 		if least == 0 {
 			break
 		}
 	}
-	if least < 0 {
-		return false
-	}
-	t.At = best
-	p.Write(t)
-	return true
+	return best, least, ok
 }
 
-// under counts the straight pieces of drawn lines that run through a box.
-func (p *Picture) under(b geom.Box) int {
+// under counts the straight pieces of drawn lines that run through a text's letters.
+func (p *Picture) under(t Text) int {
 	n := 0
-	for _, it := range p.Items {
-		path, ok := it.(Path)
-		if !ok || path.Width == 0 {
-			continue
-		}
-		for _, l := range path.Lines {
-			for i := range l {
-				if i == 0 && !path.Closed {
-					continue
-				}
-				if through(b, l[(i+len(l)-1)%len(l)], l[i]) {
-					n++
-				}
-			}
-		}
-	}
+	p.struckBy(t, func(Ink) bool { n++; return true })
 	return n
 }
 

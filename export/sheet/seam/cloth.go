@@ -121,23 +121,46 @@ func sides(way geom.Polyline) (left, right geom.Polyline) {
 	return left, right
 }
 
-// number numbers a row of stitching above its upper end.
+// number numbers a row of stitching above its upper end, or below its lower one where
+// other cloth lies above it.
 func number(p *picture.Picture, r stitches, n string) {
-	p.Write(picture.Text{Text: n, At: geom.Pt(r.x, math.Max(r.from, r.to)+2.4), Size: picture.Letter, Anchor: piece.Centre,
-		Ink: picture.Stitch, Bold: true})
+	t := picture.Text{Text: n, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Stitch, Bold: true}
+	var places []geom.Point
+	for _, off := range []float64{2.4, 3.4, 4.4} {
+		places = append(places, geom.Pt(r.x, math.Max(r.from, r.to)+off), geom.Pt(r.x, math.Min(r.from, r.to)-off))
+	}
+	for _, aside := range []float64{-2, 2, -3, 3} {
+		places = append(places, geom.Pt(r.x+aside, math.Max(r.from, r.to)+1))
+	}
+	p.WriteFree(t, places...)
 }
 
-// line letters a line that begins at a place.
+// line letters a line that begins at a place, or near it where a line runs through it there.
 func line(p *picture.Picture, x, y float64, t string) {
-	p.Write(picture.Text{Text: t, At: geom.Pt(x, y), Size: picture.Letter, Ink: picture.Main})
+	p.WriteFree(picture.Text{Text: t, Size: picture.Letter, Ink: picture.Main}, around(geom.Pt(x, y))...)
+}
+
+// around returns a place for lettering and places near it, the nearest first.
+func around(at geom.Point) geom.Polyline {
+	out := geom.Polyline{at}
+	for _, far := range []float64{1, 2, 3, 4.5, 6, 8} {
+		for _, way := range []geom.Point{{X: 0, Y: -1}, {X: 0, Y: 1}, {X: -1}, {X: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}} {
+			out = append(out, at.Plus(way.Times(far)))
+		}
+	}
+	return out
 }
 
 // points letters a place from a line of lettering that begins at another.
 func points(p *picture.Picture, at, lettering geom.Point, t string) {
-	to := geom.Pt(lettering.X+1.5, lettering.Y+2.6)
+	text := picture.Text{Text: t, Size: picture.Letter, Ink: picture.Main}
+	if !p.WriteFree(text, around(lettering)...) {
+		return
+	}
+	lettering = p.Last().Min
+	to := geom.Pt(lettering.X+1.5, p.Last().Max.Y)
 	if lettering.Y > at.Y {
-		to.Y = lettering.Y - 0.8
+		to.Y = lettering.Y
 	}
 	p.Line(picture.Quiet, picture.Hair, at, to)
-	line(p, lettering.X, lettering.Y, t)
 }

@@ -14,14 +14,16 @@ import (
 // Lay draws the roll or sheet number i of the lays.
 func Lay(d *given.Data, i int) picture.Picture {
 	l, say := d.Lays[i], d.Say.Lay
-	const left, right, above = 15.0, 6.0, 3.0
+	const left, right = 15.0, 6.0
+	above := 3.0
 	kept, below := keptIn(l), 11.0
 	if len(kept) > 0 {
 		below += 4 // room for the legend
 	}
 	tallest := 96.0 // two template sheets on a printed page
 	if l.Roll {
-		tallest = 130
+		tallest, above = 130, 5 // the upper selvedge is lettered
+		below += 3
 	}
 	k := math.Min((picture.Wide-left-right)/l.Width, tallest/l.Height)
 	p := picture.Picture{ID: fmt.Sprintf("lay-%d", i+1), Title: d.LayName(i), Width: picture.Wide, Height: below + above + k*l.Height}
@@ -40,12 +42,28 @@ func Lay(d *given.Data, i int) picture.Picture {
 	}
 	if l.Roll {
 		p.Desc += " " + say.Runs
-		p.Write(picture.Text{Text: say.Selvedge, Size: picture.Small, At: v.At(geom.Pt(0, 0)).Plus(geom.Pt(0, -3.4)),
-			Anchor: piece.Start, Ink: picture.Quiet})
-		p.Write(picture.Text{Text: say.CutEnd, Size: picture.Small, At: v.At(geom.Pt(0, 0)).Plus(geom.Pt(-1.6, 0)),
-			Anchor: piece.Start, Turn: math.Pi / 2, Ink: picture.Quiet})
+		letterEdges(d, &p, v, l)
 	}
 	return p
+}
+
+// letterEdges letters the edges of a roll from outside: the end it is cut off at, from which
+// the lengths along it are counted, and both selvedges.
+func letterEdges(d *given.Data, p *picture.Picture, v picture.View, l given.Lay) {
+	say := d.Say.Lay
+	t := picture.Text{Size: picture.Small, Anchor: piece.Centre, Ink: picture.Quiet}
+	low, high := v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, l.Height))
+	for _, e := range []struct {
+		text string
+		y    float64
+	}{{say.Selvedge, low.Y - 2}, {say.UpperSelvedge, high.Y + 2}} {
+		t.Text = e.text
+		half := picture.Width(t.Text, t.Size, false) / 2
+		p.WriteFree(t, geom.Pt(low.X+half, e.y), geom.Pt((low.X+high.X)/2, e.y), geom.Pt(high.X-half, e.y))
+	}
+	t.Text, t.Turn = say.CutEnd, math.Pi/2
+	p.WriteFree(t, geom.Pt(low.X-2.2, (low.Y+high.Y)/2), geom.Pt(low.X-2.2, low.Y+picture.Width(t.Text, t.Size, false)/2),
+		geom.Pt(low.X-2.2, high.Y-picture.Width(t.Text, t.Size, false)/2))
 }
 
 // drawStock draws the stock, what is kept clear of it and the pieces on it.
@@ -68,20 +86,30 @@ func drawStock(p *picture.Picture, v picture.View, l given.Lay, kept []given.Kep
 }
 
 // letterItem writes a laid piece's number and name into it, upright where that is
-// the only way, or else its number alone.
+// the only way, or else its number alone, beside it where it is too narrow for that.
 func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 	cut := it.Piece.Cut.Moved(it.Motion)
 	t := picture.Text{Text: fmt.Sprintf("%d %s", n, Titled(it.Piece)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
-	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
-	if p.WriteFree(t, v.Line(places(cut, need))...) {
+	if letterInside(p, v, t, cut) {
 		return
+	}
+	t.Text = fmt.Sprint(n)
+	if letterInside(p, v, t, cut) {
+		return
+	}
+	mid := places(cut, 0)[0]
+	p.Callout(t, v.At(mid), geom.Pt(0, 4+v.Scale*cut.Bounds().Height()/2))
+}
+
+// letterInside letters an outline level or upright, clear of lines, and reports whether
+// there was room.
+func letterInside(p *picture.Picture, v picture.View, t picture.Text, cut geom.Ring) bool {
+	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
+	if p.WriteClear(t, v.Line(places(cut, need))...) {
+		return true
 	}
 	t.Turn = math.Pi / 2
-	if p.WriteFree(t, v.Line(geom.Polyline(upended(geom.Ring(places(upended(cut), need)))))...) {
-		return
-	}
-	t.Turn, t.Text = 0, fmt.Sprint(n)
-	p.WriteFree(t, v.Line(places(cut, 0))...)
+	return p.WriteClear(t, v.Line(geom.Polyline(upended(geom.Ring(places(upended(cut), need)))))...)
 }
 
 // places returns where lettering of a length may stand inside an outline: in the
@@ -116,7 +144,7 @@ func places(r geom.Ring, need float64) geom.Polyline {
 		}
 	}
 	var out geom.Polyline
-	for _, side := range []float64{0, -0.5, 0.5, -1, 1} {
+	for _, side := range []float64{0, -0.5, 0.5, -1, 1, -0.25, 0.25, -0.75, 0.75} {
 		for _, s := range append(first, rest...) {
 			out = append(out, s.mid.Plus(geom.Pt(side*(s.long-need)/2, 0)))
 		}

@@ -76,12 +76,12 @@ type Lay struct {
 	Sheet  string // of a sheet: which, of how many
 	// OnRoll tells name, material, length, width and use of the roll, OnSheet the same of
 	// a sheet.
-	OnRoll, OnSheet  string
-	Desc             string // how many parts, width, height, use
-	Hatched          string // what is kept clear
-	Runs             string // where the roll runs
-	Selvedge, CutEnd string // beside its edges
-	Flaws, KeepOuts  Count
+	OnRoll, OnSheet                 string
+	Desc                            string // how many parts, width, height, use
+	Hatched                         string // what is kept clear
+	Runs                            string // where the roll runs
+	Selvedge, UpperSelvedge, CutEnd string // beside its edges
+	Flaws, KeepOuts                 Count
 
 	Places                    string // unit
 	Columns                   [6]string
@@ -99,7 +99,7 @@ func englishLay() Lay {
 		Desc:     "%d parts on %s by %s, %s of it used.",
 		Hatched:  "Hatched, and kept clear: %s.",
 		Runs:     "The roll runs from left to right; the table below says where each lies.",
-		Selvedge: "lower selvedge", CutEnd: "cut end of the roll",
+		Selvedge: "lower selvedge", UpperSelvedge: "upper selvedge", CutEnd: "cut end",
 		Flaws:    Count{One: "1 flaw of the cloth", Many: "%d flaws of the cloth"},
 		KeepOuts: Count{One: "1 keep-out", Many: "%d keep-outs"},
 		Places:   "Where each piece's outermost points lie: from the roll's cut end, and from the lower selvedge, in %s",
