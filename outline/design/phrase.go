@@ -29,6 +29,7 @@ const (
 
 	// Reading the file.
 	DesignAtMost
+	KeysAtMost
 	SaveUTF8
 	WriteTOML
 	WriteHeader

@@ -22,6 +22,7 @@ type Rule int
 const (
 	// Reading the file.
 	FileTooLarge Rule = iota
+	ManyKeys
 	NotUTF8
 	NotTOML // as the TOML reader says it
 	BareHeader

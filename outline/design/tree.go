@@ -103,6 +103,7 @@ type treeBuilder struct {
 	parser  unstable.Parser
 	base    int             // offset in data at which the parser started
 	depth   int             // of the value that is being taken in
+	count   int             // keys and headers so far
 	broken  map[string]bool // full names of keys on lines that are not TOML
 	faults  Faults
 	example func(key string) string // a value as the key may have it, in TOML
@@ -116,10 +117,10 @@ func build(file string, data []byte, example func(key string) string) *treeBuild
 		broken: map[string]bool{}, example: example}
 	for b.base < len(data) && len(b.faults) <= MaxFaults {
 		b.parser.Reset(data[b.base:])
-		for b.parser.NextExpression() {
+		for b.count <= MaxKeys && b.parser.NextExpression() {
 			b.expression(b.parser.Expression())
 		}
-		if b.parser.Error() == nil {
+		if b.count > MaxKeys || b.parser.Error() == nil {
 			break
 		}
 		b.resume(b.parser.Error())
@@ -181,7 +182,7 @@ func (b *treeBuilder) steps(n *unstable.Node) []step {
 func (b *treeBuilder) header(n *unstable.Node, list bool) {
 	path := b.steps(n)
 	b.prefix, b.current = "", &table{at: path[0].at} // what follows a faulty header is dropped
-	if b.tooDeep(len(path), path[0].at) {
+	if b.tooMany(path[0].at) || b.tooDeep(len(path), path[0].at) {
 		return
 	}
 	t := b.root
@@ -261,7 +262,7 @@ func (b *treeBuilder) element(t *table, full string, s step) *table {
 // keyValue puts one key and its value into t.
 func (b *treeBuilder) keyValue(t *table, prefix string, n *unstable.Node) {
 	path := b.steps(n)
-	if b.tooDeep(len(path), path[0].at) {
+	if b.tooMany(path[0].at) || b.tooDeep(len(path), path[0].at) {
 		return
 	}
 	for _, s := range path[:len(path)-1] {
@@ -320,6 +321,21 @@ func (b *treeBuilder) value(n *unstable.Node, full string, at Position) node {
 		v.table.closed = true
 	}
 	return v
+}
+
+// MaxKeys is the greatest number of keys and headers of tables in a file: some ten times
+// what a design with a full shelf has, and few enough that a file of other things is
+// refused at once.
+const MaxKeys = 10_000
+
+// tooMany counts a key or header, and notes a fault and reports true where there are more
+// than that.
+func (b *treeBuilder) tooMany(at Position) bool {
+	b.count++
+	if b.count == MaxKeys+1 {
+		b.faults = append(b.faults, at.fault(b.file, "", Found(ManyKeys, MaxKeys), Say(KeysAtMost, MaxKeys)))
+	}
+	return b.count > MaxKeys
 }
 
 // maxDepth is how deep tables and lists may lie in each other: more than a design

@@ -6,6 +6,7 @@ func englishPhrases() map[PhraseKind]string {
 		Nothing: "",
 
 		DesignAtMost:    "a design has at most %[1]d",
+		KeysAtMost:      "use %[1]d or fewer",
 		SaveUTF8:        "save it as UTF-8",
 		WriteTOML:       "write it as TOML",
 		WriteHeader:     "write the name of a table in brackets on a line of its own, such as [bed]",

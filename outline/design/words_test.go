@@ -18,6 +18,7 @@ func odd() map[design.Rule]string {
 	with := func(more string) string { return string(demo) + more }
 	return map[design.Rule]string{
 		design.FileTooLarge:      strings.Repeat("#", design.MaxSize+1),
+		design.ManyKeys:          strings.Repeat("[[guest]]\n", design.MaxKeys+1),
 		design.NotUTF8:           "name = \"\xff\"",
 		design.TypographicQuotes: "name = “swing”",
 		design.CommaInNumber:     "[cloth]\njoins = 1,5",
