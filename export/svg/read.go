@@ -2,6 +2,7 @@ package svg
 
 import (
 	"bufio"
+	"bytes"
 	"fmt"
 	"io"
 	"math"
@@ -17,8 +18,9 @@ import (
 // What is read at most: far more than any drawing of ours, and little enough to
 // hold in memory.
 const (
-	maxBytes = 256 << 20
-	maxDepth = 64
+	maxBytes   = 64 << 20
+	maxDepth   = 64
+	maxObjects = 400_000 // elements, attributes and ends of elements
 )
 
 // curveTolerance is how far the chords of a curve that is read may lie from it, mm.
@@ -66,7 +68,7 @@ func ReadOutlines(r io.Reader, unit float64) (export.Drawing, export.Left, error
 // document parses a file and returns its svg element.
 func document(r io.Reader) (*etree.Element, error) {
 	limited := io.LimitReader(r, maxBytes+1)
-	start := bufio.NewReader(limited)
+	start := bufio.NewReader(&counted{limited, maxObjects})
 	if magic, err := start.Peek(2); err == nil && string(magic) == "\x1f\x8b" {
 		return nil, export.Refuse(export.CompressedSVG)
 	}
@@ -88,6 +90,22 @@ func document(r io.Reader) (*etree.Element, error) {
 		return nil, export.Refuse(export.NoSVG)
 	}
 	return root, nil
+}
+
+// counted is a reader that ends with a fault behind so many signs that begin an element
+// or give an attribute its value: a document in memory takes hundreds of bytes for each.
+type counted struct {
+	r    io.Reader
+	left int
+}
+
+func (c *counted) Read(b []byte) (int, error) {
+	n, err := c.r.Read(b)
+	c.left -= bytes.Count(b[:n], []byte{'<'}) + bytes.Count(b[:n], []byte{'='})
+	if c.left < 0 {
+		return 0, export.Refuse(export.TooManyObjects)
+	}
+	return n, err
 }
 
 func childText(e *etree.Element, tag string) string {

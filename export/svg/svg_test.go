@@ -249,6 +249,7 @@ func TestReadRefuses(t *testing.T) {
 		{"clone of itself", head + `<g id="a"><use href="#a"/></g></svg>`},
 		{"clone from another file", head + `<use href="b.svg#a"/></svg>`},
 		{"deep", head + strings.Repeat("<g>", 100) + strings.Repeat("</g>", 100) + "</svg>"},
+		{"more elements than memory takes", head + strings.Repeat("<g/>", maxObjects+1) + "</svg>"},
 		{"white space path", head + `<path d="  ,"/><path d=" x"/></svg>`},
 	}
 	for _, r := range rows {
