@@ -1,8 +1,9 @@
 package nofit
 
 import (
+	"cmp"
 	"math"
-	"sort"
+	"slices"
 
 	"slingloft/outline/geom"
 )
@@ -18,6 +19,7 @@ type Patch struct {
 	Ring   geom.Ring
 	planes []halfPlane // one per edge of Ring
 	box    geom.Box
+	area   float64 // set where patches are sorted by it
 }
 
 // depth returns how far (x, y) lies inside the patch; ≤ 0 means outside.
@@ -133,18 +135,18 @@ func edge(r geom.Ring, i int) geom.Point { return r[(i+1)%len(r)].Minus(r[i%len(
 // withoutCovered drops the patches that lie wholly in another one; of two equal
 // ones the larger index goes.
 func withoutCovered(ps []Patch) []Patch {
-	sort.SliceStable(ps, func(i, j int) bool { return ps[i].Ring.Area() > ps[j].Ring.Area() })
+	for i := range ps {
+		ps[i].area = ps[i].Ring.Area()
+	}
+	slices.SortStableFunc(ps, func(p, q Patch) int { return cmp.Compare(q.area, p.area) })
 	var out []Patch
-	for _, p := range ps {
+	for i := range ps {
 		covered := false
-		for k := range out {
-			if out[k].holds(&p) {
-				covered = true
-				break
-			}
+		for k := 0; k < len(out) && !covered; k++ {
+			covered = out[k].holds(&ps[i])
 		}
 		if !covered {
-			out = append(out, p)
+			out = append(out, ps[i])
 		}
 	}
 	return out
