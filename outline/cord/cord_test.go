@@ -369,6 +369,44 @@ func TestSpools(t *testing.T) {
 	}
 }
 
+// A trial is made of each kind of cord that hangs where its buries settle: a line that can
+// be set needs none, and cords of one kind need one between them. Its host holds the marks
+// and both ends that are made fast, its other piece the bury.
+func TestTrials(t *testing.T) {
+	d, s := sample(t)
+	d.Leg, d.Hang.Line = d.Side, d.Side
+	d.Hang.Line.Name = "line"
+	o := cord.Options{Lines: [2]float64{1500, 1500}}
+	for _, r := range []struct {
+		name   string
+		change func(*design.Design)
+		want   int
+	}{
+		{"one cord, lines that are fixed", func(*design.Design) {}, 2},
+		{"one cord, lines that slide", func(d *design.Design) { d.Hang.Fastening, d.Hang.Travel = design.Fastening(cord.SlidingEye), 50 }, 1},
+		{"two cords", func(d *design.Design) {
+			d.Hang.Fastening, d.Hang.Travel, d.Leg.Name = design.Fastening(cord.SlidingEye), 50, "leg"
+		}, 2},
+	} {
+		d := d
+		r.change(&d)
+		set, err := cord.Of(&s, d, o)
+		if err != nil {
+			t.Fatal(r.name, err)
+		}
+		trials := set.Trials(false)
+		if len(trials) != r.want {
+			t.Errorf("%s: %d trials, want %d", r.name, len(trials), r.want)
+		}
+		for _, q := range trials {
+			if q.Apart < q.Bury*(1+set.Splicing.Kappa)+200 || q.Host < q.Apart+2*cord.Fast(q.Kind.Diameter) || q.Own < q.Bury+200 {
+				t.Errorf("%s: too short: %+v", r.name, q)
+			}
+			near(t, r.name, q.Apart-q.After, set.Splicing.Kappa*q.Bury, 1e-9)
+		}
+	}
+}
+
 // A bed that is cut plain has cords of the drawn length whatever their stiffness,
 // and a hook of the default size that is given needs no note.
 func TestPlain(t *testing.T) {

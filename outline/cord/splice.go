@@ -11,7 +11,9 @@ import (
 // Defaults of a splice by the diameter of the cord that is buried.
 const (
 	// BuryDiameters is three fids of 21 diameters: common practice, no source.
-	BuryDiameters = 63
+	BuryDiameters = 3 * FidDiameters
+	// FidDiameters is a fid's length: common practice, no source.
+	FidDiameters = 21
 	// TaperShare is the tapered part of a bury: common practice, no source.
 	TaperShare = 1.0 / 3
 	// EyeFittings is the length of an eye, throat to fitting, in diameters of the

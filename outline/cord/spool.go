@@ -20,7 +20,7 @@ type Spool struct {
 	Name  string      `json:"name"`
 	Laid  []Laid      `json:"laid"`
 	Net   float64     `json:"net"`   // sum of the cut lengths, mm
-	Waste float64     `json:"waste"` // added for trials and ends, mm
+	Waste float64     `json:"waste"` // added for ends and mistakes, mm
 	Buy   float64     `json:"buy"`   // both, mm
 }
 

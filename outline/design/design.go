@@ -218,7 +218,7 @@ type Splice struct {
 	EyeLoss     float64 // k, lost in the eye's Brummel, mm
 	EyeBury     float64 // b_e, mm; 0: as Bury
 	Efficiency  float64 // strength kept by a splice, 0 to 1; 0: not given
-	Waste       float64 // part of the cord added for trials and ends, 0 to 1
+	Waste       float64 // part of the cord added for ends and mistakes, 0 to 1
 	// Whole is true where one loop of cord makes side cord and legs.
 	Whole bool
 	// Trials are test splices. What they show goes before Contraction and EyeLoss, which

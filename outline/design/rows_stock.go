@@ -99,7 +99,7 @@ func spliceRows() []row {
 			says("Part of the cord's strength that a splice keeps, as you tested it or were told; left out, margins are given for "+
 				"the bare cord and say so, and what to buy for splices that keep 0.9.", "0.9", "0.9").known("strength"),
 		number(KeySpliceWaste, ratio, 0, 1, func(d *Design) *float64 { return &d.Splice.Waste }).
-			says("Cord to buy beyond the sum, for trials and ends.", "8 %", "8 %").or("5 %"),
+			says("Cord to buy beyond the sum, for ends and mistakes; trial splices are counted by themselves.", "8 %", "8 %").or("5 %"),
 		toggle(KeySpliceWholeLoop, func(d *Design) *bool { return &d.Splice.Whole }).
 			says("One loop of cord makes side cord and legs.", "true", "true").or("false").known("whole", "loop", "continuous"),
 		trial(KeySpliceTrialBefore, 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in",

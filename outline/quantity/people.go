@@ -124,6 +124,15 @@ func (s Style) Area(mm2 float64) float64 {
 // AreaUnit returns the unit of areas of cloth.
 func (s Style) AreaUnit() string { return s.RunUnit() + "²" }
 
+// AreaMass writes what cloth weighs by its area, given in g/m²: "64 g/m²", "1.9 oz/yd²".
+func (s Style) AreaMass(gsm float64) string {
+	figure, decimals := s.Grams(gsm)/s.Area(1e6), 0
+	if s.Inches {
+		decimals = 1
+	}
+	return Decimal(figure, decimals) + " " + s.WeightUnit() + "/" + s.AreaUnit()
+}
+
 // WeightUnit returns the unit of small masses.
 func (s Style) WeightUnit() string {
 	if s.Inches {

@@ -1,10 +1,13 @@
 package stock_test
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
 
+	"slingloft/outline/cord"
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 	"slingloft/outline/stock"
@@ -86,7 +89,7 @@ func TestOpenList(t *testing.T) {
 // The used part of the roll needs both a lay and a width.
 func TestUsed(t *testing.T) {
 	for _, r := range []struct{ lay, width, want float64 }{
-		{2200, 1500, 2.7e6 / (2200 * 1500)}, {0, 1500, 0}, {2200, 0, 0}, {4400, 1500, 2.7e6 / (4400 * 1500)},
+		{2200, 1500, 2.7e6 / (2250 * 1500)}, {0, 1500, 0}, {2200, 0, 0}, {4400, 1500, 2.7e6 / (4450 * 1500)},
 	} {
 		in := input()
 		in.Rolls[0].Lay, in.Rolls[0].Cloth.Width = r.lay, r.width
@@ -95,13 +98,33 @@ func TestUsed(t *testing.T) {
 }
 
 // Lengths to buy are rounded up to a centimetre, never down, and whole centimetres
-// stay as they are.
+// stay as they are; what squares the end of the roll comes on top.
 func TestNeverShort(t *testing.T) {
-	for _, r := range []struct{ lay, want float64 }{{2200, 2.2}, {2200.001, 2.21}, {2209.9, 2.21}, {2210, 2.21}, {1, 0.01}} {
+	for _, r := range []struct{ lay, want float64 }{{2200, 2.25}, {2200.001, 2.26}, {2209.9, 2.26}, {2210, 2.26}, {1, 0.06}, {0, 0}} {
 		in := input()
 		in.Rolls[0].Lay = r.lay
 		near(t, "cloth", rowOf(t, bill(t, in), "ripstop").Quantity, r.want)
 	}
+}
+
+// Cord is enough for all that is cut from it: the cords, both pieces of a trial splice,
+// both ends that go five times round a post of ten cord diameters and are hitched, and what
+// is added for mistakes.
+func TestCordIsEnough(t *testing.T) {
+	in := input()
+	in.Cords[0].Kind.Diameter, in.Cords[1].Kind.Diameter = 3, 3
+	in.Trials = []cord.Trial{{Kind: in.Cords[0].Kind, Host: 1850, Own: 400}}
+	near(t, "not pulled", rowOf(t, bill(t, in), "braid").Quantity, 7.7+2.25)
+	in.Design.Accuracy.FirstLoad = design.PullSet
+	r := rowOf(t, bill(t, in), "braid")
+	round := 5*math.Pi*33 + 60*3.0
+	near(t, "pulled", r.Quantity, math.Ceil((7700+2250+2*round)/10)/100)
+	near(t, "its share", r.Note.Cord.Fast, 2*round)
+	if line := rowOf(t, bill(t, in), "line"); line.Note.Cord.Trial != 0 {
+		t.Errorf("a trial of the line: %+v", line.Note)
+	}
+	in.Design.Accuracy.NodesRead = true // chains are pulled by their eyes
+	near(t, "read", rowOf(t, bill(t, in), "braid").Quantity, 7.7+2.25)
 }
 
 // A lock stitch: per stitch each thread goes s along and t through, so that with a

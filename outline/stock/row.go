@@ -83,15 +83,26 @@ func (u Unit) String() string { return [UnitCount]string{"m", "piece", "yd"}[u] 
 type Note struct {
 	Kind NoteKind
 	Cut  [2]float64 // lengths of the drawstrings, head and foot, mm, for [CutStrings]
+	Cord CordShare  // for [WithWaste]
 }
+
+// CordShare is what a length of cord to buy consists of, mm.
+type CordShare struct {
+	Cords float64 // sum of the cut lengths
+	Trial float64 // both pieces of a trial splice; 0: none is needed
+	Fast  float64 // both ends that are made fast while it is pulled in one length; 0: it is not
+	Waste float64 // for ends and mistakes
+}
+
+func (s CordShare) all() float64 { return s.Cords + s.Trial + s.Fast + s.Waste }
 
 // NoteKind is the kind of a remark.
 type NoteKind int
 
 // The kinds.
 const (
-	RollLength    NoteKind = iota // length of roll
-	WithWaste                     // waste included
+	RollLength    NoteKind = iota // length of roll, [Squaring] included
+	WithWaste                     // what the cord is for
 	StockLengths                  // bars as they are sold
 	BothBars                      // stock length not given
 	ForTemplates                  // sheets

@@ -39,6 +39,7 @@ type Roll struct {
 type Input struct {
 	Design design.Design
 	Cords  []cord.Cord
+	Trials []cord.Trial // trial splices, one of each kind of cord that needs one
 	Rolls  []Roll
 	Sheets int // sheets for templates
 	Runs   []Run
@@ -57,6 +58,9 @@ const (
 	// TieLength is a drawstring's length beyond its channel, at both ends together, to
 	// draw it tight and tie it.
 	TieLength = 400
+	// Squaring is cloth beyond the lay, out of which the end of the roll is cut square to
+	// the selvedge.
+	Squaring = 50
 )
 
 // Bill is the whole list.
@@ -116,8 +120,12 @@ func (b *Bill) cloth(in Input) {
 	bought, used := 0.0, 0.0
 	masses := map[article.Article]Mass{}
 	for i, r := range in.Rolls {
-		b.row(Row{Kind: ClothRow, Name: r.Cloth.Name, Quantity: upTo(r.Lay / metre)}.perMetre(r.Cloth.Price))
-		bought += float64(r.Lay * r.Cloth.Width)
+		long := r.Lay
+		if long > 0 {
+			long += Squaring
+		}
+		b.row(Row{Kind: ClothRow, Name: r.Cloth.Name, Quantity: upTo(long / metre)}.perMetre(r.Cloth.Price))
+		bought += float64(long * r.Cloth.Width)
 		area := map[article.Article]float64{}
 		for _, p := range r.Pieces {
 			area[p.Article] += float64(p.Count) * p.Area
@@ -146,7 +154,16 @@ func (b *Bill) cloth(in Input) {
 
 func (b *Bill) cords(in Input) {
 	for _, s := range cord.Spools(in.Cords, in.Design.Splice.Waste) {
-		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(s.Buy / metre), Note: Note{Kind: WithWaste}}.perMetre(s.Kind.Price))
+		share := CordShare{Cords: s.Net, Waste: s.Waste}
+		for _, t := range in.Trials {
+			if t.Kind == s.Kind {
+				share.Trial = t.Host + t.Own
+			}
+		}
+		if cord.Pulled(in.Design) {
+			share.Fast = 2 * cord.Fast(s.Kind.Diameter)
+		}
+		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(share.all() / metre), Note: Note{Kind: WithWaste, Cord: share}}.perMetre(s.Kind.Price))
 	}
 	for _, c := range in.Cords {
 		m := Mass{Part: MassPart{Kind: OfCord, Cord: c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}
@@ -167,7 +184,7 @@ func (b *Bill) drawstrings(in Input) {
 		cut[e] = long + TieLength
 	}
 	if total > 0 {
-		b.row(Row{Kind: CordRow, Thing: Drawstring, Quantity: upTo(total / metre), Note: Note{CutStrings, cut}})
+		b.row(Row{Kind: CordRow, Thing: Drawstring, Quantity: upTo(total / metre), Note: Note{Kind: CutStrings, Cut: cut}})
 	}
 }
 

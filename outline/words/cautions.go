@@ -60,13 +60,14 @@ type Caution struct{ Hazard, Consequence, Avoidance string }
 
 // CautionFigures are what cautions are filled in with, as people read them.
 type CautionFigures struct {
-	Mass  string // largest that the bed is made for
-	Proof string // mass of the proof load
-	Low   string // how far above the ground the proof is hung at most
-	Seat  string // length over which its second part lies
-	Bag   string // least and largest mass of a bag
-	Strap string // least breadth of a strap round a tree
-	High  string // largest height of the bed above the ground
+	Mass  string  // largest that the bed is made for
+	Proof string  // mass of the proof load
+	LowAt float64 // [CautionFigures.Low], mm
+	Low   string  // how far above the ground the proof is hung at most
+	Seat  string  // length over which its second part lies
+	Bag   string  // least and largest mass of a bag
+	Strap string  // least breadth of a strap round a tree
+	High  string  // largest height of the bed above the ground
 }
 
 // CautionFor fills the caution of a hazard in.

@@ -16,6 +16,8 @@ type Materials struct {
 	Things map[stock.Thing]string
 	Units  map[stock.Unit]string
 	Notes  map[stock.NoteKind]string // cut strings hold the cuts and what of each is to tie
+	// CordFor, ForTrial, ForPull and ForWaste say what a length of cord is for.
+	CordFor, ForTrial, ForPull, ForWaste string
 	// CutString is one of the cuts: end and length. Cloth and Bars are weighed.
 	CutString, Cloth, Bars string
 	Bar                    map[hung.End]string
@@ -35,15 +37,35 @@ func (m Materials) Thing(r stock.Row) string {
 func (n Names) Note(note stock.Note, style quantity.Style) string {
 	m := n.Materials
 	text := m.Notes[note.Kind]
-	if note.Kind != stock.CutStrings {
+	half := quantity.Style{Inches: style.Inches, Fraction: 2}
+	switch note.Kind {
+	case stock.CutStrings:
+	case stock.RollLength:
+		return fmt.Sprintf(text, half.Length(stock.Squaring))
+	case stock.WithWaste:
+		return fmt.Sprintf(text, m.cord(note.Cord, style))
+	default:
 		return text
 	}
-	half := quantity.Style{Inches: style.Inches, Fraction: 2}
 	var cut []string
 	for e, long := range note.Cut {
 		cut = append(cut, fmt.Sprintf(m.CutString, n.Ends[e], half.Length(long)))
 	}
 	return fmt.Sprintf(text, strings.Join(cut, ", "), half.Length(stock.TieLength))
+}
+
+// cord says what a length of cord is for.
+func (m Materials) cord(c stock.CordShare, style quantity.Style) string {
+	var all []string
+	for _, q := range []struct {
+		text string
+		mm   float64
+	}{{m.CordFor, c.Cords}, {m.ForTrial, c.Trial}, {m.ForPull, c.Fast}, {m.ForWaste, c.Waste}} {
+		if q.mm > 0 {
+			all = append(all, fmt.Sprintf(q.text, style.Metres(q.mm/1000)+" "+style.RunUnit()))
+		}
+	}
+	return strings.Join(all, ", ")
 }
 
 // MassPart names a part that is weighed.
@@ -86,8 +108,8 @@ func englishMaterials() Materials {
 		},
 		Units: identified(stock.UnitCount),
 		Notes: map[stock.NoteKind]string{
-			stock.RollLength:   "length of roll",
-			stock.WithWaste:    "waste included",
+			stock.RollLength:   "length of roll, %s of it to square the end",
+			stock.WithWaste:    "made up of %s",
 			stock.StockLengths: "stock lengths",
 			stock.BothBars:     "both bars, stock length not given",
 			stock.ForTemplates: "templates",
@@ -97,6 +119,8 @@ func englishMaterials() Materials {
 			stock.HoldsCord:    "to hold the cord in its gap",
 			stock.ForSacks:     "one a mouth, each with enough to draw and tie",
 		},
+		CordFor: "%s for the cords", ForTrial: "%s for a trial splice", ForPull: "%s to make both ends fast when you pull it",
+		ForWaste:  "%s for ends and mistakes",
 		CutString: "%s %s",
 		Cloth:     "cloth",
 		Bars:      "bars",

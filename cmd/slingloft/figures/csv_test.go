@@ -25,7 +25,7 @@ func TestCSVFile(t *testing.T) {
 	}, strengths: []margin.Least{{Thing: margin.HookThing, Value: 5000.1, Keeps: 1,
 		Check: margin.Check{Part: margin.HeadHook, Case: state.Sitting, Load: 1000.02, Required: 5}}}}
 	want := `kind,name,quantity,unit,price,cost,mass_g,note
-cloth,"rip ""stop"", white",2.20,m,8.00,17.60,,length of roll
+cloth,"rip ""stop"", white",2.20,m,8.00,17.60,,"length of roll, 50 mm of it to square the end"
 sheet,plywood,3.00,piece,,,,templates
 strength,"each hook, ring, strap and anchor",5001,N,,,,"at least 5001 N; 5.0 × 1000 N, head hook, sitting"
 mass,cloth,,,,,162,

@@ -3,12 +3,15 @@
 package show
 
 import (
+	"path/filepath"
+
 	"slingloft/cmd/slingloft/work"
 	"slingloft/export"
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/chapter"
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/wording"
+	"slingloft/outline/design"
 	"slingloft/outline/piece"
 )
 
@@ -54,7 +57,7 @@ func Unlaid(p *work.Plan, say wording.Words) (sheet.Sheet, error) {
 // dataOf gathers what is known at once.
 func dataOf(p *work.Plan, say wording.Words) given.Data {
 	d := given.Data{
-		Design: p.Design, Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
+		Design: p.Design, File: fileOf(p), Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Boards: p.Boards, Templates: p.Templates, Cords: p.Cords,
 		Shelter: &p.Shelter, Further: p.Further,
 		Say: say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
@@ -69,6 +72,15 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 		d.Place = &p.Place
 	}
 	return d
+}
+
+// fileOf returns the name of a plan's file, without its folders; empty for the design that
+// is built in.
+func fileOf(p *work.Plan) string {
+	if name, _ := design.Demo(); p.File() == name {
+		return ""
+	}
+	return filepath.Base(p.File())
 }
 
 // laysOf returns the roll and every sheet.

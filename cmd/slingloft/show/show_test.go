@@ -438,7 +438,7 @@ func look(t *testing.T, p *browsertest.Page, url string, v view) {
 // something on it, and that the paper is not wasted.
 func checkPrint(t *testing.T, p *browsertest.Page, name string, size chromedp.PaperSize) {
 	t.Helper()
-	const least, limit = 20, 52
+	const least, limit = 20, 60
 	pages := p.Paper(size)
 	if len(pages) < least || len(pages) > limit {
 		t.Errorf("%s: %d pages, want %d to %d", name, len(pages), least, limit)

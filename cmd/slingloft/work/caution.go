@@ -25,9 +25,10 @@ func (p *Plan) CautionFigures() words.CautionFigures {
 	// Of a mass that is not to be passed no more is said than is so; the proof load is no less.
 	f := words.CautionFigures{
 		Mass: people(mass, false), Proof: people(margin.ProofMass*mass, true),
-		Low: "150 mm", Seat: "350 mm", Bag: "10 to 15 kg", Strap: "25 mm", High: "450 mm",
+		LowAt: 150, Low: "150 mm", Seat: "350 mm", Bag: "10 to 15 kg", Strap: "25 mm", High: "450 mm",
 	}
 	if st.Inches {
+		f.LowAt = 6 * quantity.Inch
 		f.Low, f.Seat, f.Bag, f.Strap, f.High = "6 in", "14 in", "22 to 33 lb", "1 in", "18 in"
 	}
 	return f

@@ -82,6 +82,7 @@ func (b build) laid(q piece.Piece) sheet.Step {
 		if q.Lie.Places[0].Part != piece.AllOfIt {
 			s.Do = append(s.Do, say.MeetsSide)
 		}
+		s.Do = append(s.Do, fmt.Sprintf(say.AtEnds, b.listed(b.barNumbers(q.Lie.Places[0].Part))))
 	case piece.TailBoard, piece.CapBoard, piece.RoundBoard:
 		s.Do = append(s.Do, say.MeetsHalf)
 	}

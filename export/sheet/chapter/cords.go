@@ -15,7 +15,7 @@ import (
 func (b build) cords() (sheet.Section, error) {
 	say, names := b.Say.Cords, b.Say.Names.Cords
 	s := sheet.Section{ID: "cords", Title: say.Title}
-	s.Add(sheet.Para(fmt.Sprintf(say.How, names.Rigging[b.Cords.Variant])))
+	s.Add(sheet.Para(fmt.Sprintf(say.How, names.Rigging[b.Cords.Variant], b.Force(cord.LightPull))))
 	if b.looped() {
 		s.Add(sheet.Para(say.Loops))
 	}

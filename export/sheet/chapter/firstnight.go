@@ -18,14 +18,14 @@ import (
 
 func hangingTasks() []task {
 	return []task{
-		{kind: wording.SetAnchors, facts: build.anchorFacts},
+		{kind: wording.SetAnchors, tools: []wording.Tool{wording.LevelTools}, facts: build.anchorFacts},
 		{kind: wording.HangEmpty, facts: build.apexFacts},
-		{kind: wording.ProofLoad, facts: build.proofFacts},
-		{kind: wording.LieIn, facts: build.lyingFacts},
-		{kind: wording.MeasureTips, facts: build.weightFacts},
+		{kind: wording.ProofLoad, tools: []wording.Tool{wording.ProofBags, wording.LevelTools}, facts: build.proofFacts},
+		{kind: wording.LieIn, tools: []wording.Tool{wording.LevelTools}, facts: build.lyingFacts},
+		{kind: wording.MeasureTips, tools: []wording.Tool{wording.DeadWeight, wording.LevelTools}, facts: build.weightFacts},
 		{kind: wording.WriteHeights, facts: build.writingFacts},
 		{kind: wording.SetRight},
-		{kind: wording.ReadAgain},
+		{kind: wording.ReadAgain, tools: []wording.Tool{wording.DeadWeight, wording.LevelTools}, facts: build.againFacts},
 	}
 }
 
@@ -93,6 +93,12 @@ func (b build) apexFacts(s *sheet.Step) {
 		join = b.Say.FirstNight.JoinLoops
 	}
 	s.Do = slices.Insert(s.Do, 0, join)
+	say := b.Say.FirstNight
+	if p := b.Place; p != nil && p.Lowest > b.Proof.LowAt {
+		s.Add(say.DownBy, b.Round(p.Lowest-b.Proof.LowAt))
+		return
+	}
+	s.Add(say.DownBy, say.DownTill)
 }
 
 // wait is how long the proof load lies, minutes: shop practice, no source.
@@ -103,6 +109,7 @@ func (b build) proofFacts(s *sheet.Step) {
 	s.Add(say.Proof, p.Proof)
 	s.Add(say.Bag, p.Bag)
 	s.Add(say.Low, fmt.Sprintf(say.AtMost, p.Low))
+	s.Add(say.Spread, b.Round(b.bottomSpan()))
 	s.Add(say.Seat, p.Seat)
 	s.Add(say.Wait, fmt.Sprintf(say.Minutes, wait))
 }
@@ -122,6 +129,12 @@ func (b build) lyingFacts(s *sheet.Step) {
 	s.Add(say.CordsAtFoot, b.Round(sh.Ends[hung.Foot].Section.Height))
 	s.Add(say.Apart, b.Round(2*mid.Y))
 	s.Check(say.BarToBar, b.Round(b.bottomSpan()))
+	s.Add(b.Say.Order.NearEnough, b.Round(b.Design.Accuracy.Level))
+}
+
+// againFacts tells what counts as level, and as moved.
+func (b build) againFacts(s *sheet.Step) {
+	s.Add(b.Say.FirstNight.Moved, b.Round(b.Design.Accuracy.Level))
 }
 
 // bottomSpan is the distance of the bars along the bottom line.
@@ -149,4 +162,5 @@ func (b build) writingFacts(s *sheet.Step) {
 	s.Add(say.Heavy, b.line(design.KeyHungMass, "… "+b.MassUnit()))
 	s.Add(say.Begins, b.line(design.KeyHungFrom, length))
 	s.Add(say.Ends, b.line(design.KeyHungTo, length))
+	s.Add(b.Say.Order.PrintAnew, b.anew())
 }

@@ -30,6 +30,7 @@ func (b build) materials() (sheet.Section, error) {
 	if len(b.Bill.Bars) > 0 {
 		s.Add(b.barsList())
 	}
+	s.Add(b.toolTable())
 	if len(b.Bill.Open) > 0 {
 		s.Add(sheet.Para(fmt.Sprintf(say.Open, strings.Join(b.Say.Names.OpenOf(*b.Bill), "; "))))
 	}

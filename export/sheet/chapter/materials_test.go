@@ -23,6 +23,9 @@ func TestNotGiven(t *testing.T) {
 	given := 0
 	for _, table := range ofKind[sheet.Table](s) {
 		for _, row := range table.Rows {
+			if table.ID == "materials-tools" {
+				break
+			}
 			given++
 			if last := row[len(row)-1]; last != b.Say.NotGiven {
 				t.Errorf("%q: %q, want %q", row[0], last, b.Say.NotGiven)
@@ -67,7 +70,7 @@ func TestMaterials(t *testing.T) {
 		Total:  310.4, Cost: 27,
 	}
 	bill, mass := b.billTable(), b.massTable()
-	if got, want := cells(bill, "Cloth: taffeta"), []string{"3.00 m", "length of roll", "9.00 per m", "27.00"}; !slices.Equal(got, want) {
+	if got, want := cells(bill, "Cloth: taffeta"), []string{"3.00 m", "length of roll, 50 mm of it to square the end", "9.00 per m", "27.00"}; !slices.Equal(got, want) {
 		t.Errorf("cloth %q, want %q", got, want)
 	}
 	if got := cells(bill, b.Say.Materials.Cost); got[3] != "27.00" || !slices.Equal(bill.Strong, []bool{false, true}) {
@@ -79,7 +82,7 @@ func TestMaterials(t *testing.T) {
 	if got, want := b.barsList(), (sheet.List{"Bar stock 1: head bar 890.0 mm, foot bar 810.0 mm; 300 mm over."}); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
-	if s, err := b.materials(); err != nil || len(s.Blocks) != 3 {
+	if s, err := b.materials(); err != nil || len(s.Blocks) != 4 {
 		t.Errorf("%d blocks, %v", len(s.Blocks), err)
 	}
 	b.Bill.Open = []stock.Open{{Row: &b.Bill.Rows[0]}, {Mass: stock.Mass{Missing: "bar.density", Part: stock.MassPart{Kind: stock.OfBars}}}}

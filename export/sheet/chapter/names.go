@@ -20,7 +20,7 @@ func (b build) names() (sheet.Section, error) {
 		}
 		s.Add(sheet.Figures{{Picture: sketch.Parts(b.Data, bodies), Caption: caption}})
 	}
-	s.Add(b.summary())
+	s.Add(b.summary(), sheet.Para(fmt.Sprintf(b.Say.Shop.Rounded, b.Cloth(clothStep(b.Style)), b.Rope(1))))
 	return s, nil
 }
 

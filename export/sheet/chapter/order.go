@@ -12,12 +12,13 @@ import (
 )
 
 // task is a row of the order of work: a kind of step, which has its words in the table,
-// when there is one, the templates and gauges that have to be at hand, the figures that it
+// when there is one, the templates, gauges and tools that have to be at hand, the figures that it
 // needs and pictures of it.
 type task struct {
 	kind  wording.Task
 	when  func(build) bool // nil: always
 	needs []piece.BoardUse
+	tools []wording.Tool
 	facts func(build, *sheet.Step)
 	shows func(build) sheet.Figures
 }
@@ -43,70 +44,85 @@ func stages() []stage {
 
 func cuttingTasks() []task {
 	all := []piece.BoardUse{piece.SideBoard, piece.TailBoard, piece.CapBoard, piece.FacingBoard, piece.RoundBoard, piece.AllowBoard}
+	ruled := []wording.Tool{wording.TapeMeasure, wording.LongRule, wording.SetSquare, wording.Chalk}
 	return []task{
-		{kind: wording.MakeBoards, when: build.hasBoards, facts: build.boardFacts},
-		{kind: wording.MarkPlotted, facts: build.allowanceFacts},
-		{kind: wording.DrawLines, when: build.hasBoards, facts: build.lineFacts},
-		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, facts: build.markFacts},
-		{kind: wording.ProveSquare, facts: build.proveFacts},
-		{kind: wording.CutCloth, facts: build.cutFacts},
+		{kind: wording.CompareBought, tools: []wording.Tool{wording.MeasuringTools}, facts: build.boughtFacts},
+		{kind: wording.MakeBoards, when: build.hasBoards, tools: []wording.Tool{wording.MeasuringTools, wording.CardTools}, facts: build.boardFacts},
+		{kind: wording.LayOut, tools: append(slices.Clip(ruled), wording.Shears, wording.Iron), facts: build.layFacts},
+		{kind: wording.MarkPlotted, tools: []wording.Tool{wording.TracingTools, wording.Chalk}, facts: build.allowanceFacts},
+		{kind: wording.DrawLines, when: build.hasBoards, tools: ruled, facts: build.lineFacts},
+		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, tools: append(slices.Clip(ruled), wording.Awl), facts: build.markFacts},
+		{kind: wording.ProveSquare, tools: []wording.Tool{wording.TapeMeasure}, facts: build.proveFacts},
+		{kind: wording.CutCloth, tools: []wording.Tool{wording.Chalk, wording.Shears}, facts: build.cutFacts},
 	}
 }
 
 func sewingTasks() []task {
 	press, notches := []piece.BoardUse{piece.PressBoard}, []piece.BoardUse{piece.NotchBoard}
+	iron, pin := []wording.Tool{wording.Iron}, []wording.Tool{wording.TapeMeasure, wording.Clips, wording.Chalk}
+	sew := []wording.Tool{wording.SewingMachine, wording.SeamThread}
+	both := append(slices.Clip(sew), wording.Iron)
 	return []task{
 		{kind: wording.TellFaces},
-		{kind: wording.TestSeam, facts: build.testFacts},
-		{kind: wording.PressStrips, when: build.strips, needs: press, facts: build.pressFacts},
-		{kind: wording.PressFacings, when: build.facings, needs: press, facts: build.pressFacts},
-		{kind: wording.PressHems, when: build.capped, needs: press, facts: build.hemFacts, shows: build.showHem},
-		{kind: wording.JoinPanels, when: build.joined, facts: build.joinFacts, shows: build.showJoin},
-		{kind: wording.FinishEdges, when: build.frays, facts: build.edgeFacts},
-		{kind: wording.WorkOpenings, when: build.strips, facts: build.openingFacts},
-		{kind: wording.TurnEnds, when: build.gathered, needs: press, facts: build.endFacts, shows: build.showHem},
-		{kind: wording.SewCaps, when: build.capped, facts: build.capFacts, shows: build.showCapSeam},
-		{kind: wording.PinStrips, when: build.strips, needs: notches, facts: build.pinFacts, shows: build.showChannel},
-		{kind: wording.PinFacings, when: build.facings, needs: notches, facts: build.pinFacts},
-		{kind: wording.StitchStrips, when: build.strips, facts: build.stitchFacts, shows: build.showSides},
-		{kind: wording.StitchFacings, when: build.facings, facts: build.stitchFacts, shows: build.showSides},
+		{kind: wording.TestSeam, tools: []wording.Tool{wording.SewingMachine, wording.Shears}, facts: build.testFacts},
+		{kind: wording.PressStrips, when: build.strips, needs: press, tools: iron, facts: build.pressFacts},
+		{kind: wording.PressFacings, when: build.facings, needs: press, tools: iron, facts: build.pressFacts},
+		{kind: wording.PressHems, when: build.capped, needs: press, tools: both, facts: build.hemFacts, shows: build.showHem},
+		{kind: wording.JoinPanels, when: build.joined, tools: append(slices.Clip(both), wording.Clips), facts: build.joinFacts, shows: build.showJoin},
+		{kind: wording.FinishEdges, when: build.frays, tools: sew, facts: build.edgeFacts},
+		{kind: wording.WorkOpenings, when: build.strips, tools: append(slices.Clip(sew), wording.TapeMeasure, wording.Chalk, wording.Ripper), facts: build.openingFacts},
+		{kind: wording.TurnEnds, when: build.gathered, needs: press, tools: both, facts: build.endFacts, shows: build.showHem},
+		{kind: wording.SewCaps, when: build.capped, tools: append(slices.Clip(both), wording.Clips, wording.Shears), facts: build.capFacts,
+			shows: build.showCapSeam},
+		{kind: wording.PinStrips, when: build.strips, needs: notches, tools: pin, facts: build.pinFacts, shows: build.showChannel},
+		{kind: wording.PinFacings, when: build.facings, needs: notches, tools: pin, facts: build.pinFacts},
+		{kind: wording.StitchStrips, when: build.strips, tools: sew, facts: build.stitchFacts, shows: build.showSides},
+		{kind: wording.StitchFacings, when: build.facings, tools: both, facts: build.stitchFacts, shows: build.showSides},
 	}
 }
 
 func ropeTasks() []task {
 	marks := []piece.BoardUse{piece.CordBoard}
+	pull, fids := []wording.Tool{wording.Tackle, wording.CordPins}, []wording.Tool{wording.Fid, wording.CordPen}
+	line := append(slices.Clip(fids), wording.CordPins, wording.CordTape)
+	read := []wording.Tool{wording.Tackle, wording.CordPins, wording.CordTape}
+	thread, trial := []wording.Tool{wording.StrongThread}, []wording.Tool{wording.Tackle, wording.Posts, wording.CordTape}
 	return []task{
-		{kind: wording.TrialSplice, facts: build.trialFacts, shows: build.showTrial},
-		{kind: wording.PullCords, when: build.pulledFirst, facts: build.pullFacts},
-		{kind: wording.CutCords, needs: marks, facts: build.cordFacts},
-		{kind: wording.SpliceEyes, when: build.eyesFirst, facts: build.eyeFacts, shows: build.showEyes},
-		{kind: wording.HeadEyes, when: build.eyesLast, facts: build.eyeFacts, shows: build.showEyes},
-		{kind: wording.FixedLines, when: fastened(cord.FixedEye), facts: build.hangLineFacts},
-		{kind: wording.StrapLines, when: fastened(cord.Strapped), facts: build.hangLineFacts},
-		{kind: wording.SlidingLines, when: fastened(cord.SlidingEye), facts: build.hangLineFacts, shows: build.showLine},
-		{kind: wording.HitchedLines, when: fastened(cord.Hitched), facts: build.hangLineFacts, shows: build.showLine},
-		{kind: wording.RidgeLines, when: build.ridged, facts: build.ridgeFacts},
-		{kind: wording.FirstCorner, when: build.corded, facts: build.spliceFacts, shows: build.showCorner},
-		{kind: wording.OtherCorner, when: build.corded},
-		{kind: wording.ThreadLoops, when: build.looped, facts: build.threadFacts},
-		{kind: wording.JoinLoops, when: build.looped, shows: build.showJoinedLoop},
-		{kind: wording.SetLoops, when: build.loopsPulled, facts: build.pullFacts},
-		{kind: wording.ReadLoops, when: build.looped, facts: build.nodeFacts, shows: build.showChain},
-		{kind: wording.SetChains, when: build.readPulled, facts: build.pullFacts},
-		{kind: wording.ReadNodes, when: build.nodesRead, facts: build.nodeFacts, shows: build.showChain},
-		{kind: wording.CheckNodes, when: build.nodesMarked, facts: build.nodeFacts, shows: build.showChain},
-		{kind: wording.LockBuries, facts: build.lockFacts, shows: build.showLock},
-		{kind: wording.SeizeLoops, when: build.looped, facts: build.gapFacts, shows: build.showSeized},
-		{kind: wording.ThreadChains, when: build.eyesFirst, facts: build.gapFacts, shows: build.showThreading},
-		{kind: wording.ThreadBare, when: build.eyesLast, facts: build.gapFacts, shows: build.showThreading},
-		{kind: wording.LastEyes, when: build.eyesLast, facts: build.lastEyeFacts, shows: build.showLastEyes},
+		{kind: wording.TrialSplice, tools: append(slices.Clip(fids), trial...), facts: build.trialFacts, shows: build.showTrial},
+		{kind: wording.ReadTrial, tools: trial, facts: build.trialReads},
+		{kind: wording.PullCords, when: build.pulledFirst, tools: []wording.Tool{wording.Tackle, wording.Posts}, facts: build.pullFacts},
+		{kind: wording.CutCords, needs: marks, tools: []wording.Tool{wording.Tackle, wording.CordPen, wording.CordTape}, facts: build.cordFacts},
+		{kind: wording.SpliceEyes, when: build.eyesFirst, tools: line, facts: build.eyeFacts, shows: build.showEyes},
+		{kind: wording.HeadEyes, when: build.eyesLast, tools: line, facts: build.eyeFacts, shows: build.showEyes},
+		{kind: wording.FixedLines, when: fastened(cord.FixedEye), tools: line, facts: build.hangLineFacts},
+		{kind: wording.StrapLines, when: fastened(cord.Strapped), tools: line, facts: build.hangLineFacts},
+		{kind: wording.SlidingLines, when: fastened(cord.SlidingEye), tools: append(slices.Clip(line), wording.StrongThread), facts: build.hangLineFacts,
+			shows: build.showLine},
+		{kind: wording.HitchedLines, when: fastened(cord.Hitched), tools: line, facts: build.hangLineFacts, shows: build.showLine},
+		{kind: wording.RidgeLines, when: build.ridged, tools: line, facts: build.ridgeFacts},
+		{kind: wording.FirstCorner, when: build.corded, tools: fids, facts: build.spliceFacts, shows: build.showCorner},
+		{kind: wording.OtherCorner, when: build.corded, tools: fids},
+		{kind: wording.ThreadLoops, when: build.looped, tools: thread, facts: build.threadFacts},
+		{kind: wording.JoinLoops, when: build.looped, tools: fids, shows: build.showJoinedLoop},
+		{kind: wording.SetLoops, when: build.loopsPulled, tools: pull, facts: build.pullFacts},
+		{kind: wording.ReadLoops, when: build.looped, tools: read, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.SetChains, when: build.readPulled, tools: pull, facts: build.pullFacts},
+		{kind: wording.ReadNodes, when: build.nodesRead, tools: read, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.CheckNodes, when: build.nodesMarked, tools: read, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.LockBuries, tools: thread, facts: build.lockFacts, shows: build.showLock},
+		{kind: wording.SeizeLoops, when: build.looped, tools: thread, facts: build.gapFacts, shows: build.showSeized},
+		{kind: wording.ThreadChains, when: build.eyesFirst, tools: thread, facts: build.gapFacts, shows: build.showThreading},
+		{kind: wording.ThreadBare, when: build.eyesLast, tools: thread, facts: build.gapFacts, shows: build.showThreading},
+		{kind: wording.LastEyes, when: build.eyesLast, tools: append(slices.Clip(line), wording.StrongThread), facts: build.lastEyeFacts,
+			shows: build.showLastEyes},
 	}
 }
 
 func fittingTasks() []task {
 	return []task{
-		{kind: wording.CutBars, facts: build.barFacts, shows: build.showTip},
-		{kind: wording.TackTails, facts: build.tackFacts},
+		{kind: wording.CutBars, tools: []wording.Tool{wording.MeasuringTools, wording.TapeMeasure, wording.BarTools}, facts: build.barFacts,
+			shows: build.showTip},
+		{kind: wording.TackTails, tools: []wording.Tool{wording.TapeMeasure, wording.StrongThread}, facts: build.tackFacts},
 	}
 }
 
@@ -165,7 +181,7 @@ func (b build) steps() []staged {
 func (b build) step(t task, no int) sheet.Step {
 	say := b.Say.Order.Steps[t.kind]
 	s := sheet.Step{ID: "step-" + t.kind.String(), No: no, Title: say.Title, Do: slices.Clone(say.Do), Done: say.Done,
-		Needs: b.boardsFor(t.needs)}
+		Needs: append(b.boardsFor(t.needs), b.toolNames(t.tools)...)}
 	if t.facts != nil {
 		t.facts(b, &s)
 	}

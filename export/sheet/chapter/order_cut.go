@@ -3,9 +3,12 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"slingloft/export"
 	"slingloft/export/sheet"
+	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
@@ -79,6 +82,8 @@ func (b build) markFacts(s *sheet.Step) {
 	if b.capped() {
 		insert(s, letters, say.MarkCaps)
 	}
+	insert(s, letters, fmt.Sprintf(say.BarNotches, b.barNotches(bed.Left)))
+	insert(s, letters, fmt.Sprintf(say.BarNotchesOver, b.barNotches(bed.Right)))
 	for _, it := range b.onRoll() {
 		at := it.Motion.Apply
 		switch p := it.Piece; p.Kind {
@@ -95,12 +100,35 @@ func (b build) markFacts(s *sheet.Step) {
 	}
 }
 
-// boardFacts tells by what the size of a sheet is checked, and what is divided.
-func (b build) boardFacts(s *sheet.Step) {
-	if len(b.Templates) > len(b.Boards) {
-		insert(s, 2, b.Say.Order.Divided)
+// barNotches names the notches at the bars, on one side.
+func (b build) barNotches(side bed.Side) string {
+	return b.listed(each(b.barNumbers(piece.AllOfIt), func(no string) string { return side.Letter() + no }))
+}
+
+// barNumbers returns the numbers of the notches at the bars that lie at the ends of a
+// stretch of the side.
+func (b build) barNumbers(part piece.Stretch) []string {
+	var out []string
+	for _, n := range b.Sewn.SideNotches {
+		if n.Bar {
+			out = append(out, strconv.Itoa(n.Number))
+		}
 	}
-	s.Add(b.Say.Order.CheckBars, b.Say.Order.BarsRead)
+	if len(out) == 2 && part == piece.HeadHalf {
+		return out[:1]
+	}
+	if len(out) == 2 && part == piece.FootHalf {
+		return out[1:]
+	}
+	return out
+}
+
+// listed writes up to two names beside each other.
+func (b build) listed(names []string) string {
+	if len(names) == 2 {
+		return b.Both(names[0], names[1])
+	}
+	return strings.Join(names, ", ")
 }
 
 // proveFacts tells the distances that prove the body: its diagonals and both ends; the
@@ -112,12 +140,13 @@ func (b build) proveFacts(s *sheet.Step) {
 	if len(bodies) > 1 {
 		prove = say.Corners
 	}
-	s.Do = append(s.Do, prove)
+	insert(s, 1, prove)
 	for _, q := range bodies {
 		for _, c := range q.Checks[:min(shown, len(q.Checks))] {
 			s.Check(b.of(len(bodies), q, b.Say.Names.Measure(c)), b.Cloth(c.Length))
 		}
 	}
+	s.Add(say.NearEnough, b.Cloth(2*b.Design.Accuracy.Marking))
 }
 
 func (b build) cutFacts(s *sheet.Step) {
@@ -128,6 +157,7 @@ func (b build) cutFacts(s *sheet.Step) {
 	}
 	s.Check(say.ClothPieces, fmt.Sprint(count))
 	s.Add(say.SnipDeep, b.Cloth(b.snip()))
+	s.Add(say.NotchIn, b.Round(notchIn))
 	if b.capped() {
 		s.Do = append(s.Do, say.SnipMiddle)
 	}
@@ -135,6 +165,10 @@ func (b build) cutFacts(s *sheet.Step) {
 		s.Do = append(s.Do, say.SnipJoins)
 	}
 }
+
+// notchIn is how far a line at a notch runs inwards from the net line, mm, to be seen beside
+// what covers the edge: own choice.
+const notchIn = 20.0
 
 // snip is how deep a notch may be cut, mm: half of the least allowance that has one.
 func (b build) snip() float64 {

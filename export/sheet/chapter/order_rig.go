@@ -14,15 +14,43 @@ func (b build) barCut(e hung.End) float64 { return b.Design.Bar.CutFor(b.Shape.E
 // ofEnd fills the name of an end into a text.
 func (b build) ofEnd(text string, e hung.End) string { return fmt.Sprintf(text, b.Say.Names.Ends[e]) }
 
+// barFacts tells how the bars are cut and what their tips have to be.
 func (b build) barFacts(s *sheet.Step) {
-	say := b.Say.Order
+	say, bar := b.Say.Order, b.Design.Bar
 	for _, e := range hung.Ends() {
 		s.Check(b.ofEnd(say.BarCut, e), b.Cloth(b.barCut(e)))
 	}
-	if b.Design.Bar.TipReach > 0 {
-		s.Add(say.TipReach, b.Cloth(b.Design.Bar.TipReach))
+	for _, e := range hung.Ends() {
+		s.Add(b.ofEnd(say.CordToCord, e), b.Cloth(b.Shape.Ends[e].Bar))
 	}
+	s.Add(say.NearEnough, b.Cloth(b.Design.Accuracy.Bar))
+	if bar.TipReach > 0 {
+		s.Add(say.TipReach, b.Cloth(bar.TipReach))
+	}
+	cord := b.Design.Side.Diameter
+	if b.corded() {
+		cord = max(cord, b.Design.Leg.Diameter)
+	}
+	if face := bar.TipReach - cord/2; face > 0 {
+		s.Add(say.TipFace, b.Cloth(face))
+	}
+	if bar.TipDiameter > 0 {
+		s.Add(say.TipPin, b.Thick(bar.TipDiameter))
+	}
+	s.Add(say.PinLong, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Cloth(pinCords*cord)))
+	if bar.Wall > 0 {
+		s.Add(say.PlugThick, b.Thick(bar.Outer-2*bar.Wall))
+	}
+	hole := say.NoHole
+	if bar.Hole > 0 {
+		hole = fmt.Sprintf(say.Hole, b.Thick(bar.Hole))
+	}
+	insert(s, 1, hole)
 }
+
+// pinCords is how far a tip's pin stands past the shoulder that its cords press on, in cord
+// diameters: past the cord and as much again twice, so that no cord slips off. Own choice.
+const pinCords = 3
 
 func (b build) showTip() sheet.Figures {
 	return figure(splice.Tip(b.Data), splice.TipWords(b.Data).Caption)

@@ -13,6 +13,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
 )
 
 // What first load does to the cords is pulled out of them before they are marked, or of
@@ -45,27 +46,92 @@ func fastened(f cord.Fastening) func(build) bool {
 }
 
 func (b build) pullFacts(s *sheet.Step) {
-	s.Add(b.Say.Order.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
+	say := b.Say.Order
+	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
+	if b.pulledFirst() {
+		s.Add(say.PostThick, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Rope(cord.FastPost*b.thickest())))
+		return
+	}
+	b.pins(s, b.corded())
 }
 
-// trialFacts proposes a trial splice, and tells what is expected of it.
+// pins tells how thick the pins are that eyes and gaps hang on.
+func (b build) pins(s *sheet.Step, gaps bool) {
+	say := b.Say.Order
+	s.Add(say.PinInEye, b.Thick(b.Cords.Splicing.Hook))
+	if tip := b.Design.Bar.TipDiameter; gaps && tip > 0 {
+		s.Add(say.PinInGap, b.Thick(tip))
+	}
+}
+
+// trialFacts proposes a trial splice of each cord that needs one.
 func (b build) trialFacts(s *sheet.Step) {
-	all := splice.Splices(b.Cords)
+	all := b.Cords.Trials(b.Style.Inches)
 	if len(all) == 0 {
 		return
 	}
-	say, t := b.Say.Order, splice.TrialOf(b.Data, all[0])
-	s.Add(say.TrialOf, b.Design.Leg.Name)
-	s.Add(say.Spare, fmt.Sprintf("2 × %s", b.Rope(t.Spare)))
-	s.Add(say.Apart, b.Rope(t.Apart))
-	s.Add(say.Buried, b.Rope(t.Bury))
-	s.Add(say.Tapered, b.Rope(t.Taper))
+	say := b.Say.Order
+	if len(all) == 1 {
+		insert(s, 0, say.OneTrial)
+	} else {
+		insert(s, 0, say.EachTrial)
+	}
+	if lines := b.Cords.Lines; len(lines) > 0 && lines[0].Fastening.Adjustable() && lines[0].Kind != b.Design.Side && lines[0].Kind != b.Design.Leg {
+		s.Do = append(s.Do, say.NoTrialOfLines)
+	}
+	for _, t := range all {
+		add := b.ofTrial(s, t, len(all))
+		if len(all) == 1 {
+			s.Add(say.TrialOf, t.Kind.Name)
+		}
+		add(say.Host, b.Rope(t.Host))
+		add(say.Own, b.Rope(t.Own))
+		add(say.Apart, b.Rope(t.Apart))
+		add(say.Buried, b.Rope(t.Bury))
+		add(say.Tapered, b.Rope(t.Taper))
+	}
+	s.Add(say.PostThick, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Rope(cord.FastPost*b.thickest())))
+	b.fidFact(s)
+	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
-	s.Add(say.Expected, fmt.Sprintf(say.Within, b.Rope(t.After), b.Rope(t.Off)))
-	s.Add(say.Trial, "[["+string(design.KeySpliceTrial)+"]]")
-	s.Add(say.TrialBefore, b.line(design.KeySpliceTrialBefore, b.Rope(t.Apart)))
-	s.Add(say.TrialBuried, b.line(design.KeySpliceTrialBuried, b.Rope(t.Bury)))
-	s.Add(say.TrialAfter, b.line(design.KeySpliceTrialAfter, "… "+b.Unit()))
+}
+
+// ofTrial returns what adds a figure of one of several trials.
+func (b build) ofTrial(s *sheet.Step, t cord.Trial, of int) func(name, value string) {
+	return func(name, value string) {
+		if of > 1 {
+			name = fmt.Sprintf(b.Say.Order.Of, t.Kind.Name, name)
+		}
+		s.Add(name, value)
+	}
+}
+
+// fidFact tells what fids have to be.
+func (b build) fidFact(s *sheet.Step) {
+	long := 0.0
+	for _, d := range b.diameters() {
+		long = max(long, cord.FidDiameters*d)
+	}
+	s.Add(b.Say.Order.FidSize, fmt.Sprintf(b.Say.Order.FidOf, b.spliced(), b.Rope(long)))
+}
+
+// trialReads tells what a trial splice should show, and what to write if it does not.
+func (b build) trialReads(s *sheet.Step) {
+	say, all := b.Say.Order, b.Cords.Trials(b.Style.Inches)
+	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
+	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	for _, t := range all {
+		b.ofTrial(s, t, len(all))(say.Expected, fmt.Sprintf(say.Within, b.Rope(t.After), b.Rope(splice.Off(b.Data, t))))
+	}
+	for _, t := range all {
+		add := b.ofTrial(s, t, len(all))
+		add(say.Trial, "[["+string(design.KeySpliceTrial)+"]]")
+		add(say.TrialBefore, b.line(design.KeySpliceTrialBefore, b.Rope(t.Apart)))
+		add(say.TrialBuried, b.line(design.KeySpliceTrialBuried, b.Rope(t.Bury)))
+		add(say.TrialAfter, b.line(design.KeySpliceTrialAfter, "… "+b.Unit()))
+		add(say.Another, b.Rope(t.Host+t.Own))
+	}
+	s.Add(say.PrintAnew, b.anew())
 }
 
 // line is a line of the design: a key and its value.
@@ -101,7 +167,14 @@ func (b build) ridged() bool { _, ok := b.Cords.Find(cord.RidgeLine); return ok 
 
 // ridgeFacts tells what a tape shows on the ridge line.
 func (b build) ridgeFacts(s *sheet.Step) {
+	say := b.Say.Order
 	if c, ok := b.Cords.Find(cord.RidgeLine); ok {
+		s.Add(say.RidgeLong, b.Round(b.Design.Hang.Shelter))
+		if p := b.Place; p != nil {
+			s.Add(say.RidgeTies, b.Round((p.Distance-b.Design.Hang.Shelter)/2))
+			s.Add(say.RidgeOver, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(max(p.Ends[0].Hook, p.Ends[1].Hook))))
+		}
+		b.pins(s, false)
 		b.hookReads(s, c)
 	}
 }
@@ -112,7 +185,8 @@ func (b build) eyeFacts(s *sheet.Step) {
 	if loop, _, err := b.Cords.Splicing.Eye(thick); err == nil {
 		s.Add(say.EyeLoop, b.Rope(loop))
 	}
-	s.Add(say.Bury, b.Rope(b.Cords.Splicing.EyeBury(thick)))
+	s.Add(say.Bury, b.diametersOf(b.Cords.Splicing.EyeBury(thick), thick))
+	b.fidFact(s)
 	for _, c := range b.Cords.Cords {
 		for _, m := range c.Marks {
 			if m.Spot == (cord.Spot{Kind: cord.Throat, On: cord.OfEye}) {
@@ -120,10 +194,25 @@ func (b build) eyeFacts(s *sheet.Step) {
 			}
 		}
 	}
+	b.pins(s, false)
+	for _, c := range b.Cords.Cords {
+		if c.Part == cord.HeadLeg || c.Part == cord.FootLeg && b.eyesFirst() {
+			r := c.Steps[0].Reads
+			last := r[len(r)-1]
+			s.Add(fmt.Sprintf(say.NodeOf, b.CordName(c), fmt.Sprintf(say.ToHook, b.Say.Names.Cords.Spot(last.From))), b.Rope(last.After))
+		}
+	}
+}
+
+// diametersOf tells a length of cord, and how many diameters that is.
+func (b build) diametersOf(mm, diameter float64) string {
+	return fmt.Sprintf(b.Say.Order.OfDiameters, b.Rope(mm), quantity.Decimal(mm/diameter, 0))
 }
 
 // hangLineFacts tells what a tape shows on each hang line from hook to hook.
 func (b build) hangLineFacts(s *sheet.Step) {
+	b.fidFact(s)
+	b.pins(s, false)
 	for _, l := range b.Cords.Lines {
 		b.hookReads(s, l.Cord)
 	}
@@ -155,8 +244,9 @@ func (b build) threadFacts(s *sheet.Step) {
 func (b build) spliceFacts(s *sheet.Step) {
 	say := b.Say.Order
 	s.Check(say.TipGap, b.Rope(b.Cords.Splicing.Gap))
-	s.Add(say.SideBury, b.Rope(b.Cords.Splicing.Bury(b.Design.Side.Diameter)))
-	s.Add(say.LegBury, b.Rope(b.Cords.Splicing.Bury(b.Design.Leg.Diameter)))
+	side, leg := b.Design.Side.Diameter, b.Design.Leg.Diameter
+	s.Add(say.SideBury, b.diametersOf(b.Cords.Splicing.Bury(side), side))
+	s.Add(say.LegBury, b.diametersOf(b.Cords.Splicing.Bury(leg), leg))
 }
 
 // gapFacts tells the opening and the gap that is drawn out of it.
@@ -170,6 +260,7 @@ func (b build) gapFacts(s *sheet.Step) {
 func (b build) nodeFacts(s *sheet.Step) {
 	say := b.Say.Order
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	b.pins(s, b.corded())
 	if off := b.nodesOff(); off > 0 {
 		s.Add(say.FarOff, b.Rope(off))
 	}
@@ -214,6 +305,7 @@ func (b build) showTrial() sheet.Figures {
 func (b build) lastEyeFacts(s *sheet.Step) {
 	say, tip := b.Say.Order, 0.0
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	b.pins(s, true)
 	for _, n := range b.Cords.Nodes(cord.LightPull) {
 		switch {
 		case n.Part == cord.SideCord && n.Spot.Kind == cord.Tip:

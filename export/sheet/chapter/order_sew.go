@@ -7,6 +7,7 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/picture"
 	"slingloft/export/sheet/seam"
+	"slingloft/outline/hung"
 	"slingloft/outline/margin"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
@@ -88,7 +89,12 @@ func (b build) capFacts(s *sheet.Step) {
 			s.Add(b.Say.Names.Seam(q), fmt.Sprintf(say.Eased[longer], b.Cloth(q.Hung[1]), b.Cloth(math.Abs(q.Ease))))
 		}
 	}
+	s.Add(say.CornerLeft, b.Cloth(cornerLeft))
 }
+
+// cornerLeft is what is left of a cap seam's allowances past the net line of the side, mm:
+// own choice.
+const cornerLeft = 3.0
 
 // pinFacts tells where the notches of the channels' seam lie.
 func (b build) pinFacts(s *sheet.Step) {
@@ -109,6 +115,24 @@ func (b build) stitchFacts(s *sheet.Step) {
 	s.Add(say.StitchLine, b.Cloth(d.Channel.Foot))
 	s.Check(say.ChannelDepth, b.Cloth(d.Channel.Depth))
 	b.rowFacts(s)
+	for _, e := range hung.Ends() {
+		s.Check(b.ofEnd(say.WideAt, e), b.Cloth(b.sewnWide(e)))
+	}
+	s.Add(say.NearEnough, b.Cloth(2*d.Accuracy.Sewing))
+}
+
+// sewnWide returns how wide the bed is at a bar's line when its channels are sewn, mm: a
+// strip lies outside of the seam, a facing within it.
+func (b build) sewnWide(e hung.End) float64 {
+	l := b.Sewn.BarLines[e]
+	if len(l) == 0 {
+		return 0 // no piece is laid out then
+	}
+	wide := 2 * l[len(l)-1].Y
+	if b.strips() {
+		wide += 2 * b.Design.Channel.Depth
+	}
+	return wide
 }
 
 // rowFacts tells the rows of a side's seam.
@@ -129,10 +153,14 @@ func (b build) testFacts(s *sheet.Step) {
 	}
 	needle := b.Design.Seam.Needle
 	if needle == "" {
-		needle = say.AnyNeedle
+		needle = fmt.Sprintf(say.AnyNeedle, b.Style.AreaMass(lightCloth), b.Style.AreaMass(middleCloth))
 	}
+	s.Add(say.ClothMass, b.areaMass(b.Design.Cloth.ArealDensity))
 	s.Add(say.Needle, needle)
 	s.Add(say.Thread, thread)
+	if f := b.Design.Seam.ThreadStrength; f > 0 {
+		s.Add(say.ThreadBreaks, b.Force(float64(f)))
+	}
 	b.rowFacts(s)
 	if b.Margins == nil {
 		return
@@ -148,6 +176,17 @@ func (b build) testFacts(s *sheet.Step) {
 			s.Add(say.TestHolds, b.weighed(l.Value*wide, true))
 		}
 	}
+}
+
+// Up to which mass cloth is sewn with the thinner needles, g/m²: common practice, no source.
+const lightCloth, middleCloth = 50, 100
+
+// areaMass tells what cloth weighs by its area.
+func (b build) areaMass(m quantity.GramsPerSquareMetre) string {
+	if m == 0 {
+		return b.Say.NotGiven
+	}
+	return b.Style.AreaMass(float64(m))
 }
 
 // testWide is how wide a strip is cut across a test seam, mm: shop practice, no source.

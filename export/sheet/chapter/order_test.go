@@ -1,6 +1,7 @@
 package chapter
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -43,9 +44,9 @@ func stepOf(t *testing.T, b build, kind wording.Task) sheet.Step {
 // The steps follow from what the bed is made of, and stand in the order of work, numbered
 // from one.
 func TestOrderOfSteps(t *testing.T) {
-	cut := []wording.Task{wording.MarkPlotted, wording.ProveSquare, wording.CutCloth}
+	cut := []wording.Task{wording.CompareBought, wording.LayOut, wording.MarkPlotted, wording.ProveSquare, wording.CutCloth}
 	cloth := []wording.Task{wording.TellFaces, wording.TestSeam}
-	rope := []wording.Task{wording.TrialSplice, wording.PullCords, wording.CutCords}
+	rope := []wording.Task{wording.TrialSplice, wording.ReadTrial, wording.PullCords, wording.CutCords}
 	end := []wording.Task{wording.CutBars, wording.TackTails, wording.SetAnchors, wording.HangEmpty, wording.ProofLoad, wording.LieIn,
 		wording.MeasureTips, wording.WriteHeights, wording.SetRight, wording.ReadAgain}
 	chains := []wording.Task{wording.FirstCorner, wording.OtherCorner, wording.CheckNodes, wording.LockBuries}
@@ -106,12 +107,12 @@ func TestProve(t *testing.T) {
 	}
 	b.Sewn.Pieces = []piece.Piece{panelOf("body", 6), pocket()}
 	one := stepOf(t, b, wording.ProveSquare)
-	if !slices.Contains(one.Do, b.Say.Order.Diagonals) || len(one.Facts) != 4 || strings.Contains(one.Facts[0].Name, "body") {
+	if !slices.Contains(one.Do, b.Say.Order.Diagonals) || len(one.Facts) != 5 || strings.Contains(one.Facts[0].Name, "body") {
 		t.Errorf("one piece: %+v", one)
 	}
 	b.Sewn.Pieces = []piece.Piece{panelOf("body wide", 2), panelOf("body narrow", 3)}
 	two := stepOf(t, b, wording.ProveSquare)
-	if !slices.Contains(two.Do, b.Say.Order.Corners) || len(two.Facts) != 5 || !strings.HasPrefix(two.Facts[4].Name, "body narrow, ") {
+	if !slices.Contains(two.Do, b.Say.Order.Corners) || len(two.Facts) != 6 || !strings.HasPrefix(two.Facts[4].Name, "body narrow, ") {
 		t.Errorf("two panels: %+v", two)
 	}
 }
@@ -234,6 +235,51 @@ func TestLinesOnRoll(t *testing.T) {
 	for i, want := range []float64{700, 2000 - plain[1], 2000 - plain[2], off, plain[4]} {
 		if math.Abs(turned[i]-want) > 0.5 {
 			t.Errorf("turned by half a turn: %v, want %g in place %d", turned, want, i)
+		}
+	}
+}
+
+// A maker who has the sheet alone finds in the steps what a figure hangs on: what was bought
+// with the key that has it, how near is near enough, the pins that eyes and gaps are read on,
+// and commands that name the design's file.
+func TestNothingToGuess(t *testing.T) {
+	b := made(t)
+	b.File = "my bed.toml"
+	bought := stepOf(t, b, wording.CompareBought)
+	for name, want := range map[string]string{
+		b.Say.Order.HookThick: "9 mm; hook_diameter under [hang]", b.Say.Order.TipPin: "8 mm; tip_diameter under [bar]",
+		b.Say.Order.TubeThick: "25 mm; outer_diameter under [bar]", b.Say.Order.PrintAnew: `slingloft sheet "my bed.toml" --out new-sheet.pdf`,
+	} {
+		if got := facts(bought, name); !slices.Equal(got, []string{want}) {
+			t.Errorf("%s: %q, want %q", name, got, want)
+		}
+	}
+	b.File = ""
+	if got := facts(stepOf(t, b, wording.WriteHeights), b.Say.Order.PrintAnew); !slices.Equal(got, []string{"slingloft sheet --out new-sheet.pdf"}) {
+		t.Errorf("built in: %q", got)
+	}
+	for task, name := range map[wording.Task]string{
+		wording.ProveSquare: b.Say.Order.NearEnough, wording.StitchStrips: b.Say.Order.NearEnough, wording.CutBars: b.Say.Order.NearEnough,
+		wording.LieIn: b.Say.Order.NearEnough, wording.ReadAgain: b.Say.FirstNight.Moved, wording.CheckNodes: b.Say.Order.PinInGap,
+		wording.SpliceEyes: b.Say.Order.PinInEye, wording.CutCloth: b.Say.Order.NotchIn,
+	} {
+		if len(facts(stepOf(t, b, task), name)) != 1 {
+			t.Errorf("%s: no %q in %+v", task, name, stepOf(t, b, task).Facts)
+		}
+	}
+	b.Design.Cloth.Flaws = append(b.Design.Cloth.Flaws[:0:0], b.Design.Cloth.Flaws[0])
+	lay := stepOf(t, b, wording.LayOut)
+	if !slices.Contains(lay.Do, b.Say.Order.MindFlaws) || !slices.Equal(facts(lay, fmt.Sprintf(b.Say.Order.FlawUp, 1)), []string{"1440.0 mm to 1490.0 mm"}) {
+		t.Errorf("flaw: %+v", lay)
+	}
+}
+
+// No step asks for more than ten things, whatever the design adds to it.
+func TestStepsAreShort(t *testing.T) {
+	b := made(t)
+	for _, s := range b.steps() {
+		if len(s.Do) > 12 {
+			t.Errorf("%s: %d actions", s.Title, len(s.Do))
 		}
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"slingloft/outline/cord"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
+	"slingloft/outline/quantity"
 )
 
 // cutList lists what is cut, sawn and laid ready, with figures that a hand can set.
@@ -98,6 +99,14 @@ func (b build) boardTable() sheet.Table {
 		}
 	}
 	return t
+}
+
+// clothStep is the step to which lengths of cloth are rounded, mm.
+func clothStep(s quantity.Style) float64 {
+	if s.Inches {
+		return quantity.Inch / 32
+	}
+	return 0.5
 }
 
 // usedIn lists the numbers of the steps in which templates of a use are at hand.

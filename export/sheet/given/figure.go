@@ -34,6 +34,17 @@ func (d *Data) Rope(mm float64) string { return d.rope().Length(mm) }
 // RopeFigure is the same without its unit.
 func (d *Data) RopeFigure(mm float64) string { return d.rope().Figure(mm) }
 
+// Thick writes the thickness of a cord, a pin, a ring: to a tenth of a mm, as far as it
+// needs one, or to 1/64 in.
+func (d *Data) Thick(mm float64) string {
+	s := d.Style
+	s.Decimals, s.Fraction = 1, 64
+	if mm == math.Trunc(mm) {
+		s.Decimals = 0
+	}
+	return s.Length(mm)
+}
+
 func (d *Data) rope() quantity.Style {
 	s := d.Style
 	s.Decimals, s.Fraction = 0, 16

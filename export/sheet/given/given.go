@@ -32,6 +32,7 @@ import (
 // left out of the sheet.
 type Data struct {
 	Design design.Design
+	File   string // name of the design's file; empty for the one that is built in
 	Digest string // of the design
 	Mark   string // of the shapes
 	Style  quantity.Style

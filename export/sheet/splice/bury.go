@@ -150,7 +150,7 @@ func Entering(d *given.Data, s Splice) picture.Picture {
 	own, host := s.looks()
 	rope(&p, own, curve(geom.Pt(4, y+11), geom.Pt(9, y+8), geom.Pt(hostAt, y)), even(inner+0.6))
 	rope(&p, host, straight(4, 84, y), even(filled))
-	fid := min(21*s.Own.Kind.Diameter*hostRoom/s.empty(), hostRoom-6) // 21 diameters long
+	fid := min(cord.FidDiameters*s.Own.Kind.Diameter*hostRoom/s.empty(), hostRoom-6)
 	way := curve(geom.Pt(hostAt, y), geom.Pt(hostAt+8, y), geom.Pt(out-12, y), geom.Pt(out-5, y), geom.Pt(out, y+2.2), geom.Pt(out+4, y+7))
 	arc := geom.NewArc(way)
 	needle := arc.Between(arc.Length()-fid, arc.Length())

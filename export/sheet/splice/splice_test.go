@@ -137,7 +137,7 @@ func TestMarksToScale(t *testing.T) {
 			near(t, name+", from entry to stop", marks[1]-marks[0], hostRoom, 1e-6)
 			low := strokes(Milked(&d, s), 15)
 			near(t, name+", milked", (low[1]-low[0])/hostRoom, after/before, 1e-6)
-			tried := TrialOf(&d, s)
+			tried := d.Cords.Trials(d.Style.Inches)[0]
 			top, done := strokes(Tried(&d, s), 33), strokes(Tried(&d, s), 14)
 			near(t, name+", tried", (done[1]-done[0])/(top[1]-top[0]), tried.After/tried.Apart, 1e-6)
 			near(t, name+", expected of a trial", tried.Apart-tried.After, before-after, 1e-6)

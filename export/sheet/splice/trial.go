@@ -6,37 +6,20 @@ import (
 
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
+	"slingloft/outline/cord"
 	"slingloft/outline/geom"
-	"slingloft/outline/quantity"
 )
 
-// Trial is a trial splice as proposed: how far apart to mark the host, how much to bury
-// between the marks, and what is then expected, mm; how long the two pieces of cord have to
-// be, how much of the bury is tapered, and by how much a single trial may well be off.
-type Trial struct{ Apart, Bury, After, Spare, Taper, Off float64 }
-
-// TrialOf proposes a trial of a splice: marks apart by its bury and a hand's breadth at
-// either end, rounded up to what is easily set.
-func TrialOf(d *given.Data, s Splice) Trial {
-	const hands, step, inches = 100.0, 50.0, 2 * quantity.Inch
-	unit := step
-	if d.Style.Inches {
-		unit = inches
-	}
-	bury := s.full()
-	t := Trial{Apart: math.Ceil((s.empty()+2*hands)/unit-1e-9) * unit, Bury: bury}
-	t.After = t.Apart - d.Cords.Splicing.Kappa*bury
-	const hold = 4 // units to hold both ends by
-	t.Spare = t.Apart + hold*unit
-	_, t.Taper = s.tail()
-	// Twice the standard deviation, and a reading of the tape at either mark.
-	t.Off = 2 * (d.Cords.Splicing.Shown.Of(bury) + d.Design.Accuracy.Reading)
-	return t
+// Off is by how much a single trial may well be off, mm: twice the standard deviation, and a
+// reading of the tape at either mark.
+func Off(d *given.Data, t cord.Trial) float64 {
+	return 2 * (d.Cords.Splicing.Shown.Of(t.Bury) + d.Design.Accuracy.Reading)
 }
 
 // Tried draws a trial splice before and after, to scale along the host.
 func Tried(d *given.Data, s Splice) picture.Picture {
-	say, t := d.Say.Splicing, TrialOf(d, s)
+	say := d.Say.Splicing
+	t := d.Cords.Trials(d.Style.Inches)[0]
 	const top, low, x0, room = 33.0, 14.0, 8.0, 68.0
 	k := room / t.Apart
 	p := picture.Picture{ID: "splice-trial", Title: say.Trial.Title, Width: picture.Half, Height: 45,

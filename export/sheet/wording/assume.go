@@ -59,7 +59,7 @@ func englishSources() Sources {
 			"M. Okabe and K. Ito, Color Universal Design: colours of the drawings. ISO 128: line types and widths, from memory.",
 			"ISO 4915, numbers of stitches: 301 lockstitch, 304 zigzag. ISO 4916, classes of seams. US Navy manual 14218: SSa and LSc.",
 			"Stitches, needles and trials of seams: sewing handbooks and shop practice.",
-			"Buries of 63 cord diameters, press lines, tacking of the tails: common practice, no source.",
+			"Buries of 63 cord diameters where the design gives none, tapers, fids, press lines, tacking of the tails: common practice, no source.",
 		},
 	}
 }

@@ -33,6 +33,7 @@ type Boards struct {
 
 	MeetsSide, MeetsHalf      string // how the halves meet
 	Numbered                  string // a notch's number
+	AtEnds                    string // the names of the notches at its ends, that of each side
 	Halved                    string // a notch's name, its part with the lettered face up, its part turned over
 	FaceUp, TurnedOver        string
 	Press, Allow, Cord, Notch []string // how gauges are used
@@ -77,6 +78,7 @@ func englishBoards() Boards {
 			piece.AllOfIt: "from bar to bar", piece.HeadHalf: "from head bar to mid-bay", piece.FootHalf: "from foot bar to mid-bay",
 		},
 		Numbered:   "Its notch %[1]s is L%[1]s with the lettered face up, and R%[1]s turned over.",
+		AtEnds:     "Notch %s has no stroke on it: it lies where the curve ends on the bar line.",
 		MeetsSide:  "Head half and foot half meet at mid-bay, where their curves run into each other.",
 		MeetsHalf:  "Both halves meet on the centre line: turn it over along that edge.",
 		Halved:     "The notch %s is %s with the lettered face up, and %s turned over.",
@@ -84,8 +86,9 @@ func englishBoards() Boards {
 		TurnedOver: "turned over",
 		Press: []string{
 			"Where it is cut from board, draw round it on card that stands the heat of the iron.",
-			"Lay the gauge on the lettered face of the cloth, the step lettered with the fold towards the edge.",
-			"Fold its edge over the end of the step until it meets the scored line, and press.",
+			"Lay the gauge on the lettered face of the cloth, the step lettered with the fold towards the raw edge.",
+			"Fold the edge over the end of the step until it meets the scored line, and press.",
+			"Of a strip press the channel's fold first, while its edges are still raw; then the turn-unders.",
 		},
 		Allow: []string{
 			"Lay the scored line on the net line, the steps outside.",

@@ -3,7 +3,7 @@ package wording
 // Cords says what belongs to the cord set.
 type Cords struct {
 	Title    string
-	How      string  // way of rigging
+	How      string  // way of rigging, light pull
 	Loops    string  // of whole loops
 	Straight Picture // caption: cord, how many, cut length, kind; title: cord; desc: cut length
 
@@ -23,8 +23,8 @@ type Cords struct {
 func englishCords() Cords {
 	return Cords{
 		Title: "The cord set",
-		How: "Rigged as %s. Mark every cord before it is spliced; the last column of each table is what a tape reads after every " +
-			"splice, without load.",
+		How: "Rigged as %s. Mark every cord before it is spliced. The last column of each table is what a tape reads after every " +
+			"splice. All marks and readings are for cord that is drawn straight by the light pull of %s.",
 		Loops: "Of the two runs the first has the join, and the second is whole.",
 		Straight: Picture{
 			Caption: "%s, cut %d at %s from %s. Pale: ends that are buried.",

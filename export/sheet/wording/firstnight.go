@@ -13,6 +13,8 @@ type FirstNight struct {
 	Minutes                                string
 	HookToHook, CordsAtHead, CordsAtMiddle string
 	CordsAtFoot, Apart, BarToBar           string
+	DownBy, Spread, Moved                  string
+	DownTill                               string // where the place of the anchors is not known
 
 	JoinEyes, JoinLoops string // how an apex is joined
 	OwnLines, AnyLines  string // where none are made, and their length is stated or not
@@ -47,7 +49,9 @@ func englishFirstNight() FirstNight {
 		Wait: "wait, each time", Minutes: "%d minutes",
 		HookToHook: "apex to apex, horizontal", CordsAtHead: "cords above the bed bottom at the head bar",
 		CordsAtMiddle: "at mid-bay", CordsAtFoot: "at the foot bar", Apart: "cords apart at mid-bay",
-		BarToBar:  "bar to bar, along the bed bottom",
+		BarToBar: "bar to bar, along the bed bottom",
+		DownBy:   "both anchors down by", Spread: "length of the first load, from bar to bar", Moved: "a tip may have moved by",
+		DownTill:  "until the lowest point hangs at the height of the proof",
 		JoinEyes:  "Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
 		JoinLoops: "Join the bends of both loops at an end and its line's eye with the shackle or hook of that apex.",
 		OwnLines:  "This design makes no hang lines: take your own, as long and as strong as stated.",
@@ -92,24 +96,26 @@ func englishHanging() map[Task]Step {
 		}, "The hang lines will rise at the stated angles, and every hook, strap and anchor has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
 			"Hang the other end of each line on its anchor.",
-			"Move both anchors down alike until it hangs low, over soft ground.",
+			"Move both anchors down alike, as far as stated, over soft ground.",
+			"Slide a strap down its tree; on a wall or post use a second hook lower down.",
 			"Turn the bars until no cord is twisted.",
 			"Look at every tip, splice and seam.",
 		}, "Each bar sits with both tips in their gaps, and no cord is twisted."},
 		ProofLoad: {"Prove it before anybody lies in it", []string{
 			"Let nobody be beneath it, or in line with its lines.",
-			"Lower it in the same way until its lowest point is no higher than stated.",
+			"See that its lowest point hangs no higher than stated; else move both anchors down further.",
 			"Spread a blanket in it, and read the heights of the four tips.",
-			"Lay the proof load along the bed, in smooth bags, and wait.",
-			"Move the whole load together at mid-bay, and wait again.",
+			"Spread the proof load from bar to bar, in smooth bags, and wait.",
+			"Move the whole load together at mid-bay, over the length stated, and wait again.",
 			"Unload it, read the four tips again, and look at every splice, seam, tip and anchor.",
-		}, "Nothing has slipped, torn or bent. If anything has, mend it and prove it again."},
+		}, "Nothing has slipped, torn or bent. Else mend it, and prove again."},
 		LieIn: {"Lie in it", []string{
 			"Hang it at its height again, with somebody beside you.",
 			"Press on it with both hands at mid-bay.",
 			"Sit down at mid-bay, then lie down.",
 			"Let the other one measure the distances below.",
-		}, "You lie level, and the distances read about as stated."},
+			"If one is further off than stated, change nothing yet: the four tips tell why.",
+		}, "You lie level, and the distances read as stated, as near as stated."},
 		MeasureTips: {"Measure the four bar tips", []string{
 			"Lay a dead weight on the centre line at mid-bay, and mark where it lies.",
 			"Read the heights of the four bar tips over the ground, or over one level line.",
@@ -119,7 +125,7 @@ func englishHanging() map[Task]Step {
 		WriteHeights: {"Give the heights back to the program", []string{
 			"Write a line [hung] into the design file, and the lines below under it.",
 			"Fill in what you measured.",
-			"Write this sheet anew with the command slingloft sheet.",
+			"Print this sheet anew.",
 		}, "The new sheet says here which eye, line or anchor to set, and by how much."},
 		SetRight: {"Set it right", []string{
 			"Set what the new sheet says, and nothing else.",
@@ -129,7 +135,8 @@ func englishHanging() map[Task]Step {
 		ReadAgain: {"Read it again after the third night", []string{
 			"Measure the four tips as before, since cords and splices have settled.",
 			"Write the new heights under [hung].",
+			"If a tip has moved further than stated, look for a splice that has slipped.",
 			"Note by how much each leg was changed, so that the next bed is cut right.",
-		}, "The tips have moved no more than the sheet allows."},
+		}, "No tip has moved further than stated against the others."},
 	}
 }

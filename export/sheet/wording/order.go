@@ -1,5 +1,7 @@
 package wording
 
+import "slingloft/outline/piece"
+
 // Order says what belongs to the order of work: the steps, and behind each the figures
 // that it needs.
 type Order struct {
@@ -16,11 +18,29 @@ type Order struct {
 	JoinAside                         string // rim
 	JoinedLines                       string // what else holds of panels
 	MarkStrips, MarkFacings, MarkCaps string // what else is marked by hand
+	BarNotches                        string // the names of the notches at the bars on the left
+	BarNotchesOver                    string // those of the other side
 	NameStrips                        string
 	OffCentre, OffLine                string // what is drawn for the side templates; how far off
 	AlongRoll, AcrossRoll             string // piece
 	Divided                           string // templates
 	CheckBars, BarsRead               string
+	Measured, SheetAnew               [2]string             // commands, in mm and in inches: the design's file, followed by a space, or nothing
+	CutAnew                           string                // what the first is for
+	PrintAnew                         string                // what the other is for
+	Layer                             string                // layer, colour
+	Colours                           map[piece.Work]string // of our own scheme
+	Jobs                              map[piece.Work]string // what a laser does on each layer
+	KeyedOf                           string                // value, key, its table
+	FarOffBy                          string                // how far anything bought may be off
+	CordThick, HookThick              string                // CordThick: cord
+	TipPin, TipToCord, TubeThick      string
+	ClothWide                         string
+	FlawAlong, FlawUp                 string // number
+	MindFlaws                         string
+	ToSquare                          string
+	NearEnough                        string
+	NotchIn                           string
 	SnipMiddle, SnipJoins, SnipDeep   string
 	HollowHem, FinishFacings          string
 	TestStrip, TestWide, TestHolds    string // how a test seam is loaded
@@ -43,9 +63,17 @@ type Order struct {
 
 	StitchLine, ChannelDepth, Rows, RowsApart, StitchLength, Thread string
 	Needle, AnyNeedle, AnyThread                                    string
-	PastRow                                                         string
+	ClothMass, ThreadBreaks                                         string
+	PastRow, CornerLeft                                             string
+	WideAt                                                          string // end
 
 	EyeLoop, Bury string
+	OfDiameters   string // length, so many cord diameters
+	FidSize       string
+	FidOf         string // thickness, length
+	PinInEye      string
+	PinInGap      string
+	PostThick     string
 	Throat        string // cord
 	FromStart     string // mark
 
@@ -54,7 +82,12 @@ type Order struct {
 	Weighs                    string // force, mass
 	CordOf                    string // cord, what it is cut from
 	Apart, Buried, Expected   string // of a trial
-	TrialOf, Spare, Tapered   string
+	TrialOf, Tapered          string
+	Host, Own                 string
+	OneTrial, EachTrial       string
+	Another                   string
+	NoTrialOfLines            string
+	Of                        string // what, cord
 	Within, FarOff            string // length
 	Trial                     string // what it is written under
 	TrialBefore, TrialBuried  string
@@ -66,19 +99,41 @@ type Order struct {
 	ToHook, FromTip           string // place
 	Opening                   string
 
-	BarCut   string // end
-	TipReach string
-	Leg      string // end
+	BarCut     string // end
+	CordToCord string // end
+	TipReach   string
+	TipFace    string
+	PinLong    string
+	PlugThick  string
+	NoHole     string
+	Hole       string // diameter
+	Leg        string // end
+	RidgeLong  string
+	RidgeOver  string
+	RidgeTies  string
 }
 
 func englishOrder() Order {
 	o := Order{
 		Cloth: "Mark and cut the cloth", Sewing: "Press and sew", Rope: "Make the cords", Fitting: "Fit the bars",
-		Steps:     map[Task]Step{},
-		Diagonals: "Both diagonals have to read the same.",
-		Corners:   "Measure each panel from corner to corner.",
-		OfPanel:   "%s, %s",
-		BarToBar:  "from bar line to bar line, along the centre line",
+		Steps:          map[Task]Step{},
+		Diagonals:      "Both diagonals have to read the same.",
+		Corners:        "Measure each panel from corner to corner.",
+		OfPanel:        "%s, %s",
+		BarNotches:     "Letter the notches %s where the bar lines meet the net line of the left side.",
+		BarNotchesOver: "Letter %s there on the right side.",
+		Measured:       [2]string{"slingloft cut %s--as pdf --paper a4 --measured 99.6x100.2", "slingloft cut %s--as pdf --paper letter --measured 3.98x4.01"},
+		SheetAnew:      [2]string{"slingloft sheet %s--out new-sheet.pdf", "slingloft sheet %s--out new-sheet.pdf --paper letter"},
+		CutAnew:        "for plots that are not true, type", PrintAnew: "to print this sheet anew, type",
+		Layer: "%s, %s", Colours: englishColours(), Jobs: englishJobs(),
+		KeyedOf: "%s; %s under [%s]", FarOffBy: "may be off by", CordThick: "%s, thick", HookThick: "what an eye lies on, thick",
+		TipPin: "pin of a tip, thick", TipToCord: "from the bar's end to the middle of the cord on its tip", TubeThick: "bar, outer diameter",
+		ClothWide: "cloth, between the selvedges",
+		FlawAlong: "flaw %d, from the cut end", FlawUp: "flaw %d, from the lower selvedge",
+		MindFlaws: "Mark the flaws stated: the lay keeps clear of them.",
+		ToSquare:  "cloth to square the end with", NearEnough: "near enough, either way",
+		NotchIn:  "lines at notches, inwards",
+		BarToBar: "from bar line to bar line, along the centre line",
 
 		CentreUp:    "centre line, from the lower selvedge",
 		BarFromCut:  "%s bar line, from the cut end of the roll",
@@ -123,24 +178,37 @@ func englishOrder() Order {
 
 		StitchLine: "stitch line from the folded edge", ChannelDepth: "finished depth of the channel", Rows: "rows",
 		RowsApart: "from row to row", StitchLength: "stitch length", Thread: "thread",
-		Needle: "needle", AnyNeedle: "not named: 60 to 70 for very light cloth, 80 for light, 90 for pack cloth",
-		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by",
+		Needle: "needle", AnyNeedle: "not named: size 70 for cloth up to %s, 80 up to %s, 90 above that; common practice, no source",
+		ClothMass: "cloth", ThreadBreaks: "thread, breaks at",
+		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line",
+		WideAt: "width at the %s bar line",
 
-		EyeLoop: "cord in the loop", Bury: "bury", Throat: "%s, throat from the start", FromStart: "%s, from the start",
+		EyeLoop: "cord in the loop", Bury: "bury", OfDiameters: "%s, %s cord diameters",
+		FidSize: "fid", FidOf: "hollow, %s thick or less, some %s long; or a loop of thin stiff wire (common practice, no source)",
+		PinInEye: "pin in each eye, thick", PinInGap: "pin in each gap, thick", PostThick: "posts, thick",
+		Throat: "%s, throat from the start", FromStart: "%s, from the start",
 		TipGap: "tip gap", SideBury: "bury of the side cord", LegBury: "bury of the leg",
 		PullOf: "pull", LightPull: "light pull",
 		Weighs: "%s, as the weight of %s", CordOf: "%s, of %s",
 		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
-		TrialOf: "cord", Spare: "spare pieces", Tapered: "of it, taper",
-		Within: "%s, ± %s", FarOff: "may be off by",
+		TrialOf: "cord", Tapered: "of it, taper", Another: "each further trial takes, of cord", Host: "host, made fast at both ends", Own: "piece to bury", Of: "%s: %s",
+		OneTrial:       "One trial is enough: all buries that have to be right are in this one cord.",
+		EachTrial:      "Make one of each cord stated: each takes up its own length, and the sheet counts with their mean.",
+		NoTrialOfLines: "Hang lines that can be set need no trial: what they are off is set on the spot.",
+		Within:         "%s, ± %s", FarOff: "may be off by",
 		Trial: "if it is not, write", TrialBefore: "marks apart, before", TrialBuried: "length buried", TrialAfter: "marks apart, afterwards",
 		StitchEach: "each stitch, about",
 		JoinOut:    "Draw the join of the loop out at an opening.",
 		JoinBack:   "Draw the join back to the middle notch.",
 		Gauged:     "The gauges for a cord's other end begin at that end.",
 		NodeOf:     "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
-		BarCut: "%s bar, cut length", TipReach: "each tip holds its cord beyond the bar's end by",
-		Leg: "%s leg",
+		BarCut: "%s bar, cut length", TipReach: "from the bar's end to the middle of the cord", CordToCord: "%s bar, from middle to middle of its cords",
+		TipFace: "from the bar's end to the plug's shoulder", PinLong: "pin, past the shoulder", PlugThick: "plug, to fit a bore of",
+		NoHole:    "Drill no hole across the bar to hold a plug: the design counts on none.",
+		Hole:      "The design counts on a hole of %s across the bar, and on no wider one.",
+		RidgeLong: "ridge line, from eye to eye as it hangs", RidgeOver: "ridge line above ground",
+		RidgeTies: "from each eye to its anchor",
+		Leg:       "%s leg",
 	}
 	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishHanging()} {
 		for k, s := range steps {
@@ -152,7 +220,6 @@ func englishOrder() Order {
 
 // What several steps say.
 const (
-	layFlat  = "Press the cloth and lay it flat, its right side down, without pull."
 	coolIron = "Try the iron on a scrap, beginning with its coolest setting."
 	endsIn   = "Fold both ends in, towards the letters, by the width stated, and press them."
 )
@@ -160,28 +227,49 @@ const (
 // englishCutting says how the cloth is marked and cut.
 func englishCutting() map[Task]Step {
 	return map[Task]Step{
+		CompareBought: {"Compare what you bought with the design", []string{
+			"Measure each thing named below before you cut anything.",
+			"Wind cord ten times round a rod, turn beside turn, and divide the width by ten.",
+			"Of a ring, hook or shackle measure the part that an eye will lie on.",
+			"A tip is a plug for the bar's end, with a round pin standing out in line with the bar.",
+			"If your tips are made otherwise, measure what will stand between the two cords of a corner.",
+			"If a figure is further off than stated, write yours into the design, under the key beside it.",
+			"Then print this sheet anew, since other lengths follow from it.",
+			"If you have this sheet alone, ask whoever sent it to you to do so.",
+		}, "Every figure is yours, and this sheet was printed with it."},
 		MakeBoards: {"Make the templates and gauges", []string{
 			"Cut them from the sheet files, or glue full-size plots onto card and cut those.",
-			"Measure the check bars of every sheet before you use anything from it.",
-			"If one reads otherwise, write the files anew with slingloft cut --measured.",
-			"Cut along the middle of every outline.",
+			"On a laser give each layer the job stated, in that order.",
+			"Measure the check bars of every sheet, along it and across it, before you use anything from it.",
+			"If one reads otherwise, have the files written anew with the command stated.",
+			"Put your own readings into it: first along the sheet, then across it.",
+			"If you have this sheet alone, send both readings to whoever sent it to you.",
+			"By hand, cut along the middle of every outline.",
 			"Hold each straight edge against a rule.",
 			"Sand every edge smooth.",
-		}, "Every check bar reads true, and no light shows between rule and edge."},
+		}, "Every check bar reads true; no light shows under a straight edge."},
+		LayOut: {"Choose the right side and lay the cloth out", []string{
+			"Choose the right side: it will lie outside, and no letter stands on it.",
+			"Coated cloth: let its coated face lie inside, which is common practice and has no source.",
+			"Mark the inner face with a chalk cross at both ends: chalk has to show, and to wash out.",
+			coolIron,
+			"Press the cloth, and lay it flat without pull, the face with the crosses up.",
+			"Let the roll run to your right: the selvedge near you is the lower one.",
+			"Square the left end to the selvedge, and cut it: that is the cut end.",
+			"Measure along from the cut end, and across from the inner edge of the lower selvedge.",
+			"If you find another flaw, have the files made anew with it under [[cloth.flaw]].",
+		}, "The end is square, and every letter will stand on the face with the crosses."},
 		MarkPlotted: {"Mark the cloth from plots, or with a cutter", []string{
 			"Skip this step if you mark with the templates.",
-			layFlat,
-			"Cut its end square to the selvedge.",
-			"Lay the plots on it as the lay shows, lettering up.",
-			"Copy cut, net, bar, centre, fold and hem lines, notches, openings and lettering with a tracing wheel and chalk paper.",
+			"On a plot the thin outer rectangle is the cloth, with its cut end at the left.",
+			"Lay that left side on the cut end, and its lower side on the lower selvedge.",
+			"Copy cut, net, bar, centre, fold and hem lines, notches, openings and lettering.",
+			"Use a tracing wheel and chalk paper.",
 			"Add no allowance: the plotted cut line has it already.",
 			"Where a cutter drew no net line, set it in from the edge by the allowance stated.",
 		}, "Each piece has its name, its cut line, its net line and its notches."},
 		DrawLines: {"Draw the lines to lay the templates by", []string{
 			"Skip this step and the next if the cloth is plotted or cut by a machine.",
-			layFlat,
-			"Try your chalk on a scrap: it has to show, and to wash out.",
-			"Cut its end square to the selvedge.",
 			"Draw the centre line of the body along the grain, where the lay has the body.",
 			"Mark on it where the two bar lines cross it.",
 			"Draw the mid-bay line square to it, midway between these marks.",
@@ -197,9 +285,13 @@ func englishCutting() map[Task]Step {
 		ProveSquare: {"Check the body before you cut", []string{
 			"Measure from corner to corner of the net line, with the cloth flat and slack.",
 			"Head left is the corner at the head end, on the side of the notches L.",
-		}, "Each distance reads as stated. If one does not, mark again."},
+			"If a distance is further off than stated, find the line that is wrong, and mark it again.",
+		}, "Each distance reads as stated, as near as stated."},
 		CutCloth: {"Cut the cloth", []string{
 			"If you melt the edges, try a scrap first, with fume extraction.",
+			"Before you cut, draw each notch from its net line inwards, as long as stated.",
+			"Draw it on the right side too: the snips vanish under folds and zigzag.",
+			"Where chalk does not last, set a thread tack there.",
 			"Cut on the outer lines only.",
 			"Snip each notch no deeper than stated: one snip on the left, two on the right.",
 		}, "Every piece is there, and no melted edge is hard or sharp."},
@@ -213,13 +305,15 @@ func englishSewing() map[Task]Step {
 			"The lettered face of body and caps lies inside the bed.",
 			"The lettered face of strips and facings lies inside the channel.",
 			"The other face is the right side: right sides together means letters outside.",
-			"If a piece has no letters, mark its inner face with chalk now.",
+			"If a piece has no letters, mark the face that lay up when it was cut.",
 		}, "Every piece shows its letters on one face alone."},
 		TestSeam: {"Sew a test seam", []string{
 			"Do this before you sew the bed.",
+			"Thread sizes count by tex or by ticket, and ticket is 3000 over tex: go by the strength.",
 			"Lay two scraps of the same cloth on each other and sew them with needle, thread and rows stated.",
 			"If the seam puckers, loosen both threads and try again.",
-			"If stitches are skipped or threads are cut, take another needle.",
+			"If stitches are skipped, or the thread frays in the needle, take a thicker needle.",
+			"If the needle cuts threads of the cloth, take a thinner one.",
 			"Pull the seam apart and see what gives: cloth, thread, or the cloth's threads at the seam.",
 			"If it gives too soon, change thread or stitch and print the sheet again.",
 		}, "Both threads lock inside the cloth, and the seam lies flat."},
@@ -229,8 +323,11 @@ func englishSewing() map[Task]Step {
 		}, "No thread can be drawn out of the edge."},
 		PressStrips: {"Press the channel strips", []string{
 			coolIron, endsIn,
-			"Fold both long edges under, towards the letters, and press them over the gauge.",
-			"Fold the strip in half along its middle line, letters inside, and press it.",
+			"Fold one raw long edge over the gauge's step for the channel's fold, and press the fold.",
+			"Open it out: this crease is the middle line of the strip.",
+			"Now fold both long edges under, towards the letters, over the step for the turn-under.",
+			"Press them.",
+			"Fold the strip in half along its crease, letters inside, and press it again.",
 		}, "The two folded edges lie on each other, and no raw edge shows."},
 		PressFacings: {"Press the facings", []string{
 			coolIron, endsIn,
@@ -266,13 +363,16 @@ func englishSewing() map[Task]Step {
 			"Stitch on the net line with a straight stitch.",
 			"Backstitch at both ends of the seam.",
 			"Sew a zigzag stitch over both raw edges together, or bind them.",
-			"Press both allowances towards the cap: they stay clear of the channel's end.",
-		}, "Corners and notches meet, the seam has no pleat, and no raw edge is left open."},
+			"Press both allowances towards the cap.",
+			"At both corners cut off what of them stands out past the side's net line.",
+			"Leave the width stated there, so that nothing reaches into the channel.",
+		}, "Corners and notches meet; no pleat, and no raw edge left open."},
 		PinStrips: {"Pin the channels", []string{
 			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
-			"Mark the distances below along both folded edges of the strip, on its outer face, from its folded head end.",
-			"Mark the other strip alike, with R1 for L1.",
+			"Mark the distances below along both folded edges of the strip, on its outer face.",
+			"Measure them from its folded head end, and mark the other strip alike, with R1 for L1.",
 			"Slip the side of the body between the two edges of the strip.",
+			"Bring the notch lines of the body to these marks: you see them beside the folded edges.",
 			"Push it in until its net line lies on the stitch line; the raw edge stays short of the fold.",
 			"Pin the two ends, then the middle, the bars and the quarters, then between.",
 		}, "Each notch of the body lies at its distance along the strip."},
@@ -288,12 +388,36 @@ func englishSewing() map[Task]Step {
 			"Where the side turns at a bar, stop with the needle down, turn, and lay no pleat.",
 			"Stitch each further row inside the channel, beside the one before.",
 			"Leave both ends of the channel open.",
+			"Measure the bed's width at both bar lines, flat, from fold to fold.",
+			"If one is further off than stated, unpick that side and sew it again.",
 		}, "Both edges of the strip are caught all along, on both faces."},
 		StitchFacings: {"Stitch the facings", []string{
 			"Stitch the outer seam on the net line, and leave the openings at the bars open.",
 			"Backstitch at both ends of the seam and beside each opening.",
 			"Turn the facing over to the inside and press the seam.",
 			"Stitch its inner fold down, with each further row beside it towards the outer seam.",
+			"Measure the bed's width at both bar lines, flat, from seam to seam.",
+			"If one is further off than stated, unpick that side and sew it again.",
 		}, "The channel is closed but for its ends and the openings at the bars."},
+	}
+}
+
+// englishColours are the colours of our own scheme.
+func englishColours() map[piece.Work]string {
+	return map[piece.Work]string{
+		piece.Register: "pink", piece.Lettering: "black", piece.Mark: "dark blue", piece.Stitch: "green", piece.Score: "light blue",
+		piece.CutInside: "amber", piece.CutOut: "orange-red",
+	}
+}
+
+func englishJobs() map[piece.Work]string {
+	return map[piece.Work]string{
+		piece.Register:  "engrave first: frame, crosses and check bars",
+		piece.Lettering: "engrave",
+		piece.Mark:      "engrave: notches, ticks and figures",
+		piece.Stitch:    "engrave",
+		piece.Score:     "score, not through",
+		piece.CutInside: "cut through, holes before outlines",
+		piece.CutOut:    "cut through, last",
 	}
 }

@@ -18,12 +18,14 @@ const (
 	clearOfPull = "Let nobody stand in line with the cord."
 	pullTwice   = "Hold the pull for a minute, let go, and pull again."
 	dropStrands = "Cut strands out in pairs, evenly, from the taper mark to the tip, until one pair is left."
-	fidThroat   = "Push the fid in at the throat mark and out where the bury stops."
+	fidThroat   = "Push the fid in at the throat mark, along inside the cord, and out where the bury stops."
+	makeFast    = "Make each end fast with five turns round a post, then two half hitches: the turns hold it."
+	thickPins   = "Take pins as thick as stated: on a thinner one an eye reads longer."
 	drawThrough = "Draw the working end in with it until its tip comes out."
 	milkEye     = "Milk the leg smooth, away from the throat, until the tip slips in."
 	noRing      = "Put no ring or shackle in: it comes in when the bed is hung."
 	turnedEye   = "For the second eye of a line, pull the first one long and pass it through as the free end."
-	eyeDone     = "The tape reads as the cord set says; no strand stands out and no bunch is left."
+	eyeDone     = "The tape reads as stated; no strand stands out, no bunch is left."
 )
 
 func englishTrial() map[Task]Step {
@@ -31,20 +33,30 @@ func englishTrial() map[Task]Step {
 		TrialSplice: {"Make a trial splice", []string{
 			"Do this before you cut a cord: every length rests on it.",
 			"Read first how eyes are spliced: that shows what a fid does.",
-			"Take two spare pieces of the cord stated, pulled hard once, and make two marks on one of them.",
-			"Taper an end of the other: cut strands out in pairs until one pair is left.",
-			"Bury that end between the two marks with a fid, as long as stated.",
-			"Milk it smooth, pull it as hard as the cords below, let go, and pull again.",
+			"Cut the two pieces stated; the longer one is the host.",
+			"Stretch the host between two posts.",
+			makeFast,
+			clearOfPull,
+			pullTwice,
+			"Make two marks on it under the light pull stated.",
+			"Taper one end of the other piece, and bury it between the marks with a fid.",
+			"Milk the host smooth over it.",
+		}, "The buried end lies midway between the marks; no bunch is left."},
+		ReadTrial: {"Read the trial splice", []string{
+			clearOfPull,
+			pullTwice,
 			"Measure from mark to mark under the light pull stated.",
-			"If it is further off than stated, write the lines below into the design and print the sheet again.",
-			"Make five, if you can: one says nothing of how they scatter.",
-		}, "You know how much cord a bury takes up, and the sheet knows it too."},
+			"If it is further off than stated, write the lines below into the design.",
+			"Then print this sheet anew, before you cut a cord.",
+			"Make five trials, if you can: one says nothing of how they scatter.",
+		}, "You and the sheet know how much cord a bury takes up."},
 		PullCords: {"Pull the cords", []string{
 			clearOfPull,
-			"Pull all cord before you mark or cut it, in one length or several.",
-			"Make it fast at two strong points with many turns: it slips in knots.",
+			"Pull the cord of each kind in one length, before you mark or cut it.",
+			makeFast,
 			"Pull it as hard as stated, with a weight or a tackle.",
 			pullTwice,
+			"Cut off what lay in the turns, since it was pulled less.",
 		}, "The second pull makes it no longer."},
 		CutCords: {"Cut and mark the cords", []string{
 			"Draw the cord straight under the light pull stated.",
@@ -88,17 +100,17 @@ func englishEyes() map[Task]Step {
 func englishLines() map[Task]Step {
 	const (
 		apexEye = "Make the eye for the apex as on the legs."
-		after   = "The tape reads as the cord set says, from hanging point to hanging point."
+		after   = "The tape reads as stated, from hanging point to hanging point."
 	)
 	return map[Task]Step{
 		FixedLines: {"Splice the hang lines", []string{
 			"These lines have one length and no other: the anchors have to be where they are planned.",
 			"Make an eye at both ends of each line, as on the legs.",
-			turnedEye,
+			turnedEye, thickPins,
 		}, after},
 		StrapLines: {"Splice the hang lines", []string{
 			"Make an eye at both ends of each line, as on the legs.",
-			turnedEye,
+			turnedEye, thickPins,
 			"Hang the far eye in its strap, with the strap at its middle setting.",
 		}, after},
 		SlidingLines: {"Splice the hang lines", []string{
@@ -106,7 +118,9 @@ func englishLines() map[Task]Step {
 			"Make neither crossing nor stitch in the other eye: it has to slide.",
 			"Put its working end in at the throat mark, along inside, and out where the bury stops.",
 			"Draw it on until the set mark comes out there: the line has its planned length.",
-			"Tie a stopper knot in the end that stands out.",
+			"Tie a doubled figure-eight knot in the end that stands out, and stitch through the knot.",
+			"It carries nothing, so it may be a knot: it keeps the end from slipping in.",
+			thickPins,
 		}, "The eye slides while the line is slack, and holds when you pull it."},
 		HitchedLines: {"Splice the hang lines", []string{
 			"A knot keeps a third to a half of the cord's strength; the margins count it so.",
@@ -115,19 +129,21 @@ func englishLines() map[Task]Step {
 			"Go round the anchor once and a half, then tie two half hitches.",
 		}, "Each line has an eye at one end and an anchor mark near the other."},
 		RidgeLines: {"Splice the shelter's ridge line", []string{
-			"It runs under the ridge of the shelter, and is as long as that ridge.",
+			"It runs level under the ridge of the shelter, and is as long as that ridge.",
 			"Make an eye at both ends, as on the legs.",
-			turnedEye,
-			"Tie a line of your own from each eye to the anchor, above the hang line.",
-			"Hang nothing but the shelter on it.",
-		}, "The tape reads as the cord set says, from hanging point to hanging point."},
+			turnedEye, thickPins,
+			"Knot a thin line of your own into each eye: it carries the shelter, and nobody.",
+			"When the bed hangs, tie these lines to trees or posts above the anchors.",
+			"Go round once and a half, then tie two half hitches.",
+		}, "The tape reads as stated, from hanging point to hanging point."},
 	}
 }
 
 func englishChains() map[Task]Step {
 	const (
-		lay = "Draw each chain out along a tape under the light pull stated."
-		pin = "Set each gap on a pin as thick as a bar's tip, the head hanging point at nought."
+		lay    = "Draw each chain out along a tape under the light pull stated."
+		pin    = "Hang the eyes and the gaps on pins as thick as stated: on thinner pins they read longer."
+		nought = "Lay the tape's nought at the middle of the head pin."
 	)
 	return map[Task]Step{
 		FirstCorner: {"Splice the head corners", []string{
@@ -147,28 +163,28 @@ func englishChains() map[Task]Step {
 		}, "There are two chains, and laid on each other they are alike."},
 		SetChains: {"Set the chains", []string{
 			clearOfPull,
-			"Hang its ends and both gaps on strong pins.",
+			"Hang its eyes and both gaps on strong pins.",
 			"Pull each chain as hard as stated, with a weight or a tackle.",
 			pullTwice,
 		}, "The second pull makes it no longer."},
 		ReadNodes: {"Read every node", []string{
 			"Stitch no bury before every node is right.",
-			lay, pin,
+			lay, pin, nought,
 			"Read every node off the tape.",
 			"If one is further off than stated, shift the splice beside it, milk it, and read again.",
 		}, "Every node reads as stated, on both sides."},
 		CheckNodes: {"Check every node", []string{
 			"Stitch no bury before every node is right.",
-			lay, pin,
+			lay, pin, nought,
 			"Compare every node with its figure.",
 			"If one is further off than stated, find the mistake now.",
 		}, "Every node reads as stated, on both sides."},
 		LockBuries: {"Lock-stitch every bury", []string{
-			"Take strong thread, or a strand of the cord itself; the design does not name it.",
+			"Take strong polyester thread, or a strand of the cord itself; the design does not name it.",
 			"Begin beside the entry, where the working end is still whole.",
 			"Sew three stitches along, through both cords.",
 			"Turn the cord by a quarter and sew three back.",
-			"Knot the two ends of the thread and draw the knot inside.",
+			"Knot the two ends of the thread and draw the knot inside: it carries nothing.",
 			"Leave the taper without a stitch, and so the bury of an eye that slides.",
 		}, "No stitched bury gives when you push the cord together beside it."},
 	}
@@ -201,7 +217,7 @@ func englishLoops() map[Task]Step {
 			"Stitch no bury before every node is right.",
 			"Push the cloth together on the loop, so that its tip marks show.",
 			"Draw each loop out along a tape under the light pull stated, its bends on two pins.",
-			"Take pins as thick as the hooks, the head one at nought.",
+			"Take pins as thick as stated, the middle of the head one at nought.",
 			"Compare every tip and middle mark with its figure, on both runs.",
 			"If one is further off than stated, find the mistake now.",
 		}, "Every node reads as stated, on both sides."},

@@ -19,7 +19,11 @@ type Shop struct {
 	Kinds        map[piece.BoardUse]string // of templates and gauges
 	Uses         map[piece.BoardUse]string // what they are for
 
-	How          string
+	Tools       map[Tool]string
+	ToolCaption string
+	ToolColumns [2]string
+
+	How, Rounded string // Rounded: cloth's and cord's step
 	Checks       string
 	CheckColumns [3]string
 }
@@ -49,7 +53,12 @@ func englishShop() Shop {
 			piece.RoundBoard: "net line of the sack's base, one half at a time",
 			piece.CordBoard:  "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
 		},
-		How:          "Tick a step off when it is done. Each is told in full, with its pictures, in the second part.",
+		Tools:       englishTools(),
+		ToolCaption: "Tools",
+		ToolColumns: [2]string{"what lies at hand", "in step"},
+		How:         "Tick a step off when it is done. Each is told in full, with its pictures, in the second part.",
+		Rounded: "Lengths in tables and steps are rounded to what a hand can set: cloth to %s, cord to %s. Sums, seam walk and offsets " +
+			"show finer figures of the same lengths.",
 		Checks:       "Measure these before you go on: a mistake shows at once",
 		CheckColumns: [3]string{"step", "after it measure", "reads"},
 	}

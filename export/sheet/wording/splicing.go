@@ -152,15 +152,15 @@ func englishSplicePictures() Splicing {
 				"have no stitch.",
 		},
 		EyeFree: Picture{
-			Caption: "The eye, while the cord's other end is free. 1: through the throat mark. 2: free end through the shoulder " +
-				"mark. 3: draw up and bury.",
+			Caption: "The eye, while the cord's other end is free. First through the throat mark; second the free end through the " +
+				"shoulder mark; third draw up and bury.",
 			Title: "Crossing an eye while the other end is free",
 			Desc: "Three stages. The working end passes through the standing part at the throat mark. The free end of the standing part then " +
 				"passes through the working end at its shoulder mark. Drawn up, both lock, and the working end is buried in the standing part.",
 		},
 		EyeTurned: Picture{
-			Caption: "The eye, where the other end is not free. 1: through the throat mark. 2: the whole eye through the opened shoulder mark, " +
-				"which turns it inside out. 3: give the eye one turn so that no twist is left, draw up and bury.",
+			Caption: "The eye, where the other end is not free. First through the throat mark; second the whole eye through the opened shoulder " +
+				"mark, which turns it inside out; third give the eye one turn so that no twist is left, draw up and bury.",
 			Title: "Crossing an eye that is turned inside out",
 			Desc: "Three stages. The working end passes through the standing part at the throat mark. It is opened at its shoulder mark, and the " +
 				"eye with its throat is drawn through the opening. Drawn up, the standing part runs through the working end, which is then buried.",

@@ -39,7 +39,7 @@ func englishStitching() Stitching {
 	s.StripOf, s.BodyOf, s.FacingOf, s.CapOf, s.CordOf = "channel strip", "body", "facing", "cap", "side cord"
 	s.InnerPanel, s.OuterPanel = "inner panel", "outer panel"
 	s.RawEdge, s.RawEdges, s.RawInFold = "body's raw edge", "raw edges", "raw edge in the fold"
-	s.OuterSeam = "1: outer seam"
+	s.OuterSeam = "row 1, outer seam"
 	s.Inside, s.TipIn, s.BarNotch = "inside of the bed up", "the bar's tip goes in between the two strands", "bar notch"
 
 	s.LegOut, s.EndFlush, s.ChannelOf = "leg", "folded end of the channel, at the end seam", "channel"
@@ -77,7 +77,7 @@ func englishSections() Stitching {
 			Desc:    "The end is folded under twice, %s each time, its raw edge in the fold, and stitched beside the inner fold.",
 		},
 		CapSeam: Picture{
-			Caption: "Section of the cap's seam, right sides together. 1: stitch 301, superimposed seam, SSa-1. 2: both raw edges " +
+			Caption: "Section of the cap's seam, right sides together. First stitch 301, superimposed seam, SSa-1; then both raw edges " +
 				"together, zigzag 304 or a binding." + faces,
 			Title: "Section of the cap's seam",
 			Desc: "Body and cap lie right sides together; the seam runs %s from the body's raw edge and %s from the cap's; then " +

@@ -5,7 +5,9 @@ type Task int
 
 // The tasks, in the order of work.
 const (
-	MakeBoards Task = iota
+	CompareBought Task = iota
+	MakeBoards
+	LayOut
 	MarkPlotted
 	DrawLines
 	MarkByHand
@@ -26,6 +28,7 @@ const (
 	StitchStrips
 	StitchFacings
 	TrialSplice
+	ReadTrial
 	PullCords
 	CutCords
 	SpliceEyes
@@ -72,9 +75,9 @@ const (
 // String returns the task's identifier.
 func (t Task) String() string {
 	return [TaskCount]string{
-		"boards", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam", "press-strips", "press-facings", "press-hems", "join",
+		"compare", "boards", "lay-out", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam", "press-strips", "press-facings", "press-hems", "join",
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
-		"trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
+		"trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
 		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops", "read-loops", "seize",
 		"thread", "thread-bare", "last-eyes", "bars", "tack",
 		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",

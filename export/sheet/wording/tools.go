@@ -1,0 +1,64 @@
+package wording
+
+// Tool is what lies at hand in a step, beside templates and gauges.
+type Tool int
+
+// The tools, in the order in which they are needed.
+const (
+	MeasuringTools Tool = iota
+	TapeMeasure
+	CardTools
+	LongRule
+	SetSquare
+	Chalk
+	TracingTools
+	Awl
+	Shears
+	Iron
+	SewingMachine
+	SeamThread
+	Clips
+	Ripper
+	Posts
+	Tackle
+	Fid
+	CordPen
+	CordTape
+	CordPins
+	StrongThread
+	BarTools
+	LevelTools
+	ProofBags
+	DeadWeight
+	ToolCount // how many there are
+)
+
+func englishTools() map[Tool]string {
+	return map[Tool]string{
+		TapeMeasure:    "tape measure",
+		MeasuringTools: "callipers, steel rule",
+		CardTools:      "card, glue, knife, sandpaper",
+		LongRule:       "long straight-edge",
+		SetSquare:      "large set square",
+		Chalk:          "chalk",
+		TracingTools:   "tracing wheel and chalk paper",
+		Awl:            "awl",
+		Shears:         "shears",
+		Iron:           "iron",
+		SewingMachine:  "sewing machine",
+		SeamThread:     "needle and thread as tested",
+		Clips:          "clips or pins",
+		Ripper:         "seam ripper",
+		Posts:          "two smooth posts",
+		Tackle:         "weight or tackle for the pull",
+		Fid:            "fid",
+		CordPen:        "cord pen, adhesive tape, sharp scissors",
+		CordTape:       "steel tape",
+		CordPins:       "pins for eyes and gaps",
+		StrongThread:   "strong thread, blunt hand needle",
+		BarTools:       "saw, file, tips, glue",
+		LevelTools:     "tape, long level or a hose with water",
+		ProofBags:      "bags, blanket",
+		DeadWeight:     "dead weight",
+	}
+}
