@@ -53,8 +53,21 @@ func New(t testing.TB) *Page {
 		chromedp.Flag("disable-gpu", true), chromedp.Flag("disable-quic", true),
 		chromedp.Flag("disable-component-update", true), chromedp.Flag("hide-scrollbars", true))
 	ctx, stop := chromedp.NewExecAllocator(context.Background(), options...)
-	ctx, end := chromedp.NewContext(ctx)
-	t.Cleanup(func() { end(); stop() })
+	t.Cleanup(stop)
+	return opened(t, ctx)
+}
+
+// Tab opens another page of the same browser, for a test that ends before the first does.
+func (p *Page) Tab(t testing.TB) *Page {
+	t.Helper()
+	return opened(t, p.ctx)
+}
+
+// opened opens a page whose console is listened to.
+func opened(t testing.TB, in context.Context) *Page {
+	t.Helper()
+	ctx, end := chromedp.NewContext(in)
+	t.Cleanup(end)
 	p := &Page{t, ctx, make(chan string, 100)}
 	p.Do(chromedp.Navigate("about:blank"))
 	messages := chromedp.Console(ctx)

@@ -46,6 +46,7 @@ type Desk struct {
 	opened []byte // what the file holds, as far as is known; nil: there is none
 	steps  []step // the texts so far; the first is as opened
 	at     int    // the one that stands
+	saves  int    // how often it was saved
 	lost   bool   // the file cannot be read
 	theirs []byte // what somebody else has put into the file meanwhile; nil: nothing
 	drawn  drawn
@@ -115,11 +116,28 @@ func (d *Desk) text() []byte { return d.steps[d.at].data }
 // unsaved reports whether what stands is not what the file holds; the lock is held.
 func (d *Desk) unsaved() bool { return d.text() != nil && !bytes.Equal(d.text(), d.opened) }
 
-// Found takes in what the file holds now. Where something here is not saved both are
-// kept, and the state says so.
-func (d *Desk) Found(data []byte) {
+// Saves returns how often the design was saved, for [Desk.Found].
+func (d *Desk) Saves() int {
 	d.mu.Lock()
 	defer d.mu.Unlock()
+	return d.saves
+}
+
+// Found takes in what the file held after so many [Desk.Saves]. Where something here is
+// not saved both are kept, and the state says so. It reports false where the design was
+// saved meanwhile, so that the file has to be read anew.
+func (d *Desk) Found(data []byte, saves int) bool {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if saves != d.saves {
+		return false
+	}
+	d.found(data)
+	return true
+}
+
+// found is [Desk.Found]; the lock is held.
+func (d *Desk) found(data []byte) {
 	if d.lost {
 		d.lost = false
 		d.draw()
@@ -131,6 +149,11 @@ func (d *Desk) Found(data []byte) {
 			d.theirs = nil
 			d.changed()
 		}
+		return
+	case data != nil && bytes.Equal(data, d.text()):
+		d.opened, d.theirs = data, nil // somebody else has written the same
+		d.drawn.saved = d.drawn.sheet
+		d.changed()
 		return
 	case data == nil:
 		d.opened = nil // the file is gone; what stands here is not saved any more
@@ -192,6 +215,7 @@ func (d *Desk) Save(digest, name string) error {
 	if err != nil {
 		return err
 	}
+	d.saves++
 	d.opened, d.theirs = data, nil
 	d.drawn.saved = d.drawn.sheet
 	d.changed()

@@ -122,7 +122,7 @@ func TestFound(t *testing.T) {
 	set("1510 mm")
 	theirs := []byte(strings.Replace(small(t), `span = "1480 mm"`, `span = "1520 mm"`, 1))
 	m.data = theirs
-	d.Found(theirs)
+	d.Found(theirs, d.Saves())
 	s := d.State()
 	if s.Theirs == nil || *s.Theirs != string(theirs) || s.Values["bed.span"] != "1510 mm" {
 		t.Fatalf("%+v", s)
@@ -136,6 +136,30 @@ func TestFound(t *testing.T) {
 	d.Undo()
 	if got := d.State().Values["bed.span"]; got != "1480 mm" || !d.State().Unsaved {
 		t.Errorf("undone to %s", got)
+	}
+}
+
+// What was read before the design was saved is not taken for another's change, and the
+// same text by another hand is none.
+func TestFoundLate(t *testing.T) {
+	d, m := opened(t, small(t))
+	if err := d.Set([]design.Change{{Key: design.KeyBedSpan, Value: "1510 mm"}}, 0); err != nil {
+		t.Fatal(err)
+	}
+	saves, before := d.Saves(), m.data
+	if err := d.Save(d.State().Digest, ""); err != nil {
+		t.Fatal(err)
+	}
+	for _, late := range [][]byte{nil, before} {
+		if d.Found(late, saves) || d.State().Unsaved || d.State().Theirs != nil {
+			t.Errorf("%d bytes of before were taken in: %+v", len(late), d.State())
+		}
+	}
+	if !d.Found(nil, d.Saves()) || !d.State().Unsaved {
+		t.Error("a file that is gone is saved")
+	}
+	if !d.Found(m.data, d.Saves()) || d.State().Unsaved || d.State().Theirs != nil {
+		t.Errorf("the same text is another's: %+v", d.State())
 	}
 }
 

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"fmt"
 	"math"
 
 	"slingloft/cmd/slingloft/work"
@@ -24,6 +25,7 @@ type Model struct {
 	Section Section     `json:"section"`
 	Ends    []float64   `json:"ends"` // stations of the cloth's ends, from the head bar
 	Room    []Tight     `json:"room"` // none where it is not known
+	Told    string      `json:"told"` // what the picture shows, in words and figures
 }
 
 // Point is x, y and z, to a hundredth of a millimetre.
@@ -65,7 +67,17 @@ func modelOf(d *design.Design, s *hung.Shape, n net, x float64, say Words) Model
 	bar := d.Bed.Span / 2
 	m.Ends = []float64{math.Ceil(head.TailX + bar), math.Floor(foot.TailX + bar)}
 	m.Section = sectionOf(d, s, x, say)
+	m.Told = told(d, s, say)
 	return m
+}
+
+// told says what the picture shows to those who do not see it.
+func told(d *design.Design, s *hung.Shape, say Words) string {
+	round, bar := rounded(d), d.Bed.Span/2
+	wide := func(x float64) string { return round(2 * s.At(x).Y) }
+	deep := func(x float64) string { return round(s.At(x).Z - s.Problem.Bottom(x)) }
+	return fmt.Sprintf(say.Shape, round(d.Bed.Span), wide(-bar), wide(bar), wide(0), deep(-bar), deep(bar), deep(0),
+		round(s.Ends[bed.Foot].ApexX-s.Ends[bed.Head].ApexX))
 }
 
 // linesOf returns cords and bars; rows are those of the cloth, whose edges are cords.

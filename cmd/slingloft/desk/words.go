@@ -14,6 +14,7 @@ type Words struct {
 	And     string // between the parts of a button
 	Refused map[Refusal]string
 	Section SectionWords
+	Shape   string                // of the picture in space: bar to bar; width at the bars and between; heights there; between the apexes
 	Names   words.Names           // of parts of the body
 	Labels  map[design.Key]string // what fields are called
 	Quoted  string                // one of them, in a sentence
@@ -38,6 +39,8 @@ func English() Words {
 	return Words{Use: "Use %s", UseFor: "Use %s for %s", TakeOut: "Take %s out", And: ", ",
 		Labels: form.English().Labels, Quoted: "“%s”",
 		Names: words.English(),
+		Shape: "%[1]s from bar to bar. The cords are %[2]s apart at the head bar, %[3]s at the foot bar and %[4]s midway; " +
+			"they hang %[5]s, %[6]s and %[7]s above the bottom there. %[8]s from apex to apex.",
 		Section: SectionWords{Where: "From the head bar", Cords: "Between the cords", Depth: "Cords above the bottom", Cloth: "Cloth across, cord to cord",
 			Wall: "Walls stand at", Load: "Weight there", Tension: "Tension of the cloth", Pull: "Pull in each cord"},
 		Refused: map[Refusal]string{

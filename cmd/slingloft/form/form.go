@@ -31,7 +31,7 @@ var fragments embed.FS
 func script() string {
 	var b strings.Builder
 	b.WriteString("\"use strict\";\n(() => {\n")
-	for _, name := range []string{"begin", "alone", "fields", "switches", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
+	for _, name := range []string{"begin", "focus", "alone", "fields", "switches", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
 		text, err := fragments.ReadFile("script/" + name + ".js")
 		if err != nil {
 			panic("form: no fragment " + name)

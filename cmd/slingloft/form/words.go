@@ -26,15 +26,15 @@ type Words struct {
 	Shop, Materials, Bring                                       string
 	Compare, CompareKey, CompareValues, CompareHint, CompareFile string
 
-	Title, Opening, ToSheet, Form, Bar, Save               string
-	Undo, Redo, Files, Text, UseText, More                 string
-	Add, Drop, Faults, FileName, FileNameHint, Cancel      string
-	Theirs, Mine, TheirsHint, TakeTheirs, KeepMine, Begin  string
-	BeginHint, Stature, Mass, Lies, Back, Side             string
-	Width, Units, Metric, Inch, Propose                    string
-	Changes, Get, Want, Format, ProveDrop, Shape           string
-	Turn, TurnLeft, TurnRight, TiltUp, TiltDown, Calibrate string
-	BuildSheet, Cut, AllFigures, SheetPDF, Paper, Slide    string
+	Title, Opening, ToForm, ToShow, ToSheet, Form, Bar, Save string
+	Undo, Redo, Files, Text, UseText, More                   string
+	Add, Drop, Faults, FileName, FileNameHint, Cancel        string
+	Theirs, Mine, TheirsHint, TakeTheirs, KeepMine, Begin    string
+	BeginHint, Stature, Mass, Lies, Back, Side               string
+	Width, Units, Metric, Inch, Propose                      string
+	Changes, Get, Want, Format, ProveDrop, Shape             string
+	Turn, TurnLeft, TurnRight, TiltUp, TiltDown, Calibrate   string
+	BuildSheet, Cut, AllFigures, SheetPDF, Paper, Slide      string
 
 	// Of the page that carries the program.
 	OpenFile, New, Pack, Drafts, Licences string
@@ -56,8 +56,8 @@ func English() Words {
 		Labels:   englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
 		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above", FromEnds: "From its ends",
 		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Room: "room of the sleeper", Section: "Section from the head bar",
-		Less: "A little less", Greater: "A little more", SlideHint: "Go to any length on this page, and it can be slid here. While it moves the shape follows.",
-		Title: "Slingloft", Opening: "Opening …", ToSheet: "To the build sheet", Form: "Design", Bar: "Design file",
+		Less: "A little less", Greater: "A little more", SlideHint: "Choose a length, or go to its field. While it is slid the shape follows.",
+		Title: "Slingloft", Opening: "Opening …", ToForm: "To the form", ToShow: "To the pictures", ToSheet: "To the build sheet", Form: "Design", Bar: "Design file",
 		Save: "Save", Undo: "Undo", Redo: "Redo", Files: "Files …", Text: "The design as text", UseText: "Use this text",
 		More: "More", Add: "Add another", Drop: "Take this one out", Faults: "What is wrong", FileName: "Name of the file", FileNameHint: "A name such as my-bed.toml. It is written beside where the program was started.", Cancel: "Cancel",
 		Theirs: "In the file", Mine: "Here", TheirsHint: "The file was changed elsewhere while you changed it here. Nothing is lost: choose which to go on with. Undo brings the other back.",
@@ -91,6 +91,7 @@ func English() Words {
 			"broken": "The text is not TOML. Mend it below, as text.", "away": "The program is not running; the page stands as it was.",
 			"refused": "The program does not know this page. Open the address that it printed.", "locked": "This page shows and does not save: it is served to other machines.",
 			"conflict": "The file was changed elsewhere.", "error": "Error: ", "none": "Nothing is changed since the last save.",
+			"working": "Working …", "verdict": "verdict", "beside": "{n} stand side by side.",
 			"making": "Making the files …", "made": "The files are made.",
 		},
 	}

@@ -43,12 +43,25 @@ func text(t testing.TB, path string) string {
 	return string(data)
 }
 
-// TestPage makes changes on the page in Chromium: they are drawn, told of, saved with all
+// TestBrowser drives the page in one Chromium, each time in a tab of its own.
+func TestBrowser(t *testing.T) {
+	b := browsertest.New(t)
+	for _, r := range []struct {
+		name string
+		test func(*testing.T, *browsertest.Page)
+	}{
+		{"page", testPage}, {"conflict", testConflict}, {"whole design", testWholeDesign}, {"driven", testDriven}, {"keyboard", testKeyboard}, {"told", testTold},
+	} {
+		t.Run(r.name, func(t *testing.T) { r.test(t, b) })
+	}
+}
+
+// testPage makes changes on the page in Chromium: they are drawn, told of, saved with all
 // else of the file as it was, and undone.
-func TestPage(t *testing.T) {
+func testPage(t *testing.T, b *browsertest.Page) {
 	before := small(t, "1500 mm") + "# the end\n"
 	url, path := served(t, before)
-	p := browsertest.New(t)
+	p := b.Tab(t)
 	p.Resize(1280, 900)
 	p.Open(url)
 	p.Until(`document.body.dataset.laid === "true" && document.body.dataset.drawn`)
@@ -109,7 +122,7 @@ func TestPage(t *testing.T) {
 	click(p, `[data-list="guest"] .drop`)
 	p.Until(`document.body.dataset.faults === "0"`)
 	browsertest.Eval[bool](p, `(document.getElementById("compare").open = true, document.getElementById("compare-values").value = "850 mm; 900 mm", document.getElementById("compare-go").click(), true)`)
-	p.Until(`document.querySelectorAll("#compared th").length === 4 && document.querySelectorAll("#compared tbody tr").length > 5`)
+	p.Until(`document.querySelectorAll("#compared thead th").length === 4 && document.querySelectorAll("#compared tbody tr").length > 5`)
 
 	slides(t, p)
 	sees(t, p)
@@ -177,10 +190,10 @@ func sees(t *testing.T, p *browsertest.Page) {
 	click(p, `[data-view="space"]`)
 }
 
-// TestConflict changes the file while the page has changes of its own: nothing is lost.
-func TestConflict(t *testing.T) {
+// testConflict changes the file while the page has changes of its own: nothing is lost.
+func testConflict(t *testing.T, b *browsertest.Page) {
 	url, path := served(t, small(t, "1500 mm"))
-	p := browsertest.New(t)
+	p := b.Tab(t)
 	p.Open(url)
 	p.Until(`document.body.dataset.drawn`)
 	save(t, path, small(t, "1510 mm")) // nothing is changed here: it follows
@@ -188,7 +201,7 @@ func TestConflict(t *testing.T) {
 	enter(p, "bed.span", "1540 mm")
 	p.Until(`document.body.dataset.unsaved === "true"`)
 	// The other change comes from a second page, of a program of its own.
-	q := browsertest.New(t)
+	q := b.Tab(t)
 	q.Open(serving(t, path))
 	shows(q, "bed.span", "1510 mm")
 	enter(q, "bed.span", "1520 mm")
@@ -210,15 +223,15 @@ func TestConflict(t *testing.T) {
 	shows(q, "bed.span", "1540 mm")
 }
 
-// TestWholeDesign begins with a file that is not there and ends with the zip that the
+// testWholeDesign begins with a file that is not there and ends with the zip that the
 // command makes of it: the questions, a slider's button, a fault's button, undo, save and
 // files, with nothing typed but in fields.
-func TestWholeDesign(t *testing.T) {
+func testWholeDesign(t *testing.T, b *browsertest.Page) {
 	folder := t.TempDir()
 	path := filepath.Join(folder, "new.toml")
 	save(t, filepath.Join(folder, design.ShelfFile), "[cloth.blue]\nname = \"blue\"\nwidth = \"1500 mm\"\nareal_density = \"70 g/m²\"\n")
 	url := servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Run: really})
-	p := browsertest.New(t)
+	p := b.Tab(t)
 	p.Open(url)
 	p.Until(`!document.getElementById("begin").hidden && document.querySelector('#questions [data-take="cloth.use"] option[value="blue"]')`)
 	p.Shot("desk-questions")
@@ -289,11 +302,11 @@ func really(ctx context.Context, args []string, out, told io.Writer) int {
 	return command.Run(ctx, args, command.Streams{Out: out, Err: told})
 }
 
-// TestDriven drives the page as a program from outside would, and mends a design with ten
+// testDriven drives the page as a program from outside would, and mends a design with ten
 // faults by its buttons alone.
-func TestDriven(t *testing.T) {
+func testDriven(t *testing.T, b *browsertest.Page) {
 	t.Chdir(t.TempDir())
-	p := browsertest.New(t)
+	p := b.Tab(t)
 	p.Open(serving(t, ""))
 	p.Until(`document.body.dataset.laid === "true"`)
 	if got := browsertest.Eval[string](p, `["save", "undo", "redo", "files"].map(i => document.getElementById(i).tagName).join() + document.getElementById("status").getAttribute("role")`); got != "BUTTON,BUTTON,BUTTON,BUTTONstatus" {

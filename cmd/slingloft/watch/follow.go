@@ -55,12 +55,15 @@ func looked(f *file, path string, seen look, read bool, d *desk.Desk, with work.
 	if !read && now.path == seen.path && now.there == seen.there && now.time.Equal(seen.time) && now.size == seen.size {
 		return now
 	}
+	saves := d.Saves()
 	data, err := f.read()
 	if err != nil {
 		d.Cannot(err)
 		return look{path: path}
 	}
-	d.Found(data)
+	if !d.Found(data, saves) {
+		return seen // it is read anew at the next look
+	}
 	if data == nil {
 		return now
 	}

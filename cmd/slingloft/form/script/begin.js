@@ -16,7 +16,7 @@ if (location.hash.length > 20) history.replaceState(null, "", location.pathname)
 const send = (op, body, type) => alone ? sendHere(op, body) : fetch("ask/" + op, { method: "POST", body, headers: { Authorization: "Bearer " + token, "Content-Type": type || "application/json" } });
 const ask = async (op, what = {}) => {
   const answer = await send(op, JSON.stringify(what));
-  if (!answer.ok) throw Object.assign(new Error((await answer.text()).trim()), { status: answer.status });
+  if (!answer.ok) throw Object.assign(new Error((await answer.text()).trim()), { status: answer.status, field: answer.headers.get("X-Field") });
   return answer;
 };
 

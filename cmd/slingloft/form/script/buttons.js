@@ -1,5 +1,6 @@
 // What the buttons do.
 
+let clash = false; // saving met another's change: the page goes there
 const save = async (name) => {
   await flush();
   note = "";
@@ -8,18 +9,26 @@ const save = async (name) => {
     get("name-box").close();
     if (alone) { owed = !await leave(); showStatus(); }
   } catch (e) {
-    if (e.status === 404) { get("name-box").showModal(); return; }
-    if (e.status === 409 && state.file) return; // the page shows both
-    if (name) get("name-wrong").textContent = e.message;
+    if (e.status === 404) { get("name-wrong").textContent = ""; get("file-name").removeAttribute("aria-invalid"); get("name-box").showModal(); return; }
+    if (e.status === 409 && state.file) { clash = true; showConflict(); return; }
+    if (name) {
+      get("name-wrong").textContent = e.message;
+      get("file-name").setAttribute("aria-invalid", "true");
+      get("file-name").focus();
+    }
     else refused(e);
   }
 };
 get("save").addEventListener("click", () => save());
 get("name-form").addEventListener("submit", (e) => { e.preventDefault(); save(get("file-name").value); });
 get("name-cancel").addEventListener("click", () => get("name-box").close());
-for (const op of ["undo", "redo"]) get(op).addEventListener("click", async () => { await flush(); await change(op).catch(refused); });
-get("take").addEventListener("click", () => change("take").catch(refused));
-get("keep").addEventListener("click", () => change("save", { digest: state.lost, name: "" }).catch(refused));
+for (const op of ["undo", "redo"]) get(op).addEventListener("click", async () => { await flush(); if (enabled(get(op))) await change(op).catch(refused); });
+for (const [id, op, what] of [["take", "take", () => ({})], ["keep", "save", () => ({ digest: state.lost, name: "" })]]) {
+  get(id).addEventListener("click", async () => {
+    await change(op, what()).catch(refused);
+    get("save").focus(); // what was chosen from goes
+  });
+}
 get("use-text").addEventListener("click", async () => {
   delete get("text").dataset.own;
   await change("text", { text: get("text").value }).catch(refused);

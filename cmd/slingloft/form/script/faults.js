@@ -5,6 +5,7 @@ const ways = (f) => (f.ways || []).map((w) => make("button", w.label, { type: "b
   await change("set", { set: w.set }).catch(refused);
   const input = field(w.set[w.set.length - 1].field);
   if (input) { open(input); input.focus(); }
+  else get(get("faults").hidden ? "title" : "faults").focus();
 } }));
 const nameOf = (input) => {
   const element = input.closest(".element");
@@ -23,12 +24,17 @@ const showFaults = () => {
     const key = JSON.stringify(own || "");
     if (box.dataset.shown === key) continue;
     box.dataset.shown = key;
-    box.replaceChildren(...(own || []).flatMap((f) => [make("p", f.text), ...ways(f)]));
+    // What is wrong describes the field; the buttons stand beside it.
+    const told = make("div", undefined, { id: input.id + "-said" });
+    told.append(...(own || []).map((f) => make("p", f.text)));
+    keepFocus(box, () => box.replaceChildren(told, ...(own || []).flatMap(ways)), input);
   }
   const key = JSON.stringify(list), box = get("faults");
   if (box.dataset.shown === key) return;
   box.dataset.shown = key;
-  box.hidden = !list.length;
+  keepFocus(box, () => { listFaults(list, box); box.hidden = !list.length; }, list.length ? box : get("title"));
+};
+const listFaults = (list, box) => {
   box.querySelector("ul").replaceChildren(...list.map((f) => {
     const item = make("li"), input = f.field && field(f.field);
     if (input) item.append(make("a", nameOf(input), { href: "#" + input.id, onclick: (e) => { e.preventDefault(); open(input); input.focus(); } }), ": ");

@@ -3,6 +3,7 @@
 const receive = async (now) => {
   state = now;
   note = "";
+  const begins = !get("begin").hidden && !state.ask;
   get("begin").hidden = !state.ask;
   get("rest").hidden = state.ask;
   get("show").hidden = state.ask;
@@ -11,6 +12,7 @@ const receive = async (now) => {
   showFaults();
   showStatus();
   showConflict();
+  if (begins) get("title").focus(); // the questions are gone
   if (state.ask || !shelved) lookBeside().catch(() => {});
   keepSoon();
   await showSheet();

@@ -6,9 +6,16 @@ get("questions").addEventListener("submit", async (e) => {
   for (const name of ["stature", "mass", "shoulders", "lies", "distance", "height", "width", "bar", "cord", "strength"]) answers[name] = get("q-" + name).value.trim();
   for (const s of document.querySelectorAll("#questions select[data-take]")) if (s.value) answers.take[s.dataset.take] = s.value;
   get("q-wrong").textContent = "";
+  for (const i of document.querySelectorAll("#questions [data-key]")) i.removeAttribute("aria-invalid");
   try {
     await change("propose", answers);
-  } catch (err) { get("q-wrong").textContent = err.message; }
+  } catch (err) {
+    get("q-wrong").textContent = err.message;
+    const wrong = document.querySelector('#questions [data-key="' + CSS.escape(err.field || "") + '"]');
+    if (!wrong) return;
+    wrong.setAttribute("aria-invalid", "true");
+    wrong.focus();
+  }
 });
 get("example").addEventListener("click", () => change("example", { inches: get("q-units").value === "in" }).catch(refused));
 get("q-units").addEventListener("change", (e) => {

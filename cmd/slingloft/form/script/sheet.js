@@ -25,18 +25,18 @@ const showChanges = () => {
   }
   get("changes").querySelector(".count").textContent = n ? "(" + n + ")" : "";
   const opened = new Set([...get("changed").querySelectorAll("details[open]")].map((d) => d.dataset.title));
-  get("changed").replaceChildren(...(n ? [...groups].map(([title, rows], i) => {
+  keepFocus(get("changed"), () => get("changed").replaceChildren(...(n ? [...groups].map(([title, rows], i) => {
     const box = make("details", undefined, { open: i === 0 || opened.has(title) }), table = make("table");
     box.dataset.title = title;
     const head = table.createTHead().insertRow(), body = table.createTBody();
     for (const name of [say("figure"), say("before"), say("then")]) head.append(make("th", name, { scope: "col", className: "w" }));
     for (const row of rows) {
       const line = body.insertRow();
-      for (const c of row) Object.assign(line.insertCell(), { textContent: c, className: "w" });
+      row.forEach((c, i) => line.append(i ? make("td", c, { className: "w" }) : make("th", c, { scope: "row", className: "w" })));
     }
     box.append(make("summary", title + " (" + rows.length + ")"), table);
     return box;
-  }) : [make("p", say("none"))]));
+  }) : [make("p", say("none"))])), get("changes").querySelector("summary"));
 };
 const showSheet = async () => {
   const number = state.drawn;
@@ -47,7 +47,7 @@ const showSheet = async () => {
   if (saved) before = { kept, cells: cells(new DOMParser().parseFromString(saved, "text/html")) };
   if (shape && !moving) setModel(shape);
   const y = window.scrollY, within = get("show").scrollTop;
-  get("sheet").replaceChildren(sheetOf(now));
+  keepFocus(get("sheet"), () => get("sheet").replaceChildren(sheetOf(now)));
   window.scrollTo(0, y);
   get("show").scrollTop = within;
   showChanges();

@@ -18,18 +18,31 @@ const length = (mm, unit) => {
   for (parts -= whole * 16; parts && parts % 2 === 0; parts /= 2) below /= 2;
   return (mm < 0 ? "-" : "") + [whole || !parts ? whole : "", parts ? parts + "/" + below : ""].filter((t) => t !== "").join(" ") + " in";
 };
+const slidable = (input) => input.tagName !== "SELECT" && measure(input.value || input.dataset[state && state.inches ? "in" : "mm"] || "");
+// listSlides lists every length to choose from.
+const listSlides = () => {
+  const all = [...fields()].filter(slidable), box = get("slide-what");
+  const key = all.map((i) => i.name).join(" ");
+  if (box.dataset.shown !== key) {
+    box.dataset.shown = key;
+    box.replaceChildren(...all.map((i) => make("option", nameOf(i), { value: i.name })));
+  }
+  if (sliding) box.value = sliding.name;
+};
 const offerSlide = (input) => {
-  const m = measure(input.value || input.dataset[state && state.inches ? "in" : "mm"] || "");
-  if (!m || input.tagName === "SELECT") return;
+  const m = slidable(input);
+  if (!m) return;
   const span = Math.max(Math.abs(m.mm) * 0.3, m.mm === 0 ? 50 : 1);
   sliding = { name: input.name, unit: m.unit, written: input.value };
-  get("slide-name").textContent = document.querySelector('label[for="' + input.id + '"]').textContent;
+  get("slide-what").value = input.name;
+  slide.setAttribute("aria-label", nameOf(input));
   slide.min = m.mm < 0 ? m.mm - span : Math.max(0, m.mm - span);
   slide.max = m.mm + span;
   slide.step = m.unit === "in" || m.unit === "ft" ? units.in / 16 : Math.max(0.1, 10 ** Math.floor(Math.log10(span) - 1.7));
   slide.value = m.mm;
   showSlide();
 };
+get("slide-what").addEventListener("change", (e) => { const input = field(e.target.value); if (input) offerSlide(input); });
 const slidden = () => length(Number(slide.value), sliding.unit);
 const showSlide = () => {
   get("slide-value").textContent = slidden();

@@ -113,6 +113,7 @@ const setModel = (now) => {
   model = now;
   showLegend();
   get("off").textContent = say("off", { off: model.off });
+  get("told").textContent = model.told;
   const s = get("station");
   s.min = Math.ceil(model.ends[0] / 10) * 10;
   s.max = Math.floor(model.ends[1] / 10) * 10;

@@ -1,5 +1,17 @@
 // What the page says of itself.
 
+// The state is said at once and as often as it changes. What passes soon is said only
+// where it goes on, so that whoever listens to the page hears of each change once.
+const soon = 1500;
+let passes = 0;
+const tell = (text, passing) => {
+  const now = (all) => { if (get("status").textContent !== all) get("status").textContent = all; };
+  clearTimeout(passes);
+  const whole = [text, passing].filter(Boolean).join(" ");
+  if (get("status").textContent === whole) return;
+  now(text);
+  if (passing) passes = setTimeout(() => now(whole), soon);
+};
 const showStatus = () => {
   const n = (state.faults || []).length, parts = [];
   if (state.ask) parts.push(say("ask"));
@@ -9,14 +21,14 @@ const showStatus = () => {
   if (state.locked) parts.push(say("locked"));
   if (state.broken && !state.ask) parts.push(say("broken"));
   if (n) parts.push(n === 1 ? say("one") : say("many", { n }), ...(state.drawn ? [say("last")] : []));
-  else if (!state.ask && !state.drawn) parts.push(say("drawing"));
-  else if (!state.ask && !state.laid) parts.push(say("laying"));
   if (note) parts.unshift(note);
-  const text = parts.join(" ");
-  if (get("status").textContent !== text) get("status").textContent = text;
+  let passing = "";
+  if (!n && !state.ask && !state.drawn) passing = say("drawing");
+  else if (!n && !state.ask && !state.laid) passing = say("laying");
+  tell(parts.join(" "), passing);
   document.title = (n ? say("error") : "") + (state.unsaved ? "* " : "") + (state.values.name || "") + " – Slingloft";
-  get("undo").disabled = !state.undo;
-  get("redo").disabled = !state.redo;
+  enable(get("undo"), state.undo);
+  enable(get("redo"), state.redo);
   get("save").disabled = Boolean(state.locked) || state.ask;
   get("files").disabled = state.ask;
   Object.assign(document.body.dataset, { number: state.number, laid: state.laid, unsaved: state.unsaved, faults: n });
@@ -26,6 +38,8 @@ const showConflict = () => {
   const box = get("conflict");
   box.hidden = state.theirs === undefined;
   if (box.hidden) return;
+  if (clash) box.focus();
+  clash = false;
   const lines = { theirs: state.theirs.split("\n"), mine: state.text.split("\n") };
   for (const [id, own] of Object.entries(lines)) {
     const others = new Set(lines[id === "mine" ? "theirs" : "mine"]);

@@ -7,7 +7,7 @@ const showView = () => {
   for (const b of document.querySelectorAll("[data-view]")) b.setAttribute("aria-pressed", b.dataset.view === looked);
   if (looked === "space") { draw(); return; }
   const found = [...get("sheet").querySelectorAll(views[looked])].filter((e) => e.tagName === "svg" && e.closest("figure"));
-  get("plates").replaceChildren(...(found.length ? found.map((e) => copyOf(e.closest("figure"))) : [make("p", say(state && state.drawn ? "laying" : "drawing"))]));
+  keepFocus(get("plates"), () => get("plates").replaceChildren(...(found.length ? found.map((e) => copyOf(e.closest("figure"))) : [make("p", say(state && state.drawn ? "laying" : "drawing"))])), document.querySelector('[data-view="' + looked + '"]'));
 };
 // copyOf returns a figure once more, under ids of its own.
 const copyOf = (figure) => {
