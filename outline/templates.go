@@ -66,8 +66,15 @@ func (c Cutting) sideCurve() template.SideCurve {
 	from, to := c.Sewn.BarRuns()
 	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to), Bars: c.Sewn.BarLines}
 	for _, n := range c.Sewn.SideNotches {
-		if at := side.FlatOf(n.At); !n.Bar && at > from && at < to {
-			curve.Notches = append(curve.Notches, template.Notch{Name: strconv.Itoa(n.Number), Bare: true, At: at - from})
+		at := side.FlatOf(n.At)
+		of := template.Notch{Name: strconv.Itoa(n.Number), Bare: true, At: at - from, Turned: strconv.Itoa(len(c.Sewn.SideNotches) + 1 - n.Number)}
+		switch {
+		case n.Bar && at < (from+to)/2:
+			curve.AtBars[bed.Head] = of
+		case n.Bar:
+			curve.AtBars[bed.Foot] = of
+		case at > from && at < to:
+			curve.Notches = append(curve.Notches, of)
 		}
 	}
 	return curve

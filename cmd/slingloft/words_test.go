@@ -239,7 +239,7 @@ var worded = map[string][]string{
 	},
 	"outline/sack":       {},
 	"outline/walk":       {"notch "},
-	"outline/template":   {"-head", "-foot", "bar corner head", "bar corner foot", "facing-", "body"},
+	"outline/template":   {"-head", "-foot", "bar corner ", "facing-", "body"},
 	"outline/divide":     {"%s-%dof%d"},
 	"outline/label":      {},
 	"cmd/slingloft/show": {},

@@ -31,6 +31,7 @@ type Options struct {
 type Notch struct {
 	Name   string  // its identifier, lettered beside it; may be empty
 	Bare   bool    // the name is a number alone
+	Turned string  // its name where the edge, turned end for end, gives the other half; may be empty
 	At     float64 // running length from the first point of the edge, mm
 	Double bool    // two Vs rather than one, with the point midway between them
 }

@@ -204,9 +204,14 @@ func (t *template) letterName(e *edgeRun) {
 	}
 }
 
-// corner marks the corner at which an edge begins or ends.
-func (t *template) corner(name string, at, in geom.Point) {
-	t.mark(piece.Line{Name: name, Points: geom.Polyline{at, at.Plus(in.Unit().Times(cornerLength * t.letter))}})
+// corner marks the corner at which an edge begins or ends, and the notch of a name that is
+// there, if any.
+func (t *template) corner(name, notch string, at, in geom.Point) {
+	l := piece.Line{Name: name, Points: geom.Polyline{at, at.Plus(in.Unit().Times(cornerLength * t.letter))}}
+	if notch != "" {
+		l.Role, l.Of = piece.NotchStroke, notch
+	}
+	t.mark(l)
 }
 
 // depthFigure writes a depth to a tenth of a millimetre or in the style's

@@ -30,6 +30,7 @@ type SideCurve struct {
 	Line    geom.Polyline
 	Bars    [2]geom.Polyline // bar lines from the centre line to Line's ends; nil: straight across
 	Notches []Notch          // running lengths from the head bar's corner
+	AtBars  [2]Notch         // those at the bars' corners, by end; without a name: none
 }
 
 // Side returns the stiff templates of a side curve: the curve against a straight edge
@@ -70,6 +71,7 @@ type sideDraft struct {
 	curve   chordCurve // from the centre line: its depth is −v
 	bars    [2]geom.Polyline
 	notches []Notch
+	atBars  [2]Notch
 	opts    Options
 	zero    float64 // u of the stations' zero
 	edge    float64 // v of the straight edge
@@ -83,7 +85,7 @@ func newSideDraft(curve SideCurve, opts Options) (s sideDraft, err error) {
 	if err := checkCurve(curve.Line); err != nil {
 		return s, err
 	}
-	s.opts, s.notches = opts, curve.Notches
+	s.opts, s.notches, s.atBars = opts, curve.Notches, curve.AtBars
 	s.zero = curve.Line[0].X
 	if len(curve.Bars[bed.Head]) > 0 {
 		s.zero = curve.Bars[bed.Head][0].X
@@ -226,7 +228,7 @@ func (s *sideDraft) draw(r sideRange) (piece.Piece, error) {
 	opts := s.opts
 	opts.Notes = append(r.notes, opts.Notes...)
 	t, err := newTemplate(r.id, r.title, []Edge{
-		{Line: top, Ticks: true, Start: arcFrom, Notches: notchesBetween(s.notches, arcFrom, arcTo)},
+		{Line: top, Ticks: true, Start: arcFrom, Notches: r.turned(notchesBetween(s.notches, arcFrom, arcTo))},
 		opts.Edge(r.ends[1], ends[1], false),
 		{Line: straight, Ticks: true, Start: straight[0].X},
 		opts.Edge(r.ends[0], ends[0], false),
@@ -240,15 +242,44 @@ func (s *sideDraft) draw(r sideRange) (piece.Piece, error) {
 		t.mark(piece.Line{Name: "inner edge", Points: r.inner})
 		t.piece.Lie.Net = append(t.piece.Lie.Net, r.inner)
 	}
-	if r.on[0] != piece.OnMidBay && r.on[0] != piece.OnNothing {
-		t.corner("bar corner head", top[0], geom.Pt(1, -1))
-	}
-	if r.on[1] != piece.OnMidBay && r.on[1] != piece.OnNothing {
-		t.corner("bar corner foot", top[len(top)-1], geom.Pt(-1, -1))
+	for e, at := range [2]geom.Point{top[0], top[len(top)-1]} {
+		if r.on[e] != piece.OnMidBay && r.on[e] != piece.OnNothing {
+			s.barCorner(t, r, bed.End(e), at)
+		}
 	}
 	s.letterWidths(t, &t.edges[2], r.from)
 	b := t.piece.Cut.Bounds()
 	return t.finish(geom.Pt((b.Min.X+b.Max.X)/2, (s.edge+s.low)/2))
+}
+
+// barCorner marks a corner at a bar and letters the number of its notch.
+func (s *sideDraft) barCorner(t *template, r sideRange, e bed.End, at geom.Point) {
+	in := geom.Pt(-e.Sign(), -1)
+	n := r.turned([]Notch{s.atBars[e]})[0]
+	t.corner("bar corner "+e.String(), n.Name, at, in)
+	if n.Name == "" {
+		return
+	}
+	const near = 8 // heights of the lettering: the corner is sharp
+	l := piece.Label{Text: n.Name, Role: piece.FigureLabel, Height: t.letter, Anchor: piece.Centre,
+		At: at.Plus(in.Unit().Times((cornerLength + 1) * t.letter))}
+	if l, ok := t.room.Nearest(l, near*t.letter); ok {
+		t.room.Put(l, &t.piece.Labels)
+	}
+}
+
+// turned names notches of a half that gives the other half too by both their names.
+func (r sideRange) turned(notches []Notch) []Notch {
+	if r.on[bed.Head] != piece.OnBarLine {
+		return notches
+	}
+	out := slices.Clone(notches)
+	for i, n := range out {
+		if n.Turned != "" && n.Turned != n.Name {
+			out[i].Name, out[i].Bare = n.Name+"/"+n.Turned, false
+		}
+	}
+	return out
 }
 
 // rested returns how the template lies, by its straight edge and its ends.

@@ -87,7 +87,9 @@ func (b build) laid(q piece.Piece) sheet.Step {
 		s.Do = append(s.Do, say.MeetsHalf)
 	}
 	for _, name := range notchesOf(q) {
-		if up, over, ok := strings.Cut(name, "/"); ok {
+		if up, over, ok := strings.Cut(name, "/"); ok && q.Lie.For == piece.SideBoard {
+			s.Do = append(s.Do, fmt.Sprintf(say.OfHalves, name, up, over))
+		} else if ok {
 			s.Do = append(s.Do, fmt.Sprintf(say.Halved, name, up, over))
 		} else if q.Lie.For == piece.SideBoard {
 			s.Do = append(s.Do, fmt.Sprintf(say.Numbered, name))

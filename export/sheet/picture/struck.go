@@ -41,7 +41,7 @@ func (p *Picture) struckBy(t Text, yield func(Ink) bool) {
 				if i == 0 && !path.Closed {
 					continue
 				}
-				if through(box, flat(l[(i+len(l)-1)%len(l)]), flat(l[i])) && !yield(path.Stroke) {
+				if through(box.Expanded(path.Width/2), flat(l[(i+len(l)-1)%len(l)]), flat(l[i])) && !yield(path.Stroke) {
 					return
 				}
 			}

@@ -36,7 +36,7 @@ func Lie(d *given.Data, q piece.Piece) picture.Picture {
 	for _, p := range cloth {
 		box = box.Union(p.Cut.Bounds())
 	}
-	const margin, tallest = 3.0, 64.0
+	const margin, tallest = 6.0, 64.0
 	k := min((picture.Half-2*margin)/box.Width(), tallest/box.Height())
 	p := picture.Picture{ID: "lie-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Lie.Title, Titled(q)),
 		Width: picture.Half, Height: 2*margin + k*box.Height()}
@@ -47,14 +47,66 @@ func Lie(d *given.Data, q piece.Piece) picture.Picture {
 		p.Outline(picture.Stitch, picture.Hair, v.Line(geom.Polyline(c.Net)))
 	}
 	drawSeen(d, &p, v, q, cloth)
+	var laid []piece.Place
 	for _, at := range q.Lie.Places {
 		if len(cloth) > 0 && onPiece(at, cloth[0]) {
-			drawLaid(d, &p, v, q, at)
+			laid = append(laid, at)
+			drawLaid(&p, v, q, at)
 		}
+	}
+	for _, c := range cloth {
+		drawNotches(&p, v, q, c)
+	}
+	for _, at := range laid {
+		letterLaid(d, &p, v, q, at)
 	}
 	p.Desc = fmt.Sprintf(say.Lie.Desc, Titled(q), cloth[0].Title, len(q.Lie.Places))
 	return p
 }
+
+// drawNotches draws and letters the notches of a piece of cloth that a template gives where
+// it is laid: those next to its finished line.
+func drawNotches(p *picture.Picture, v picture.View, q piece.Piece, cloth piece.Piece) {
+	var given []geom.Arc
+	for _, at := range q.Lie.Places {
+		for _, l := range q.Lie.Net {
+			if onPiece(at, cloth) {
+				given = append(given, geom.NewArc(l.Moved(at.Motion)))
+			}
+		}
+	}
+	done := map[string]bool{}
+	for _, l := range cloth.Lines {
+		if l.Role != piece.NotchStroke || done[l.Of] || len(l.Points) < 2 {
+			continue
+		}
+		out, in := l.Points[0], l.Points[len(l.Points)-1]
+		way := out.Minus(in).Unit()
+		for _, a := range given {
+			s, far := a.Nearest(out)
+			net, _ := a.At(s)
+			if far > notchFar || net.Minus(out).Dot(way) > 0 {
+				continue
+			}
+			done[l.Of] = true
+			at := v.At(net)
+			p.Line(picture.Mark, picture.Medium, at.Plus(way.Times(1.6)), at.Minus(way.Times(1)))
+			t := picture.Text{Text: l.Of, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Mark}
+			var places []geom.Point
+			for _, off := range []float64{3.4, 4.2, -4, -5} {
+				for _, aside := range []float64{0, 2.4, -2.4, 4, -4} {
+					places = append(places, at.Plus(way.Times(off)).Plus(way.Left().Times(aside)))
+				}
+			}
+			p.WriteFree(t, places...)
+			break
+		}
+	}
+}
+
+// notchFar is how far outside of the finished line a notch may begin, mm: the widest
+// allowance that is cut, a double-fold hem.
+const notchFar = 80.0
 
 // drawSeen draws the lines on the cloth that a template is laid by.
 func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, cloth []piece.Piece) {
@@ -84,12 +136,9 @@ func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 
 // drawLaid draws a template at one of its places: plain with its lettered face up, dashed
 // turned over, heavy what lies on a line.
-func drawLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, at piece.Place) {
-	say := d.Say.Boards
+func drawLaid(p *picture.Picture, v picture.View, q piece.Piece, at piece.Place) {
 	ring := geom.Polyline(q.Cut.Moved(at.Motion))
-	face := say.FaceUp
 	if at.Over {
-		face = say.TurnedOver
 		closed := append(append(geom.Polyline{}, ring...), ring[0])
 		p.Dashed(picture.Main, picture.Thin, v.Line(closed)...)
 	} else {
@@ -99,10 +148,17 @@ func drawLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 	for _, r := range q.Lie.Rests {
 		p.Line(picture.Mark, 2*picture.Bold, v.Line(r.Edge.Moved(at.Motion))...)
 	}
+}
+
+// letterLaid letters a template at one of its places: which way up it lies, and its distance
+// from the line beside which its straight edge lies.
+func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, at piece.Place) {
+	face := d.Say.Boards.FaceUp
+	if at.Over {
+		face = d.Say.Boards.TurnedOver
+	}
 	t := picture.Text{Text: face, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
-	need := (picture.Width(t.Text, t.Size, false) + 1) / v.Scale
-	p.WriteFree(t, v.Line(places(geom.Ring(ring), need))...)
-	// The distance from the line beside which the straight edge lies.
+	letterInside(p, v, t, q.Cut.Moved(at.Motion))
 	if r := q.Lie.Rests[0]; r.Off > 0 && !at.Over {
 		edge := r.Edge.Moved(at.Motion)
 		mid := v.At(edge[0].Towards(edge[len(edge)-1], 0.75))

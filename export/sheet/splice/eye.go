@@ -63,7 +63,7 @@ func firstTuck(d *given.Data, p *picture.Picture, y float64) {
 	through(p, eyelet{k, geom.Pt(throatX, y), dir, bare}, k, end, bare)
 	mark(p, geom.NewArc(end), geom.Pt(lockX, y+6.6))
 	text(p, 6, y-9.4, say.Standing)
-	text(p, 6, y+9.8, say.WorkingEnd)
+	text(p, 6, y+10.6, say.WorkingEnd)
 	flagged(p, geom.Pt(lockX, y+6.6), geom.Pt(34, y+10.8), say.ShoulderMark)
 	flagged(p, geom.Pt(throatX, y), geom.Pt(38, y-9.4), say.ThroatMark)
 }

@@ -34,6 +34,7 @@ type Boards struct {
 	MeetsSide, MeetsHalf      string // how the halves meet
 	Numbered                  string // a notch's number
 	AtEnds                    string // the names of the notches at its ends, that of each side
+	OfHalves                  string // a notch's name, its number on the head half, on the foot half
 	Halved                    string // a notch's name, its part with the lettered face up, its part turned over
 	FaceUp, TurnedOver        string
 	Press, Allow, Cord, Notch []string // how gauges are used
@@ -78,7 +79,8 @@ func englishBoards() Boards {
 			piece.AllOfIt: "from bar to bar", piece.HeadHalf: "from head bar to mid-bay", piece.FootHalf: "from foot bar to mid-bay",
 		},
 		Numbered:   "Its notch %[1]s is L%[1]s with the lettered face up, and R%[1]s turned over.",
-		AtEnds:     "Notch %s has no stroke on it: it lies where the curve ends on the bar line.",
+		AtEnds:     "Notch %s is the short stroke in its corner, where the curve ends on the bar line.",
+		OfHalves:   "Its notch %s is notch %s on the head half, and notch %s on the foot half.",
 		MeetsSide:  "Head half and foot half meet at mid-bay, where their curves run into each other.",
 		MeetsHalf:  "Both halves meet on the centre line: turn it over along that edge.",
 		Halved:     "The notch %s is %s with the lettered face up, and %s turned over.",
