@@ -239,6 +239,8 @@ const (
 	CombBoard     // thickness
 	CombKerfs     // bounds, thickness
 	FileExists
+	PipeEmpty
+	Unread
 	NotPlain    // path
 	FolderShut  // path
 	NotOfDesign // path

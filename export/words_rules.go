@@ -260,6 +260,8 @@ func englishWrittenRules() map[Rule]string {
 		CombBoard:     "comb of a board %g mm thick: want 0.2 to 50 mm",
 		CombKerfs:     "comb for kerfs of %g to %g mm: want less than the board's thickness of %g mm",
 		FileExists:    "file exists already",
+		PipeEmpty:     "a pipe that nobody writes into",
+		Unread:        "cannot be read",
 		NotPlain:      "%s: not a plain file, left alone: %v",
 		FolderShut:    "%s: the folder cannot be written into: %v",
 		NotOfDesign:   "%s: %v and was not written for this design; name another place, or allow it to be replaced",

@@ -13,5 +13,5 @@ import (
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	os.Exit(command.Run(ctx, os.Args[1:], command.Streams{Out: os.Stdout, Err: os.Stderr}))
+	os.Exit(command.Run(ctx, os.Args[1:], command.Streams{Out: command.Output(os.Stdout), Err: os.Stderr}))
 }

@@ -48,7 +48,7 @@ func (o shop) setting() (work.Setting, error) {
 	if o.machine == "" {
 		return with, nil
 	}
-	data, err := readAtMost(o.machine, design.MaxSize+1)
+	data, err := readDesign(o.machine)
 	if err != nil {
 		return with, err
 	}

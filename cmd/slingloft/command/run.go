@@ -72,7 +72,12 @@ func misuse(m Message, a ...any) error { return ends(Usage, m, a...) }
 // Run runs the program with the arguments after its name and returns the exit
 // status.
 func Run(ctx context.Context, args []string, s Streams) int {
+	out := &written{to: s.Out}
+	s.Out = out
 	err := dispatch(ctx, args, s)
+	if err == nil {
+		err = out.err
+	}
 	var with status
 	var faults design.Faults
 	switch {
@@ -87,6 +92,21 @@ func Run(ctx context.Context, args []string, s Streams) int {
 		say(s.Err, s.words().failure(err))
 	}
 	return statusOf(err)
+}
+
+// written passes on what is written and remembers what went wrong with it, so that no
+// command ends well whose product nobody has.
+type written struct {
+	to  io.Writer
+	err error
+}
+
+func (w *written) Write(b []byte) (int, error) {
+	n, err := w.to.Write(b)
+	if w.err == nil {
+		w.err = err
+	}
+	return n, err
 }
 
 func dispatch(ctx context.Context, args []string, s Streams) error {
@@ -149,8 +169,22 @@ func (c command) run(ctx context.Context, args []string, s Streams) error {
 	if err != nil {
 		return misuse(BadOption, c.name, misused(flags, err), c.name)
 	}
+	if empty := emptyOption(flags); empty != "" {
+		return misuse(BadOption, c.name, notice{NeedsValue, []any{empty}}, c.name)
+	}
 	if flags.NArg() > c.maxArgs {
 		return misuse(TooManyArguments, c.name, c.args, strings.Join(flags.Args(), " "))
 	}
 	return do(ctx, s, flags.Args())
+}
+
+// emptyOption returns the name of an option that is given without any text, "" if none is.
+func emptyOption(flags *pflag.FlagSet) string {
+	name := ""
+	flags.Visit(func(f *pflag.Flag) {
+		if f.Value.String() == "" {
+			name = f.Name
+		}
+	})
+	return name
 }

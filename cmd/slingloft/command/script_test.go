@@ -29,7 +29,7 @@ const (
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"slingloft": func() {
-		os.Exit(command.Run(context.Background(), os.Args[1:], command.Streams{Out: os.Stdout, Err: os.Stderr}))
+		os.Exit(command.Run(context.Background(), os.Args[1:], command.Streams{Out: command.Output(os.Stdout), Err: os.Stderr}))
 	}})
 }
 

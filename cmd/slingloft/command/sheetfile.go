@@ -2,14 +2,12 @@ package command
 
 import (
 	"cmp"
-	"errors"
-	"io"
-	"io/fs"
 	"os"
 	"slices"
 	"strings"
 
 	"slingloft/export/format"
+	"slingloft/export/whole"
 )
 
 // formatsIn returns the formats to prove: those named, or those that any sheet in
@@ -64,18 +62,9 @@ func sheetNamed(name string) (sheetFile, bool) {
 // readFile reads a file that may have been written by cut, but nothing much larger.
 func readFile(path string) ([]byte, error) {
 	const maxBytes = 512 << 20
-	f, err := os.Open(path)
+	data, err := whole.ReadAtMost(path, maxBytes+1)
 	if err != nil {
-		var where *fs.PathError
-		if errors.As(err, &where) {
-			return nil, where.Err
-		}
 		return nil, err
-	}
-	defer f.Close()
-	data, err := io.ReadAll(io.LimitReader(f, maxBytes+1))
-	if err != nil {
-		return nil, ends(Failed, NotRead)
 	}
 	if len(data) > maxBytes {
 		return nil, ends(Failed, LargerThan, maxBytes>>20)

@@ -3,13 +3,12 @@ package command
 import (
 	"errors"
 	"fmt"
-	"io"
-	"io/fs"
-	"os"
 
 	"github.com/spf13/pflag"
 
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export"
+	"slingloft/export/whole"
 	"slingloft/outline/design"
 )
 
@@ -60,25 +59,18 @@ func source(args []string) (string, []byte, error) {
 		name, data := design.Demo()
 		return name, data, nil
 	}
-	data, err := readAtMost(args[0], design.MaxSize+1)
+	data, err := readDesign(args[0])
 	return args[0], data, err
 }
 
-// readAtMost reads a file but not more of it than limit bytes, so that a wrong
-// name, a device or a disk image, does not fill the memory.
-func readAtMost(name string, limit int64) ([]byte, error) {
-	f, err := os.Open(name)
-	if err != nil {
-		var p *fs.PathError
-		if errors.As(err, &p) {
-			return nil, fmt.Errorf("%s: %w", name, p.Err)
-		}
-		return nil, err
-	}
-	defer f.Close()
-	data, err := io.ReadAll(io.LimitReader(f, limit))
-	if err != nil {
+// readDesign reads a file that is to be a design, a machine or the like.
+func readDesign(name string) ([]byte, error) {
+	data, err := whole.ReadAtMost(name, design.MaxSize+1)
+	switch {
+	case errors.Is(err, export.Breaks(export.Unread)):
 		return nil, ends(Failed, NoDesignFile, name)
+	case err != nil:
+		return nil, fmt.Errorf("%s: %w", name, err)
 	}
 	return data, nil
 }

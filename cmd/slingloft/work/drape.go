@@ -135,34 +135,34 @@ func (p *Plan) draped(out *Draped) (drape.Pattern, drape.Rig) {
 func settled(p *drape.Pattern, r *drape.Rig) {
 	for _, line := range [][]geom.Point{p.Side, p.Ends[0], p.Ends[1], r.Apex[:], r.Anchors[:]} {
 		for i, q := range line {
-			line[i] = geom.Pt(whole(q.X), whole(q.Y))
+			line[i] = geom.Pt(millionths(q.X), millionths(q.Y))
 		}
 	}
 	for _, list := range [][]float64{p.Cord, p.Tips[:], r.Legs[:], r.Lines[:], r.BarWeight[:]} {
 		for i, v := range list {
-			list[i] = whole(v)
+			list[i] = millionths(v)
 		}
 	}
 	for i, l := range r.Load {
-		r.Load[i] = drape.Weight{From: whole(l.From), To: whole(l.To), Start: whole(l.Start), End: whole(l.End)}
+		r.Load[i] = drape.Weight{From: millionths(l.From), To: millionths(l.To), Start: millionths(l.Start), End: millionths(l.End)}
 	}
 	r.Cloth = math.Round(r.Cloth*1e12) / 1e12
 	radius := r.Radius
-	r.Radius = func(x float64) float64 { return whole(radius(x)) }
+	r.Radius = func(x float64) float64 { return millionths(radius(x)) }
 	if r.Body != nil {
 		round := r.Body.Round
 		r.Body.Round = func(x float64) (breadth, depth float64) {
 			breadth, depth = round(x)
-			return whole(breadth), whole(depth)
+			return millionths(breadth), millionths(depth)
 		}
 		for i, x := range r.Body.Joints {
-			r.Body.Joints[i] = whole(x)
+			r.Body.Joints[i] = millionths(x)
 		}
 	}
 }
 
-// whole rounds to a millionth.
-func whole(v float64) float64 { return math.Round(v*1e6) / 1e6 }
+// millionths rounds to a millionth.
+func millionths(v float64) float64 { return math.Round(v*1e6) / 1e6 }
 
 // loadDraped puts whoever is in the bed onto the rig.
 func (p *Plan) loadDraped(out *Draped, rig *drape.Rig) {

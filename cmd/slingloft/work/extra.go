@@ -7,14 +7,13 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
 
 	"slingloft/export"
 	"slingloft/export/outside"
+	"slingloft/export/whole"
 	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -141,19 +140,13 @@ func digits[T ~[]geom.Point](pts T) string {
 
 // readShapes reads a drawing of outlines. An error does not name the file.
 func readShapes(path string, unit float64) (outside.Drawn, error) {
-	f, err := os.Open(path)
-	var where *fs.PathError
-	if errors.As(err, &where) {
-		return outside.Drawn{}, where.Err
+	const limit = 64 << 20 // more than is read of it
+	data, err := whole.ReadAtMost(path, limit)
+	if errors.Is(err, export.Breaks(export.Unread)) {
+		err = export.Refuse(export.NotDrawing)
 	}
 	if err != nil {
 		return outside.Drawn{}, err
-	}
-	defer f.Close()
-	const limit = 64 << 20 // more than is read of it
-	data, err := io.ReadAll(io.LimitReader(f, limit))
-	if err != nil {
-		return outside.Drawn{}, export.Refuse(export.NotDrawing)
 	}
 	return outside.Read(path, bytes.NewReader(data), unit)
 }

@@ -2,12 +2,11 @@ package work
 
 import (
 	"errors"
-	"io"
 	"io/fs"
-	"os"
 	"path/filepath"
 
 	"slingloft/export"
+	"slingloft/export/whole"
 	"slingloft/outline/design"
 )
 
@@ -40,13 +39,9 @@ func (s Setting) shelf(name string, data []byte) (*design.Shelf, error) {
 	if file == "" {
 		return nil, nil
 	}
-	text, err := readShelf(file)
+	text, err := whole.ReadAtMost(file, design.MaxSize+1) // one byte more says that it is too long
 	if err == nil {
 		return design.ReadShelf(file, text)
-	}
-	var p *fs.PathError
-	if errors.As(err, &p) {
-		err = p.Err
 	}
 	named, _ := design.ShelfOf(data)
 	switch {
@@ -59,15 +54,4 @@ func (s Setting) shelf(name string, data []byte) (*design.Shelf, error) {
 		return nil, nil // the entries that are named say that there is none
 	}
 	return nil, export.Refuse(export.AtKey, file, err)
-}
-
-// readShelf reads a file, but no more of it than a shelf may have and one byte, which
-// says that it is too long.
-func readShelf(file string) ([]byte, error) {
-	f, err := os.Open(file)
-	if err != nil {
-		return nil, err
-	}
-	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, design.MaxSize+1))
 }
