@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"slingloft/outline/curve"
-	"slingloft/outline/curve/curvetest"
 )
 
 func like(t *testing.T, what string, got, want, rel float64) {
@@ -15,8 +14,13 @@ func like(t *testing.T, what string, got, want, rel float64) {
 	}
 }
 
-func parabola(_ *testing.T, l, s float64) curvetest.Parabola {
-	return curvetest.Parabola{Chord: l, Sag: s}
+func parabola(t *testing.T, l, s float64) curve.Parabola {
+	t.Helper()
+	c, err := curve.NewParabola(l, s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c
 }
 
 func catenary(t *testing.T, l, s float64) curve.Catenary {

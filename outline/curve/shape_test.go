@@ -7,7 +7,6 @@ import (
 	"pgregory.net/rapid"
 
 	"slingloft/outline/curve"
-	"slingloft/outline/curve/curvetest"
 	_ "slingloft/outline/rapidtest"
 )
 
@@ -104,7 +103,11 @@ func TestCurveLaws(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			return []curve.Curve{curvetest.Parabola{Chord: k * chord, Sag: k * sag}, c, a}
+			p, err := curve.NewParabola(k*chord, k*sag)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return []curve.Curve{p, c, a}
 		}
 		small, large := all(1), all(2)
 		x := chord / 2 * rapid.Float64Range(0, 1).Draw(t, "x")

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"slingloft/outline/curve"
-	"slingloft/outline/curve/curvetest"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
 )
@@ -41,7 +40,7 @@ func TestArcDepartsFromLevel(t *testing.T) {
 		// The quarter against the middle.
 		return got[10].Off - got[20].Off
 	}
-	par := curvetest.Parabola{Chord: 1440, Sag: s.Depth}
+	par, _ := curve.NewParabola(1440, s.Depth)
 	cat, _ := curve.NewCatenary(1440, s.Depth)
 	arc, _ := curve.NewArc(1440, s.Depth)
 	p, c, a := off(par), off(cat), off(arc)
