@@ -9,6 +9,7 @@ import (
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
+	"slingloft/outline/tarp"
 	"slingloft/outline/template"
 )
 
@@ -53,11 +54,33 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 			return nil, err
 		}
 	}
+	for _, h := range c.Further.Tarp.Hollows {
+		t, err := c.hollow(h, o)
+		if err := add(t, err); err != nil {
+			return nil, err
+		}
+	}
 	if c.Design.Template.NoGauges {
 		return out, nil
 	}
 	gauges, err := c.gauges(o)
 	return append(out, gauges...), err
+}
+
+// hollow returns the template of a hollow edge of the tarp.
+func (c Cutting) hollow(h tarp.Hollow, o template.Options) (piece.Piece, error) {
+	o.Notes = []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, marked(c.Further.Tarp.Pieces))}
+	title, id := o.Words.TarpSide, "template-"+h.ID
+	switch h.Kind {
+	case piece.TarpEndCurve:
+		title = o.Words.TarpEnd
+	case piece.TarpRidgeCurve:
+		title = o.Words.TarpRidge
+	}
+	if !o.Whole {
+		title = fmt.Sprintf(o.Words.Half, title)
+	}
+	return template.Hollow(id, title, template.HollowEdge{Line: h.Board(o.Whole), Places: h.Places}, o)
 }
 
 // sideCurve returns the side seam in the bay with its notches.

@@ -232,12 +232,13 @@ var worded = map[string][]string{
 	"outline/fit":     {},
 	"outline": {
 		"END", "gauge-press", "gauge-allowance", "gauge-cord-", "gauge-notch",
-		"template-side", "template-tail-", "template-cap-", "template-facing", "cap-", "sack-base", "template-sack-base",
+		"template-side", "template-tail-", "template-cap-", "template-facing", "template-", "cap-", "sack-base", "template-sack-base",
 	},
 	"outline/panel": {
 		"body", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
 	},
 	"outline/sack":       {},
+	"outline/tarp":       {"tarp-", "tarp-%d", "tarp-whole", "tarp-patch-corner", "tarp-patch-ridge", "join fold", "join trim line", "join edge stitch"},
 	"outline/walk":       {"notch "},
 	"outline/template":   {"-head", "-foot", "bar corner ", "facing-", "body"},
 	"outline/divide":     {"%s-%dof%d"},

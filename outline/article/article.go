@@ -8,6 +8,7 @@ type Article int
 const (
 	Bed  Article = iota
 	Sack         // stow sacks, for the bed and for its bars
+	Tarp         // the sheet over the bed
 	count
 )
 
@@ -21,4 +22,4 @@ func All() []Article {
 }
 
 // String returns the article's identifier, as ids of pieces begin and documents have it.
-func (a Article) String() string { return [count]string{"bed", "sack"}[a] }
+func (a Article) String() string { return [count]string{"bed", "sack", "tarp"}[a] }

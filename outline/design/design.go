@@ -36,6 +36,7 @@ type Design struct {
 	Machine  Machine
 	Extras   []Extra
 	Sack     Sack
+	Tarp     Tarp
 }
 
 // Sleeper is the person the bed is shaped for.

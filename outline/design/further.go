@@ -52,8 +52,11 @@ func (d Design) ClothFor(s article.Article) Cloth {
 
 // own returns the cloth of its own that a set of pieces may have.
 func (d Design) own(s article.Article) Own {
-	if s == article.Sack {
+	switch s {
+	case article.Sack:
 		return d.Sack.Own
+	case article.Tarp:
+		return d.Tarp.Own
 	}
 	return Own{}
 }
@@ -65,6 +68,8 @@ func (d Design) Has(s article.Article) bool {
 		return true
 	case article.Sack:
 		return d.Sack.On
+	case article.Tarp:
+		return d.Tarp.On
 	}
 	return false
 }
@@ -98,8 +103,11 @@ func (d Design) rollOf(rolls []Cloth, s article.Article) int {
 // clothKey returns the table of the cloth that a set of pieces is made of, where it has its
 // own.
 func clothKey(s article.Article) Key {
-	return map[article.Article]Key{article.Bed: KeyCloth, article.Sack: KeySackCloth}[s]
+	return map[article.Article]Key{article.Bed: KeyCloth, article.Sack: KeySackCloth, article.Tarp: KeyTarpCloth}[s]
 }
+
+// WidthKey returns the key of the width of the cloth that a set of pieces is made of.
+func (d Design) WidthKey(s article.Article) Key { return d.RollKey(d.RollOf(s)).In("width") }
 
 // RollKey returns the table of the cloth on a roll.
 func (d Design) RollKey(roll int) Key {

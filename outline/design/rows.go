@@ -18,7 +18,7 @@ func schema() []row {
 		cordRows(KeyHangLine, "line from an apex to its anchor", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
 		sheetRows(), templateRows(), marginRows(), accuracyRows(), hungRows(), guestRows(), outputRows(),
-		machineRows(), extraRows(), sackRows(),
+		machineRows(), extraRows(), sackRows(), tarpRows(),
 	} {
 		rows = append(rows, part...)
 	}
@@ -51,6 +51,9 @@ func tableDocs() map[Key]string {
 			"level. Figures and build sheet then say what levels it.",
 		KeySack:      "Stow sacks, for the bed and for its bars. The table turns them on, even empty; without it there are none.",
 		KeySackCloth: "Cloth of their own for the sacks; without it they are cut from the bed's.",
+		KeyTarp: "A tarp over the bed, with its ridge along it. The table turns it on, even empty: it is then as large as the bed needs; " +
+			"without the table there is none.",
+		KeyTarpCloth: "Cloth of its own for the tarp; without it the tarp is cut from the bed's.",
 		"output":     "How figures and files are written.",
 
 		"machine":              "The machine that the files are for; may stand in a file of its own, see cut --machine.",

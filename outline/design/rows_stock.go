@@ -49,7 +49,7 @@ func hangRows() []row {
 		length(KeyHangBed, 50, 3000, func(d *Design) *float64 { return &d.Hang.Bed }).
 			says("Height of the bed's lowest point above ground, loaded.", "450 mm", "18 in").or("450 mm").orIn("18 in").known("bed_height"),
 		length(KeyHangShelter, 500, 20000, func(d *Design) *float64 { return &d.Hang.Shelter }).
-			says("Ridge length of a shelter that has to cover it.", "3300 mm", "11 ft").known("tarp", "ridge"),
+			says("Ridge length of a shelter that has to cover it; with [tarp] it is the tarp's own.", "3300 mm", "11 ft").known("tarp", "ridge"),
 		option(KeyHangFastening, func(d *Design) *Fastening { return &d.Hang.Fastening }, "fixed", "sliding", "strap", "hitch").
 			says("How a hang line is made fast at its anchor. fixed: an eye at each end, as long as planned and no other; sliding: "+
 				"the anchor's eye slides on its own tail; strap: in a strap that is adjusted; hitch: tied with a round turn and two "+

@@ -106,6 +106,9 @@ const (
 	ChannelNarrow
 	OpeningShort
 	HollowOfGathered
+	SideOfRectangle
+	SideOverRidge
+	HollowRidgeWhole
 	HemForDrawstring
 	HollowAtBed
 	MarginsOverRoll
@@ -230,6 +233,14 @@ const (
 	CapDips
 	JoinBreaksOff
 	HemGives
+	SideOverNeed
+	TarpWaist
+	TarpEdgesMeet
+	TarpCornerSharp
+	PatchesMeet
+	RainUnderLines
+	JoinLeavesTarp
+	PanelsTooMany
 	SideSeamGone
 	EndSeamGone
 	ChannelHoldsNo

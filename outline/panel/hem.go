@@ -6,15 +6,11 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 )
 
 // A hem is folded two times, so that what lies a hem's width outside its edge comes to
 // lie as far inside. On a curve of radius ρ the two differ in length by 2 h/ρ of it.
-
-// hemGives is the part of its length by which a hem may have to be stretched or eased
-// to lie flat: what a sleeve's head is eased by, 4 %. Above 2 % a trial is wise, and
-// cloth that is coated gives less (shop practice, no source).
-const hemGives = 0.04
 
 // hemReach is the stretch over which a hem's curve is measured, mm: the spacing of
 // pins.
@@ -23,12 +19,12 @@ const hemReach = 100.0
 // hemLies refuses a hem, folded two times, that is too wide for the curve of its edge.
 func (m *pattern) hemLies(edge geom.Polyline) error {
 	sharp := sharpest(edge, hemReach)
-	if 2*m.d.Cap.Hem*sharp <= hemGives {
+	if 2*m.d.Cap.Hem*sharp <= piece.HemGives {
 		return nil
 	}
 	return &hung.Impossible{Key: design.KeyCapHem,
 		Found: design.Found(design.HemGives, 200*m.d.Cap.Hem*sharp),
-		Bound: design.AtMost, Limit: hemGives / (2 * sharp)}
+		Bound: design.AtMost, Limit: piece.HemGives / (2 * sharp)}
 }
 
 // sharpest returns the greatest curvature of a line, 1/mm, each by the circle through

@@ -8,6 +8,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/piece"
 )
 
 // arcLine returns an arc of a circle, from its lowest point outwards either way.
@@ -59,8 +60,8 @@ func TestHemLies(t *testing.T) {
 	if err := m.hemLies(edge); !errors.As(err, &no) || no.Key != design.KeyCapHem || no.Bound != design.AtMost {
 		t.Fatalf("a hem of 40 mm: %v", err)
 	}
-	if cut, lies := radius-no.Limit, radius+no.Limit; math.Abs((lies-cut)/radius-hemGives) > 0.01*hemGives {
-		t.Errorf("%g mm would do, which give %g of the length, want %g", no.Limit, (lies-cut)/radius, hemGives)
+	if cut, lies := radius-no.Limit, radius+no.Limit; math.Abs((lies-cut)/radius-piece.HemGives) > 0.01*piece.HemGives {
+		t.Errorf("%g mm would do, which give %g of the length, want %g", no.Limit, (lies-cut)/radius, piece.HemGives)
 	}
 	m.d.Cap.Hem = no.Limit
 	if err := m.hemLies(edge); err != nil {

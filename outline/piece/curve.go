@@ -21,6 +21,9 @@ const (
 	FootTailSide                    // the side past the foot bar
 	HeadEnd                         // the head end, from the centre line to the corner
 	FootEnd                         // the foot end likewise
+	TarpSideCurve                   // a side edge of the tarp
+	TarpEndCurve                    // an end edge of it, from the ridge to a corner
+	TarpRidgeCurve                  // the ridge of a half
 	CurveKindCount                  // how many kinds there are
 )
 
@@ -32,5 +35,6 @@ func EndCurve(e bed.End) CurveKind {
 // String returns the kind's identifier, as documents for other programs have it.
 func (k CurveKind) String() string {
 	return [CurveKindCount]string{"side of the bay", "side of the head tail", "side of the foot tail",
-		"head end, centre line to corner", "foot end, centre line to corner"}[k]
+		"head end, centre line to corner", "foot end, centre line to corner",
+		"side edge of the tarp", "end edge of the tarp", "ridge of the tarp"}[k]
 }

@@ -35,6 +35,7 @@ const (
 	CordBoard              // marks on a cord's end
 	NotchBoard             // notches along the side seam
 	RoundBoard             // half a round piece
+	HollowBoard            // half a hollow edge of the tarp, or all of it
 	BoardUseCount          // how many there are
 )
 
@@ -42,7 +43,7 @@ const (
 type Rest struct {
 	On   Seen
 	Edge geom.Polyline
-	Off  float64 // how far outside of the line the edge lies, parallel to it, mm
+	Off  float64 // how far outside of the line the edge lies, parallel to it, mm; negative: inside
 }
 
 // Seen is a line that can be seen on the cloth.
@@ -57,7 +58,12 @@ const (
 	OnFootBarLine
 	OnMidBay      // drawn square to the centre line, midway between the bar lines
 	AlongSelvedge // any line parallel to the selvedge
+	OnChord       // straight between the corners of a hollow edge
+	OnMidEdge     // square to that, through its middle
 )
+
+// Bar reports whether the line is a bar's.
+func (s Seen) Bar() bool { return s == OnBarLine || s == OnHeadBarLine || s == OnFootBarLine }
 
 // Place is one laying of a template on a piece.
 type Place struct {

@@ -6,8 +6,9 @@ import "slingloft/outline/bed"
 // marked.
 type Measure struct {
 	Kind     MeasureKind
-	From, To Corner  // for [Between]
-	Length   float64 // mm
+	From, To Corner    // for [Between]
+	Letters  [2]string // for [LetteredCorners]
+	Length   float64   // mm
 }
 
 // MeasureKind is the kind of a measure.
@@ -15,15 +16,16 @@ type MeasureKind int
 
 // The kinds.
 const (
-	Between     MeasureKind = iota // two corners
-	CapTop                         // a cap's top edge, corner to corner
-	CapDepth                       // middle of its seam to the middle of its top edge
-	CapSeam                        // its seam, corner to corner along the net line
-	NetAlong                       // of a rectangle's net line, along the warp
-	NetAcross                      // across it
-	NetDiagonal                    // either diagonal of it
-	NetRound                       // once around a round net line
-	NetDiameter                    // across it
+	Between         MeasureKind = iota // two corners
+	CapTop                             // a cap's top edge, corner to corner
+	CapDepth                           // middle of its seam to the middle of its top edge
+	CapSeam                            // its seam, corner to corner along the net line
+	NetAlong                           // of a rectangle's net line, along the warp
+	NetAcross                          // across it
+	NetDiagonal                        // either diagonal of it
+	NetRound                           // once around a round net line
+	NetDiameter                        // across it
+	LetteredCorners                    // two corners by their letters
 	measureKinds
 )
 
@@ -75,8 +77,11 @@ func (c Corner) String() string {
 
 // String returns the measure's identifier, as documents for other programs have it.
 func (m Measure) String() string {
-	if m.Kind == Between {
+	switch m.Kind {
+	case Between:
 		return m.From.String() + " to " + m.To.String()
+	case LetteredCorners:
+		return m.Letters[0] + " to " + m.Letters[1]
 	}
 	return [measureKinds]string{
 		CapTop:   "top edge, corner to corner",

@@ -183,6 +183,8 @@ const (
 	SackSide              // the wall of a stow sack, or all of a flat one
 	SackBase              // its round bottom
 	SackBars              // all of the bars' sack
+	TarpPanel             // the sheet over the bed, or a panel of it
+	TarpPatch             // reinforces a corner of it
 )
 
 // Body reports whether the kind is the bed or a panel of it.
@@ -238,6 +240,9 @@ const (
 	AtSackSeam                // allowance at every seam of a sack
 	AtMouth                   // hem at a sack's mouth, folded two times
 	AtCorner                  // across a sack's corner, from its tip
+	AtTarpEdge                // hem round a tarp, folded two times
+	AtTarpJoin                // allowance at its joins, flat-felled
+	AtPatch                   // turn-under at a patch's inner edges
 )
 
 // Piece is one outline to be cut with all its marks, in its own coordinates.

@@ -11,6 +11,8 @@ type Seam struct {
 	Kind SeamKind
 	Rim  Rim     // the side or join that it runs along, or
 	End  bed.End // the end
+	// Number tells joins of a tarp apart, from 1.
+	Number int
 	// IDs are the two pieces; "body" stands for the joined panels together.
 	IDs   [2]string
 	Flat  [2]float64 // lengths in the flat cloth, mm
@@ -39,6 +41,8 @@ const (
 	SackCorner                   // across its corner, by the rim
 	BarsEdge                     // the bars' sack along
 	BarsEnd                      // and at its end
+	TarpRidge                    // two halves of a tarp, flat-felled
+	TarpJoin                     // two of its panels, by the number
 	seamKinds
 )
 
@@ -56,23 +60,25 @@ func (s Seam) String() string {
 		return "body " + s.End.String() + " end to cap"
 	case SackEdge, SackCorner:
 		return fmt.Sprintf(s.Kind.id(), s.Rim)
-	case SackWall, SackBottom, BarsEdge, BarsEnd:
+	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge:
 		return s.Kind.id()
+	case TarpJoin:
+		return fmt.Sprintf(s.Kind.id(), s.Number)
 	}
 	return "body " + s.Rim.String()
 }
 
-// id returns what the seams of sacks are called in documents.
+// id returns what the seams beside the bed's are called in documents.
 func (k SeamKind) id() string {
 	return [seamKinds]string{SackWall: "sack wall", SackBottom: "sack wall to base", SackEdge: "sack %s edge", SackCorner: "sack %s corner",
-		BarsEdge: "bars' sack edge", BarsEnd: "bars' sack end"}[k]
+		BarsEdge: "bars' sack edge", BarsEnd: "bars' sack end", TarpRidge: "tarp ridge", TarpJoin: "tarp join %d"}[k]
 }
 
-// Named reports what the seam's name has to say beside its kind: nothing, its end, or its
-// rim.
+// Named reports what the seam's name has to say beside its kind: nothing or its number,
+// its end, or its rim.
 func (s Seam) Named() (end, rim bool) {
 	switch s.Kind {
-	case SackWall, SackBottom, BarsEdge, BarsEnd:
+	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge, TarpJoin:
 		return false, false
 	}
 	return s.Kind == EndToCap, s.Kind != EndToCap
@@ -104,3 +110,8 @@ type Notch struct {
 // NotchPitch is the distance of the strokes of a double notch, mm: told apart at arm's
 // length.
 const NotchPitch = 4.0
+
+// HemGives is the part of its length by which a hem may have to be stretched or eased
+// to lie flat: what a sleeve's head is eased by, 4 %. Above 2 % a trial is wise, and
+// cloth that is coated gives less (shop practice, no source).
+const HemGives = 0.04

@@ -60,6 +60,7 @@ const (
 	AnyThread               // the maker named none
 	Drawstring              // of gathered ends
 	Drawcord                // of sacks
+	LoopTape                // of a tarp's tie-outs
 	ApexHook                // hook, ring or shackle at an apex
 	FarHook                 // hook or strap at a support
 	BarTip                  // tip for a bar's end
@@ -111,6 +112,7 @@ const (
 	Rated                         // see the margins
 	HoldsCord                     // in its gap
 	ForSacks                      // one a mouth
+	ForLoops                      // one a corner and end of the ridge
 	NoteKindCount                 // how many kinds there are
 )
 

@@ -47,6 +47,7 @@ type Input struct {
 	// foot; none without.
 	Gathered []float64
 	Mouths   []float64 // lengths around the mouths of sacks, mm
+	Loops    float64   // tape for the loops of a tarp, mm
 	Layers   float64   // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
 	Saw      float64   // width of a saw cut, mm; 0: [SawCut]
 }
@@ -85,6 +86,9 @@ func Of(in Input) (Bill, error) {
 	}
 	b.drawstrings(in)
 	b.drawcords(in)
+	if in.Loops > 0 {
+		b.row(Row{Kind: CordRow, Thing: LoopTape, Quantity: upTo(in.Loops / metre), Note: Note{Kind: ForLoops}})
+	}
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Design.Sheet

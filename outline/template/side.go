@@ -243,7 +243,7 @@ func (s *sideDraft) draw(r sideRange) (piece.Piece, error) {
 		t.piece.Lie.Net = append(t.piece.Lie.Net, r.inner)
 	}
 	for e, at := range [2]geom.Point{top[0], top[len(top)-1]} {
-		if r.on[e] != piece.OnMidBay && r.on[e] != piece.OnNothing {
+		if r.on[e].Bar() {
 			s.barCorner(t, r, bed.End(e), at)
 		}
 	}

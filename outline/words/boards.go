@@ -8,19 +8,21 @@ import (
 
 // Boards is what stands on stiff templates and gauges.
 type Boards struct {
-	Side                     string // title of the side curve's template
-	Half, HeadHalf, FootHalf string // that title
-	Tails, Caps              [2]string
-	Facing                   string
-	SackBase                 string
-	Part                     string // title, number of the part, how many there are
-	PartNumber               string // number of the part, how many there are
-	Shape                    string // mark
-	Edges                    map[BoardEdge]string
-	FromCentre               string // what the figures across a side curve are
-	Straight                 string // how far from the centre line its straight edge lies
-	OnCentre                 string // that it lies on it
-	FromEdge, AlongSelvedge  string // what the figures across a facing are, how its straight edge lies
+	Side                         string // title of the side curve's template
+	Half, HeadHalf, FootHalf     string // that title
+	Tails, Caps                  [2]string
+	Facing                       string
+	SackBase                     string
+	TarpSide, TarpEnd, TarpRidge string
+	Part                         string // title, number of the part, how many there are
+	PartNumber                   string // number of the part, how many there are
+	Shape                        string // mark
+	Edges                        map[BoardEdge]string
+	FromCentre                   string // what the figures across a side curve are
+	Straight                     string // how far from the centre line its straight edge lies
+	OnCentre                     string // that it lies on it
+	FromEdge, AlongSelvedge      string // what the figures across a facing are, how its straight edge lies
+	FromChord                    string // how far inside of the line between the corners a hollow edge's straight edge lies
 
 	Press, Allowance, Notches string // titles of gauges
 	Marks                     map[GaugeMark]string
@@ -45,13 +47,14 @@ const (
 	HeadEndEdge                     // the end of a facing at the head
 	FootEndEdge                     // at the foot
 	RoundSeamEdge                   // the seam of a round piece
+	CornerEdge                      // an end of a hollow edge, at a corner
 	BoardEdgeCount                  // how many there are
 )
 
 // String returns the edge's identifier, as lines of files have it.
 func (e BoardEdge) String() string {
 	return [BoardEdgeCount]string{"BAR LINE", "SIDE", "END SEAM", "CENTRE LINE", "SEAM", "TOP, HEM",
-		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE", "HEAD END", "FOOT END", "SEAM"}[e]
+		"HEAD BAR", "FOOT BAR", "BAR", "MIDDLE", "HEAD END", "FOOT END", "SEAM", "CORNER"}[e]
 }
 
 // GaugeMark is a step or mark of the press, allowance and notch gauges.
@@ -84,10 +87,11 @@ func englishBoards() Boards {
 	return Boards{
 		Side: "SIDE CURVE",
 		Half: "%s (HALF)", HeadHalf: "%s (HEAD HALF)", FootHalf: "%s (FOOT HALF)",
-		Tails:      [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
-		Caps:       [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
-		Facing:     "FACING",
-		SackBase:   "SACK BASE",
+		Tails:    [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
+		Caps:     [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
+		Facing:   "FACING",
+		SackBase: "SACK BASE",
+		TarpSide: "TARP SIDE EDGE", TarpEnd: "TARP END EDGE", TarpRidge: "TARP RIDGE",
 		Part:       "%s %d OF %d",
 		Shape:      "shape %s",
 		Edges:      identified(BoardEdgeCount),
@@ -95,7 +99,8 @@ func englishBoards() Boards {
 		Straight:   "STRAIGHT EDGE %s FROM THE CENTRE LINE",
 		OnCentre:   "STRAIGHT EDGE ON THE CENTRE LINE",
 		FromEdge:   "WIDTHS FROM THE STRAIGHT EDGE", AlongSelvedge: "STRAIGHT EDGE ALONG THE SELVEDGE",
-		Press: "PRESS GAUGE", Allowance: "ALLOWANCE GAUGE", Notches: "NOTCHES OF THE SIDE SEAM",
+		FromChord: "STRAIGHT EDGE %s INSIDE THE LINE BETWEEN THE CORNERS",
+		Press:     "PRESS GAUGE", Allowance: "ALLOWANCE GAUGE", Notches: "NOTCHES OF THE SIDE SEAM",
 		Marks:      identified(GaugeMarkCount),
 		Notch:      "NOTCH %d",
 		PartNumber: "%d/%d",

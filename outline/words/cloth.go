@@ -16,11 +16,18 @@ type Cloth struct {
 	Facing                   string // title of a facing: side
 	Cap                      string // title of a cap: end
 	Sack, SackBase, BarsSack string // titles
+	Tarp                     string // title of a whole one
+	TarpPart                 string // of a panel across the ridge: number
+	TarpHalf                 string // side
+	TarpHalfPart             string // of a panel of a half: side, number
+	TarpCorner, TarpEnd      string // of patches
 
 	Cut       string    // title
+	CutMany   string    // title, how many
 	Shape     string    // mark
 	FaceUp    string    // which face is lettered
 	Inside    string    // which face of a sack is lettered
+	Under     string    // which face of a tarp is lettered
 	ShapeFace string    // mark, and which face is lettered
 	OnStrip   string    // name of the design, title, mark
 	FaceIn    string    // which face of a strip is lettered
@@ -67,11 +74,15 @@ func englishCloth() Cloth {
 		},
 		Strip: "channel %s", Facing: "facing %s", Cap: "cap %s",
 		Sack: "stow sack", SackBase: "stow sack base", BarsSack: "bars' sack",
+		Tarp: "tarp", TarpPart: "tarp panel %d", TarpHalf: "tarp %s half", TarpHalfPart: "tarp %s panel %d",
+		TarpCorner: "tarp corner patch", TarpEnd: "tarp ridge patch",
 
 		Cut:       "%s · cut 1",
+		CutMany:   "%s · cut %d",
 		Shape:     "shape %s",
 		FaceUp:    "this face inside the bed",
 		Inside:    "this face inside the sack",
+		Under:     "this face under the tarp",
 		ShapeFace: "shape %s · this face inside the bed",
 		OnStrip:   "%s · %s · cut 1 · head this end · %s",
 		FaceIn:    "this face inside the channel",

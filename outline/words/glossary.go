@@ -65,6 +65,7 @@ func EnglishGlossary() []Term {
 		{"standing part", "the part of a cord that carries, as against its working end"},
 		{"tail", "the stretch of the body past a bar; the end of a cord is no tail"},
 		{"taper mark", "from where the strands of an end are dropped, so that it grows thin"},
+		{"tarp", "a sheet that hangs over the bed on its ridge and keeps the rain off it"},
 		{"thrust", "the horizontal pull in the cords of one side, the same all along"},
 		{"turn-under", "the strip at an edge that is folded under before it is sewn"},
 		{"underbody radius", "the radius of the round part of a section of the bed, under the sleeper"},

@@ -29,6 +29,8 @@ func (n Names) Seam(s piece.Seam) string {
 		return fmt.Sprintf(text, n.Ends[s.End])
 	case rim:
 		return fmt.Sprintf(text, n.Pieces.Rims[s.Rim])
+	case s.Number > 0:
+		return fmt.Sprintf(text, s.Number)
 	}
 	return text
 }
@@ -43,8 +45,11 @@ func (n Names) SeamMark(notch string) string {
 
 // Measure names a distance that proves a piece true.
 func (n Names) Measure(m piece.Measure) string {
-	if m.Kind == piece.Between {
+	switch m.Kind {
+	case piece.Between:
 		return fmt.Sprintf(n.Pieces.Between, n.corner(m.From), n.corner(m.To))
+	case piece.LetteredCorners:
+		return fmt.Sprintf(n.Pieces.Measures[m.Kind], m.Letters[0], m.Letters[1])
 	}
 	return n.Pieces.Measures[m.Kind]
 }
@@ -70,6 +75,8 @@ func englishPieces() Pieces {
 			piece.SackCorner:   "sack, across the %s corner",
 			piece.BarsEdge:     "bars' sack, along",
 			piece.BarsEnd:      "bars' sack, its end",
+			piece.TarpRidge:    "tarp, ridge",
+			piece.TarpJoin:     "tarp, join %d",
 		},
 		SeamEnd: "end",
 		Between: "%s to %s",
@@ -79,12 +86,13 @@ func englishPieces() Pieces {
 			piece.CapDepth: "middle of the seam to the middle of the top edge",
 			piece.CapSeam:  "seam, corner to corner along the net line",
 			piece.NetAlong: "net line, along the grain", piece.NetAcross: "net line, across the grain",
-			piece.NetDiagonal: "net line, either diagonal",
-			piece.NetRound:    "net line, once around", piece.NetDiameter: "net line, from side to side",
+			piece.NetDiagonal:     "net line, either diagonal",
+			piece.LetteredCorners: "corner %s to corner %s",
+			piece.NetRound:        "net line, once around", piece.NetDiameter: "net line, from side to side",
 		},
 		Opening: "%s tip opening",
 		BarLine: "%s bar line",
-		Sets:    map[article.Article]string{article.Bed: "bed", article.Sack: "stow sacks"},
+		Sets:    map[article.Article]string{article.Bed: "bed", article.Sack: "stow sacks", article.Tarp: "tarp"},
 		Curves:  identified(piece.CurveKindCount),
 	}
 }

@@ -41,7 +41,7 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	d.Sacks = sacksOf(p)
+	d.Sacks, d.Tarp = sacksOf(p), tarpOf(p)
 	for h, c := range p.Cautions() {
 		d.Cautions = append(d.Cautions, w.CautionLine(words.Hazard(h), c))
 		d.Hazards = append(d.Hazards, Hazard{words.Hazard(h).Signal().String(), c.Hazard, c.Consequence, c.Avoidance})
@@ -197,7 +197,7 @@ func notchOrEnd(name string) string {
 // offsetsOf tables the curves that are marked by hand.
 func offsetsOf(p *work.Plan) ([]Offsets, error) {
 	var out []Offsets
-	for _, c := range p.Sewn.Curves() {
+	for _, c := range p.Curves() {
 		rows, err := template.Offsets(c.Line, p.Design.Template.Tick)
 		if err != nil {
 			return nil, err

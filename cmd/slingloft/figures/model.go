@@ -55,6 +55,7 @@ type Document struct {
 	Accuracy  Accuracy  `json:"accuracy"`
 	Materials Materials `json:"materials"`
 	Sacks     *Sacks    `json:"sacks,omitempty"` // absent where there are none
+	Tarp      *Tarp     `json:"tarp,omitempty"`  // absent where there is none
 
 	Guests      []Guest      `json:"guests"`
 	Corrections []Correction `json:"corrections"`

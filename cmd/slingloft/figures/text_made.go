@@ -67,7 +67,7 @@ func (b *report) seams(seams []piece.Seam) {
 
 func (b *report) offsets(p *work.Plan, d Document) {
 	say := b.say.Offsets
-	for i, c := range p.Sewn.Curves() {
+	for i, c := range p.Curves() {
 		t := d.Offsets[i]
 		b.head(say.Title, b.words.Pieces.Curves[c.Kind], b.unit(), b.mm(t.Chord), b.mm(t.Arc))
 		b.row(say.Columns[:]...)

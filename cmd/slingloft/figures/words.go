@@ -35,6 +35,7 @@ type Words struct {
 	Room      RoomWords
 	Cloth     ClothWords
 	Further   FurtherWords
+	Tarp      TarpWords
 }
 
 // English returns the words in English.
@@ -50,7 +51,7 @@ func English() Words {
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
-		Vary: englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(),
+		Vary: englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(), Tarp: englishTarp(),
 	}
 }
 

@@ -39,6 +39,13 @@ func englishBeside() worded {
 			"hem": "Hem of the drawcord", "allowance": "Allowance at the sacks' seams", "bars": "A sack for the bars", "slack": "Room around the bars",
 		},
 		design.KeySackCloth: ownCloth("Sacks' cloth"),
+		design.KeyTarp: {
+			"shape": "Shape of the tarp", "ridge": "Length of its ridge", "width": "Width as it lies flat", "side": "Side edge of a hexagon",
+			"curve": "Curve of hollow edges", "hollow": "Hollow of every edge", "ridge_hollow": "Hollow of the ridge", "join": "Where it is joined",
+			"pitch": "Slope of its halves", "rise": "Ridge above the higher apex", "rain": "Driven rain to keep off", "hem": "Hem round the tarp",
+			"allowance": "Allowance at the tarp's joins", "patch": "Patches at its corners", "loop": "Tape of each loop",
+		},
+		design.KeyTarpCloth: ownCloth("Tarp's cloth"),
 	}
 }
 

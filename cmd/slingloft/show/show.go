@@ -60,7 +60,7 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 		Design: p.Design, File: fileOf(p), Digest: p.Digest, Mark: p.Mark, Style: p.Style(),
 		Shape: &p.Shape, Body: &p.Body, Sewn: p.Sewn, Boards: p.Boards, Templates: p.Templates, Cords: p.Cords,
 		Shelter: &p.Shelter, Further: p.Further,
-		Say: say, Warnings: p.Warnings(), Curves: p.Sewn.Curves(),
+		Say: say, Warnings: p.Warnings(), Curves: p.Curves(),
 	}
 	margins, roll := p.Margins(), p.Roll()
 	d.Margins, d.Roll, d.Cautions, d.Proof = &margins, &roll, p.Cautions(), p.CautionFigures()

@@ -12,7 +12,8 @@ import (
 // Bill lists what to buy for a laid plan, with masses and costs. Of a plan that is not laid
 // it has no lengths of cloth to buy.
 func (p *Plan) Bill(l Lays) (stock.Bill, error) {
-	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Trials: p.Cords.Trials(p.Design.Output.Inches), Sheets: l.Boards.Beds, Mouths: p.Further.Sack.Mouths}
+	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Trials: p.Cords.Trials(p.Design.Output.Inches), Sheets: l.Boards.Beds, Mouths: p.Further.Sack.Mouths,
+		Loops: float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop}
 	for roll, c := range p.Rolls() {
 		r := stock.Roll{Cloth: c}
 		if roll < len(l.Rolls) {
@@ -28,14 +29,14 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		switch {
 		case s.Kind.Side():
 			rows = p.Design.Seam.Rows
-		case s.Kind == piece.BodyJoin:
+		case s.Kind == piece.BodyJoin, s.Kind == piece.TarpRidge, s.Kind == piece.TarpJoin:
 			rows = 2
 		}
 		in.Runs = append(in.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})
 	}
 	for _, q := range p.Sewn.Pieces {
 		if q.Hem > 0 {
-			in.Runs = append(in.Runs, stock.Run{Count: 1, Length: q.Hem})
+			in.Runs = append(in.Runs, stock.Run{Count: q.Count, Length: q.Hem})
 		}
 	}
 	if p.Design.Cap.Kind == design.Gathered {

@@ -25,6 +25,7 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/quantity"
 	"slingloft/outline/rig"
+	"slingloft/outline/tarp"
 )
 
 // Plan is all that follows from a design before anything is laid on its stock.
@@ -45,6 +46,7 @@ type Plan struct {
 	Place   rig.Place // as it hangs between its supports; see Hangs
 	Hangs   bool      // the design says where it hangs
 	Shelter rig.Shelter
+	Tarp    tarp.Size // over it, where the design asks for one
 
 	// Templates are the stiff templates and gauges, those longer than the sheet
 	// already divided.
@@ -161,7 +163,9 @@ func (p *Plan) make() error {
 		return err
 	}
 	p.setPaths()
-	p.furthered()
+	if err := p.furthered(); err != nil {
+		return err
+	}
 	if err := p.boarded(); err != nil {
 		return &blamed{"sheet", err}
 	}
@@ -211,11 +215,19 @@ func (p *Plan) panels() error {
 }
 
 // furthered builds what is sewn beside the bed.
-func (p *Plan) furthered() {
-	p.Further = outline.FurtherPieces(p.Design, p.Sewn, p.Cords.Cords, p.Words.Lettering)
+func (p *Plan) furthered() error {
+	var err error
+	if p.Further, err = outline.FurtherPieces(p.Design, p.Sewn, p.Cords.Cords, p.Tarp, p.Words.Lettering); err != nil {
+		return err
+	}
 	p.Sewn.Pieces = append(slices.Clip(p.Sewn.Pieces), p.Further.Pieces()...)
 	p.Sewn.Seams = append(slices.Clip(p.Sewn.Seams), p.Further.Seams()...)
+	return nil
 }
+
+// Curves returns the seam lines by which the bed can be marked by hand, and what is sewn
+// beside it.
+func (p *Plan) Curves() []piece.Curve { return append(p.Sewn.Curves(), p.Further.Tarp.Curves()...) }
 
 // opened makes the openings at the bars' tips as long as the working errors ask for,
 // where the design leaves them out, and refuses those that are too short.
@@ -244,7 +256,14 @@ func (p *Plan) rigged() error {
 	if p.Place, p.Hangs, err = rig.Of(s, d.Hang); err != nil {
 		return err
 	}
-	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: d.Hang.Shelter,
+	ridge := d.Hang.Shelter
+	if d.Tarp.On {
+		if p.Tarp, err = tarp.SizeOf(d, tarp.Over(s)); err != nil {
+			return err
+		}
+		ridge = p.Tarp.Ridge
+	}
+	o := cord.Options{Hook: d.Hang.HookDiameter, Tip: d.Bar.TipDiameter, Ridge: ridge,
 		Middle: p.Sewn.MiddlePart()}
 	if p.Hangs && d.Hang.Line.Diameter > 0 {
 		o.Lines = [2]float64{p.Place.Ends[hung.Head].Line, p.Place.Ends[hung.Foot].Line}
@@ -255,7 +274,7 @@ func (p *Plan) rigged() error {
 	if p.Cords, err = cord.Of(s, d, o); err != nil {
 		return err
 	}
-	p.Shelter = rig.Cover(s, d.Hang.Shelter)
+	p.Shelter = rig.Cover(s, ridge)
 	if names := margin.Strangers(d.Margins.Waived, p.joined()); len(names) > 0 {
 		return &blamed{design.KeyMarginAccepted, p.stranger(names[0])}
 	}

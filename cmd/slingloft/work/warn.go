@@ -24,22 +24,26 @@ type Warning int
 
 // The warnings.
 const (
-	Wrinkles      Warning = iota // how far the cloth shears, where
-	MayWrinkle                   // likewise, by the usual locking angle
-	LongTails                    // how long, how long would be well
-	StraightTails                // most that they depart from the level girth
-	DrawnSide                    // how high and how low of level
-	TurnsOver                    // with the sleeper a hair aside
-	RollsOver                    // how far aside, how far the bed turns before
-	RollsFar                     // how far it turns, how far aside, what the lower cord then carries
-	Rocks                        // likewise, but not so far
-	HookTooLow                   // by how much
-	ShortShelter                 // by how much
-	GuestUnmet                   // guest, check, margin, required
-	GuestHeavy                   // guest, mass, mass of the sleeper
-	Waived                       // check, margin, required
-	NotChecked                   // how many checks, without what
-	WarningCount                 // how many kinds there are
+	Wrinkles       Warning = iota // how far the cloth shears, where
+	MayWrinkle                    // likewise, by the usual locking angle
+	LongTails                     // how long, how long would be well
+	StraightTails                 // most that they depart from the level girth
+	DrawnSide                     // how high and how low of level
+	TurnsOver                     // with the sleeper a hair aside
+	RollsOver                     // how far aside, how far the bed turns before
+	RollsFar                      // how far it turns, how far aside, what the lower cord then carries
+	Rocks                         // likewise, but not so far
+	HookTooLow                    // by how much
+	ShortShelter                  // by how much
+	RainReaches                   // kept off, asked, ridge, width that would do
+	RainReachesAll                // kept off, asked
+	TarpTouches                   // how near, rise that would do
+	TarpInGround                  // how deep, width that would do
+	GuestUnmet                    // guest, check, margin, required
+	GuestHeavy                    // guest, mass, mass of the sleeper
+	Waived                        // check, margin, required
+	NotChecked                    // how many checks, without what
+	WarningCount                  // how many kinds there are
 )
 
 // Warnings returns the plan's warnings, one line each; how it rolls stands first.
@@ -96,6 +100,7 @@ func (p *Plan) Warnings() []string {
 	if s := p.Shelter; s.Ridge > 0 && s.Spare < 0 {
 		warn(ShortShelter, st.Length(-s.Spare))
 	}
+	p.warnOfTarp(warn)
 	for _, c := range p.Margins().Waived() {
 		warn(Waived, p.Words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}

@@ -71,6 +71,12 @@ func English() Words {
 				"no danger; deeper drops (bed.head_drop), a steeper hang or wider bars make it more stable",
 			HookTooLow:   "the higher anchor has to stand %s higher than hang.height; bring the anchors closer or hang the bed lower",
 			ShortShelter: "the shelter's ridge is %s too short to cover the hammock",
+			RainReaches: "the tarp keeps off rain driven up to %s from the plumb line, not the %s that tarp.rain asks for; a ridge of %s " +
+				"with a width of %s would do",
+			RainReachesAll: "the tarp keeps off rain driven up to %s from the plumb line, not the %s that tarp.rain asks for; no ridge or " +
+				"width of this shape would: a smaller tarp.rise, a rectangle or a longer tarp.side may",
+			TarpTouches:  "the tarp comes within %s of bars, cords or hang lines; with tarp.rise = %s it stays 100 mm off them",
+			TarpInGround: "the side edges of the tarp would lie %s below the ground; a tarp.width of at most %s, or a smaller tarp.pitch, does",
 			GuestUnmet:   "this bed does not carry %s: %s carries %s times the load (%s needed)",
 			GuestHeavy: "%s weighs %s, more than the %s that the bed is lettered with and tried out for; give the largest mass as sleeper.mass, " +
 				"so that strengths, lettering and proof load go by it",

@@ -83,6 +83,10 @@ func (b build) laid(q piece.Piece) sheet.Step {
 			s.Do = append(s.Do, say.MeetsSide)
 		}
 		s.Do = append(s.Do, fmt.Sprintf(say.AtEnds, b.listed(b.barNumbers(q.Lie.Places[0].Part))))
+	case piece.HollowBoard:
+		if len(q.Lie.Rests) > 1 {
+			s.Do = append(s.Do, say.MeetsEdge)
+		}
 	case piece.TailBoard, piece.CapBoard, piece.RoundBoard:
 		s.Do = append(s.Do, say.MeetsHalf)
 	}
@@ -105,8 +109,11 @@ func (b build) rests(l piece.Lie) []string {
 	say := b.Say.Boards
 	straight, ends := l.Rests[0], l.Rests[1:]
 	out := []string{fmt.Sprintf(say.On, say.Seen[straight.On])}
-	if straight.Off > 0 {
+	switch {
+	case straight.Off > 0:
 		out[0] = fmt.Sprintf(say.Beside, b.Cloth(straight.Off), say.Seen[straight.On])
+	case straight.Off < 0:
+		out[0] = fmt.Sprintf(say.Inside, b.Cloth(-straight.Off), say.Seen[straight.On])
 	}
 	switch len(ends) {
 	case 0:
@@ -133,6 +140,8 @@ func (b build) gives(l piece.Lie, over bool) string {
 		switch l.For {
 		case piece.SideBoard:
 			out = append(out, fmt.Sprintf(say.SideOf, side, say.Parts[at.Part]))
+		case piece.HollowBoard: // of all edges alike
+			return b.givesEdge(l, over)
 		case piece.FacingBoard:
 			out = append(out, fmt.Sprintf(say.FacingOf, side))
 		default:
@@ -143,6 +152,18 @@ func (b build) gives(l piece.Lie, over bool) string {
 		return b.Both(out[0], out[1])
 	}
 	return strings.Join(out, ", ")
+}
+
+// givesEdge names what a template of a hollow edge gives.
+func (b build) givesEdge(l piece.Lie, over bool) string {
+	say := b.Say.Boards.HalfEdge
+	switch {
+	case len(l.Rests) < 2: // no middle line
+		return say[2]
+	case over:
+		return say[1]
+	}
+	return say[0]
 }
 
 // notchesOf lists the names of a template's notches, each once.

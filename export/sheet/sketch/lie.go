@@ -159,10 +159,10 @@ func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece
 	}
 	t := picture.Text{Text: face, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 	letterInside(p, v, t, q.Cut.Moved(at.Motion))
-	if r := q.Lie.Rests[0]; r.Off > 0 && !at.Over {
-		edge := r.Edge.Moved(at.Motion)
-		mid := v.At(edge[0].Towards(edge[len(edge)-1], 0.75))
-		foot := geom.Pt(mid.X, v.Shift.Y)
+	if r := q.Lie.Rests[0]; r.Off != 0 && !at.Over {
+		edge := r.Edge
+		from := edge[0].Towards(edge[len(edge)-1], 0.75)
+		mid, foot := v.At(at.Motion.Apply(from)), v.At(at.Motion.Apply(from.Plus(geom.Pt(0, -r.Off))))
 		p.Span(foot, mid)
 		t := picture.Text{Text: d.Cloth(math.Abs(r.Off)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 		half := geom.Pt(picture.Width(t.Text, t.Size, false)/2+1, 0)

@@ -18,20 +18,23 @@ type Boards struct {
 	UsedIn                          string // steps
 
 	Seen     map[piece.Seen]string
-	On       string // the straight edge: what it lies on
-	Beside   string // distance, what it lies beside
-	End      string // what the end lies on
-	EndTail  string // likewise of a tail, which draws the bar line
-	EndsOn   string // what both ends lie on
-	Edge     string // that its edge is the finished line
-	Up, Over string // what it gives: lettered face up, turned over
-	SideOf   string // side, stretch
-	HalfOf   string // side
-	FacingOf string // side
+	On       string    // the straight edge: what it lies on
+	Beside   string    // distance, what it lies beside
+	Inside   string    // distance, what it lies inside of
+	End      string    // what the end lies on
+	EndTail  string    // likewise of a tail, which draws the bar line
+	EndsOn   string    // what both ends lie on
+	Edge     string    // that its edge is the finished line
+	Up, Over string    // what it gives: lettered face up, turned over
+	SideOf   string    // side, stretch
+	HalfOf   string    // side
+	FacingOf string    // side
+	HalfEdge [3]string // of a hollow edge: one half, the other, all of it
 	Sides    [2]string
 	Parts    map[piece.Stretch]string
 
 	MeetsSide, MeetsHalf      string // how the halves meet
+	MeetsEdge                 string // likewise of a hollow edge
 	Numbered                  string // a notch's number
 	AtEnds                    string // the names of the notches at its ends, that of each side
 	OfHalves                  string // a notch's name, its number on the head half, on the foot half
@@ -62,9 +65,11 @@ func englishBoards() Boards {
 			piece.OnCentreLine: "the centre line", piece.OnBarLine: "the bar line", piece.OnHeadBarLine: "the head bar line",
 			piece.OnFootBarLine: "the foot bar line", piece.OnMidBay: "the mid-bay line",
 			piece.AlongSelvedge: "any line along the selvedge",
+			piece.OnChord:       "the straight line between the two corners of the edge", piece.OnMidEdge: "the line square to that line, through its middle",
 		},
 		On:       "Lay its straight edge on %s.",
 		Beside:   "Lay its straight edge on the line %s beside %s.",
+		Inside:   "Lay its straight edge on a line %s inside of %s, parallel to it.",
 		End:      "Push it along until its end lies on %s.",
 		EndTail:  "Push it along until its bar line begins at the mark on the centre line.",
 		EndsOn:   "Push it along until its ends lie on %s.",
@@ -74,6 +79,7 @@ func englishBoards() Boards {
 		SideOf:   "the %s side, %s",
 		HalfOf:   "the %s half",
 		FacingOf: "the %s facing",
+		HalfEdge: [3]string{"one half of each such edge", "the other half of it", "each such edge"},
 		Sides:    [2]string{bed.Left: "left", bed.Right: "right"},
 		Parts: map[piece.Stretch]string{
 			piece.AllOfIt: "from bar to bar", piece.HeadHalf: "from head bar to mid-bay", piece.FootHalf: "from foot bar to mid-bay",
@@ -82,6 +88,7 @@ func englishBoards() Boards {
 		AtEnds:     "Notch %s is the short stroke in its corner, where the curve ends on the bar line.",
 		OfHalves:   "Its notch %s is notch %s on the head half, and notch %s on the foot half.",
 		MeetsSide:  "Head half and foot half meet at mid-bay, where their curves run into each other.",
+		MeetsEdge:  "Both halves meet on the middle line of the edge: turn it over there.",
 		MeetsHalf:  "Both halves meet on the centre line: turn it over along that edge.",
 		Halved:     "The notch %s is %s with the lettered face up, and %s turned over.",
 		FaceUp:     "face up",
