@@ -79,6 +79,10 @@ func (t Tarp) SideOf(ridge float64) float64 {
 // nothing else is asked: own choice.
 const hexagonSide = 0.75
 
+// LoopOut returns how far the fold of a loop stands out past its corner, mm: three tenths of
+// the folded tape, more where its ends are longer than the patch; own choice.
+func (t Tarp) LoopOut() float64 { return max(0.3*t.Loop/2, t.Loop/2-0.8*t.Patch) }
+
 func tarpRows() []row {
 	of := func(d *Design) *Tarp { return &d.Tarp }
 	return append(append(tarpSize(of), []row{

@@ -124,6 +124,7 @@ const (
 	NoLabelRole LabelRole = iota
 	TitleLabel            // the title of a template or gauge, on one line
 	FigureLabel           // a number that its neighbours tell as well
+	CornerLabel           // the letter of a corner
 )
 
 // Label is one line of text.

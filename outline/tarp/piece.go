@@ -17,6 +17,19 @@ const clothLetter = 10.0
 // narrower than the fell the trimmed allowance is, mm: as at the bed's joins.
 const fellEdge = 2.0
 
+// Fell is what a flat-felled join measures from its net line: where the one allowance is
+// folded, the other trimmed, and where the second row lies on its panel.
+type Fell struct{ Fold, Trim, Second float64 }
+
+// FellOf returns the fell of an allowance; zero where that is too narrow for one.
+func FellOf(allowance float64) Fell {
+	fold := allowance / 2
+	if fold <= fellEdge {
+		return Fell{}
+	}
+	return Fell{fold, fold - fellEdge, fold - fellEdge}
+}
+
 // panel builds a panel with the notches of its seams.
 func (m *maker) panel(p panel, notches map[seam][]piece.Notch) {
 	own := p.motion()
@@ -36,7 +49,7 @@ func (m *maker) panel(p panel, notches map[seam][]piece.Notch) {
 	if !p.whole {
 		q.Margins = append(q.Margins, piece.Margin{At: piece.AtTarpJoin, Wide: m.d.Tarp.Allowance})
 	}
-	m.letter(&q)
+	m.letter(&q, m.words.Cloth.Under)
 	m.out.Pieces = append(m.out.Pieces, q)
 }
 
@@ -97,8 +110,8 @@ func (m *maker) joined(q *piece.Piece, p panel, no seam, notches []piece.Notch) 
 	}
 	l, t := walk.Notches(walk.Flat(line), notches, walk.Style{Allowance: m.d.Tarp.Allowance, Inside: inside, Letter: clothLetter / 2})
 	q.Lines, q.Labels = append(q.Lines, l...), append(q.Labels, t...)
-	fell := m.d.Tarp.Allowance / 2
-	if fell <= fellEdge {
+	fell := FellOf(m.d.Tarp.Allowance)
+	if fell.Fold == 0 {
 		return
 	}
 	add := func(name string, role piece.Role, w piece.Work, out float64) {
@@ -108,13 +121,13 @@ func (m *maker) joined(q *piece.Piece, p panel, no seam, notches []piece.Notch) 
 	}
 	for _, s := range p.covers {
 		if s == no {
-			add("join fold", piece.FellFold, piece.Score, fell)
+			add("join fold", piece.FellFold, piece.Score, fell.Fold)
 		}
 	}
 	for _, s := range p.covered {
 		if s == no {
-			add("join trim line", piece.FellTrim, piece.Mark, fell-fellEdge)
-			add("join edge stitch", piece.FellStitch, piece.Stitch, fellEdge-fell)
+			add("join trim line", piece.FellTrim, piece.Mark, fell.Trim)
+			add("join edge stitch", piece.FellStitch, piece.Stitch, -fell.Second)
 		}
 	}
 }
@@ -134,32 +147,33 @@ func (m *maker) corners(q *piece.Piece, edges []geom.Polyline) {
 	for i, l := range edges {
 		at[i] = l[0]
 	}
+	letters := make([]string, len(at))
 	for i, p := range at {
+		letters[i] = string(rune('A' + i))
 		before, after := edges[(i+len(edges)-1)%len(edges)], edges[i]
 		in := after[1].Minus(p).Unit().Plus(before[len(before)-2].Minus(p).Unit()).Unit()
-		q.Labels = append(q.Labels, piece.Label{Text: letterOf(i), At: p.Plus(in.Times(2 * clothLetter)), Height: clothLetter,
+		q.Labels = append(q.Labels, piece.Label{Text: letters[i], Role: piece.CornerLabel,
+			At: p.Plus(in.Times(2 * clothLetter)), Height: clothLetter,
 			Anchor: piece.Centre})
 		for k, other := range at[:i] {
-			q.Checks = append(q.Checks, piece.Measure{Kind: piece.LetteredCorners, Letters: [2]string{letterOf(k), letterOf(i)},
+			q.Checks = append(q.Checks, piece.Measure{Kind: piece.LetteredCorners, Letters: [2]string{letters[k], letters[i]},
 				Length: p.Dist(other)})
 		}
 	}
-	m.out.Corners = append(m.out.Corners, Corners{q.ID, at})
+	m.out.Corners = append(m.out.Corners, Corners{q.ID, letters, at})
 }
 
-// letterOf returns the letter of a corner.
-func letterOf(i int) string { return string(rune('A' + i)) }
-
-// letter puts the grain arrow and the lettering on a piece, clear of what is on it.
-func (m *maker) letter(q *piece.Piece) {
+// letter puts the grain arrow and the lettering on a piece, clear of what is on it; face
+// says which one is lettered.
+func (m *maker) letter(q *piece.Piece, face string) {
 	box := q.Net.Bounds()
 	at := geom.Pt(box.Center().X, box.Min.Y+box.Height()*0.3)
-	half := min(box.Width()/8, 150)
+	half := min(box.Width()/4, 150)
 	q.Lines = append(q.Lines, piece.Arrow(at.Minus(geom.Pt(half, 0)), at.Plus(geom.Pt(half, 0)))...)
 	h := min(clothLetter, box.Width()/20, box.Height()/8)
 	room := label.NewRoom(q)
 	rows := label.Rows(m.d.Name, fmt.Sprintf(m.words.Cloth.CutMany, q.Title, q.Count), m.d.ClothFor(article.Tarp).Name,
-		fmt.Sprintf(m.words.Cloth.Shape, m.mark), m.words.Cloth.Under)
+		fmt.Sprintf(m.words.Cloth.Shape, m.mark), face)
 	room.LetterBlock(rows, box.Center(), h, label.Smallest, &q.Labels)
 	room.Try(piece.Label{Text: m.words.Cloth.Grain, At: at.Plus(geom.Pt(0, 0.8*h)), Height: h / 2, Anchor: piece.Centre}, &q.Labels)
 }
@@ -199,6 +213,9 @@ func (m *maker) patch(of piece.Piece, a, b geom.Polyline) {
 	for i := range edges {
 		edges[i] = edges[i].Moved(geom.Motion{Shift: corner.Times(-1)})
 	}
+	if of.Count > 2 {
+		m.out.Patch = [4]geom.Point{edges[1][0], edges[0][0], edges[2][1], edges[2][0]}
+	}
 	q := m.cloth(of)
 	q.Kind = piece.TarpPatch
 	turn := m.d.Tarp.Allowance
@@ -206,6 +223,6 @@ func (m *maker) patch(of piece.Piece, a, b geom.Polyline) {
 	q.Lines = append(q.Lines, netLine(q.Net))
 	q.Hem = edges[2].Length() + edges[3].Length() // stitched down there
 	q.Margins = []piece.Margin{{At: piece.AtPatch, Wide: turn}}
-	m.letter(&q)
+	m.letter(&q, m.words.Cloth.Against)
 	m.out.Pieces = append(m.out.Pieces, q)
 }

@@ -29,10 +29,15 @@ type Sewn struct {
 	Seams   []piece.Seam
 	Size    Size
 	Hollows []Hollow
-	Panels  int             // of which it is joined, patches not among them
-	Loops   int             // tie-outs with a loop of tape
-	Corners []Corners       // of the panels, by their letters
-	Packed  quantity.Litres // as loosely as the bed is packed; 0: the cloth's mass is not known
+	Panels  int         // of which it is joined, patches not among them
+	Loops   int         // tie-outs with a loop of tape
+	Corners []Corners   // of the panels, by their letters
+	Plan    []geom.Ring // net lines of the panels where they lie in the flat sheet, x along the ridge from its middle
+	// Patch is that of a corner: the corner, the end of its end edge, the inner point, the
+	// end of its side edge.
+	Patch  [4]geom.Point
+	flat   flatOutline
+	Packed quantity.Litres // as loosely as the bed is packed; 0: the cloth's mass is not known
 }
 
 // Hollow is an edge of the sheet that is drawn by a curve: all edges of its kind are alike,
@@ -46,8 +51,9 @@ type Hollow struct {
 
 // Corners are those of a panel's net line, counter-clockwise, in its own coordinates.
 type Corners struct {
-	Piece string
-	At    []geom.Point
+	Piece   string
+	Letters []string
+	At      []geom.Point
 }
 
 // ties is how many loops a sheet has: at four corners and both ends of its ridge.
@@ -65,6 +71,7 @@ func Pieces(d design.Design, s Size, mark string, w words.Lettering) (Sewn, erro
 	if m.flat, err = outlineOf(d.Tarp, s); err != nil {
 		return m.out, err
 	}
+	m.out.flat = m.flat
 	if err = m.flat.hemLies(d.Tarp.Hem); err != nil {
 		return m.out, err
 	}
@@ -77,6 +84,7 @@ func Pieces(d design.Design, s Size, mark string, w words.Lettering) (Sewn, erro
 	m.out.Panels = len(m.panels)
 	seams := m.seams()
 	for _, p := range m.panels {
+		m.out.Plan = append(m.out.Plan, p.net())
 		m.panel(p, seams)
 	}
 	m.patches()
@@ -88,6 +96,29 @@ func Pieces(d design.Design, s Size, mark string, w words.Lettering) (Sewn, erro
 	// 1 kg/m³ is 1 g/l.
 	m.out.Packed = quantity.Litres(d.ClothFor(article.Tarp).ArealDensity.Grams(cut) / float64(d.Sack.Density))
 	return m.out, nil
+}
+
+// Edges returns those of the left half, from the foot end of the ridge to its head end, y
+// down the slope from the ridge.
+func (s Sewn) Edges() []geom.Polyline {
+	return []geom.Polyline{s.flat.foot.Line(), s.flat.side.Line(), s.flat.head.Line()}
+}
+
+// Reach returns how far the sheet reaches down its slope from the ridge at a place along
+// it, from its middle.
+func (s Sewn) Reach(x float64) float64 {
+	lo, hi := 0.0, s.Size.Width/2
+	if s.flat.holds(x, hi) {
+		return hi
+	}
+	for hi-lo > 0.01 {
+		if mid := (lo + hi) / 2; s.flat.holds(x, mid) {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return lo
 }
 
 // Area returns the finished area of the sheet, mm²: that of its panels.

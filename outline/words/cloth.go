@@ -28,6 +28,7 @@ type Cloth struct {
 	FaceUp    string    // which face is lettered
 	Inside    string    // which face of a sack is lettered
 	Under     string    // which face of a tarp is lettered
+	Against   string    // of its patches
 	ShapeFace string    // mark, and which face is lettered
 	OnStrip   string    // name of the design, title, mark
 	FaceIn    string    // which face of a strip is lettered
@@ -83,6 +84,7 @@ func englishCloth() Cloth {
 		FaceUp:    "this face inside the bed",
 		Inside:    "this face inside the sack",
 		Under:     "this face under the tarp",
+		Against:   "this face against the tarp",
 		ShapeFace: "shape %s · this face inside the bed",
 		OnStrip:   "%s · %s · cut 1 · head this end · %s",
 		FaceIn:    "this face inside the channel",

@@ -38,6 +38,7 @@ func stages() []stage {
 		{"rope", func(w wording.Words) string { return w.Order.Rope }, ropeTasks()},
 		{"fitting", func(w wording.Words) string { return w.Order.Fitting }, fittingTasks()},
 		{"sacks", func(w wording.Words) string { return w.Sacks.Title }, sackTasks()},
+		{"tarp", func(w wording.Words) string { return w.Tarp.Title }, tarpTasks()},
 		{"hanging", func(w wording.Words) string { return w.FirstNight.Title }, hangingTasks()},
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/piece"
@@ -31,13 +32,19 @@ func Hem(d *given.Data) picture.Picture {
 	if d.Design.Cap.Kind == design.Gathered {
 		words, of = say.EndHem, bodyCloth
 	}
+	return drawHem(d, "seam-hem", h, of, words, say.Inside)
+}
+
+// drawHem draws the section of a hem of a width in a cloth, and which face is up.
+func drawHem(d *given.Data, id string, h float64, of what, words wording.Picture, up string) picture.Picture {
+	say := d.Say.Stitching
 	s := hemSection(h, d.Design.Channel.Foot, of).risen(17)
-	p := picture.Picture{ID: "seam-hem", Title: words.Title, Desc: fmt.Sprintf(words.Desc, d.Cloth(h)), Width: picture.Half, Height: 37}
+	p := picture.Picture{ID: id, Title: words.Title, Desc: fmt.Sprintf(words.Desc, d.Cloth(h)), Width: picture.Half, Height: 37}
 	s.draw(&p)
 	number(&p, s.rows[0], "1")
 	measured(&p, d, s, 14.6, []measure{{-h, 0, say.EachFold}, {-h, -h + d.Design.Channel.Foot, say.FromFold}})
 	points(&p, geom.Pt(s.x(0)-ply-0.4, 17+ply), geom.Pt(52, 33), say.RawInFold)
-	points(&p, geom.Pt(left+5, 17), geom.Pt(2, 28.8), say.Inside)
+	points(&p, geom.Pt(left+5, 17), geom.Pt(2, 28.8), up)
 	return p
 }
 
@@ -150,10 +157,23 @@ func Join(d *given.Data) picture.Picture {
 	if !ok {
 		return picture.Picture{}
 	}
+	return drawFell(d, "seam-join", f, fellWords{say.Join, say.InnerPanel, say.OuterPanel})
+}
+
+// fellWords says what the sections of a join show: the panel whose allowance is folded over
+// that of the other.
+type fellWords struct {
+	picture      wording.Picture
+	inner, outer string
+}
+
+// drawFell draws the sections of a flat-felled join.
+func drawFell(d *given.Data, id string, f fell, words fellWords) picture.Picture {
+	say := d.Say.Stitching
 	first, felled := joinSections(f)
 	first, felled = first.risen(60), felled.risen(15)
-	p := picture.Picture{ID: "seam-join", Title: say.Join.Title, Width: picture.Half, Height: 80,
-		Desc: fmt.Sprintf(say.Join.Desc, d.Cloth(f.allowance), d.Cloth(f.trim), d.Cloth(f.fold))}
+	p := picture.Picture{ID: id, Title: words.picture.Title, Width: picture.Half, Height: 80,
+		Desc: fmt.Sprintf(words.picture.Desc, d.Cloth(f.allowance), d.Cloth(f.trim), d.Cloth(f.fold))}
 	first.draw(&p)
 	felled.draw(&p)
 	number(&p, first.rows[0], "1")
@@ -161,10 +181,10 @@ func Join(d *given.Data) picture.Picture {
 		number(&p, r, fmt.Sprint(i+1))
 	}
 	measured(&p, d, first, 57.6, []measure{{0, f.allowance, say.JoinAllowance}, {0, f.trim, say.Trimmed}})
-	points(&p, geom.Pt(left+12, 60), geom.Pt(2, 70.4), say.InnerPanel)
-	points(&p, geom.Pt(left+18, 60+ply), geom.Pt(14, 75), say.OuterPanel)
+	points(&p, geom.Pt(left+12, 60), geom.Pt(2, 70.4), words.inner)
+	points(&p, geom.Pt(left+18, 60+ply), geom.Pt(14, 75), words.outer)
 	measured(&p, d, felled, 12.6, []measure{{-f.fold, 0, say.FoldAt}, {-f.second, 0, say.SecondRow}})
-	points(&p, geom.Pt(left+8, 15), geom.Pt(2, 29), say.OuterPanel)
-	points(&p, geom.Pt(left+room-8, 15), geom.Pt(66, 29), say.InnerPanel)
+	points(&p, geom.Pt(left+8, 15), geom.Pt(2, 29), words.outer)
+	points(&p, geom.Pt(left+room-8, 15), geom.Pt(66, 29), words.inner)
 	return p
 }

@@ -80,6 +80,7 @@ func Piece(d *given.Data, q piece.Piece) picture.Picture {
 	p.Level(v.at(box.Min), v.at(geom.Pt(box.Max.X, box.Min.Y)), 4, d.Cloth(box.Width()))
 	p.Upright(v.at(box.Min), v.at(geom.Pt(box.Min.X, box.Max.Y)), v.to.X-6, d.Cloth(box.Height()))
 	notchNames(&p, q, v)
+	cornerNames(&p, q, v)
 	lineNames(d, &p, q, v)
 	title := picture.Text{Text: given.Capital(q.Title), Size: 3.4, Anchor: piece.Centre, Ink: picture.Main, Bold: true}
 	need := (picture.Width(title.Text, title.Size, true) + 2) / v.scale
@@ -120,6 +121,18 @@ func notchNames(p *picture.Picture, q piece.Piece, v flat) {
 		out := a.Minus(in).Unit()
 		t := picture.Text{Text: l.Of, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Mark}
 		p.WriteFree(t, a.Plus(out.Times(2.6)), a.Plus(out.Times(3.6)), a.Plus(out.Times(-5)), in.Plus(out.Times(-4)).Plus(out.Left().Times(3)))
+	}
+}
+
+// cornerNames letters the corners of a piece that have a letter, where it has them.
+func cornerNames(p *picture.Picture, q piece.Piece, v flat) {
+	for _, l := range q.Labels {
+		if l.Role == piece.CornerLabel {
+			at := v.at(l.At)
+			in := v.at(q.Cut.Bounds().Center()).Minus(at).Unit()
+			p.WriteFree(picture.Text{Text: l.Text, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main, Bold: true},
+				at, at.Plus(in.Times(2)), at.Plus(in.Times(4)), at.Plus(in.Times(6)), at.Plus(in.Times(8)))
+		}
 	}
 }
 

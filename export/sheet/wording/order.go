@@ -210,7 +210,7 @@ func englishOrder() Order {
 		RidgeTies: "from each eye to its anchor",
 		Leg:       "%s leg",
 	}
-	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishHanging()} {
+	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishTarpSteps(), englishHanging()} {
 		for k, s := range steps {
 			o.Steps[k] = s
 		}

@@ -61,6 +61,14 @@ const (
 	SewBase
 	SewBarsSack
 	DrawCords
+	MarkTarp
+	JoinTarp
+	RidgeTarp
+	PatchTarp
+	HemTarp
+	LoopTarp
+	SealTarp
+	PitchTarp
 	SetAnchors
 	HangEmpty
 	ProofLoad
@@ -80,7 +88,9 @@ func (t Task) String() string {
 		"trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
 		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops", "read-loops", "seize",
 		"thread", "thread-bare", "last-eyes", "bars", "tack",
-		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords", "anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
+		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords",
+		"mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
+		"anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
 }
 

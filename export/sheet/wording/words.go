@@ -52,6 +52,7 @@ type Words struct {
 	Materials Materials
 	Order     Order
 	Sacks     Sacks
+	Tarp      Tarp
 	Effects   Effects
 	Seams     Seams
 	Charts    Charts
@@ -80,7 +81,7 @@ func English() Words {
 		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(), Cloth: englishCloth(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Splicing: englishSplicing(), Stitching: englishStitching(), Offsets: englishOffsets(),
 		Loads: englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(), Materials: englishMaterials(),
-		Sacks: englishSacks(),
+		Sacks: englishSacks(), Tarp: englishTarp(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),
 	}
