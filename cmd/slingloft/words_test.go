@@ -194,7 +194,7 @@ var worded = map[string][]string{
 	},
 	"cmd/slingloft/watch": {
 		"Cache-Control", "Content-Security-Policy", "Content-Type", "Cross-Origin-Opener-Policy", "Cross-Origin-Resource-Policy",
-		"Origin", "Referrer-Policy", "Sec-Fetch-Site", "X-Content-Type-Options", "Authorization", "Bearer ", "X-Exit-Status", "X-Field", "X-File-Name",
+		"Origin", "Referrer-Policy", "Sec-Fetch-Site", "X-Content-Type-Options", "Authorization", "Bearer ", "X-Exit-Status", "X-Field", "vary", "vary.html", "--chart", "--vary=", "hang", "sitting", "round", "--guest=", "X-File-Name",
 		"/ask/open", "/ask/new", "/ask/pack", "slingloft-open-", "slingloft-pack-",
 		"GET /favicon.ico", "GET /{$}", "POST /ask/prove", "POST /ask/{what}", "what",
 		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",

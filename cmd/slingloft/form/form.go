@@ -119,19 +119,8 @@ func assembled(say Words, c Carried) (Page, error) {
 // dataOf returns what is filled in beside style, script and what is carried.
 func dataOf(say Words) (map[string]any, error) {
 	said, err := json.Marshal(say.Said) // with < and > escaped
-	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Keys": keys(),
+	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Hangs": hangsOf(say),
 		"Views": viewsOf(say), "Takes": takes(say)}, err
-}
-
-// keys returns every key that stands once in a design.
-func keys() []design.Key {
-	var out []design.Key
-	for _, f := range design.Fields(false) {
-		if f.List == "" {
-			out = append(out, f.Key)
-		}
-	}
-	return out
 }
 
 // hash returns what lets a browser take a text for its own.
@@ -223,6 +212,12 @@ type viewed struct{ ID, Text string }
 
 func viewsOf(say Words) []viewed {
 	return []viewed{{"space", say.Space}, {"side", say.FromSide}, {"above", say.FromAbove}, {"end", say.FromEnds}, {"pieces", say.Pieces}, {"lay", say.Lay}}
+}
+
+// hangsOf returns the ways in which the cut is hung as cloth; the command's flags go by
+// their ids.
+func hangsOf(say Words) []viewed {
+	return []viewed{{"", say.HangLying}, {"sitting", say.HangSitting}, {"round", say.HangRound}}
 }
 
 // id returns the HTML id of a field.

@@ -25,6 +25,9 @@ type Words struct {
 
 	Shop, Materials, Bring                                       string
 	Compare, CompareKey, CompareValues, CompareHint, CompareFile string
+	CompareWith, CompareValuesWith                               string
+	Hang, HangHint, HangWho, HangSleeper, HangHow                string
+	HangLying, HangSitting, HangRound                            string
 
 	Title, Opening, ToForm, ToShow, ToSheet, Form, Bar, Save string
 	Undo, Redo, Files, Text, UseText, More                   string
@@ -79,7 +82,9 @@ func English() Words {
 		Cut: "Cloth and templates to cut from", BuildSheet: "Build sheet, web page", SheetPDF: "Build sheet, PDF", AllFigures: "All figures, JSON", Calibrate: "Calibration sheet",
 		Paper: "Paper", Slide: "Slide",
 		Shop: "Shop pages, PDF", Materials: "What to buy, CSV", Bring: "Bring in SVG or DXF files",
-		Compare: "Compare side by side", CompareKey: "Key", CompareValues: "Values of it",
+		Compare: "Compare side by side", CompareKey: "What", CompareValues: "Its values", CompareWith: "And with it", CompareValuesWith: "Values of that",
+		Hang: "Hang the cut as cloth", HangHint: "A simulation that shares no formula with the design: whether the bed lies level, what the cords pull, where the cloth is slack.",
+		HangWho: "Under whom", HangSleeper: "the sleeper", HangHow: "How", HangLying: "lying", HangSitting: "sitting at mid-bay", HangRound: "as the round load that it is designed for",
 		CompareHint: "With semicolons between them, such as 850 mm; 900 mm; 950 mm.", CompareFile: "Another design",
 		OpenFile: "Open …", New: "New", Pack: "Save all as zip", Drafts: "Not saved when the page was closed", Licences: "Whose work is in this page, and under which terms",
 		Said: map[string]string{
@@ -92,7 +97,7 @@ func English() Words {
 			"broken": "The text is not TOML. Mend it below, as text.", "away": "The program is not running; the page stands as it was.",
 			"refused": "The program does not know this page. Open the address that it printed.", "locked": "This page shows and does not save: it is served to other machines.",
 			"conflict": "The file was changed elsewhere.", "error": "Error: ", "none": "Nothing is changed since the last save.",
-			"working": "Working …", "verdict": "verdict", "beside": "{n} stand side by side.",
+			"working": "Working …", "verdict": "verdict", "compared": "Compared.", "novalues": "Write values to compare, or choose another design.", "hung": "It hangs.",
 			"making": "Making the files …", "made": "The files are made.",
 		},
 	}

@@ -60,7 +60,9 @@ func TestBrowser(t *testing.T) {
 // else of the file as it was, and undone.
 func testPage(t *testing.T, b *browsertest.Page) {
 	before := small(t, "1500 mm") + "# the end\n"
-	url, path := served(t, before)
+	path := filepath.Join(t.TempDir(), "bed.toml")
+	save(t, path, before)
+	url := servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Run: really})
 	p := b.Tab(t)
 	p.Resize(1280, 900)
 	p.Open(url)
@@ -123,6 +125,11 @@ func testPage(t *testing.T, b *browsertest.Page) {
 	p.Until(`document.body.dataset.faults === "0"`)
 	browsertest.Eval[bool](p, `(document.getElementById("compare").open = true, document.getElementById("compare-values").value = "850 mm; 900 mm", document.getElementById("compare-go").click(), true)`)
 	p.Until(`document.querySelectorAll("#compared thead th").length === 4 && document.querySelectorAll("#compared tbody tr").length > 5`)
+	if got := browsertest.Eval[string](p, `[...document.querySelectorAll("#varied table")].map((t) => t.tBodies[0].rows.length + t.tBodies[0].rows[1].cells[0].textContent).join()`); got != "2900 mm,2900 mm" {
+		t.Errorf("what other values buy: %s", got)
+	}
+	click(p, "#hang-go")
+	p.Until(`document.getElementById("hang-told").textContent.includes("Level")`)
 
 	slides(t, p)
 	sees(t, p)

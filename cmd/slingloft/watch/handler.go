@@ -61,6 +61,9 @@ type question struct {
 	Moving  bool          `json:"moving"` // the value goes on changing
 	At      float64       `json:"at"`     // station of the section, mm from the head bar
 	Have    string        `json:"have"`   // digest of the saved sheet that the page has
+	Vary    []varied      `json:"vary"`
+	Guest   string        `json:"guest"` // who lies in it; "": the sleeper
+	How     string        `json:"how"`   // the cut is hung: "", sitting or round
 	desk.Answers
 }
 
@@ -104,8 +107,12 @@ func (h *handler) ask(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	what := r.PathValue("what")
-	if what == "files" {
+	switch what {
+	case "files":
 		h.files(w, r, q)
+		return
+	case "vary", "hang":
+		h.told(w, r, what, q)
 		return
 	}
 	out, err := h.answer(r.Context(), what, q)

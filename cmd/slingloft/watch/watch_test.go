@@ -482,6 +482,38 @@ func TestCompare(t *testing.T) {
 	}
 }
 
+// What other values buy, and how the cut hangs as cloth, is told as the commands tell it.
+func TestTold(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "bed.toml")
+	save(t, path, small(t, "1500 mm")+"\n[[guest]]\nname = \"--Ida, tall\"\nmass = \"60 kg\"\nstature = \"1600 mm\"\ncrown = \"-20 mm\"\n")
+	p := open(t, servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Run: really}))
+	p.until(func(s seen) bool { return s.Drawn > 0 })
+	told := func(args ...string) string {
+		var out bytes.Buffer
+		if code := really(t.Context(), args, &out, &out); code > 1 {
+			t.Fatalf("%s: status %d: %s", args, code, out.String())
+		}
+		return out.String()
+	}
+	chart := filepath.Join(t.TempDir(), "vary.html")
+	told("figure", path, "--vary", "bed.head_bar=850.5 mm,900 mm", "--vary", "cap.kind=gathered,upright", "--chart", chart)
+	two := m{"vary": []m{{"field": "bed.head_bar", "values": []string{"850,5 mm", "900 mm"}}, {"field": "cap.kind", "values": []string{"gathered", "upright"}}}}
+	if p.must("vary", two) != text(t, chart) {
+		t.Error("the table differs from the command's")
+	}
+	if got := p.must("hang", m{"guest": "--Ida, tall"}); got != told("hang", path, "--guest=--Ida, tall") || !strings.Contains(got, "mm") {
+		t.Errorf("of the cloth is told\n%s", got)
+	}
+	for what, q := range map[string]m{"vary": {"vary": []m{{"field": "bed.head_bar", "values": []string{"1, 2"}}}}, "hang": {"how": "--out=x"}} {
+		if code, _ := p.ask(what, q); code != http.StatusUnprocessableEntity && code != http.StatusNotFound {
+			t.Errorf("%s %v: status %d", what, q, code)
+		}
+	}
+	if code, messages := p.ask("vary", m{"vary": []m{{"field": "bed.hed", "values": []string{"1 m"}}}}); code != http.StatusUnprocessableEntity || !strings.Contains(messages, "bed.hed") {
+		t.Errorf("%d %s", code, messages)
+	}
+}
+
 func itoa(n int) string { data, _ := json.Marshal(n); return string(data) }
 
 // Nothing but the empty page is told to strangers.

@@ -10,6 +10,7 @@ const receive = async (now) => {
   document.body.dataset.inches = state.inches;
   showFields();
   showFaults();
+  showGuests();
   showStatus();
   showConflict();
   if (begins) get("title").focus(); // the questions are gone
