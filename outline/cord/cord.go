@@ -40,8 +40,8 @@ type Mark struct {
 	// made, mm.
 	FromStart float64 `json:"from_start"`
 	FromEnd   float64 `json:"from_end"`
-	// Spliced is the distance from the cord's datum after every splice, without
-	// load, mm; negative on the side of the start. Buried marks lie inside another
+	// Spliced is the distance from the cord's datum after every splice, under the light
+	// pull, mm; negative on the side of the start. Buried marks lie inside another
 	// cord by then.
 	Spliced float64 `json:"spliced"`
 	Buried  bool    `json:"buried,omitempty"`

@@ -171,11 +171,11 @@ func TestStretchParabola(t *testing.T) {
 	sag := 70 * hung.Gravity * 1440 / (16 * 420)
 	sin := math.Sin(s.Ends[hung.Head].Section.Wall)
 	want := 420 * (1440 + 16*sag*sag/(3*1440)/(sin*sin)) / ea
-	near(t, "side", cord.Stretch(&s, -720, 720, ea), want, 1e-9)
+	near(t, "side", cord.Stretch(&s, -720, 720, ea, 0), want, 1e-9)
 	// A leg past an unloaded tail is straight: T L / EA.
 	e := s.Ends[hung.Head]
-	near(t, "leg", cord.Stretch(&s, e.ApexX, -720, ea), e.LegTension*e.Leg/ea, 1e-6)
-	near(t, "none", cord.Stretch(&s, -720, 720, 0), 0, 0)
+	near(t, "leg", cord.Stretch(&s, e.ApexX, -720, ea, 0), e.LegTension*e.Leg/ea, 1e-6)
+	near(t, "none", cord.Stretch(&s, -720, 720, 0, 0), 0, 0)
 }
 
 // Stretch is a term of its own, and the marks are set nearer by it.
@@ -195,10 +195,10 @@ func TestCompensation(t *testing.T) {
 	} {
 		a, b := find(t, plain, part), find(t, short, part)
 		ea := b.Kind.Stiffness
-		near(t, part.String(), a.Cut-b.Cut, cord.Stretch(&s, ends[0], ends[1], ea), 1e-9)
+		near(t, part.String(), a.Cut-b.Cut, cord.Stretch(&s, ends[0], ends[1], ea, cord.LightPull), 1e-9)
 	}
 	side := marks(find(t, short, cord.SideCord))
-	near(t, "middle", side[cord.Spot{Kind: cord.Middle}].Spliced, s.Arc(-720, 0)-cord.Stretch(&s, -720, 0, 200e3), 1e-9)
+	near(t, "middle", side[cord.Spot{Kind: cord.Middle}].Spliced, s.Arc(-720, 0)-cord.Stretch(&s, -720, 0, 200e3, cord.LightPull), 1e-9)
 	if len(short.Notes) != len(plain.Notes)-2 {
 		t.Errorf("notes %v: want those on stiffness gone", short.Notes)
 	}
@@ -226,11 +226,11 @@ func TestNodesLand(t *testing.T) {
 			t.Fatal(err)
 		}
 		side := find(t, set, cord.SideCord)
-		want := s.SideArc - cord.Stretch(&s, -720, 720, d.Side.Stiffness) + spread
+		want := s.SideArc - cord.Stretch(&s, -720, 720, d.Side.Stiffness, cord.LightPull) + spread
 		near(t, "tip to tip", marks(side)[cord.Spot{Kind: cord.Tip, On: cord.AtFoot}].Spliced, want, 1e-6)
 		near(t, "last reading", lastReading(side), want, 1e-6)
 		spread, _ = set.Splicing.Spread(d.Leg.Diameter)
-		want = 820 - cord.Stretch(&s, s.Ends[hung.Head].ApexX, -720, d.Leg.Stiffness) + spread/2
+		want = 820 - cord.Stretch(&s, s.Ends[hung.Head].ApexX, -720, d.Leg.Stiffness, cord.LightPull) + spread/2
 		near(t, "tip to hook", lastReading(find(t, set, cord.HeadLeg)), want, 1e-6)
 		near(t, "hook to hook", lastReading(find(t, set, cord.HeadLine))+lineReach(t, set, 4), 2000, 1e-6)
 		for _, c := range set.Cords {

@@ -102,7 +102,7 @@ func (r rigger) lineEye() (eyeSize, error) {
 // its stretch, mm.
 func (r rigger) stretched(h Hanging, long float64) float64 {
 	if ea := r.stiffness(r.design.Hang.Line); ea > 0 {
-		return h.Tension * long / float64(ea)
+		return (h.Tension - LightPull) * long / float64(ea)
 	}
 	return 0
 }

@@ -24,7 +24,7 @@ func TestHangLine(t *testing.T) {
 		t.Fatal(err)
 	}
 	const long, tension, travel, strap = 1500.0, 500.0, 120.0, 600.0
-	bury, stretch := sp.EyeBury(4), tension*long/200e3
+	bury, stretch := sp.EyeBury(4), (tension-cord.LightPull)*long/200e3
 	eye := loop + sp.Loss + bury*(1+sp.Kappa) - reach
 	cuts := map[cord.Fastening]float64{
 		cord.FixedEye: long + 2*eye - stretch,

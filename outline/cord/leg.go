@@ -26,7 +26,7 @@ func (r rigger) legAt(e hung.End) (Cord, error) {
 		return Cord{}, err
 	}
 	long := r.shape.Ends[e].Leg
-	stretch := legStretch(r.shape, e, r.stiffness(kind))
+	stretch := legStretch(r.shape, e, r.stiffness(kind), LightPull)
 	set := r.set(long)
 	plain := long - stretch - set + spread/2 - reach - sp.Gap/2 - taken - eyeBury
 	if plain < 0 {

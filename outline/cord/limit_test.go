@@ -165,5 +165,5 @@ func TestSlidingEye(t *testing.T) {
 	near(t, "loop at the middle setting", terms[cord.SlidingLoop], loop(reach+travel), 1e-6)
 	near(t, "tail", terms[cord.SlidingTail], 100+loop(reach+2*travel)-loop(reach+travel), 1e-6)
 	near(t, "less both reaches", terms[cord.LessEyesReach], -2*reach-travel, 1e-9)
-	near(t, "less stretch", terms[cord.LessStretch], -500*1600/1.5e5, 1e-9)
+	near(t, "less stretch", terms[cord.LessStretch], -(500-cord.LightPull)*1600/1.5e5, 1e-9)
 }

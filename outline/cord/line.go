@@ -17,8 +17,8 @@ func (r rigger) line(part Part, kind design.Cord, long, tension float64) (Cord, 
 		return Cord{}, err
 	}
 	stretch, set := 0.0, 0.0
-	if ea := r.stiffness(kind); ea > 0 {
-		stretch = tension * long / float64(ea)
+	if ea := r.stiffness(kind); ea > 0 && tension > 0 {
+		stretch = (tension - LightPull) * long / float64(ea)
 	}
 	if tension > 0 {
 		set = r.set(long)

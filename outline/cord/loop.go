@@ -22,15 +22,15 @@ func (r rigger) loop() (Cord, error) {
 	}
 	half := s.Problem.Bed.Span / 2
 	pin := (sp.Hook + kind.Diameter) / 2
-	// The lengths of one run without load, from the join outwards.
+	// The lengths of one run under the light pull, both together under twice as much, from the join outwards.
 	ea := 2 * r.stiffness(kind)
 	var tip, hook [2]float64
 	stretch, hooks := 0.0, 0.0
 	set := 2 * r.set(s.SideArc+s.Ends[hung.Head].Leg+s.Ends[hung.Foot].Leg)
 	for _, e := range hung.Ends() {
 		x := e.Sign() * half
-		side := Stretch(s, min(r.mid, x), max(r.mid, x), ea)
-		leg := legStretch(s, e, ea)
+		side := Stretch(s, min(r.mid, x), max(r.mid, x), ea, 2*LightPull)
+		leg := legStretch(s, e, ea, 2*LightPull)
 		round := roundPin(s.Ends[e].Leg, pin) - s.Ends[e].Leg
 		arc := math.Abs(s.Arc(r.mid, x))
 		tip[e] = arc - r.set(arc) - side + spread/2

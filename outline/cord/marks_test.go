@@ -120,7 +120,7 @@ func TestHookReadings(t *testing.T) {
 	}
 }
 
-// A loop's two runs without load, with cords that stretch and hooks and tips that are
+// A loop's two runs under the light pull, with cords that stretch and hooks and tips that are
 // thick, at ends that differ: each node is where half the cord under half the pull
 // leaves it.
 func TestLoopNodes(t *testing.T) {
@@ -143,9 +143,9 @@ func TestLoopNodes(t *testing.T) {
 		var tip, hook [2]float64 // from the join
 		for e, end := range s.Ends {
 			out := 720 * hung.End(e).Sign()
-			side := math.Abs(s.Arc(0, out)) - cord.Stretch(&s, min(0, out), max(0, out), ea)
+			side := math.Abs(s.Arc(0, out)) - cord.Stretch(&s, min(0, out), max(0, out), ea, 2*cord.LightPull)
 			leg := math.Sqrt(end.Leg*end.Leg-q*q) + q*(math.Pi-math.Acos(q/end.Leg)) // round half the hook
-			leg -= cord.Stretch(&s, min(end.ApexX, out), max(end.ApexX, out), ea)
+			leg -= cord.Stretch(&s, min(end.ApexX, out), max(end.ApexX, out), ea, 2*cord.LightPull)
 			tip[e] = side + spread/2
 			hook[e] = tip[e] + leg + spread/2
 		}

@@ -7,9 +7,9 @@ import (
 	"slingloft/outline/numeric"
 )
 
-// LightPull is the pull under which nodes are read off a tape, N: it draws a chain out
+// LightPull is the pull under which all lengths of cord hold, N: it draws a cord out
 // straight and is about a hundredth of what such cords break at (shop practice, no
-// source).
+// source). Cords are marked under it, and nodes read off a tape.
 const LightPull = 100.0
 
 // Node is a place on a side's chain with what a tape shows there.
@@ -22,7 +22,7 @@ type Node struct {
 // Nodes returns what a tape shows at the places of one side's chain, from the centre of
 // the head hook to that of the foot hook, drawn out straight by a pull, N, the tip gaps on
 // pins as thick as the bars' tips. Where a cord's stiffness is given it stretches by
-// pull / EA, as if it were nowhere filled, which is some hundredths of a mm too much. It is
+// what the pull is more than the light one, over EA, as if it were nowhere filled, which is some hundredths of a mm too much. It is
 // empty for a set without side cords.
 func (s Set) Nodes(pull float64) []Node {
 	if s.Variant == Loops {
@@ -74,12 +74,20 @@ func read(m Mark) bool {
 	return !m.Buried && (m.Spot.Kind == Tip || m.Spot.Kind == Entry || m.Spot.Kind == Throat || m.Spot.Kind == Middle)
 }
 
-// grown returns the part of its length that a cord has under a pull.
+// ReadPull returns the pull under which nodes are read, N: every run has the light pull.
+func (s Set) ReadPull() float64 {
+	if s.Variant == Loops {
+		return 2 * LightPull
+	}
+	return LightPull
+}
+
+// grown returns the part of its length that a cord has under a pull on all its runs.
 func (s Set) grown(c Cord, pull float64) float64 {
 	if c.Kind.Stiffness == 0 {
 		return 1
 	}
-	return 1 + pull/float64(c.Runs)/float64(c.Kind.Stiffness)
+	return 1 + (pull/float64(c.Runs)-LightPull)/float64(c.Kind.Stiffness)
 }
 
 // slack returns by how much a tip gap of the cord is shorter on its pin than straight, mm.

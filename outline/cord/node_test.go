@@ -28,13 +28,13 @@ func TestNodes(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		half := s.Problem.Bed.Span / 2
-		head := 820 - cord.Stretch(&s, s.Ends[bed.Head].ApexX, -half, legs)
-		side := s.SideArc - cord.Stretch(&s, -half, half, sides)
-		foot := s.Ends[bed.Foot].Leg - cord.Stretch(&s, half, s.Ends[bed.Foot].ApexX, legs)
-		first := s.Arc(-half, 0) - cord.Stretch(&s, -half, 0, sides)
-		for _, pull := range []float64{0, 100} {
-			grow := func(mm, ea float64) float64 { return mm * (1 + pull/ea) }
+		half, light := s.Problem.Bed.Span/2, set.ReadPull()
+		head := 820 - cord.Stretch(&s, s.Ends[bed.Head].ApexX, -half, legs, light)
+		side := s.SideArc - cord.Stretch(&s, -half, half, sides, light)
+		foot := s.Ends[bed.Foot].Leg - cord.Stretch(&s, half, s.Ends[bed.Foot].ApexX, legs, light)
+		first := s.Arc(-half, 0) - cord.Stretch(&s, -half, 0, sides, light)
+		for _, pull := range []float64{0, 100, 200} {
+			grow := func(mm, ea float64) float64 { return mm * (1 + (pull-light)/ea) }
 			h, m, f := grow(head, float64(legs)), grow(side, float64(sides)), grow(foot, float64(legs))
 			want := map[cord.SpotKind][]float64{
 				cord.Hook: {0, h + m + f}, cord.Tip: {h, h + m}, cord.Middle: {h + grow(first, float64(sides))},

@@ -18,8 +18,8 @@ func (r rigger) side() (Cord, error) {
 	}
 	half := s.Problem.Bed.Span / 2
 	ea := r.stiffness(kind)
-	stretch := Stretch(s, -half, half, ea)
-	// Between the gaps' centres, measured on the spliced cord without load.
+	stretch := Stretch(s, -half, half, ea, LightPull)
+	// Between the gaps' centres, measured on the spliced cord under the light pull.
 	set := r.set(s.SideArc)
 	between := s.SideArc - stretch - set + spread
 	plain := between - sp.Gap - 2*taken
@@ -54,7 +54,7 @@ func (r rigger) side() (Cord, error) {
 	ch.add(zone{raw: sp.Gap})
 	ch.tail(AtFoot, own, sp.Taper(own), 3, true)
 	toMiddle := s.Arc(-half, r.mid)
-	ch.middle(Spot{Kind: Tip, On: AtHead}, toMiddle-r.set(toMiddle)-Stretch(s, -half, r.mid, ea)+spread/2)
+	ch.middle(Spot{Kind: Tip, On: AtHead}, toMiddle-r.set(toMiddle)-Stretch(s, -half, r.mid, ea, LightPull)+spread/2)
 	c.Marks = ch.list(c.Datum)
 	c.Steps = []Step{
 		{DrawHeadTails,

@@ -9,19 +9,19 @@ import (
 )
 
 // Stretch returns by how much the cord from station a to station b, a < b, is
-// longer under the sleeper than without load, mm: ∫ T ds / EA along one side's
-// cord. A stiffness EA of 0 gives 0. The strain is small, so that its
+// longer under the sleeper than under a pull, N, of 0 than without load, mm:
+// ∫ (T − pull) ds / EA along one side's cord. A stiffness EA of 0 gives 0. The strain is small, so that its
 // square is left out (0.03 mm on a side cord at 0.5 %). Where a cord is filled
 // by a tail both carry, so that the true value is the smaller by some tenths of
 // what falls on those lengths.
-func Stretch(s *hung.Shape, a, b float64, stiffness quantity.Newtons) float64 {
+func Stretch(s *hung.Shape, a, b float64, stiffness quantity.Newtons, pull float64) float64 {
 	if stiffness == 0 {
 		return 0
 	}
-	// T ds = T² / H dx, since T = H ds/dx.
+	// ds = T / H dx, since T = H ds/dx.
 	f := func(x float64) float64 {
 		t := s.At(x).Tension
-		return t * t / s.Thrust
+		return t * (t - pull) / s.Thrust
 	}
 	const panels, points = 48, 8
 	marks := []float64{a}
@@ -47,9 +47,9 @@ func (r rigger) set(long float64) float64 {
 	return r.design.Accuracy.Set * long
 }
 
-// legStretch returns the stretch of one leg from bar tip to apex, mm.
-func legStretch(s *hung.Shape, e hung.End, stiffness quantity.Newtons) float64 {
+// legStretch returns the stretch of one leg from bar tip to apex beyond that of a pull, mm.
+func legStretch(s *hung.Shape, e hung.End, stiffness quantity.Newtons, pull float64) float64 {
 	tip := e.Sign() * s.Problem.Bed.Span / 2
 	apex := s.Ends[e].ApexX
-	return Stretch(s, min(tip, apex), max(tip, apex), stiffness)
+	return Stretch(s, min(tip, apex), max(tip, apex), stiffness, pull)
 }

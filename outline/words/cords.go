@@ -129,7 +129,8 @@ func englishTerms() map[cord.TermKind]string {
 		cord.LessEyesReach: "less the reach of two eyes to their hanging points", cord.SlidingTail: "working end of the sliding eye",
 		cord.LessReach: "less the eye's reach to its hanging point", cord.RunsToHead: "two runs from tip to head apex",
 		cord.RunsToFoot: "two runs from tip to foot apex", cord.RoundHooks: "round both apexes",
-		cord.LessSet: "less the permanent first-load stretch",
+		cord.LessStretch: "less stretch under the sleeper, beyond the light pull",
+		cord.LessSet:     "less the permanent first-load stretch",
 	}
 }
 

@@ -35,7 +35,7 @@ func TestMiddleMarkMeetsNotch(t *testing.T) {
 		}
 		var tips []float64
 		middle := math.NaN()
-		for _, n := range p.Cords.Nodes(cord.LightPull) {
+		for _, n := range p.Cords.Nodes(p.Cords.ReadPull()) {
 			switch n.Spot.Kind {
 			case cord.Tip:
 				if len(tips) == 0 || n.At-tips[len(tips)-1] > 1 {

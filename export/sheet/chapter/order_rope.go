@@ -259,7 +259,7 @@ func (b build) gapFacts(s *sheet.Step) {
 // the shop pages too.
 func (b build) nodeFacts(s *sheet.Step) {
 	say := b.Say.Order
-	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	s.Add(say.LightPull, b.weighed(b.Cords.ReadPull(), false))
 	b.pins(s, b.corded())
 	if off := b.nodesOff(); off > 0 {
 		s.Add(say.FarOff, b.Rope(off))
@@ -306,7 +306,7 @@ func (b build) lastEyeFacts(s *sheet.Step) {
 	say, tip := b.Say.Order, 0.0
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 	b.pins(s, true)
-	for _, n := range b.Cords.Nodes(cord.LightPull) {
+	for _, n := range b.Cords.Nodes(b.Cords.ReadPull()) {
 		switch {
 		case n.Part == cord.SideCord && n.Spot.Kind == cord.Tip:
 			tip = n.At

@@ -14,7 +14,7 @@ import (
 // Readable returns the nodes that a tape shows before the chain is threaded: those past the
 // foot tip's splice are not there yet where the foot eye is made after that.
 func Readable(d *given.Data) []cord.Node {
-	nodes := d.Cords.Nodes(cord.LightPull)
+	nodes := d.Cords.Nodes(d.Cords.ReadPull())
 	if d.Design.Passage().Threading != design.LastEyeAfter {
 		return nodes
 	}
@@ -41,7 +41,7 @@ func Chain(d *given.Data) picture.Picture {
 	long := nodes[len(nodes)-1].At
 	y := 8 + row*float64(down)
 	p := picture.Picture{ID: "splice-chain", Title: say.Chain.Title, Width: picture.Half, Height: y + 11 + row*float64(up),
-		Desc: fmt.Sprintf(say.Chain.Desc, d.Style.Force(cord.LightPull), d.Rope(long))}
+		Desc: fmt.Sprintf(say.Chain.Desc, d.Style.Force(d.Cords.ReadPull()), d.Rope(long))}
 	x := func(mm float64) float64 { return x0 + room*mm/long }
 	chainCords(&p, nodes, x, y+3.4)
 	tape(&p, x, long, y-1.6)
@@ -57,7 +57,7 @@ func Chain(d *given.Data) picture.Picture {
 	}
 	onwards(&p, y-4, below, left...)
 	backwards(&p, y+7.4, above, right...)
-	text(&p, x0, y+8+row*float64(up-1), fmt.Sprintf(say.Under, d.Style.Force(cord.LightPull)))
+	text(&p, x0, y+8+row*float64(up-1), fmt.Sprintf(say.Under, d.Style.Force(d.Cords.ReadPull())))
 	return p
 }
 

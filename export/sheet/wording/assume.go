@@ -29,7 +29,7 @@ func englishAssumed() Assumed {
 		ShearOf: "The largest shear in the hung body is %s, against %s at which this cloth locks and wrinkles; " +
 			"it lies %s from mid-bay and %s off the centre line.",
 		Straight: "Tails are cut straight and do not hang quite level; the chart of straight against true cut says by how much.",
-		Stretch: "Cords are cut shorter by what they stretch under the sleeper, from the stiffness in the design; " +
+		Stretch: "Cords are cut shorter by what they stretch under the sleeper beyond the light pull, from the stiffness in the design; " +
 			"the cut lengths show it as a term of its own.",
 		OneStretch: "Stretch is taken off only for the cord whose stiffness the design gives.",
 		NoStretch:  "The design gives no stiffness of the cords: their stretch under the sleeper is not taken off.",
