@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"slingloft/export/sheet"
@@ -164,6 +165,32 @@ func (b build) givesEdge(l piece.Lie, over bool) string {
 		return say[1]
 	}
 	return say[0]
+}
+
+// barNumbers returns the numbers of the notches at the bars that lie at the ends of a
+// stretch of the side.
+func (b build) barNumbers(part piece.Stretch) []string {
+	var out []string
+	for _, n := range b.Sewn.SideNotches {
+		if n.Bar {
+			out = append(out, strconv.Itoa(n.Number))
+		}
+	}
+	if len(out) == 2 && part == piece.HeadHalf {
+		return out[:1]
+	}
+	if len(out) == 2 && part == piece.FootHalf {
+		return out[1:]
+	}
+	return out
+}
+
+// listed writes up to two names beside each other.
+func (b build) listed(names []string) string {
+	if len(names) == 2 {
+		return b.Both(names[0], names[1])
+	}
+	return strings.Join(names, ", ")
 }
 
 // notchesOf lists the names of a template's notches, each once.

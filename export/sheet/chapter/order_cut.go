@@ -3,12 +3,9 @@ package chapter
 import (
 	"fmt"
 	"math"
-	"strconv"
-	"strings"
 
 	"slingloft/export"
 	"slingloft/export/sheet"
-	"slingloft/outline/bed"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
@@ -82,8 +79,6 @@ func (b build) markFacts(s *sheet.Step) {
 	if b.capped() {
 		insert(s, letters, say.MarkCaps)
 	}
-	insert(s, letters, fmt.Sprintf(say.BarNotches, b.barNotches(bed.Left)))
-	insert(s, letters, fmt.Sprintf(say.BarNotchesOver, b.barNotches(bed.Right)))
 	for _, it := range b.onRoll() {
 		at := it.Motion.Apply
 		switch p := it.Piece; p.Kind {
@@ -98,37 +93,6 @@ func (b build) markFacts(s *sheet.Step) {
 			s.Add(fmt.Sprintf(say.CapTop, p.Title), b.Cloth(top.Y))
 		}
 	}
-}
-
-// barNotches names the notches at the bars, on one side.
-func (b build) barNotches(side bed.Side) string {
-	return b.listed(each(b.barNumbers(piece.AllOfIt), func(no string) string { return side.Letter() + no }))
-}
-
-// barNumbers returns the numbers of the notches at the bars that lie at the ends of a
-// stretch of the side.
-func (b build) barNumbers(part piece.Stretch) []string {
-	var out []string
-	for _, n := range b.Sewn.SideNotches {
-		if n.Bar {
-			out = append(out, strconv.Itoa(n.Number))
-		}
-	}
-	if len(out) == 2 && part == piece.HeadHalf {
-		return out[:1]
-	}
-	if len(out) == 2 && part == piece.FootHalf {
-		return out[1:]
-	}
-	return out
-}
-
-// listed writes up to two names beside each other.
-func (b build) listed(names []string) string {
-	if len(names) == 2 {
-		return b.Both(names[0], names[1])
-	}
-	return strings.Join(names, ", ")
 }
 
 // proveFacts tells the distances that prove the body: its diagonals and both ends; the

@@ -18,8 +18,6 @@ type Order struct {
 	JoinAside                         string // rim
 	JoinedLines                       string // what else holds of panels
 	MarkStrips, MarkFacings, MarkCaps string // what else is marked by hand
-	BarNotches                        string // the names of the notches at the bars on the left
-	BarNotchesOver                    string // those of the other side
 	NameStrips                        string
 	OffCentre, OffLine                string // what is drawn for the side templates; how far off
 	AlongRoll, AcrossRoll             string // piece
@@ -116,15 +114,13 @@ type Order struct {
 func englishOrder() Order {
 	o := Order{
 		Cloth: "Mark and cut the cloth", Sewing: "Press and sew", Rope: "Make the cords", Fitting: "Fit the bars",
-		Steps:          map[Task]Step{},
-		Diagonals:      "Both diagonals have to read the same.",
-		Corners:        "Measure each panel from corner to corner.",
-		OfPanel:        "%s, %s",
-		BarNotches:     "Letter the notches %s where the bar lines meet the net line of the left side.",
-		BarNotchesOver: "Letter %s there on the right side.",
-		Measured:       [2]string{"slingloft cut %s--as pdf --paper a4 --measured 99.6x100.2", "slingloft cut %s--as pdf --paper letter --measured 3.98x4.01"},
-		SheetAnew:      [2]string{"slingloft sheet %s--out new-sheet.pdf", "slingloft sheet %s--out new-sheet.pdf --paper letter"},
-		CutAnew:        "for plots that are not true, type", PrintAnew: "to print this sheet anew, type",
+		Steps:     map[Task]Step{},
+		Diagonals: "Both diagonals have to read the same.",
+		Corners:   "Measure each panel from corner to corner.",
+		OfPanel:   "%s, %s",
+		Measured:  [2]string{"slingloft cut %s--as pdf --paper a4 --measured 99.6x100.2", "slingloft cut %s--as pdf --paper letter --measured 3.98x4.01"},
+		SheetAnew: [2]string{"slingloft sheet %s--out new-sheet.pdf", "slingloft sheet %s--out new-sheet.pdf --paper letter"},
+		CutAnew:   "for plots that are not true, type", PrintAnew: "to print this sheet anew, type",
 		Layer: "%s, %s", Colours: englishColours(), Jobs: englishJobs(),
 		KeyedOf: "%s; %s under [%s]", FarOffBy: "may be off by", CordThick: "%s, thick", HookThick: "what an eye lies on, thick",
 		TipPin: "pin of a tip, thick", TipToCord: "from the bar's end to the middle of the cord on its tip", TubeThick: "bar, outer diameter",

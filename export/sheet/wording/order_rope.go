@@ -193,6 +193,7 @@ func englishChains() map[Task]Step {
 func englishLoops() map[Task]Step {
 	return map[Task]Step{
 		ThreadLoops: {"Thread the side loops", []string{
+			"Bind a few turns of thread round the cord at its middle mark, to be felt through the cloth.",
 			"Draw two strong threads through the channel, from end to end.",
 			"With one, draw the cord's end through, from the foot end to the head end.",
 			"Stop when the middle mark of the second run lies at the middle notch.",
@@ -232,19 +233,20 @@ func englishThreading() map[Task]Step {
 	const (
 		ends   = "Draw a strong thread through the channel first, from one end to the other."
 		middle = "Set the middle mark at the middle notch."
+		felt   = "Bind a few turns of thread round the cord at its middle mark, to be felt through the cloth."
 		gaps   = "Draw each tip gap out at its opening."
 	)
 	return map[Task]Step{
 		ThreadChains: {"Thread the chains", []string{
 			"Make no splice inside a channel: the chain is whole before it goes in.",
-			ends,
+			felt, ends,
 			"Tie it to the eye of the head leg and pull the eye long.",
 			"Draw the chain through, from the foot end to the head end, eye first.",
 			middle, gaps,
 		}, "A gap stands in the middle of each opening, and an eye hangs out at each end."},
 		ThreadBare: {"Thread the chains", []string{
 			"No eye passes this channel, so the foot leg goes first, by its bare end.",
-			ends,
+			felt, ends,
 			"Tie it to the bare end, and bind the knot smooth.",
 			"Draw the chain through, from the head end to the foot end.",
 			middle, gaps,
