@@ -30,17 +30,16 @@ func (b *proposer) roomy(p Person, shoulders float64) (bar, spare float64, ok bo
 	if !ok || !held || !(atHigh > atLow) {
 		return 0, 0, false
 	}
-	// What there is to spare rises almost evenly with the bar: one step more is enough.
-	bar = min(max(low+(high-low)*(armRoom-atLow)/(atHigh-atLow), low), high)
-	bar = math.Ceil(bar/b.step-1e-9) * b.step
-	for range 2 {
+	whole := func(v float64) float64 { return math.Ceil(v/b.step-1e-9) * b.step }
+	// What there is to spare rises almost evenly with the bar: a few steps by its slope get there.
+	slope := (atHigh - atLow) / (high - low)
+	bar = whole(min(max(low+(armRoom-atLow)/slope, low), high))
+	for {
 		if spare, ok = b.spare(p, bar, shoulders); !ok || spare >= armRoom || bar >= high {
 			return bar, spare, ok
 		}
-		bar += b.step
+		bar = min(bar+max(b.step, whole((armRoom-spare)/slope)), whole(high))
 	}
-	spare, ok = b.spare(p, bar, shoulders)
-	return bar, spare, ok
 }
 
 // spare returns what arms or knees have to spare with a head bar; false where such a bed
