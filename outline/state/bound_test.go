@@ -15,6 +15,8 @@ func unlike() map[string]func(*design.Design) {
 	out := beds()
 	out["lifted"] = func(d *design.Design) { d.Bed.Lift, d.Bed.HeadLeg, d.Bed.FootTail = 0.03, 760, 250 }
 	out["narrow feet"] = func(d *design.Design) { d.Bed.FootBar, d.Bed.FootLeg, d.Bed.HeadTail = 620, 600, 220 }
+	// Cords drawn straight to a seat pull more than the lines of one who lies.
+	out["steep, long legs"] = func(d *design.Design) { d.Bed.ControlValue, d.Bed.HeadLeg, d.Bed.FootLeg = 300, 1500, 1500 }
 	out["even load"] = func(d *design.Design) { d.Load.Model = design.Even }
 	return out
 }
@@ -84,14 +86,18 @@ func TestDesignedInClosedForm(t *testing.T) {
 // Lines are held to a quarter and bars to half more than so lying. The scale of a weight
 // is the scale of its loads.
 func TestSittingBound(t *testing.T) {
+	governs := map[bool]int{}
 	for name, change := range unlike() {
 		h, p := rigid(t, change)
 		s := h.Shape
 		lying := state.BoundOf(h, p, 0)
 		hangs := s.Ends[hung.Head].Vertical + s.Ends[hung.Foot].Vertical
-		for _, times := range []float64{0.5, 1, 1.7} {
+		for _, times := range []float64{0.5, 1, 1.7, 2.5} {
 			who := p
 			who.Weight = times * p.Weight
+			if times > 2 {
+				who.Seat = 3000 // so that the cloth as it lies carries more than over the seat
+			}
 			more := max(1, who.Weight/hangs)
 			for i := 1; i <= 4; i++ {
 				b := state.BoundOf(h, who, i)
@@ -104,6 +110,7 @@ func TestSittingBound(t *testing.T) {
 				most := more * lying.Loads.Side[0]
 				for e := range 2 {
 					pull := max(more*lying.Loads.Line[e], straight[e])
+					governs[straight[e] == pull]++
 					near(t, name+", line", b.Loads.Line[e], max(pull, 1.25*more*lying.Loads.Line[e]), 1e-9*pull)
 					near(t, name+", bar", b.Loads.Bar[e], 1.5*more*lying.Loads.Bar[e], 1e-9*pull)
 					for side := range 2 {
@@ -125,6 +132,9 @@ func TestSittingBound(t *testing.T) {
 				}
 			}
 		}
+	}
+	if governs[true] == 0 || governs[false] == 0 {
+		t.Errorf("straight cords govern, or lines: %v", governs)
 	}
 }
 
