@@ -13,7 +13,8 @@ func designed(s *hung.Shape, why error) State {
 	_, x := s.Problem.Load.Total()
 	out := State{Kind: Lying, X: x, Bound: why, Share: 0.5}
 	half := s.Problem.Bed.Span / 2
-	inBay := func(x float64) bool { return math.Abs(x) < half }
+	// The station of a tip has the pull on its side of the bay.
+	inBay := func(x float64) bool { return math.Abs(x) <= half }
 	most := func(bay bool, from, to float64) float64 {
 		t := 0.0
 		for _, x := range s.Stations(200) {

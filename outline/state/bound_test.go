@@ -15,11 +15,13 @@ func unlike() map[string]func(*design.Design) {
 	out := beds()
 	out["lifted"] = func(d *design.Design) { d.Bed.Lift, d.Bed.HeadLeg, d.Bed.FootTail = 0.03, 760, 250 }
 	out["narrow feet"] = func(d *design.Design) { d.Bed.FootBar, d.Bed.FootLeg, d.Bed.HeadTail = 620, 600, 220 }
-	// Cords drawn straight to a seat pull more than the lines of one who lies.
-	out["steep, long legs"] = func(d *design.Design) { d.Bed.ControlValue, d.Bed.HeadLeg, d.Bed.FootLeg = 300, 1500, 1500 }
 	out["even load"] = func(d *design.Design) { d.Load.Model = design.Even }
 	return out
 }
+
+// steep is a bed whose cords, drawn straight to a seat, pull more than the lines of one who
+// lies, and the more along its tails than at the tips and apexes.
+func steep(d *design.Design) { d.Bed.ControlValue, d.Bed.HeadLeg, d.Bed.FootLeg = 300, 1500, 1500 }
 
 // rigid returns a bed of what does not stretch, which lies as it is designed.
 func rigid(t *testing.T, change func(*design.Design)) (finished.Hammock, state.Person) {
@@ -50,6 +52,29 @@ func TestDesignedIsLying(t *testing.T) {
 			near(t, name+", both legs alike", got.Loads.Leg[e][0], got.Loads.Leg[e][1], 0)
 		}
 		near(t, name+", both cords alike", got.Loads.Side[0], got.Loads.Side[1], 0)
+	}
+}
+
+// Legs are held to the largest pull anywhere from the tip to the apex, side cords to that
+// anywhere between the tips: found here at a thousand places each.
+func TestDesignedCords(t *testing.T) {
+	all := unlike()
+	all["steep, long legs"] = steep
+	for name, change := range all {
+		h, p := rigid(t, change)
+		s := h.Shape
+		half := s.Problem.Bed.Span / 2
+		most := func(from, to float64) float64 {
+			out := 0.0
+			for i := 1; i < 1000; i++ {
+				out = max(out, s.At(from+(to-from)*float64(i)/1000).Tension)
+			}
+			return out
+		}
+		got := state.BoundOf(h, p, 0).Loads
+		near(t, name+", side cord", got.Side[0], most(-half, half), 2e-3*got.Side[0])
+		near(t, name+", head leg", got.Leg[0][0], most(s.Ends[hung.Head].ApexX, -half), 2e-3*got.Leg[0][0])
+		near(t, name+", foot leg", got.Leg[1][0], most(half, s.Ends[hung.Foot].ApexX), 2e-3*got.Leg[1][0])
 	}
 }
 
@@ -86,8 +111,9 @@ func TestDesignedInClosedForm(t *testing.T) {
 // Lines are held to a quarter and bars to half more than so lying. The scale of a weight
 // is the scale of its loads.
 func TestSittingBound(t *testing.T) {
-	governs := map[bool]int{}
-	for name, change := range unlike() {
+	governs, all := map[bool]int{}, unlike()
+	all["steep, long legs"] = steep
+	for name, change := range all {
 		h, p := rigid(t, change)
 		s := h.Shape
 		lying := state.BoundOf(h, p, 0)
