@@ -50,7 +50,11 @@ func (d *Desk) Switch(table design.Key, on bool) error {
 func (d *Desk) edit(change func(design.Text) (design.Text, error), changes []design.Change, turn int) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	before, err := design.OpenText(d.name(), d.text())
+	data := d.text()
+	if last := d.steps[d.at]; len(changes) == 1 && d.at > 0 && last.retyped(step{key: changes[0].Key, bare: changes[0].Value == ""}) {
+		data = d.steps[d.at-1].data // the key keeps its place, and what is said of it
+	}
+	before, err := design.OpenText(d.name(), data)
 	if err != nil {
 		return err
 	}

@@ -63,6 +63,11 @@ type step struct {
 	bare bool       // the key was emptied: what is typed into it next belongs to this step
 }
 
+// retyped reports whether a step fills in the key that the one before it emptied.
+func (s step) retyped(next step) bool {
+	return s.key != "" && s.key == next.key && s.bare && !next.bare
+}
+
 // New returns a desk with a file's contents; nil data: the file is not there yet.
 func New(s Store, data []byte, with work.Setting) *Desk {
 	d := &Desk{store: s, with: with, words: English(), opened: data, news: make(chan struct{}), stop: func() {}}
@@ -181,9 +186,13 @@ const mostSteps = 500
 // push makes a text the one that stands; the lock is held.
 func (d *Desk) push(s step) {
 	last := d.steps[d.at]
-	if d.at > 0 && s.key != "" && s.key == last.key && (last.bare && !s.bare || s.turn == last.turn && s.turn != 0) {
+	same := s.key != "" && s.key == last.key && s.turn == last.turn && s.turn != 0
+	switch {
+	case d.at > 0 && last.retyped(s) && bytes.Equal(s.data, d.steps[d.at-1].data):
+		d.steps = d.steps[:d.at] // it stands as before
+	case d.at > 0 && (same || last.retyped(s)):
 		d.steps = append(d.steps[:d.at], s)
-	} else {
+	default:
 		d.steps = append(d.steps[:d.at+1], s)
 	}
 	if len(d.steps) > mostSteps {

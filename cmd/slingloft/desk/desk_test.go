@@ -171,9 +171,21 @@ func TestUndoRetyped(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
+	// The key stands where it stood.
+	if got, want := d.State().Text, strings.Replace(small(t), `span = "1480 mm"`, `span = "1.5 m"`, 1); got != want {
+		t.Errorf("the text reads\n%s", got)
+	}
 	d.Undo()
 	if got := d.State(); got.Values["bed.span"] != "1480 mm" || got.Undo {
 		t.Errorf("undone to %q", got.Values["bed.span"])
+	}
+	for turn, v := range []string{"", "1480 mm"} {
+		if err := d.Set([]design.Change{{Key: design.KeyBedSpan, Value: v}}, turn+1); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got := d.State(); got.Text != small(t) || got.Undo || got.Unsaved {
+		t.Errorf("typed as it was: undo %v, unsaved %v\n%s", got.Undo, got.Unsaved, got.Text)
 	}
 }
 
