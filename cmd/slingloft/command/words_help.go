@@ -25,13 +25,13 @@ func englishHelp() map[string]Help {
 	return map[string]Help{
 		"start": {
 			Line: "write a starter design, or one proposed for a sleeper",
-			Long: `Writes a complete design with the few values that have to be decided, each with what
-it means, ready to be changed; with --all every key there is. It never writes over a
-file that is there already; the name - stands for standard output.
+			Long: `Writes a complete design with the few values that you have to decide, each with its
+meaning, ready to be changed; with --all, every key there is. It never overwrites a
+file that exists already; the name - stands for standard output.
 
-With --stature and --mass the bed is proposed for that sleeper: bars, span, drop,
-side depth, tails and legs, each with the reason for it and the source of the body
-measure behind it, in the file. Take it, or change any part of it.`,
+With --stature and --mass it proposes a bed for that sleeper: bars, span, drop, side
+depth, tails and legs, each with its reason and the source of the body measure behind
+it, written into the file. Take it as it is, or change any part of it.`,
 			Example: "  slingloft start my.toml\n  slingloft start my.toml --units in\n" +
 				"  slingloft start my.toml --stature \"172 cm\" --mass \"80 kg\" --sleeps side\n",
 			Flags: map[string]string{
@@ -39,7 +39,7 @@ measure behind it, in the file. Take it, or change any part of it.`,
 				"all":         "write every key, those left out behind #",
 				"stature":     `the sleeper's height, such as "172 cm" or "5 ft 8 in"`,
 				"mass":        `the sleeper's mass, such as "80 kg" or "176 lb"`,
-				"shoulders":   "breadth over the shoulders (default: estimated)",
+				"shoulders":   "shoulder breadth (default: estimated)",
 				"sleeps":      "how the sleeper lies: back or side (default back)",
 				"cloth-width": "usable width of the roll; the body is joined where it is wider",
 			},
@@ -51,17 +51,17 @@ cord cut lengths term by term with their marks, the seam walk, offsets tables, t
 pieces and the lay. With --json the same as one document for other programs, in
 mm, N and radians.
 
-With --vary a key of the design, or two, takes several values in turn, and one table
-says what each buys: level, steadiness, hang angles, loads, the least margin, length,
+With --vary one or two keys of the design take several values in turn, and one table
+shows what each buys: level, stability, hang angles, loads, the least margin, length,
 mass, cloth. The file stays as it is.`,
 			Example: "  slingloft figure\n  slingloft figure my.toml --json > my.json\n" +
 				"  slingloft figure my.toml --vary \"bed.head_bar = 850 mm, 900 mm, 950 mm\" --chart bars.html\n",
 			Flags: map[string]string{
 				"materials": "print the materials list alone, as CSV",
-				"vary":      `a key with its values, such as "bed.span = 1450 mm, 1500 mm"; may be given twice`,
+				"vary":      `a key with its values, such as "bed.span = 1450 mm, 1500 mm"; may be repeated once`,
 				"csv":       "print the table of --vary as CSV",
 				"chart":     "write the curves of --vary into this file too, ending in .html or .pdf",
-				"force":     "replace that file if it is there already",
+				"force":     "replace that file if it exists already",
 			},
 		},
 		"hang": {
@@ -73,7 +73,7 @@ is drawn along its threads and in shear, and where it hangs slack. A quick look 
 some seconds, --exact up to half a minute; Ctrl-C ends it.`,
 			Example: "  slingloft hang\n  slingloft hang my.toml --exact\n  slingloft hang my.toml --sitting\n  slingloft hang my.toml --json > cloth.json\n",
 			Flags: map[string]string{
-				"exact":   "on a finer mesh, and to a tighter end",
+				"exact":   "on a finer mesh, and to a closer balance",
 				"round":   "lay the round section of the design into it in place of a body",
 				"sitting": "the sleeper sits up at mid-bay",
 				"guest":   "name of a guest of the design who lies in it in place of the sleeper",
@@ -82,13 +82,13 @@ some seconds, --exact up to half a minute; Ctrl-C ends it.`,
 		"cut": {
 			Line: "write the files to cut from: cloth lay and template sheets",
 			Long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and
-writes one file a sheet and format. Every file is written whole or not at all. A
-file that is there already is replaced only if it was written for the same design
-values and not changed since, or with --force.
+writes one file for each sheet and format. Every file is written whole or not at all.
+A file that exists already is replaced only if it was written for the same design
+values and has not been changed since, or with --force.
 
 Several designs, or --copies of one, are laid on one roll: each piece is lettered
 with the number of its bed, and templates that beds share are written once. They
-have to be of the same cloth, and of the same sheets.
+have to use the same cloth and the same sheets.
 
 Formats: %s.`,
 			Example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n" +
@@ -98,20 +98,19 @@ Formats: %s.`,
 				"out":      "folder to write into; made if it is not there",
 				"as":       "formats to write, with commas between",
 				"scale":    "drawing scale, such as 1:5 (default: the design's, else 1:1)",
-				"copies":   "so many beds of each design on one roll",
-				"lay-time": "search so long for a better lay, such as 60s",
-				"force":    "replace files that are there already",
+				"copies":   "how many beds of each design to lay on one roll",
+				"lay-time": "how long to search for a better lay, such as 60s",
+				"force":    "replace files that exist already",
 			},
 		},
 		"prove": {
 			Line: "read written files back and say whether they agree with the design",
 			Long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
 lines, and says file by file whether it still agrees with the design: a file that
-was rescaled, edited by hand, or left over from another run or design does not. So
-is all judged that a machine or an eye acts on beside the lines: order, power, feed,
-depth, the tool on or off, pens, colours, layers and what they hide, titles, scripts.
-A file whose bytes were changed since it was written is told of even where it still
-agrees. Files of another scale or machine in one folder are refused as a whole; --as
+was rescaled, edited by hand, or left over from another run or design does not.
+It also checks all else that a machine or an eye acts on: order, power, feed, depth,
+the tool on or off, pens, colours, layers and what they hide, titles, scripts. A file
+whose bytes have changed since it was written is reported even where it still agrees. Files of another scale or machine in one folder are refused as a whole; --as
 proves one format alone.
 
 The design, the scale, the machine and all else that is not named here are those that
@@ -122,12 +121,12 @@ The exit status is 5 where something does not agree, 1 where a file cannot be re
 			Example: "  slingloft prove slingloft-out\n  slingloft prove my.toml my-files\n  slingloft prove my.toml my-files --as " +
 				"dxf --scale 1:5\n",
 			Flags: map[string]string{
-				"as":    "formats to prove, with commas between (default: all that are there)",
+				"as":    "formats to prove, with commas between (default: all that exist)",
 				"scale": "drawing scale, such as 1:5 (default: that of the files)",
 			},
 		},
 		"calibrate": {
-			Line: "write what a new machine is tried with: long bars and a kerf comb",
+			Line: "write what to try a new machine with: long bars and a kerf comb",
 			Long: `Writes what to plot or cut first on a machine. The calibration sheet has bars nearly as
 long as the bed, both ways, and square diagonals: measure them, and give what they
 measure as calibration_x and calibration_y under [machine]; every file is then
@@ -146,42 +145,41 @@ Neither is corrected or cut beside its lines, whatever the settings say.`,
 				"thickness": `what the board for the comb measures, such as "2.94 mm" or "0.116 in"`,
 				"out":       "folder to write into; made if it is not there",
 				"as":        "formats to write, with commas between: %s",
-				"force":     "replace files that are there already",
+				"force":     "replace files that exist already",
 			},
 		},
 		"sheet": {
 			Line: "write the build sheet: drawings, tables and the order of work",
-			Long: `Writes the build sheet as one web page that needs nothing beside itself, or as a
-PDF file, whichever the name's ending says. It comes in parts: shop, some pages for
-the table with what to cut and the steps to tick off; steps, the same in full with
-pictures of pieces and templates; hanging, how it is hung, proved and set right;
-appendix, the glossary, offsets, loads and margins, seam walk and sources. A file
-that is there already is replaced only if it was written for the same design values
-and not changed since, or with --force.
+			Long: `Writes the build sheet as one self-contained web page, or as a PDF file, depending on
+the ending of the name. It comes in parts: shop, a few pages for the table with what
+to cut and the steps to tick off; steps, the same in full with pictures of pieces and
+templates; hanging, how to hang it, prove it and set it right; appendix, the glossary,
+offsets, loads and margins, seam walk and sources. A file that exists already is
+replaced only if it was written for the same design values and has not been changed
+since, or with --force.
 
-The sheet is written even where a required margin is not met; it then says so
-first.`,
+The sheet is written even where a required margin is not met; it then says so first.`,
 			Example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n" +
 				"  slingloft sheet my.toml --out table.pdf --pages shop --paper letter\n",
 			Flags: map[string]string{
 				"out":   "file to write, ending in .html or .pdf; its folder is made if it is not there",
 				"paper": "paper of a PDF file: a4 or letter",
-				"cloth": "show too how the cut hangs as cloth, which takes some seconds",
+				"cloth": "also show how the cut hangs as cloth, which takes some seconds",
 				"pages": "parts to write, with commas between: shop, steps, hanging, appendix; or all",
-				"force": "replace a file that is there already",
+				"force": "replace a file that exists already",
 			},
 		},
 		"watch": {
 			Line: "serve a local page to make a design on",
 			Long: `Serves a page on this machine with a field for every key of the design, the hammock
-in space and the build sheet, which follow what is entered. What is wrong stands at its
-field with what would do. Save writes the design file: values are changed in their
-places, all else stays as it is. A file that is not there yet begins with a few
-questions. What others save into the file is shown; where both changed it nothing is
-lost. Every file of the other commands is had there by a click. It ends with Ctrl-C.
+in space and the build sheet, which follow what is entered. A fault stands beside its
+field, with a value to use instead. Save writes the design file: values change in
+place, and all else stays as it is. A file that does not exist yet begins with a few
+questions. What others save into the file is shown; where both have changed it nothing
+is lost. Every file that the other commands write is one click away. Ctrl-C ends it.
 
-The address that is printed holds a word that nobody else knows: open it as it is. The
-page is served to this machine only; under another --addr it shows and does not save.`,
+The address that is printed holds a secret word: open it as it is. The page is served
+to this machine only; under another --addr it shows the design but does not save.`,
 			Example: "  slingloft watch\n  slingloft watch my.toml\n  slingloft watch my.toml --addr 127.0.0.1:0\n",
 			Flags: map[string]string{
 				"addr": "address and port to serve the page at; port 0 takes a free one",

@@ -23,8 +23,8 @@ var (
 	writes  = regexp.MustCompile(`(?:^|; )write (?:([a-z_]+) = )?("[^"]+"|-?[0-9][^ ,;]*)(?:$| or |;)`)
 	bounds  = regexp.MustCompile(`(?:^|; )use (-?[0-9][0-9./ ]*(?: ?[a-zA-Z²³%][a-zA-Z²³/0-9 ]*?)?) or (?:more|less)`)
 	instead = regexp.MustCompile(`or a ([a-z_]+\.[a-z_]+) of ([^,;]+)`)
-	named   = regexp.MustCompile(`([a-z]+\.[a-z_]+) (?:of|=) (-?[0-9][0-9./]*(?: [0-9/]+)?(?: [a-z]+)?)(?: or (?:more|less))? would do`)
-	rolls   = regexp.MustCompile(`a roll ([0-9][0-9./]*(?: [0-9/]+)? [a-z]+) wide would do with (no join|one join|two joins)`)
+	named   = regexp.MustCompile(`use ([a-z]+\.[a-z_]+) (?:of|=) (-?[0-9][0-9./]*(?: [0-9/]+)?(?: [a-z]+)?)(?:$|[;,]| or (?:more|less))`)
+	rolls   = regexp.MustCompile(`a roll ([0-9][0-9./]*(?: [0-9/]+)? [a-z]+) wide with (no join|one join|two joins)`)
 )
 
 // advices returns every value that a fault's hint names.

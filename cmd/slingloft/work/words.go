@@ -71,8 +71,8 @@ func English() Words {
 				"no danger; deeper drops (bed.head_drop), a steeper hang or wider bars make it more stable",
 			HookTooLow:   "the higher anchor has to stand %s higher than hang.height; bring the anchors closer or hang the bed lower",
 			ShortShelter: "the shelter's ridge is %s too short to cover the hammock",
-			RainReaches: "the tarp keeps off rain driven up to %s from the plumb line, not the %s that tarp.rain asks for; a ridge of %s " +
-				"with a width of %s would do",
+			RainReaches: "the tarp keeps off rain driven up to %s from the plumb line, not the %s that tarp.rain asks for; use a ridge of %s " +
+				"with a width of %s",
 			RainReachesAll: "the tarp keeps off rain driven up to %s from the plumb line, not the %s that tarp.rain asks for; no ridge or " +
 				"width of this shape would: a smaller tarp.rise, a rectangle or a longer tarp.side may",
 			TarpTouches:  "the tarp comes within %s of bars, cords or hang lines; with tarp.rise = %s it stays 100 mm off them",
@@ -85,7 +85,7 @@ func English() Words {
 		},
 		Design: design.English(), Files: export.English(),
 		Mend: MendWords{
-			Value: "%s of %s", Or: ", or ", WouldDo: "%s or more would do",
+			Value: "%s of %s", Or: ", or ", WouldDo: "use %s or more",
 			Smaller: "a smaller %s", Larger: "a larger %s", OrElse: " or ", Helps: "%s helps",
 			Both: "%s; %s",
 		},
