@@ -238,7 +238,6 @@ const (
 	TarpEdgesMeet
 	TarpCornerSharp
 	PatchesMeet
-	RainUnderLines
 	JoinLeavesTarp
 	PanelsTooMany
 	SideSeamGone

@@ -48,7 +48,6 @@ func englishLater() map[Rule]string {
 		TarpWaist:        "so hollow that less than half of the tarp's width is left in its middle",
 		TarpEdgesMeet:    "so hollow that two edges of the tarp run into each other at a corner",
 		PatchesMeet:      "so large that the patches of the tarp meet along an edge",
-		RainUnderLines:   "to keep such rain off the ends, the ridge would reach the hang lines",
 		JoinLeavesTarp:   "so hollow that a join of the tarp does not run from edge to edge",
 		PanelsTooMany:    "the tarp would fall into more than %[1]d panels",
 		SideSeamGone:     "the side seam of a tail has no length left beside it",

@@ -38,7 +38,7 @@ func (m *maker) panel(p panel, notches map[seam][]piece.Notch) {
 	for i, l := range p.lines() {
 		edges[i] = l.Moved(own)
 	}
-	q.Net, q.Cut = geom.RingOf(edges), geom.OffsetEdges(edges, m.allowances(p.bounds))
+	q.Net, q.Cut = geom.RingOf(edges), outside(edges, m.allowances(p.bounds))
 	q.Lines = append(q.Lines, netLine(q.Net))
 	m.hem(&q, p, edges)
 	for no := range seam(len(m.panels)) {
@@ -80,19 +80,20 @@ func (m *maker) cloth(of piece.Piece) piece.Piece {
 
 // hem draws the two folds along every edge of the sheet that a panel has.
 func (m *maker) hem(q *piece.Piece, p panel, edges []geom.Polyline) {
-	fold := m.allowances(p.bounds)
+	fold := make([]float64, len(edges))
 	for i, b := range p.bounds {
 		if b.bound.hemmed() {
-			fold[i] /= 2
+			fold[i] = m.d.Tarp.Hem
 		}
 	}
+	edges, fold = smooth(edges, fold)
 	moved := geom.MovedEdges(edges, fold)
-	for i, b := range p.bounds {
-		if !b.bound.hemmed() {
+	for i, l := range edges {
+		if fold[i] == 0 { // a join
 			continue
 		}
-		q.Hem += edges[i].Length()
-		q.Lines = append(q.Lines, piece.Line{Name: "hem fold 1", Role: piece.HemFold, Index: 1, Work: piece.Score, Points: edges[i]},
+		q.Hem += l.Length()
+		q.Lines = append(q.Lines, piece.Line{Name: "hem fold 1", Role: piece.HemFold, Index: 1, Work: piece.Score, Points: l},
 			piece.Line{Name: "hem fold 2", Role: piece.HemFold, Index: 2, Work: piece.Score, Points: moved[i].Inside(q.Cut)})
 	}
 }
@@ -167,8 +168,8 @@ func (m *maker) corners(q *piece.Piece, edges []geom.Polyline) {
 // says which one is lettered.
 func (m *maker) letter(q *piece.Piece, face string) {
 	box := q.Net.Bounds()
-	at := geom.Pt(box.Center().X, box.Min.Y+box.Height()*0.3)
-	half := min(box.Width()/4, 150)
+	at, wide := levelIn(q.Net)
+	half := min(wide/4, 150)
 	q.Lines = append(q.Lines, piece.Arrow(at.Minus(geom.Pt(half, 0)), at.Plus(geom.Pt(half, 0)))...)
 	h := min(clothLetter, box.Width()/20, box.Height()/8)
 	room := label.NewRoom(q)
@@ -176,6 +177,22 @@ func (m *maker) letter(q *piece.Piece, face string) {
 		fmt.Sprintf(m.words.Cloth.Shape, m.mark), face)
 	room.LetterBlock(rows, box.Center(), h, label.Smallest, &q.Labels)
 	room.Try(piece.Label{Text: m.words.Cloth.Grain, At: at.Plus(geom.Pt(0, 0.8*h)), Height: h / 2, Anchor: piece.Centre}, &q.Labels)
+}
+
+// levelIn returns the middle of the widest level stretch of a ring at a third of its
+// height, or higher where that is wider by half, and how wide it is.
+func levelIn(r geom.Ring) (at geom.Point, wide float64) {
+	box := r.Bounds()
+	for _, part := range []float64{0.31, 0.47, 0.63} {
+		y := box.Min.Y + box.Height()*part
+		all := r.LevelCrossings(y)
+		for i := 0; i+1 < len(all); i += 2 {
+			if w := all[i+1] - all[i]; w > 1.5*wide {
+				at, wide = geom.Pt((all[i]+all[i+1])/2, y), w
+			}
+		}
+	}
+	return at, wide
 }
 
 // patches builds the reinforcements of the corners, two one way and two the other, and of
@@ -219,7 +236,7 @@ func (m *maker) patch(of piece.Piece, a, b geom.Polyline) {
 	q := m.cloth(of)
 	q.Kind = piece.TarpPatch
 	turn := m.d.Tarp.Allowance
-	q.Net, q.Cut = geom.RingOf(edges), geom.OffsetEdges(edges, []float64{0, 0, turn, turn})
+	q.Net, q.Cut = geom.RingOf(edges), outside(edges, []float64{0, 0, turn, turn})
 	q.Lines = append(q.Lines, netLine(q.Net))
 	q.Hem = edges[2].Length() + edges[3].Length() // stitched down there
 	q.Margins = []piece.Margin{{At: piece.AtPatch, Wide: turn}}

@@ -27,13 +27,8 @@ type Size struct {
 	Dip    float64 // of a hollow ridge below its ends, as it hangs
 }
 
-// Own choices, mm.
-const (
-	// Clearance is how far a sheet stays off bars, cords and hang lines.
-	Clearance = 100.0
-	// tallest is the rise that no ridge hung on trees is given.
-	tallest = 3000.0
-)
+// Clearance is how far a sheet stays off bars, cords and hang lines, mm: own choice.
+const Clearance = 100.0
 
 // SizeOf returns the size of a design's sheet over a bed. The error is a
 // [hung.Impossible].
@@ -43,10 +38,7 @@ func SizeOf(d design.Design, b Bed) (Size, error) {
 	if d.Output.Inches {
 		p.step, p.fine = 2*quantity.Inch, quantity.Inch/2
 	}
-	need, err := p.propose()
-	if err != nil {
-		return Size{}, err
-	}
+	need := p.propose()
 	s := Size{Ridge: need.Ridge, Width: need.Width, Rise: need.Rise}
 	s.NeedRidge, s.NeedWidth = need.Ridge, need.Width
 	if t.Ridge > 0 {
@@ -67,17 +59,17 @@ func SizeOf(d design.Design, b Bed) (Size, error) {
 	if err != nil {
 		return Size{}, err
 	}
-	if !p.covers(o, s.Rise, float64(t.Rain)) {
-		return s.measured(p, o, need.ok), nil
+	if !need.ok {
+		s.NeedRidge, s.NeedWidth = 0, 0
+		if p.covers(o, s.Rise, float64(t.Rain)) { // the maker's own does
+			s.NeedRidge, s.NeedWidth = s.Ridge, s.Width
+		}
 	}
-	return s.measured(p, o, true), nil
+	return s.measured(p, o), nil
 }
 
 // measured adds what follows from a size.
-func (s Size) measured(p proposer, o flatOutline, ok bool) Size {
-	if !ok {
-		s.NeedRidge, s.NeedWidth = 0, 0
-	}
+func (s Size) measured(p proposer, o flatOutline) Size {
 	s.Keeps = p.keeps(o, s.Rise)
 	s.Clear = p.clear(s.Ridge, s.Rise)
 	s.Dip = p.dip(s.Ridge, 0)
@@ -102,67 +94,35 @@ func upTo(v, step float64) float64 { return math.Ceil(v/step-1e-9) * step }
 
 // propose returns the sheet that the bed needs: the rise that keeps a sheet so long off
 // the bed, and the least ridge, then width, that keep the rain off. The two hang together,
-// since hang lines rise outwards. The error is a [hung.Impossible].
-func (p proposer) propose() (proposed, error) {
-	q, ok := p.found()
-	switch {
-	case ok:
-		return q, nil
-	case p.t.Ridge > 0: // the maker's own has to do
-		rise := p.rise(p.t.Ridge)
-		return proposed{Ridge: p.t.Ridge, Width: p.width(p.t.Ridge, rise), Rise: rise}, nil
-	}
-	return q, &hung.Impossible{Key: design.KeyTarpRain, Found: design.Found(design.RainUnderLines), Bound: design.AtMost, Limit: p.gentler()}
-}
-
-// found returns the sheet that the bed needs, and whether there is one under a ridge that
-// can be hung up.
-func (p proposer) found() (proposed, bool) {
+// since hang lines rise outwards. Where there is none it is the least that reaches past
+// both apexes.
+func (p proposer) propose() proposed {
 	least := upTo(p.bed.Overall+2*rig.Overhang, p.step)
-	rise := p.t.Rise
-	if rise == 0 {
-		rise = p.rise(least)
+	base := p.t.Rise
+	if base == 0 {
+		base = p.rise(least)
 	}
+	rise := base
 	for range 100 {
-		q := p.sheet(least, rise)
-		if p.t.Rise > 0 || p.rise(q.Ridge) <= rise {
-			return q, true
-		}
-		if rise = p.rise(q.Ridge); rise > tallest {
+		q, ok := p.sheet(least, rise)
+		if !ok {
 			break
 		}
-	}
-	return proposed{}, false
-}
-
-// gentler returns the rain, in whole degrees, that a sheet over the bed can be asked to
-// keep off.
-func (p proposer) gentler() float64 {
-	lo, hi := 0, int(float64(p.t.Rain)*180/math.Pi)
-	for lo < hi {
-		mid := (lo + hi + 1) / 2
-		if _, ok := p.given(quantity.Degrees(float64(mid))).found(); ok {
-			lo = mid
-		} else {
-			hi = mid - 1
+		if p.t.Rise > 0 || p.rise(q.Ridge) <= rise {
+			return q
 		}
+		rise = p.rise(q.Ridge)
 	}
-	return float64(quantity.Degrees(float64(lo)))
-}
-
-// given returns the proposer for other rain.
-func (p proposer) given(rain quantity.Radians) proposer {
-	p.t.Rain = rain
-	return p
+	return proposed{Ridge: least, Width: p.width(least, base), Rise: base}
 }
 
 // widest is how much wider than rain from the side asks for a sheet is tried, where its
 // end edges lie askew: own choice.
 const widest = 2.0
 
-// sheet returns the least ridge from a length on, and the width, that keep the rain off.
-func (p proposer) sheet(least, rise float64) proposed {
-	first := proposed{Ridge: least, Width: p.width(least, rise), Rise: rise}
+// sheet returns the least ridge from a length on, and the width, that keep the rain off,
+// and whether there are any.
+func (p proposer) sheet(least, rise float64) (proposed, bool) {
 	for wider := 1.0; wider <= widest; wider += 0.1 {
 		for ridge := least; ridge <= 2*least; ridge += p.step {
 			q := proposed{Ridge: ridge, Width: upTo(wider*p.width(ridge, rise), p.step), Rise: rise, ok: true}
@@ -171,14 +131,14 @@ func (p proposer) sheet(least, rise float64) proposed {
 				continue
 			}
 			if o, err := outlineOf(p.t, s); err == nil && p.covers(o, rise, float64(p.t.Rain)) {
-				return q
+				return q, true
 			}
 		}
 		if p.t.Shape == design.RectangleTarp {
 			break // more width moves no end
 		}
 	}
-	return first
+	return proposed{}, false
 }
 
 // width returns the width that keeps off rain from the side: seen along it, a point lies

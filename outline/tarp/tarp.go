@@ -36,6 +36,7 @@ type Sewn struct {
 	// Patch is that of a corner: the corner, the end of its end edge, the inner point, the
 	// end of its side edge.
 	Patch  [4]geom.Point
+	Sag    float64 // of the ridge of each half, hollow in its middle
 	flat   flatOutline
 	Packed quantity.Litres // as loosely as the bed is packed; 0: the cloth's mass is not known
 }
@@ -71,7 +72,7 @@ func Pieces(d design.Design, s Size, mark string, w words.Lettering) (Sewn, erro
 	if m.flat, err = outlineOf(d.Tarp, s); err != nil {
 		return m.out, err
 	}
-	m.out.flat = m.flat
+	m.out.flat, m.out.Sag = m.flat, m.flat.ridge.Sag
 	if err = m.flat.hemLies(d.Tarp.Hem); err != nil {
 		return m.out, err
 	}
@@ -268,7 +269,7 @@ func (m *maker) allowances(all []stretch) []float64 {
 
 // cut returns the cut line of an outline.
 func (m *maker) cut(all []stretch) geom.Ring {
-	return geom.OffsetEdges(panel{bounds: all}.lines(), m.allowances(all))
+	return outside(panel{bounds: all}.lines(), m.allowances(all))
 }
 
 // seams walks every join, and returns the notches of each.

@@ -252,6 +252,19 @@ func TestProposed(t *testing.T) {
 	near(t, "rise", s.Rise, 170, 1e-9) // −300 + 335.64 + 130.54 = 166.2
 }
 
+// Under steep hang lines no ridge is both long enough for such rain and off them: that is
+// said, and what is left is the least that reaches past the apexes.
+func TestSteepLines(t *testing.T) {
+	bed := post(900, 0, -700)
+	bed.Slope = 0.8
+	d := asked(0, 0)
+	d.Tarp.Rise, d.Tarp.Rain = 0, quantity.Degrees(60)
+	s, err := tarp.SizeOf(d, bed)
+	if err != nil || s.NeedRidge != 0 || s.Ridge != 3000 || s.Keeps > 60*degree || s.Clear < tarp.Clearance {
+		t.Errorf("%+v, %v", s, err)
+	}
+}
+
 // A hollow ridge hangs lower by its hollow over the sine of the pitch.
 func TestDip(t *testing.T) {
 	d := asked(3600, 2400)

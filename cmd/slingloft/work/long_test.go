@@ -40,11 +40,17 @@ var (
 	longDesigns = flag.Int("long", 0, "random designs to carry to their pieces")
 	longLays    = flag.Int("long-lays", 0, "random designs to carry on through lay and files")
 	longFirst   = flag.Int("long-first", 0, "number of the first random design")
+	longTarps   = flag.Bool("long-tarps", false, "a tarp over every random design")
 )
 
 // random returns the text of the random design of a number.
 func random(n int) []byte {
-	return design.Write(designtest.Design(rand.New(rand.NewPCG(8, uint64(n)))))
+	r := rand.New(rand.NewPCG(8, uint64(n)))
+	d := designtest.Design(r)
+	if *longTarps {
+		d.Tarp = designtest.Tarp(r)
+	}
+	return design.Write(d)
 }
 
 // TestLongShapes carries random designs from the text to their pieces. Each has to

@@ -36,6 +36,13 @@ func Lie(d *given.Data, q piece.Piece) picture.Picture {
 	for _, p := range cloth {
 		box = box.Union(p.Cut.Bounds())
 	}
+	if q.Lie.For == piece.HollowBoard { // of an edge that may run on over other panels
+		for _, at := range q.Lie.Places {
+			if onPiece(at, cloth[0]) {
+				box = box.Union(q.Cut.Moved(at.Motion).Bounds())
+			}
+		}
+	}
 	const margin, tallest = 6.0, 64.0
 	k := min((picture.Half-2*margin)/box.Width(), tallest/box.Height())
 	p := picture.Picture{ID: "lie-" + picture.SafeID(q.ID), Title: fmt.Sprintf(say.Lie.Title, Titled(q)),
@@ -122,6 +129,13 @@ func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 	switch q.Lie.For {
 	case piece.CapBoard:
 		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(0, box.Min.Y)), v.At(geom.Pt(0, box.Max.Y)))
+	case piece.HollowBoard:
+		r := q.Lie.Rests[0]
+		for _, at := range q.Lie.Places {
+			if onPiece(at, cloth[0]) {
+				p.Dashed(picture.Quiet, picture.Hair, v.Line(r.Edge.Moved(geom.Motion{Shift: geom.Pt(0, -r.Off)}).Moved(at.Motion))...)
+			}
+		}
 	case piece.RoundBoard:
 		p.Dashed(picture.Quiet, picture.Hair, v.At(geom.Pt(box.Min.X, 0)), v.At(geom.Pt(box.Max.X, 0)))
 	case piece.SideBoard, piece.TailBoard:
@@ -166,6 +180,7 @@ func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece
 		p.Span(foot, mid)
 		t := picture.Text{Text: d.Cloth(math.Abs(r.Off)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 		half := geom.Pt(picture.Width(t.Text, t.Size, false)/2+1, 0)
-		p.WriteFree(t, foot.Towards(mid, 0.5).Plus(half), foot.Towards(mid, 0.5).Minus(half))
+		beyond := mid.Minus(foot).Unit().Times(3)
+		p.WriteFree(t, foot.Towards(mid, 0.5).Plus(half), foot.Towards(mid, 0.5).Minus(half), mid.Plus(beyond), foot.Minus(beyond))
 	}
 }

@@ -42,17 +42,32 @@ func TarpFlat(d *given.Data) picture.Picture {
 	words := func(text string, ink picture.Ink, bold bool, at ...geom.Point) {
 		p.WriteFree(picture.Text{Text: text, Size: picture.Letter, Anchor: piece.Centre, Ink: ink, Bold: bold}, at...)
 	}
-	words(say.RidgeName, picture.Main, false, v.Shift.Plus(geom.Pt(20, 2.6)), v.Shift.Plus(geom.Pt(34, 2.6)))
+	words(say.RidgeName, picture.Main, false, v.Shift.Plus(geom.Pt(20, 2.6)), v.Shift.Plus(geom.Pt(34, 2.6)),
+		v.Shift.Plus(geom.Pt(24, 2.6+k*t.Sag)))
 	top := v.At(geom.Pt(0, corner.Y))
 	words(say.SideName, picture.Main, false, top.Plus(geom.Pt(0, 2)), top.Plus(geom.Pt(0, 4)))
 	words(say.LoopName, picture.Main, false, v.At(corner).Plus(geom.Pt(5, 5.6)), v.At(corner).Plus(geom.Pt(-9, 3)))
 	end := v.At(geom.Pt((s.Ridge/2+corner.X)/2, s.Width/4))
 	words(say.EndName, picture.Main, false, end.Plus(geom.Pt(9, 0)), end.Plus(geom.Pt(11, 2)))
 	for i, r := range t.Plan {
-		at := v.At(r.Bounds().Center())
+		at := v.At(middleOf(r))
 		words(given.Capital(t.Pieces[i].Title), picture.Main, true, at, at.Plus(geom.Pt(0, 5)), at.Plus(geom.Pt(0, -5)))
 	}
 	return p
+}
+
+// middleOf returns the middle of a panel on the upright line through its bounds' middle.
+func middleOf(r geom.Ring) geom.Point {
+	x := r.Bounds().Center().X
+	var turned geom.Ring
+	for _, p := range r {
+		turned = append(turned, geom.Pt(p.Y, p.X))
+	}
+	all := turned.LevelCrossings(x)
+	if len(all) < 2 {
+		return r.Bounds().Center()
+	}
+	return geom.Pt(x, (all[0]+all[len(all)-1])/2)
 }
 
 // pitched is a tarp as it hangs: x and z of the hung shape's frame.
@@ -179,7 +194,7 @@ func TarpFromSide(d *given.Data) picture.Picture {
 	p.Level(v.At(geom.Pt(from, h.ridge)), v.At(geom.Pt(to, h.ridge)), p.Height-5, d.Cloth(s.Ridge))
 	p.Upright(v.At(geom.Pt(from, h.top)), v.At(geom.Pt(from, h.ridge)), v.At(geom.Pt(from, 0)).X-8, d.Cloth(s.Rise))
 	p.WriteFree(picture.Text{Text: say.ApexName, Size: picture.Small, Ink: picture.Mark},
-		v.At(geom.Pt(head.ApexX, head.ApexZ)).Plus(geom.Pt(2, -3)))
+		v.At(geom.Pt(head.ApexX, head.ApexZ)).Plus(geom.Pt(1.5, 1.5)))
 	return p
 }
 
