@@ -212,6 +212,7 @@ func swappedDesigns(t *testing.T) []string {
 		"\n[[extra]]\nfile = \"own.svg\"\nname = \"Knob\"\nstock = \"board\"\n"
 	return []string{
 		put("demo.toml", append(slices.Clone(demo), own...), "", ""),
+		put("tarp_across.toml", append(slices.Clone(demo), "\n[tarp]\njoin = \"across\"\n"...), "", ""),
 		put("facing.toml", demo, `kind = "strip"`, `kind = "facing"`),
 		put("one_join.toml", even, `width = "1500 mm"`, `width = "1100 mm"`+"\njoins = 1"),
 		put("two_joins.toml", even, `width = "1500 mm"`, `width = "800 mm"`+"\njoins = 2"),

@@ -180,7 +180,11 @@ func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece
 		p.Span(foot, mid)
 		t := picture.Text{Text: d.Cloth(math.Abs(r.Off)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 		half := geom.Pt(picture.Width(t.Text, t.Size, false)/2+1, 0)
-		beyond := mid.Minus(foot).Unit().Times(3)
-		p.WriteFree(t, foot.Towards(mid, 0.5).Plus(half), foot.Towards(mid, 0.5).Minus(half), mid.Plus(beyond), foot.Minus(beyond))
+		places := []geom.Point{foot.Towards(mid, 0.5).Plus(half), foot.Towards(mid, 0.5).Minus(half)}
+		for _, far := range []float64{3, 6, 9, 12} {
+			beyond := mid.Minus(foot).Unit().Times(far)
+			places = append(places, mid.Plus(beyond), foot.Minus(beyond), mid.Plus(beyond).Plus(half), foot.Minus(beyond).Minus(half))
+		}
+		p.WriteFree(t, places...)
 	}
 }

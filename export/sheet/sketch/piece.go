@@ -129,9 +129,14 @@ func cornerNames(p *picture.Picture, q piece.Piece, v flat) {
 	for _, l := range q.Labels {
 		if l.Role == piece.CornerLabel {
 			at := v.at(l.At)
-			in := v.at(q.Cut.Bounds().Center()).Minus(at).Unit()
-			p.WriteFree(picture.Text{Text: l.Text, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main, Bold: true},
-				at, at.Plus(in.Times(2)), at.Plus(in.Times(4)), at.Plus(in.Times(6)), at.Plus(in.Times(8)))
+			in := v.at(q.Cut.Bounds().Center()).Minus(at)
+			var places []geom.Point
+			for _, far := range []float64{0, 2, 4, 6, 9, 12} { // across first: its lines lie close along a long edge
+				for _, up := range []float64{0, 2, 4, 6, 9} {
+					places = append(places, at.Plus(geom.Pt(math.Copysign(far, in.X), math.Copysign(up, in.Y))))
+				}
+			}
+			p.WriteFree(picture.Text{Text: l.Text, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main, Bold: true}, places...)
 		}
 	}
 }

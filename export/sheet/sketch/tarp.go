@@ -133,8 +133,7 @@ func TarpFromEnd(d *given.Data) picture.Picture {
 	from := h.drop(past, 1, h.ridge)
 	to := h.drop(past, 1, box.Min.Y)
 	p.Arrow(picture.Third, picture.Thin, v.At(from.Towards(past, 0.3)), v.At(to))
-	p.WriteFree(picture.Text{Text: say.RainName, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Third},
-		v.At(from.Towards(past, 0.55)).Plus(geom.Pt(-6, 1)), v.At(past).Plus(geom.Pt(-6, 3)))
+	letterRain(&p, say.RainName, v.At(from.Towards(past, 0.3)), v.At(to))
 	p.Dot(picture.Mark, v.At(geom.Pt(0, h.top)), 0.7)
 	p.WriteFree(picture.Text{Text: say.ApexName, Size: picture.Small, Ink: picture.Mark}, v.At(geom.Pt(0, h.top)).Plus(geom.Pt(1.4, -2.4)))
 	p.Upright(v.At(geom.Pt(0, h.top)), v.At(geom.Pt(0, h.ridge)), picture.Half-9, d.Cloth(d.Further.Tarp.Size.Rise))
@@ -190,12 +189,33 @@ func TarpFromSide(d *given.Data) picture.Picture {
 	past := geom.Pt(to, h.ridge)
 	begin := geom.Pt(to+3/k*math.Tan(h.rain), h.ridge+3/k)
 	p.Arrow(picture.Third, picture.Thin, v.At(begin), v.At(h.drop(past, -1, low)))
-	p.WriteFree(picture.Text{Text: say.RainName, Size: picture.Letter, Ink: picture.Third}, v.At(begin).Plus(geom.Pt(1, 0.5)))
+	letterRain(&p, say.RainName, v.At(begin), v.At(h.drop(past, -1, low)))
 	p.Level(v.At(geom.Pt(from, h.ridge)), v.At(geom.Pt(to, h.ridge)), p.Height-5, d.Cloth(s.Ridge))
 	p.Upright(v.At(geom.Pt(from, h.top)), v.At(geom.Pt(from, h.ridge)), v.At(geom.Pt(from, 0)).X-8, d.Cloth(s.Rise))
 	p.WriteFree(picture.Text{Text: say.ApexName, Size: picture.Small, Ink: picture.Mark},
-		v.At(geom.Pt(head.ApexX, head.ApexZ)).Plus(geom.Pt(1.5, 1.5)))
+		around(v.At(geom.Pt(head.ApexX, head.ApexZ)))...)
 	return p
+}
+
+// letterRain letters the arrow of the rain beside it, near where it begins.
+func letterRain(p *picture.Picture, text string, from, to geom.Point) {
+	t := picture.Text{Text: text, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Third}
+	beside := to.Minus(from).Unit().Left().Times(picture.Width(text, t.Size, false)/2 + 2)
+	var places []geom.Point
+	for _, part := range []float64{0.05, 0.15, 0.3, 0.45, 0.6} {
+		at := from.Towards(to, part)
+		places = append(places, at.Plus(beside), at.Minus(beside))
+	}
+	p.WriteFree(t, places...)
+}
+
+// around returns places for a short word beside a point, the nearest first.
+func around(at geom.Point) []geom.Point {
+	var out []geom.Point
+	for _, d := range []geom.Point{{X: 1.5, Y: 1.5}, {X: 2, Y: -3}, {X: -7.5, Y: -3}, {X: -7.5, Y: 2.5}, {X: 3, Y: 4}, {X: -3, Y: 4.5}, {X: -3, Y: -6}, {X: 5, Y: 7}} {
+		out = append(out, at.Plus(d))
+	}
+	return out
 }
 
 // TarpCorner draws a finished corner from its lettered face: the patch under the hem, and
