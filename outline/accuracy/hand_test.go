@@ -19,7 +19,8 @@ func TestOutcomesByHand(t *testing.T) {
 	var rates [finished.Parts]finished.Level
 	rates[finished.HeadLeftLeg] = finished.Level{Along: -2, Across: [2]float64{1, 0.5}, Sag: 0.1}
 	rates[finished.HeadRightLeg] = finished.Level{Along: -2, Across: [2]float64{-1, -0.5}, Sag: 0.1}
-	one, both, line := accuracy.Component{Cause: accuracy.Marking}, accuracy.Component{Cause: accuracy.FirstLoad}, accuracy.Component{Cause: accuracy.Rigging}
+	one, both := accuracy.Component{Cause: accuracy.Marking}, accuracy.Component{Cause: accuracy.FirstLoad}
+	line := accuracy.Component{Cause: accuracy.Rigging}
 	one.Off[finished.HeadLeftLeg] = 3
 	both.Off[finished.HeadLeftLeg], both.Off[finished.HeadRightLeg] = 4, 4
 	line.Off[finished.HeadLeftLeg] = 100
@@ -46,7 +47,8 @@ func TestOutcomesByHand(t *testing.T) {
 		t.Errorf("%+v", along)
 	}
 	near(t, "with the set halved", along.Halved(), 10, 1e-12) // √(6² + 8²)
-	if none := accuracy.Outcomes([]accuracy.Component{line}, rates, 1)[0]; len(none.Shares) != 0 || none.RSS != 0 || none.Halved() != 0 || !none.Sure {
+	none := accuracy.Outcomes([]accuracy.Component{line}, rates, 1)[0]
+	if len(none.Shares) != 0 || none.RSS != 0 || none.Halved() != 0 || !none.Sure {
 		t.Errorf("nothing is off: %+v", none)
 	}
 	if _, ok := (accuracy.Outcome{}).Largest(); ok {
@@ -132,7 +134,8 @@ func TestSurveyOfADesign(t *testing.T) {
 	}{{design.TheSleeper, 12}, {design.DeadWeight, 4}} {
 		d.Hung.Under = r.under
 		s := accuracy.SurveyOf(d)
-		if s.Apexes || !s.Middle || s.Error != 2.5 || s.Heights.Tips != d.Hung.Tips || s.Heights.Middle != 5 || s.Heights.Apex != [2]float64{6, 7} {
+		want := finished.Heights{Tips: d.Hung.Tips, Middle: 5, Apex: [2]float64{6, 7}}
+		if s.Apexes || !s.Middle || s.Error != 2.5 || s.Heights != want {
 			t.Errorf("%+v", s)
 		}
 		near(t, "aside", s.Aside, r.aside, 1e-12)

@@ -64,7 +64,8 @@ func TestStackPractice(t *testing.T) {
 	rss, _ := squares(accuracy.Stack(&s, d, sp, read), finished.HeadLeftLeg)
 	near(t, "read", rss, math.Sqrt(2*0.25), 1e-12)
 
-	e := cord.Estimate{Kappa: cord.Measured{Value: 0.16, Error: 0.004}, Loss: cord.Measured{Value: 5, Error: 1}, LossAlone: 1, Scatter: 0.01, Pieces: 6}
+	e := cord.Estimate{Kappa: cord.Measured{Value: 0.16, Error: 0.004}, Loss: cord.Measured{Value: 5, Error: 1},
+		LossAlone: 1, Scatter: 0.01, Pieces: 6}
 	w := accuracy.WorkingOf(d.Accuracy, e)
 	rss, _ = squares(accuracy.Stack(&s, d, sp, w), finished.HeadLeftLeg)
 	bury := 180.0
@@ -76,7 +77,8 @@ func TestStackPractice(t *testing.T) {
 	near(t, "whole eyes", one, math.Sqrt(2.25+2*math.Pow(0.01*180, 2)+math.Pow(0.03*180, 2)+math.Pow(0.004*820, 2)), 1e-9)
 	// Without a test piece the contraction is as much in doubt as it was stated to be.
 	causes := map[accuracy.Cause]bool{}
-	for _, c := range accuracy.Stack(&s, d, sp, accuracy.WorkingOf(d.Accuracy, cord.Estimate{Kappa: cord.Measured{Value: 0.15, Error: 0.02}})) {
+	untested := accuracy.WorkingOf(d.Accuracy, cord.Estimate{Kappa: cord.Measured{Value: 0.15, Error: 0.02}})
+	for _, c := range accuracy.Stack(&s, d, sp, untested) {
 		causes[c.Cause] = true
 	}
 	if !causes[accuracy.Untested] || causes[accuracy.Contraction] {

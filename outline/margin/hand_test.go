@@ -316,7 +316,9 @@ func TestSeamSourceByHand(t *testing.T) {
 func TestWaysByHand(t *testing.T) {
 	weak := sample()
 	weak.Side.Strength, weak.Cloth.StripStrength, weak.Seam.ThreadStrength = 100, 0.1, 0.01
-	for control, less := range map[design.Control]bool{design.SideDepth: false, design.HeadAngle: false, design.FootAngle: false, design.Thrust: true} {
+	for control, less := range map[design.Control]bool{
+		design.SideDepth: false, design.HeadAngle: false, design.FootAngle: false, design.Thrust: true,
+	} {
 		d := weak
 		d.Bed.Control = control
 		r := margin.Of(byHand(d, loaded(state.Lying), loaded(state.GettingIn)))

@@ -188,7 +188,8 @@ func TestFollowFindsSlopesTwice(t *testing.T) {
 		t.Errorf("behind two: %g after %d calls, %v", x, asked, err)
 	}
 	// A step that a slope of its own does not bring nearer ends it at once.
-	if _, asked, _, err := followed(func(x float64) float64 { return x*x + 1 }, 1, nil); !errors.Is(err, numeric.ErrNoConvergence) || asked > 5 {
+	_, asked, _, err := followed(func(x float64) float64 { return x*x + 1 }, 1, nil)
+	if !errors.Is(err, numeric.ErrNoConvergence) || asked > 5 {
 		t.Errorf("no solution: %d calls, %v", asked, err)
 	}
 }

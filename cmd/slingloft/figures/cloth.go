@@ -87,14 +87,16 @@ type Drawn struct {
 
 // ClothSchema returns the JSON Schema of a [Cloth].
 func ClothSchema() map[string]any {
-	return document.Schema[Cloth]("slingloft hang", ClothVersion, "Lengths mm, forces N, angles rad; x along the bed, z up from its bottom as designed.")
+	return document.Schema[Cloth]("slingloft hang", ClothVersion,
+		"Lengths mm, forces N, angles rad; x along the bed, z up from its bottom as designed.")
 }
 
 // ClothOf returns what is told of cloth that hangs; err is [work.ErrUnsettled] or nil.
 func ClothOf(p *work.Plan, h work.Draped, err error) Cloth {
 	out := Cloth{draped: h}
 	out.Version, out.Name, out.Digest, out.Mark = ClothVersion, p.Design.Name, p.Digest, p.Mark
-	out.How = ClothHow{State: state.Lying.String(), Body: !h.Round && !h.Sits, Exact: h.Exact, Settled: err == nil, Off: h.Last, Steps: h.Steps,
+	out.How = ClothHow{State: state.Lying.String(), Body: !h.Round && !h.Sits, Exact: h.Exact, Settled: err == nil, Off: h.Last,
+		Steps:   h.Steps,
 		Balance: (h.Vertical[0]+h.Vertical[1])/h.Weight - 1}
 	if h.Sits {
 		out.How.State = state.Sitting.String()
@@ -133,7 +135,8 @@ func (c *Cloth) level(p *work.Plan) {
 	// The last cells of a tail's end hang on nothing but its hem.
 	const hem = 30
 	ends := [2]float64{h.Along[0] + hem, h.Along[len(h.Along)-1] - hem}
-	c.Level = ClothLevel{Whole: spanOf(h, off, ends[0], ends[1]), Under: spanOf(h, off, from, to), Bay: spanOf(h, off, -half, half), Head: off(head), Seat: off(mid), Feet: off(foot)}
+	c.Level = ClothLevel{Whole: spanOf(h, off, ends[0], ends[1]), Under: spanOf(h, off, from, to), Bay: spanOf(h, off, -half, half),
+		Head: off(head), Seat: off(mid), Feet: off(foot)}
 }
 
 // spanOf returns the largest less the smallest height off the design between two places.

@@ -44,7 +44,8 @@ func TestClothByStretches(t *testing.T) {
 	got := drawnOf(h)
 	want := []Drawn{
 		{X: -150, Warp: 0.4, Weft: (0.4 + 3*0.0051) / 4, Shear: 0.04, Slack: 0}, {X: -50, Warp: 0.3, Weft: 0.005, Shear: 0.05, Slack: 1},
-		{X: 50, Warp: 0.2, Weft: 0, Shear: 0.02, Slack: 1}, {X: 150, Warp: 0, Weft: 0.9, Shear: 0.03, Slack: 0}, {X: 250, Warp: 0, Weft: 0.001, Slack: 1},
+		{X: 50, Warp: 0.2, Weft: 0, Shear: 0.02, Slack: 1}, {X: 150, Warp: 0, Weft: 0.9, Shear: 0.03, Slack: 0},
+		{X: 250, Warp: 0, Weft: 0.001, Slack: 1},
 	}
 	if len(got.Stretch) != len(want) {
 		t.Fatalf("%d stretches: %+v", len(got.Stretch), got.Stretch)
@@ -64,7 +65,8 @@ func TestClothByStretches(t *testing.T) {
 		t.Errorf("slack %g of the area", got.Slack)
 	}
 	for name, m := range map[string]struct{ got, want Most }{
-		"warp": {got.Warp, Most{0.5, Pair{-150, 20}}}, "weft": {got.Weft, Most{0.9, Pair{150, 20}}}, "shear": {got.Shear, Most{0.05, Pair{-50, 20}}},
+		"warp": {got.Warp, Most{0.5, Pair{-150, 20}}}, "weft": {got.Weft, Most{0.9, Pair{150, 20}}},
+		"shear": {got.Shear, Most{0.05, Pair{-50, 20}}},
 	} {
 		if math.Abs(m.got.Value-m.want.Value) > 1e-12 || math.Hypot(m.got.At[0]-m.want.At[0], m.got.At[1]-m.want.At[1]) > 1e-9 {
 			t.Errorf("largest %s: %+v, want %+v", name, m.got, m.want)

@@ -91,8 +91,9 @@ func equilibrium(t *testing.T, d figures.Document) {
 	up := d.Ends.Head.Vertical + d.Ends.Foot.Vertical
 	near(t, "load along the bed and the bars", total+d.Given.BarWeight[0]+d.Given.BarWeight[1], up, 0.01*up)
 	near(t, "sleeper, cloth and bars", s.Weight, up, 0.03*up)
-	for name, v := range map[string][]float64{"y": s.Y, "z": s.Z, "bottom": s.Bottom, "radius": s.Radius, "wall": s.WallAngle, "girth": s.Girth,
-		"load": s.Load, "cord": s.CordTension, "cloth": s.ClothTension} {
+	for name, v := range map[string][]float64{"y": s.Y, "z": s.Z, "bottom": s.Bottom, "radius": s.Radius, "wall": s.WallAngle,
+		"girth": s.Girth,
+		"load":  s.Load, "cord": s.CordTension, "cloth": s.ClothTension} {
 		if len(v) != len(s.X) {
 			t.Errorf("%s has %d stations, x has %d", name, len(v), len(s.X))
 		}

@@ -44,7 +44,9 @@ func text(t *testing.T, p work.Plan, d figures.Document) {
 	for _, q := range d.Pieces {
 		has(q.ID, fmt.Sprint(q.Count), mm(q.Size[0]), mm(q.Size[1]), mm(q.CutLength), q.Stock)
 	}
-	for _, title := range []string{"Cautions", "Hung shape", "Ends", "Flat body", "Margins: capacity over load", "Hanging", "Pieces", "Lay", "Materials"} {
+	for _, title := range []string{
+		"Cautions", "Hung shape", "Ends", "Flat body", "Margins: capacity over load", "Hanging", "Pieces", "Lay", "Materials",
+	} {
 		found := false
 		for i, l := range lines {
 			found = found || l == title && lines[i+1] == strings.Repeat("-", len(title))

@@ -127,7 +127,8 @@ const (
 // kind is what a trait is a measure of.
 func (m Trait) kind() dimension {
 	return [TraitCount]dimension{
-		ShoulderTrait: aLength, ArmTrait: aLength, SqueezeTrait: aForce, SagTrait: aLength, AlongTrait: aLength, TurnTrait: anAngle, HeadHangTrait: anAngle, FootHangTrait: anAngle,
+		ShoulderTrait: aLength, ArmTrait: aLength, SqueezeTrait: aForce,
+		SagTrait: aLength, AlongTrait: aLength, TurnTrait: anAngle, HeadHangTrait: anAngle, FootHangTrait: anAngle,
 		LineTrait: aForce, SideTrait: aForce, BarTrait: aForce, MarginTrait: aRatio, LengthTrait: aLength,
 		MassTrait: aMass, ClothTrait: anArea,
 	}[m]

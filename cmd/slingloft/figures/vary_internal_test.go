@@ -15,9 +15,9 @@ import (
 
 // bought returns traits that all differ, each a round figure in a unit by hand.
 func bought() *Buys {
-	return &Buys{Shoulders: 25.4, Arms: 50.8, Squeeze: 44.482216152605, Sag: 76.2, Along: -12.7, Turn: math.Pi / 6, Hang: Pair{math.Pi / 9, math.Pi / 12},
-		Line: 444.82216152605, Side: 667.233242289075, Bar: 222.411080763025, Check: "side cord, sitting", Margin: 7.5, Required: 5, Length: 2540, Mass: 283.49523125,
-		Cloth: 2.50838208e6}
+	return &Buys{Shoulders: 25.4, Arms: 50.8, Squeeze: 44.482216152605, Sag: 76.2, Along: -12.7,
+		Turn: math.Pi / 6, Hang: Pair{math.Pi / 9, math.Pi / 12}, Line: 444.82216152605, Side: 667.233242289075, Bar: 222.411080763025,
+		Check: "side cord, sitting", Margin: 7.5, Required: 5, Length: 2540, Mass: 283.49523125, Cloth: 2.50838208e6}
 }
 
 // Every trait in both systems, worked by hand: 1 in is 25.4 mm, 1 lbf 4.4482216152605 N, 1 oz
@@ -130,7 +130,9 @@ func TestManyLines(t *testing.T) {
 	if len(looks) != 10 {
 		t.Errorf("ten curves look like %d", len(looks))
 	}
-	one := Varied{Keys: []string{"bed.span"}, Variants: []Variant{{Values: []string{"1400 mm"}, Buys: bought()}, {Values: []string{"55 in"}, Buys: bought()}}}
+	one := Varied{Keys: []string{"bed.span"}, Variants: []Variant{
+		{Values: []string{"1400 mm"}, Buys: bought()}, {Values: []string{"55 in"}, Buys: bought()},
+	}}
 	if lines := one.lines(SagTrait, quantity.Style{}); len(lines) != 1 || lines[0].Name != "" {
 		t.Errorf("one key: %+v", lines)
 	}

@@ -50,8 +50,9 @@ func English() Words {
 		Faults:   englishFaults(),
 		Shape:    englishShape(), Ends: englishEnds(), Stations: englishStations(), Body: englishBody(),
 		Cords: englishCords(), Seams: englishSeams(), Offsets: englishOffsets(), Pieces: englishPieces(), Lay: englishLay(),
-		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(), Materials: englishMaterials(),
-		Vary: englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(), Tarp: englishTarp(),
+		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(),
+		Materials: englishMaterials(),
+		Vary:      englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(), Tarp: englishTarp(),
 	}
 }
 

@@ -58,10 +58,12 @@ func englishCloth() ClothWords {
 		SlackPart: "%s %% of the cloth pulls on nothing across the bed",
 		Slack:     "most of the width is slack from %s to %s: a fold may stand there",
 		Station:   "station", AcrossBed: "across, mean", AlongBed: "along, mean", Sheared: "shear, most", IsSlack: "slack",
-		How: "The cut is hung as cloth that is stiff along its threads, slack where it is pushed, and limp in shear, with its cords, bars and lines. " +
+		How: "The cut is hung as cloth that is stiff along its threads, slack where it is pushed, and limp in shear, " +
+			"with its cords, bars and lines. " +
 			"The body has its sections from the survey's mean body; its links are rigid, its undersides in line, nothing rubs. " +
 			"The simulation shares no formula with figure. Where both differ, the simulation is right about what a body does to the cloth, " +
 			"and figure about a bed that lies in the round section of the design. End caps, channels and a second layer are left out.",
-		Stiff: "Cord, lines or cloth whose stiffness is not given count as a hundred times as stiff as usual ones: the bed sinks lower than shown.",
+		Stiff: "Cord, lines or cloth whose stiffness is not given count as a hundred times as stiff as usual ones: " +
+			"the bed sinks lower than shown.",
 	}
 }

@@ -22,7 +22,8 @@ func englishVary() VaryWords {
 	return VaryWords{
 		Title: "What buys what: %s",
 		Columns: [TraitCount]string{
-			ShoulderTrait: "shoulders", ArmTrait: "elbows or knees", SqueezeTrait: "squeeze", SagTrait: "sag", AlongTrait: "head above foot", TurnTrait: "turns", HeadHangTrait: "head line", FootHangTrait: "foot line",
+			ShoulderTrait: "shoulders", ArmTrait: "elbows or knees", SqueezeTrait: "squeeze",
+			SagTrait: "sag", AlongTrait: "head above foot", TurnTrait: "turns", HeadHangTrait: "head line", FootHangTrait: "foot line",
 			LineTrait: "hang line", SideTrait: "side cord", BarTrait: "bar", MarginTrait: "least margin", LengthTrait: "length",
 			MassTrait: "mass", ClothTrait: "cloth",
 		},

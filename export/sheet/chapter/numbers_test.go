@@ -35,7 +35,8 @@ func TestGuestBlocks(t *testing.T) {
 	if len(table.Rows) != 2 || len(list) != 4 {
 		t.Fatalf("%d rows, %d lines", len(table.Rows), len(list))
 	}
-	if want := []string{"Ann", "−12.3", "5.0", "−30.0", "420.0", "30.0°", "20.0°", "701 N", "702 N", "420 N"}; !slices.Equal(table.Rows[0], want) {
+	want := []string{"Ann", "−12.3", "5.0", "−30.0", "420.0", "30.0°", "20.0°", "701 N", "702 N", "420 N"}
+	if !slices.Equal(table.Rows[0], want) {
 		t.Errorf("%q, want %q", table.Rows[0], want)
 	}
 	if table.Rows[1][0] != "Cy" || table.Rows[1][4] != "–" {
