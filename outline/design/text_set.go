@@ -74,6 +74,13 @@ func (r row) typed(value string) (shown, toml string) {
 	return value, quote
 }
 
+// Tidied returns the value of a key as somebody has typed it, as [Text.Set] would have it:
+// without blanks around it, and with a point for a decimal comma.
+func Tidied(key Key, typed string) string {
+	shown, _ := allKeys().byKey[key.Unnumbered()].typed(typed)
+	return shown
+}
+
 // bareNumber is a decimal number as TOML has it.
 var bareNumber = regexp.MustCompile(`^[+-]?(0|[1-9]\d*)(\.\d+)?$`)
 

@@ -225,7 +225,17 @@ func TestProposeAtHand(t *testing.T) {
 	if got := d.Offers(); len(got["cloth.use"]) != 1 || len(got["bar.use"]) != 0 {
 		t.Fatalf("offered: %v", got)
 	}
-	a := desk.Answers{Stature: "1720 mm", Mass: "75 kg", Distance: "4 m", Height: "2.2 m", Bar: "855 mm", Cord: "3 mm", Take: map[string]string{"cloth.use": "blue"}}
+	a := desk.Answers{Stature: "1720 mm", Mass: "75 kg", Distance: " 4 m", Height: "2,2 m", Bar: "855 mm", Cord: "3 mm", Take: map[string]string{"cloth.use": "blue"}}
+	narrow := a
+	narrow.Take, narrow.Width = nil, "30 cm"
+	for key, wrong := range map[design.Key]desk.Answers{
+		design.KeyClothWidth: narrow, design.KeySleeperMass: {Stature: "1,72 m", Mass: "400 kg"}, design.KeySleeperStature: {Stature: "172", Mass: "75 kg"},
+	} {
+		var unread desk.Unread
+		if err := d.Propose(wrong); !errors.As(err, &unread) || unread.Key != key || strings.Contains(err.Error(), ".toml") || strings.Contains(err.Error(), string(key)) {
+			t.Errorf("%s: %v", key, err)
+		}
+	}
 	wrong := a
 	wrong.Distance = "4"
 	var unread desk.Unread

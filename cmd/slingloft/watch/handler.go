@@ -15,7 +15,6 @@ import (
 	"slingloft/cmd/slingloft/form"
 	"slingloft/export/whole"
 	"slingloft/outline/design"
-	"slingloft/outline/hung"
 )
 
 // handler answers the page.
@@ -117,30 +116,15 @@ func (h *handler) ask(w http.ResponseWriter, r *http.Request) {
 	}
 	out, err := h.answer(r.Context(), what, q)
 	if err != nil {
-		if key := keyOf(err); key != "" {
-			w.Header().Set("X-Field", desk.FieldName(key))
+		var unread desk.Unread
+		if errors.As(err, &unread) {
+			w.Header().Set("X-Field", desk.FieldName(unread.Key))
 		}
 		http.Error(w, err.Error(), statusOf(err))
 		return
 	}
 	w.Header().Set("Content-Type", "application/json")
 	json.NewEncoder(w).Encode(out)
-}
-
-// keyOf returns the key that an error is about; "": none, or it does not say.
-func keyOf(err error) design.Key {
-	var unread desk.Unread
-	var impossible *hung.Impossible
-	var faults design.Faults
-	switch {
-	case errors.As(err, &unread):
-		return unread.Key
-	case errors.As(err, &impossible):
-		return impossible.Key
-	case errors.As(err, &faults):
-		return faults[0].Key
-	}
-	return ""
 }
 
 // statusOf returns the HTTP status of an error.
