@@ -119,7 +119,7 @@ func assembled(say Words, c Carried) (Page, error) {
 // dataOf returns what is filled in beside style, script and what is carried.
 func dataOf(say Words) (map[string]any, error) {
 	said, err := json.Marshal(say.Said) // with < and > escaped
-	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": format.Names(), "Papers": design.Papers(), "Hangs": hangsOf(say),
+	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": formatsOf(say), "Papers": design.Papers(), "Hangs": hangsOf(say),
 		"Views": viewsOf(say), "Takes": takes(say)}, err
 }
 
@@ -212,6 +212,19 @@ type viewed struct{ ID, Text string }
 
 func viewsOf(say Words) []viewed {
 	return []viewed{{"space", say.Space}, {"side", say.FromSide}, {"above", say.FromAbove}, {"end", say.FromEnds}, {"pieces", say.Pieces}, {"lay", say.Lay}}
+}
+
+// formatsOf returns the formats of files, with what each is for.
+func formatsOf(say Words) []viewed {
+	var out []viewed
+	for _, name := range format.Names() {
+		text := name
+		if say.FormatFor[name] != "" {
+			text = fmt.Sprintf(say.FormatAs, name, say.FormatFor[name])
+		}
+		out = append(out, viewed{name, text})
+	}
+	return out
 }
 
 // hangsOf returns the ways in which the cut is hung as cloth; the command's flags go by

@@ -10,6 +10,9 @@ type Words struct {
 	Labels   map[design.Key]string // of the fields
 	Switches map[design.Key]string // what each turns on
 
+	FormatAs  string            // a format, what it is for
+	FormatFor map[string]string // by the format's name
+
 	Must  string // after a range
 	Usual string // after a range: what holds where a field is left empty
 	Named string // another field, in a sentence
@@ -41,6 +44,7 @@ type Words struct {
 
 	// Of the page that carries the program.
 	OpenFile, New, Pack, Drafts, Licences string
+	NoPaper, Close                        string
 }
 
 // English returns the words in English.
@@ -58,6 +62,12 @@ func English() Words {
 		Switches: map[design.Key]string{design.KeySack: "Stow sacks", design.KeySackCloth: "Cloth of their own for the sacks",
 			design.KeyTarp: "Tarp", design.KeyTarpCloth: "Cloth of its own for the tarp"},
 		Labels: englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
+		FormatAs: "%s: %s", FormatFor: map[string]string{
+			"svg": "laser cutters, drawing programs", "dxf": "CAD programs", "pdf": "printing, on paper of your own or at a print shop",
+			"hpgl": "plotters", "gcode": "lasers, routers and drag knives; needs the machine's settings", "png": "a picture to look at",
+			"pattern": "sewing pattern programs, pieces alone",
+		},
+		NoPaper: "as large as the sheets", Close: "Close",
 		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above", FromEnds: "From its ends",
 		Pieces: "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth", Room: "room of the sleeper", Section: "Section from the head bar",
 		Less: "A little less", Greater: "A little more", SlideHint: "Choose a length, or go to its field. While it is slid the shape follows.",

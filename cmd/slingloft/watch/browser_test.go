@@ -50,7 +50,7 @@ func TestBrowser(t *testing.T) {
 		name string
 		test func(*testing.T, *browsertest.Page)
 	}{
-		{"page", testPage}, {"conflict", testConflict}, {"whole design", testWholeDesign}, {"driven", testDriven}, {"keyboard", testKeyboard}, {"told", testTold},
+		{"page", testPage}, {"conflict", testConflict}, {"whole design", testWholeDesign}, {"driven", testDriven}, {"keyboard", testKeyboard}, {"told", testTold}, {"stranger", testStranger},
 	} {
 		t.Run(r.name, func(t *testing.T) { r.test(t, b) })
 	}
@@ -205,7 +205,14 @@ func testConflict(t *testing.T, b *browsertest.Page) {
 	p.Until(`document.body.dataset.drawn`)
 	save(t, path, small(t, "1510 mm")) // nothing is changed here: it follows
 	shows(p, "bed.span", "1510 mm")
-	enter(p, "bed.span", "1540 mm")
+	// A second page of the same program shows the same.
+	r := b.Tab(t)
+	r.Open(url)
+	shows(r, "bed.span", "1510 mm")
+	enter(p, "bed.span", "1530 mm")
+	shows(r, "bed.span", "1530 mm")
+	enter(r, "bed.span", "1540 mm")
+	shows(p, "bed.span", "1540 mm")
 	p.Until(`document.body.dataset.unsaved === "true"`)
 	// The other change comes from a second page, of a program of its own.
 	q := b.Tab(t)
@@ -377,4 +384,34 @@ func faulty(t testing.TB, text string) string {
 		text = text[:row.FindStringIndex(text)[0]] + row.ReplaceAllString(row.FindString(text), r[1]) + text[row.FindStringIndex(text)[1]:]
 	}
 	return text
+}
+
+// testStranger opens a design whose names are markup: they stay text, wherever the page
+// shows them.
+func testStranger(t *testing.T, b *browsertest.Page) {
+	const evil = `<img src=x onerror="hacked=1"><b class=evil>`
+	quoted := fmt.Sprintf("%q", evil)
+	name := regexp.MustCompile(`(?m)^name = ".*"`)
+	before := name.ReplaceAllString(small(t, "1500 mm"), "name = "+quoted)
+	before = strings.Replace(before, "[hang]\n", "[hang]\n# "+evil+"\n", 1)
+	before += "\n[[guest]]\nname = " + quoted + "\nmass = \"60 kg\"\nstature = \"1600 mm\"\ncrown = \"-20 mm\"\n"
+	path := filepath.Join(t.TempDir(), "bed.toml")
+	save(t, path, before)
+	p := b.Tab(t)
+	p.Open(servingWith(t, watch.Options{Path: path, Address: "127.0.0.1:0", Run: really}))
+	p.Until(`document.body.dataset.laid === "true" && document.body.dataset.drawn`)
+	if got := browsertest.Eval[string](p, `document.querySelector('[name="guest.0.name"]').value + document.getElementById("hang-who").options[1].textContent`); got != evil+evil {
+		t.Errorf("the guest is called %s", got)
+	}
+	enter(p, "bed.span", evil) // what is wrong says it, with the line of the file
+	p.Until(`document.querySelector("#k-bed-span-fault p") && document.querySelector("#faults li")`)
+	save(t, path, before+"# "+evil+"\n")
+	p.Until(`!document.getElementById("conflict").hidden`)
+	click(p, "#take")
+	shows(p, "bed.span", "1500 mm")
+	browsertest.Eval[bool](p, fmt.Sprintf(`(() => { document.getElementById("compare-values").value = %q; document.getElementById("compare-go").click(); return true })()`, "850 mm; "+evil))
+	p.Until(`document.querySelectorAll("#compared thead th").length === 4 && document.getElementById("varied").textContent.includes("evil")`)
+	if got := browsertest.Eval[string](p, `String(window.hacked) + document.querySelectorAll(".evil, img").length`); got != "undefined0" {
+		t.Errorf("names became markup: %s", got)
+	}
 }
