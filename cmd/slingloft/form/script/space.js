@@ -49,6 +49,7 @@ const quads = (shapes, rows, fill) => {
     }
   }
 };
+// Lines lie on the cloth's edge and have to be nearer than it; bars, over it, by more.
 // stretch is the longest part of a line that is sorted by its depth as one, pixels.
 const stretch = 24;
 // Room to spare from which on nothing is pressed is shown as roomy, mm: own choice.
@@ -90,7 +91,7 @@ const paint = () => {
       const along = (t) => p[i].map((v, k) => v + (p[i + 1][k] - v) * t);
       for (let j = 0; j < n; j++) {
         const a = along(j / n), b = along((j + 1) / n);
-        shapes.push({ line: [a, b], depth: (a[2] + b[2]) / 2 - 12, wide: line.wide, colour });
+        shapes.push({ line: [a, b], depth: (a[2] + b[2]) / 2 - (line.wide > 3 ? 60 : 12), wide: line.wide, colour });
       }
     }
   }
