@@ -24,6 +24,9 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 			return err
 		}
 	}
+	o.Figure = o.Style.ClothFigure // as the build sheet has it
+	onCord := o
+	onCord.Figure = o.Style.CordFigure
 	mark := func(m words.GaugeMark, at float64) template.GaugeMark {
 		return template.GaugeMark{ID: m.String(), Name: o.Words.Marks[m], At: at}
 	}
@@ -48,7 +51,7 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 	}
 	for i, g := range cordGauges(c.Cords) {
 		id := "gauge-cord-" + strconv.Itoa(i+1)
-		if err := add(piece.CordBoard)(template.Strips(id, g.title(i+1, c.Words), g.lettered(c.Words), o)); err != nil {
+		if err := add(piece.CordBoard)(template.Strips(id, g.title(i+1, c.Words), g.lettered(c.Words), onCord)); err != nil {
 			return nil, err
 		}
 	}

@@ -44,6 +44,23 @@ func (s Style) Figure(mm float64) string {
 	return Decimal(mm, s.Decimals)
 }
 
+// ClothFigure writes a length as it can be set on cloth, without its unit: to half a mm or
+// 1/32 in.
+func (s Style) ClothFigure(mm float64) string {
+	s.Decimals, s.Fraction = 1, 32
+	if !s.Inches {
+		mm = math.Round(2*mm) / 2
+	}
+	return s.Figure(mm)
+}
+
+// CordFigure writes a length as it can be set on cord, without its unit: to whole mm or
+// 1/16 in.
+func (s Style) CordFigure(mm float64) string {
+	s.Decimals, s.Fraction = 0, 16
+	return s.Figure(mm)
+}
+
 // Decimal returns v with a fixed number of decimals (0 to 6), halves rounded
 // away from zero and never as a negative zero. A value that is not finite gives
 // "not finite", which no quantity can be read from.

@@ -23,8 +23,19 @@ type Options struct {
 	Whole   bool           // the whole side curve even where both halves are alike
 	Style   quantity.Style // of the figures
 	Notes   []string       // lettered near the title where there is room: the design, its digest
-	Words   words.Boards
-	Room    Room // on a sheet: what is longer comes in halves, or shorter, where that serves
+	// Figure writes the distances on a gauge, as finely as what is marked by it can be set;
+	// nil: as depths are written.
+	Figure func(mm float64) string
+	Words  words.Boards
+	Room   Room // on a sheet: what is longer comes in halves, or shorter, where that serves
+}
+
+// figure returns what writes the distances on a gauge.
+func (o Options) figure() func(mm float64) string {
+	if o.Figure != nil {
+		return o.Figure
+	}
+	return func(mm float64) string { return depthFigure(o.Style, mm) }
 }
 
 // Notch is a point of an edge that is carried over to the cloth.

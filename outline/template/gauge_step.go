@@ -91,7 +91,7 @@ func gaugeSteps(marks []GaugeMark, least float64, opts Options) ([]step, error) 
 		if m.At < 1 {
 			return nil, &design.Breach{Found: design.Found(design.StepTooSmall, m.Name, m.At)}
 		}
-		text := depthFigure(opts.Style, m.At)
+		text := opts.figure()(m.At)
 		if m.Name != "" {
 			text = m.Name + " " + text
 		}

@@ -100,7 +100,7 @@ func checkMarks(marks []GaugeMark) error {
 // stripTexts returns name and distance of every mark and the longest's width.
 func stripTexts(marks []GaugeMark, opts Options) (texts []string, widest float64) {
 	for _, m := range marks {
-		text := depthFigure(opts.Style, m.Before+m.At)
+		text := opts.figure()(m.Before + m.At)
 		if m.Name != "" {
 			text = m.Name + " " + text
 		}

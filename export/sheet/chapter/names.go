@@ -16,7 +16,7 @@ func (b build) names() (sheet.Section, error) {
 	if bodies := b.bodies(); len(bodies) > 0 {
 		caption := say.Flat.Caption
 		if b.capped() {
-			caption += " " + fmt.Sprintf(say.Eased, sketch.EaseTimes)
+			caption += " " + fmt.Sprintf(say.Eased, sketch.EaseTimes(b.Data, bodies))
 		}
 		s.Add(sheet.Figures{{Picture: sketch.Parts(b.Data, bodies), Caption: caption}})
 	}

@@ -363,7 +363,7 @@ func (b build) showJoinedLoop() sheet.Figures {
 }
 
 func (b build) showChain() sheet.Figures {
-	return figure(splice.Chain(b.Data), b.Say.Splicing.Chain.Caption)
+	return append(figure(splice.Chain(b.Data), b.Say.Splicing.Chain.Caption), figure(splice.OnPin(b.Data), b.Say.Splicing.OnPin.Caption)...)
 }
 
 func (b build) showLock() sheet.Figures {

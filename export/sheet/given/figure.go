@@ -19,20 +19,13 @@ func (d *Data) Long(mm float64) string { return d.Style.Length(mm) }
 func (d *Data) Cloth(mm float64) string { return d.ClothFigure(mm) + " " + d.Unit() }
 
 // ClothFigure is the same without its unit.
-func (d *Data) ClothFigure(mm float64) string {
-	s := d.Style
-	s.Decimals, s.Fraction = 1, 32
-	if !s.Inches {
-		mm = math.Round(2*mm) / 2
-	}
-	return s.Figure(mm)
-}
+func (d *Data) ClothFigure(mm float64) string { return d.Style.ClothFigure(mm) }
 
 // Rope writes a length as it can be set on cord: to whole mm or 1/16 in.
-func (d *Data) Rope(mm float64) string { return d.rope().Length(mm) }
+func (d *Data) Rope(mm float64) string { return d.RopeFigure(mm) + " " + d.Unit() }
 
 // RopeFigure is the same without its unit.
-func (d *Data) RopeFigure(mm float64) string { return d.rope().Figure(mm) }
+func (d *Data) RopeFigure(mm float64) string { return d.Style.CordFigure(mm) }
 
 // Thick writes the thickness of a cord, a pin, a ring: to a tenth of a mm, as far as it
 // needs one, or to 1/64 in.
@@ -43,12 +36,6 @@ func (d *Data) Thick(mm float64) string {
 		s.Decimals = 0
 	}
 	return s.Length(mm)
-}
-
-func (d *Data) rope() quantity.Style {
-	s := d.Style
-	s.Decimals, s.Fraction = 0, 16
-	return s
 }
 
 // Round writes a length in whole mm or to an eighth of an inch: for measures

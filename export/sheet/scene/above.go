@@ -39,8 +39,8 @@ func Above(d *given.Data) picture.Picture {
 		p.Upright(tip, other, at(x, 0).X-e.Sign()*7, b.Round(end.Bar))
 		p.Dimension(tip, apex, e.Sign()*-7, b.Round(end.Leg))
 	}
-	narrow := sh.At(sh.DepthX).Y
-	p.Upright(at(sh.DepthX, -narrow), at(sh.DepthX, narrow), at(sh.DepthX, 0).X, b.Round(2*narrow))
+	narrow := sh.At(0).Y // at mid-bay, as it is measured
+	p.Upright(at(0, -narrow), at(0, narrow), at(0, 0).X, b.Round(2*narrow))
 	p.Desc = fmt.Sprintf(b.Say.Hung.Above.Desc,
 		b.Round(h.Bar), b.Round(2*narrow), b.Round(f.Bar), b.Round(h.Leg), b.Round(f.Leg))
 	return p

@@ -67,6 +67,7 @@ func (b bed) letterParts(p *picture.Picture, at func(x, z float64) geom.Point) {
 		{wording.SideCordName, cord(0), geom.Pt(0, 9)},
 		{wording.BedBottomName, floor(s / 3), geom.Pt(0, 5)},
 		{wording.EndCapName, floor(f.TailX).Towards(cord(f.TailX), 0.3), geom.Pt(13, -4)},
+		{wording.CornerName, at(corner.X, corner.Z), geom.Pt(-20, -4)},
 		{wording.LegName, foot.Towards(cord(f.TailX), 0.4), geom.Pt(8, -8)},
 	} {
 		p.Callout(picture.Text{Text: say[q.name], Size: picture.Letter, Ink: picture.Main, Anchor: piece.Centre}, q.at, q.off)

@@ -113,7 +113,7 @@ func Parting(d *given.Data) picture.Picture {
 	tip, thick, gap, reach := t.pin, t.cord, t.gap, t.half
 	k := math.Min(56/gap, 14/(tip+2*thick))
 	p := picture.Picture{ID: "splice-parting", Title: say.Parting.Title,
-		Desc:  fmt.Sprintf(say.Parting.Desc, d.Rope(gap), d.Rope(tip), d.Rope(thick)),
+		Desc:  fmt.Sprintf(say.Parting.Desc, d.Rope(gap), d.Thick(tip), d.Thick(thick)),
 		Width: picture.Half, Height: k*(tip+2*thick) + 29}
 	mid := geom.Pt(44, 15+k*(tip/2+thick))
 	v := picture.View{Scale: k, Shift: mid}
@@ -121,8 +121,8 @@ func Parting(d *given.Data) picture.Picture {
 	part(d, &p, v, way, t)
 	p.Outline(picture.Bar, picture.Medium, geom.Polyline(geom.CirclePoints(mid, k*tip/2, 0.02)))
 	p.Line(picture.Quiet, picture.Hair, mid, geom.Pt(58, p.Height-5))
-	text(&p, 58.6, p.Height-4.4, fmt.Sprintf(say.Tip, d.Rope(tip)))
-	text(&p, 2, p.Height-4.4, fmt.Sprintf(say.Cord, d.Rope(thick)))
+	text(&p, 58.6, p.Height-4.4, fmt.Sprintf(say.Tip, d.Thick(tip)))
+	text(&p, 2, p.Height-4.4, fmt.Sprintf(say.Cord, d.Thick(thick)))
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(14, p.Height-5), v.Line(way)[1].Towards(v.Line(way)[0], 0.4))
 	low := mid.Y - k*(tip/2+thick)
 	p.Level(v.At(geom.Pt(-reach, 0)), v.At(geom.Pt(reach, 0)), low-5, fmt.Sprintf(say.OnTip, d.Rope(2*reach)))

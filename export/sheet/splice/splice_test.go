@@ -31,7 +31,7 @@ func set(t *testing.T, change func(*design.Design)) given.Data {
 
 // pictures returns every picture that a set has.
 func pictures(d *given.Data) []picture.Picture {
-	out := []picture.Picture{EyeFree(d), EyeTurned(d), Crossing(d), Corner(d), Parting(d), Tip(d), Chain(d), Threading(d), Join(d), Seized(d)}
+	out := []picture.Picture{EyeFree(d), EyeTurned(d), Crossing(d), Corner(d), Parting(d), Tip(d), OnPin(d), Chain(d), Threading(d), Join(d), Seized(d)}
 	for _, s := range Splices(d.Cords) {
 		out = append(out, Tried(d, s), Taper(d, s), Entering(d, s), Milked(d, s), Locked(d, s))
 	}
@@ -390,5 +390,37 @@ func TestTipToScale(t *testing.T) {
 		if got := TipWords(&d); (got.Caption == d.Say.Splicing.BareTip.Caption) != (bar.TipReach <= thick/2) {
 			t.Errorf("%s: %q", name, got.Caption)
 		}
+	}
+}
+
+// Round its pin an eye's loop is as long as the cord in it, keeps half of both thicknesses
+// off the pin's centre, and its throat reads what a tape shows there.
+func TestEyeOnPin(t *testing.T) {
+	d := set(t, nil)
+	loop, reach, err := d.Cords.Splicing.Eye(3)
+	if err != nil {
+		t.Fatal(err)
+	}
+	round := (d.Cords.Splicing.Hook + 3) / 2
+	way := roundEye(reach, round)
+	near(t, "loop", 2*way.Length(), loop, 0.05)
+	for _, q := range way[1:] {
+		near(t, "off the centre", q.Len(), round, 1e-9)
+	}
+	near(t, "far side", way[len(way)-1].X, round, 1e-9)
+	p := OnPin(&d)
+	pin, throat := geom.EmptyBox(), 0.0
+	for _, it := range p.Items {
+		switch q, ok := it.(picture.Path); {
+		case ok && q.Closed && q.Width == picture.Medium:
+			pin = q.Lines[0].Bounds()
+		case ok && !q.Closed && q.Stroke == picture.Main && q.Width == picture.Medium:
+			throat = q.Lines[0][0].X
+		}
+	}
+	k := pin.Width() / d.Cords.Splicing.Hook
+	near(t, "throat", throat-pin.Center().X, k*reach, 0.1)
+	if loops := set(t, func(d *design.Design) { d.Splice.Whole = true }); OnPin(&loops).Width != 0 {
+		t.Error("loops have an eye")
 	}
 }

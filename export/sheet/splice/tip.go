@@ -74,7 +74,7 @@ func (t barTip) pinWords(d *given.Data) string {
 	if !t.known {
 		return d.Say.Splicing.PinNotGiven
 	}
-	return fmt.Sprintf(d.Say.Splicing.Pin, d.Rope(t.pin))
+	return fmt.Sprintf(d.Say.Splicing.Pin, d.Thick(t.pin))
 }
 
 // TipWords says what [Tip] shows: a tip with a shoulder, or one at the very end of its bar.

@@ -37,6 +37,8 @@ const (
 	SideDepthName
 	NotchName
 	EaseName
+	CornerName
+	BodyName
 	NameCount // how many there are
 )
 
@@ -53,13 +55,13 @@ func englishParts() Parts {
 			Title:   "The lines of the body",
 			Desc:    "The body flat, with its net line inside its cut line, bar lines, centre line, notches, girth and side depth lettered.",
 		},
-		Eased: "Beside it the seam of the end cap, straight; its ease is drawn %d times as large.",
+		Eased: "Beside it, straight: the end of the body and the seam of the end cap that is sewn to it. They differ by the ease, which is drawn %d times as large.",
 		Labels: map[Name]string{
 			AnchorName: "anchor", HangLineName: "hang line", ApexName: "apex", LegName: "leg", BarName: "bar", SideCordName: "side cord",
 			DropName: "drop", BedBottomName: "bed bottom", BayName: "bay", TailName: "tail", EndCapName: "end cap", GapName: "gap",
 			CutLineName: "cut line", NetLineName: "net line", AllowanceName: "allowance", BarLineName: "bar line",
 			CentreLineName: "centre line", GirthName: "girth", SideDepthName: "side depth", NotchName: "notch",
-			EaseName: "ease",
+			EaseName: "ease", CornerName: "corner of the tail", BodyName: "body",
 		},
 	}
 }

@@ -13,6 +13,7 @@ type Splicing struct {
 	Crossing           Picture // desc: gap
 	Corner             Picture // desc: gap, bury in the side cord, bury in the leg
 	Parting            Picture // desc: gap, tip, cord
+	OnPin              Picture // desc: pin, what the throat reads
 	Chain              Picture // desc: pull, length
 	EyesFirst, LastEye Picture // desc: clear width, eye, bury
 	Join               Picture // desc: bury, taper
@@ -45,6 +46,7 @@ type Splicing struct {
 	Pin                                        string // thickness
 	PinNotGiven                                string
 	AlongCords, AlongBar                       string
+	NoughtHere                                 string
 	Tip, Cord, OnTip, GapStraight              string // length
 	BothShoulders, Seizing                     string
 
@@ -87,6 +89,7 @@ func englishSplicing() Splicing {
 	s.BarEnd, s.Plug, s.ShoulderOf, s.OtherRun = "bar", "plug, fixed in the bar", "shoulder", "its other run"
 	s.Pin, s.PinNotGiven = "pin, %s thick", "pin; not given how thick"
 	s.AlongCords, s.AlongBar = "seen along the cords, cut open", "seen along the bar, from outside"
+	s.NoughtHere = "nought of the tape: the middle of the pin"
 	s.BothShoulders, s.Seizing = "both shoulder marks meet", "seizing"
 
 	s.Reads = "%s %s"
@@ -181,6 +184,13 @@ func englishSplicePictures() Splicing {
 			Caption: "The gap round the bar's tip, all to scale.",
 			Title:   "The gap round the bar's tip",
 			Desc:    "Two cords run from end to end of a gap of %s, one on either side of a tip %[2]s thick; each is %[3]s thick.",
+		},
+		OnPin: Picture{
+			Caption: "The eye on its pin while the chain is read. The tape's nought lies at the middle of the pin, where a hanging point is. " +
+				"To scale.",
+			Title: "An eye on its pin, with the tape",
+			Desc: "The eye is drawn tight round a pin %s thick. The tape's nought lies at the middle of the pin; the throat reads %s. The far eye " +
+				"lies on its pin likewise.",
 		},
 		BarTip: Picture{
 			Caption: "The tip of a bar. Its pin goes through the gap between both cords; its shoulder keeps them off the bar's end. " +
