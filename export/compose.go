@@ -32,6 +32,7 @@ type Sheet struct {
 	Labels []piece.Label // further labels
 	Taken  []geom.Box    // of the lay area, kept clear of what stands in its waste
 	Edge   bool          // draw the edge of the lay area
+	Notes  []piece.Label // for people alone: left out where the drawing is the stock
 
 	Block Block
 	Words *words.Sheets // of title and title block; nil: English
@@ -66,6 +67,11 @@ func Compose(s Sheet) (Drawing, error) {
 	}
 	for _, l := range s.Labels {
 		d.Labels = append(d.Labels, l.Moved(lay))
+	}
+	if !f.bare && !f.empty {
+		for _, l := range s.Notes {
+			d.Labels = append(d.Labels, l.Moved(lay))
+		}
 	}
 	for _, it := range s.Items {
 		if !it.Idle {

@@ -14,6 +14,10 @@ type Sheets struct {
 	Field         string // title of a field: number, how many, title
 	Size          string // what a file says of itself: scale
 
+	CutEnd                       string // beside the edges of a roll
+	LowerSelvedge, UpperSelvedge string
+	Flaw                         string // on the cloth
+
 	Page            string // name of a page, number, how many
 	Print, Measure  string // on every page
 	Map             string // title of the map of the pages: title
@@ -55,6 +59,8 @@ func EnglishSheets() Sheets {
 		Pages:    "%d pages of %s %s, scale %s",
 		Order:    "Columns A, B, C … from the left, rows 1, 2, 3 … from the top. Pages without ink are left out.",
 		Together: "Cut one of two neighbours along the joint, lay it over the other so that the match marks meet, tape.",
+
+		CutEnd: "cut end", LowerSelvedge: "lower selvedge", UpperSelvedge: "upper selvedge", Flaw: "flaw",
 
 		Calibration: "Calibration sheet",
 		Bars:        "Measure all four bars and both diagonals.",

@@ -391,9 +391,9 @@ func TestInBrowser(t *testing.T) {
 		paper string
 		size  chromedp.PaperSize
 	}{
-		{"demo", []view{{"dark", 1100, 900, true, true}, {"wide", 1100, 900, false, true}, {"phone", 390, 844, false, false}},
+		{"demo", []view{{"dark", 1100, 900, true, true}, {"wide", 1100, 900, false, true}, {"phone", 390, 844, false, true}},
 			"A4", chromedp.PaperA4},
-		{"inches", []view{{"phone", 390, 844, false, false}, {"wide", 1100, 900, false, false}}, "letter", chromedp.PaperLetter},
+		{"inches", []view{{"phone", 390, 844, false, true}, {"wide", 1100, 900, false, false}}, "letter", chromedp.PaperLetter},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			p := one.For(t)

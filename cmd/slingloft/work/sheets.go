@@ -4,10 +4,12 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"math"
 
 	"slingloft/export"
 	"slingloft/nest"
 	"slingloft/outline/geom"
+	"slingloft/outline/label"
 	"slingloft/outline/piece"
 )
 
@@ -49,6 +51,7 @@ func (p *Plan) clothSheet(roll int, l nest.Lay, scale float64) (export.Drawing, 
 	} else {
 		s.Name = fmt.Sprintf("cloth-lay-roll-%d", roll+1)
 	}
+	s.Notes = p.rollNotes(s.Frame, c.Flaws, l.Length)
 	for i, f := range c.Flaws {
 		if f.Min.X < l.Length {
 			f.Max.X = min(f.Max.X, l.Length)
@@ -59,6 +62,43 @@ func (p *Plan) clothSheet(roll int, l nest.Lay, scale float64) (export.Drawing, 
 		}
 	}
 	return export.Compose(s)
+}
+
+// rollNotes letters the edges of a roll from outside, the end it is cut off at, from which
+// lengths along it are counted, and both selvedges; and its flaws.
+func (p *Plan) rollNotes(f export.Frame, flaws []geom.Box, long float64) []piece.Label {
+	const (
+		letter = 4.0   // mm on paper, as is what follows
+		beside = 3.0   // from the edge
+		busy   = 300.0 // at the lower left are check bars and the title block
+	)
+	say, u := p.Words.Sheets, 1/f.Scale
+	wide, high := f.Lay.Width(), f.Lay.Height()
+	out := []piece.Label{{Text: say.UpperSelvedge, At: geom.Pt(wide-10*u, high+beside*u), Height: letter * u, Anchor: piece.End}}
+	if wide > busy*u+label.Width(say.LowerSelvedge, letter*u) {
+		out = append(out, piece.Label{Text: say.LowerSelvedge, At: geom.Pt(wide-10*u, -(beside+letter)*u), Height: letter * u, Anchor: piece.End})
+	}
+	if high > busy/2*u+label.Width(say.CutEnd, letter*u) {
+		out = append(out, piece.Label{Text: say.CutEnd, At: geom.Pt(-beside*u, high-10*u), Height: letter * u, Turn: math.Pi / 2, Anchor: piece.End})
+	}
+	for _, b := range flaws {
+		if l, ok := flawNote(say.Flaw, b); ok && b.Max.X <= long {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// flawNote letters a flaw at its upper left, over the stroke across it, and reports whether
+// there is room.
+func flawNote(text string, b geom.Box) (piece.Label, bool) {
+	for _, h := range label.Sizes(6) {
+		right, foot := 2*h+label.Width(text, h), b.Height()-2*h
+		if right < b.Width() && foot-h*label.UnderLine > right*b.Height()/b.Width() {
+			return piece.Label{Text: text, At: b.Min.Plus(geom.Pt(h, foot)), Height: h}, true
+		}
+	}
+	return piece.Label{}, false
 }
 
 // boardSheet composes one sheet of templates within the machine's bed. Drawn small it

@@ -243,6 +243,9 @@ func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece
 	if at.Over {
 		face = d.Say.Boards.TurnedOver
 	}
+	if q.Lie.For == piece.CapBoard { // which half of a cap is the left one is not to be guessed
+		face = fmt.Sprintf(d.Say.Boards.SideUp, d.Say.Boards.Sides[at.Side], face)
+	}
 	t := picture.Text{Text: face, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
 	letterInside(p, v, t, q.Cut.Moved(at.Motion))
 	r := q.Lie.Rests[0]

@@ -41,6 +41,7 @@ type Boards struct {
 	OfHalves                  string // a notch's name, its number on the head half, on the foot half
 	Halved                    string // a notch's name, its part with the lettered face up, its part turned over
 	FaceUp, TurnedOver        string
+	SideUp                    string   // side, that it lies face up or turned over
 	Press, Allow, Cord, Notch []string // how gauges are used
 }
 
@@ -94,6 +95,7 @@ func englishBoards() Boards {
 		MeetsHalf:  "Both halves meet on the centre line: turn it over along that edge.",
 		Halved:     "The notch %s is %s with the lettered face up, and %s turned over.",
 		FaceUp:     "face up",
+		SideUp:     "%s, %s",
 		TurnedOver: "turned over",
 		Press: []string{
 			"Where it is cut from board, draw round it on card that stands the heat of the iron.",
