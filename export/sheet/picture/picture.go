@@ -152,6 +152,20 @@ func (p *Picture) WriteClear(t Text, places ...geom.Point) bool {
 	return true
 }
 
+// WriteAll adds lines of lettering where they stand if none of them meets other lettering or a
+// line or leaves the picture, and reports whether it has.
+func (p *Picture) WriteAll(lines []Text) bool {
+	for _, t := range lines {
+		if _, n, ok := p.freest(t, []geom.Point{t.At}); !ok || n > 0 {
+			return false
+		}
+	}
+	for _, t := range lines {
+		p.Write(t)
+	}
+	return true
+}
+
 // freest returns the first of the places for lettering that lies over the fewest lines, and
 // how many, and reports whether there is any that is clear of other lettering.
 func (p *Picture) freest(t Text, places []geom.Point) (best geom.Point, least int, ok bool) {

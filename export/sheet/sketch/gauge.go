@@ -33,10 +33,12 @@ func Gauge(d *given.Data, q piece.Piece) picture.Picture {
 	case piece.CordBoard:
 		a, z := v.At(geom.Pt(0, 0)), v.At(geom.Pt(box.Max.X, 0))
 		p.Line(picture.Cord, 1.2, geom.Pt(a.X, a.Y+1), geom.Pt(z.X, z.Y+1))
+		letterLine(&p, say.CordOn, geom.Pt((a.X+z.X)/2, a.Y-5))
 	case piece.NotchBoard:
 		a, z := v.At(geom.Pt(box.Min.X, 0)), v.At(geom.Pt(box.Max.X, 0))
 		p.Area(picture.Cloth, a, z, geom.Pt(z.X, z.Y+3.5), geom.Pt(a.X, a.Y+3.5))
 		p.Line(picture.Stitch, picture.Thin, a, z)
+		letterLine(&p, say.EdgeOn, geom.Pt((a.X+z.X)/2, a.Y-5))
 	}
 	return p
 }

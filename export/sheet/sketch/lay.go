@@ -3,6 +3,7 @@ package sketch
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"slingloft/export"
 	"slingloft/export/sheet/given"
@@ -90,7 +91,7 @@ func drawStock(p *picture.Picture, v picture.View, l given.Lay, kept []given.Kep
 func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 	cut := it.Piece.Cut.Moved(it.Motion)
 	t := picture.Text{Text: fmt.Sprintf("%d %s", n, Titled(it.Piece)), Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
-	if letterInside(p, v, t, cut) {
+	if letterInside(p, v, t, cut) || letterLines(p, v, t, cut) {
 		return
 	}
 	t.Text = fmt.Sprint(n)
@@ -99,6 +100,42 @@ func letterItem(p *picture.Picture, v picture.View, it export.Item, n int) {
 	}
 	mid := places(cut, 0)[0]
 	p.Callout(t, v.At(mid), geom.Pt(0, 4+v.Scale*cut.Bounds().Height()/2))
+}
+
+// letterLines letters an outline in two lines or more about its middle, level or upright, and
+// reports whether there was room.
+func letterLines(p *picture.Picture, v picture.View, t picture.Text, cut geom.Ring) bool {
+	const most, lead = 4, 1.4 // lines, and from one to the next in sizes
+	mid := v.At(cut.Bounds().Center())
+	for n := 2; n <= most; n++ {
+		for _, turn := range []float64{0, math.Pi / 2} {
+			down := geom.Pt(0, -1).Turned(turn).Times(lead * t.Size)
+			var block []picture.Text
+			for i, words := range inLines(t.Text, n) {
+				line := t
+				line.Text, line.Turn = words, turn
+				line.At = mid.Plus(down.Times(float64(i) - float64(n-1)/2))
+				block = append(block, line)
+			}
+			if p.WriteAll(block) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// inLines breaks text at its spaces into at most n lines of about the same length.
+func inLines(text string, n int) []string {
+	var out []string
+	line := ""
+	for _, w := range strings.Fields(text) {
+		if line != "" && len(out) < n-1 && len(line)+len(w)/2 > len(text)/n {
+			out, line = append(out, line), ""
+		}
+		line = strings.TrimSpace(line + " " + w)
+	}
+	return append(out, line)
 }
 
 // letterInside letters an outline level or upright, clear of lines, and reports whether

@@ -1,6 +1,7 @@
 package sketch
 
 import (
+	"slices"
 	"testing"
 
 	"slingloft/outline/geom"
@@ -35,5 +36,24 @@ func TestSpreadOut(t *testing.T) {
 	}
 	if off := spreadOut(tail, []piece.Piece{panel(100, 500)}); off[0].from != 0 {
 		t.Error("a piece by itself is measured from a join")
+	}
+}
+
+// A name is broken into lines of about one length that together say all of it.
+func TestInLines(t *testing.T) {
+	for _, row := range []struct {
+		text string
+		n    int
+		want []string
+	}{
+		{"5 cord gauge 4 2 of 2", 2, []string{"5 cord gauge", "4 2 of 2"}},
+		{"one", 3, []string{"one"}},
+		{"", 2, []string{""}},
+		{"a bb ccc dddd", 3, []string{"a bb", "ccc", "dddd"}},
+	} {
+		got := inLines(row.text, row.n)
+		if !slices.Equal(got, row.want) {
+			t.Errorf("inLines(%q, %d) = %q, want %q", row.text, row.n, got, row.want)
+		}
 	}
 }

@@ -15,6 +15,7 @@ type Boards struct {
 	Gauge Picture // title, desc: gauge
 	// Beside the lines of those pictures.
 	RawEdge, Fold, NetLine, CutLine string
+	CordOn, EdgeOn                  string // what lies on the marked edge
 	JoinLine                        string // of a panel without the centre line
 	UsedIn                          string // steps
 
@@ -62,7 +63,8 @@ func englishBoards() Boards {
 			Caption: "%s in use.", Title: "%s in use", Desc: "The %s, with what is laid or folded along its marked edge.",
 		},
 		JoinLine: "net line of the join",
-		RawEdge:  "raw edge", Fold: "fold", NetLine: "net line", CutLine: "cut line",
+		CordOn:   "marked edge, with the cord on it", EdgeOn: "marked edge, with the cloth on it",
+		RawEdge: "raw edge", Fold: "fold", NetLine: "net line", CutLine: "cut line",
 		UsedIn: "Used in step %s.",
 		Seen: map[piece.Seen]string{
 			piece.OnCentreLine: "the centre line", piece.OnBarLine: "the bar line", piece.OnHeadBarLine: "the head bar line",
