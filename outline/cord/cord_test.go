@@ -399,7 +399,7 @@ func TestTrials(t *testing.T) {
 			t.Errorf("%s: %d trials, want %d", r.name, len(trials), r.want)
 		}
 		for _, q := range trials {
-			if q.Apart < q.Bury*(1+set.Splicing.Kappa)+200 || q.Host < q.Apart+2*cord.Fast(q.Kind.Diameter) || q.Own < q.Bury+200 {
+			if q.Apart < q.Bury*(1+set.Splicing.Kappa)+200 || q.Host < q.Apart+200+2*(5*math.Pi*(50+q.Kind.Diameter)+60*q.Kind.Diameter) || q.Own < q.Bury+200 {
 				t.Errorf("%s: too short: %+v", r.name, q)
 			}
 			near(t, r.name, q.Apart-q.After, set.Splicing.Kappa*q.Bury, 1e-9)

@@ -11,11 +11,20 @@ import (
 const (
 	trialHand = 100.0 // room beside a bury, and to hold an end by, mm
 	trialStep = 50.0  // what a trial's lengths are rounded up to, mm
-	// FastTurns are the turns round a post of [FastPost] cord diameters that make smooth
-	// cord fast; two half hitches hold its end.
-	FastTurns = 5
-	FastPost  = 10
+	// fastTurns are the turns round a post that make smooth cord fast; two half hitches hold
+	// its end.
+	fastTurns = 5
+	leastPost = 40 // mm
+	// morePost is by how much a post may be thicker than it has to be.
+	morePost = 1.25
 )
+
+// Posts returns how thick posts have to be and may be that cords up to a diameter are made
+// fast to, mm: ten diameters at least, so that they do not cut in. Own choice.
+func Posts(thickest float64) (least, most float64) {
+	least = max(leastPost, 10*thickest)
+	return least, morePost * least
+}
 
 // Trial is a trial splice as proposed, of one kind of cord.
 type Trial struct {
@@ -28,15 +37,20 @@ type Trial struct {
 	Own   float64 // length of the piece that is buried, mm
 }
 
-// Fast returns the cord that makes one end fast on a post, mm, by the cord's diameter.
-func Fast(diameter float64) float64 {
-	return (FastTurns*math.Pi*(FastPost+1) + hitchDiameters) * diameter
+// Fast returns the cord that makes one end fast on the thickest post that may be, mm, by the
+// diameters of the cord and of the thickest cord: it is pulled, and marked, between posts.
+func Fast(diameter, thickest float64) float64 {
+	_, post := Posts(thickest)
+	return fastTurns*math.Pi*(post+diameter) + hitchDiameters*diameter
 }
 
-// Pulled reports whether a design's cord is pulled before it is marked and cut, so that it
-// has to be made fast.
-func Pulled(d design.Design) bool {
-	return d.Accuracy.FirstLoad == design.PullSet && !d.Accuracy.NodesRead
+// Thickest returns the diameter of the thickest of some cords, mm.
+func Thickest(cords []Cord) float64 {
+	most := 0.0
+	for _, c := range cords {
+		most = max(most, c.Kind.Diameter)
+	}
+	return most
 }
 
 // Trials returns a trial splice of each kind of cord whose buries settle where the bed
@@ -58,7 +72,7 @@ func (s Set) Trials(inches bool) []Trial {
 		t := Trial{Kind: k, Bury: bury, Taper: s.Splicing.Taper(bury), Own: up(bury + 2*trialHand)}
 		t.Apart = up(bury*(1+s.Splicing.Kappa) + 2*trialHand)
 		t.After = t.Apart - s.Splicing.Kappa*bury
-		t.Host = up(t.Apart + 2*Fast(k.Diameter))
+		t.Host = up(t.Apart + 2*trialHand + 2*Fast(k.Diameter, Thickest(s.Cords)))
 		out = append(out, t)
 	}
 	if c, ok := s.Find(HeadLeg); ok {

@@ -85,13 +85,16 @@ type Note struct {
 	Kind NoteKind
 	Cut  [2]float64 // lengths of the drawstrings, head and foot, mm, for [CutStrings]
 	Cord CordShare  // for [WithWaste]
+	// Size is how large the thing has to be, mm; 0: not given. Cloth and bars by one
+	// measure, sheets by two, hooks and tips by how thick what holds the cord is.
+	Size [2]float64
 }
 
 // CordShare is what a length of cord to buy consists of, mm.
 type CordShare struct {
 	Cords float64 // sum of the cut lengths
 	Trial float64 // both pieces of a trial splice; 0: none is needed
-	Fast  float64 // both ends that are made fast while it is pulled in one length; 0: it is not
+	Fast  float64 // both ends that are made fast while it is marked, and pulled, in one length
 	Waste float64 // for ends and mistakes
 }
 

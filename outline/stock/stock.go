@@ -92,9 +92,10 @@ func Of(in Input) (Bill, error) {
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Design.Sheet
-		b.row(Row{Kind: SheetRow, Name: s.Name, Quantity: float64(in.Sheets), Note: Note{Kind: ForTemplates}}.each(s.Price))
+		b.row(Row{Kind: SheetRow, Name: s.Name, Quantity: float64(in.Sheets),
+			Note: Note{Kind: ForTemplates, Size: [2]float64{s.Width, s.Height}}}.each(s.Price))
 	}
-	for _, h := range hardware() {
+	for _, h := range hardware(in.Design) {
 		b.row(h)
 	}
 	for _, m := range b.Masses {
@@ -128,7 +129,7 @@ func (b *Bill) cloth(in Input) {
 		if long > 0 {
 			long += Squaring
 		}
-		b.row(Row{Kind: ClothRow, Name: r.Cloth.Name, Quantity: upTo(long / metre)}.perMetre(r.Cloth.Price))
+		b.row(Row{Kind: ClothRow, Name: r.Cloth.Name, Quantity: upTo(long / metre), Note: Note{Size: [2]float64{r.Cloth.Width}}}.perMetre(r.Cloth.Price))
 		bought += float64(long * r.Cloth.Width)
 		area := map[article.Article]float64{}
 		for _, p := range r.Pieces {
@@ -158,14 +159,11 @@ func (b *Bill) cloth(in Input) {
 
 func (b *Bill) cords(in Input) {
 	for _, s := range cord.Spools(in.Cords, in.Design.Splice.Waste) {
-		share := CordShare{Cords: s.Net, Waste: s.Waste}
+		share := CordShare{Cords: s.Net, Waste: s.Waste, Fast: 2 * cord.Fast(s.Kind.Diameter, cord.Thickest(in.Cords))}
 		for _, t := range in.Trials {
 			if t.Kind == s.Kind {
 				share.Trial = t.Host + t.Own
 			}
-		}
-		if cord.Pulled(in.Design) {
-			share.Fast = 2 * cord.Fast(s.Kind.Diameter)
 		}
 		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(share.all() / metre), Note: Note{Kind: WithWaste, Cord: share}}.perMetre(s.Kind.Price))
 	}
@@ -219,7 +217,7 @@ func (b *Bill) bars(in Input) error {
 		m.Missing = design.KeyBarDensity
 	}
 	b.Masses = append(b.Masses, m)
-	r := Row{Kind: BarRow, Name: d.Bar.Name, Note: Note{Kind: StockLengths}}.each(d.Bar.Price)
+	r := Row{Kind: BarRow, Name: d.Bar.Name, Note: Note{Kind: StockLengths, Size: [2]float64{d.Bar.Stock}}}.each(d.Bar.Price)
 	if d.Bar.Stock == 0 {
 		r.Quantity, r.Unit, r.Price, r.Note = (long[0].Length+long[1].Length)/metre, Metre, 0, Note{Kind: BothBars}
 		b.row(r)
@@ -236,11 +234,11 @@ func (b *Bill) bars(in Input) error {
 }
 
 // hardware returns what holds it all together.
-func hardware() []Row {
+func hardware(d design.Design) []Row {
 	return []Row{
-		{Kind: HardwareRow, Thing: ApexHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated}},
-		{Kind: HardwareRow, Thing: FarHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated}},
-		{Kind: HardwareRow, Thing: BarTip, Quantity: 4, Unit: Single, Note: Note{Kind: HoldsCord}},
+		{Kind: HardwareRow, Thing: ApexHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
+		{Kind: HardwareRow, Thing: FarHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
+		{Kind: HardwareRow, Thing: BarTip, Quantity: 4, Unit: Single, Note: Note{Kind: HoldsCord, Size: [2]float64{d.Bar.TipDiameter}}},
 	}
 }
 

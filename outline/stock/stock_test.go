@@ -47,7 +47,7 @@ func TestBill(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := map[string][2]float64{ // quantity, cost
-		"ripstop": {2.25, 18}, "braid": {7.7, 15.4}, "line": {1.98, 0}, "tube": {1, 16}, "plywood": {3, 21},
+		"ripstop": {2.25, 18}, "braid": {9.28, 18.56}, "line": {3.56, 0}, "tube": {1, 16}, "plywood": {3, 21},
 		// Four rows of 1.6 m at 2 (2.5 + 0.5) / 2.5, four tails of 0.1 m each, a fifth more.
 		"polyester": {4 * (1.6*2.4 + 0.4) * 1.2, 0},
 	}
@@ -62,7 +62,7 @@ func TestBill(t *testing.T) {
 	if seen != len(want) {
 		t.Errorf("%d of %d rows in %+v", seen, len(want), b.Rows)
 	}
-	near(t, "cost", b.Cost, 18+15.4+16+21)
+	near(t, "cost", b.Cost, 18+18.56+16+21)
 	bars := math.Pi / 4 * (25*25 - 22*22) * (900 + 800) * 2710e-6
 	near(t, "mass", b.Total, 2.7*60+7*5+1.8*9+bars)
 	near(t, "used", b.Used, 2.7e6/(2250*1500))

@@ -16,7 +16,7 @@ type Term struct {
 func EnglishGlossary() []Term {
 	return []Term{
 		{"allowance", "cloth outside of the net line, which a seam or a hem takes up"},
-		{"anchor", "where a hang line is tied: a tree, a post, a stand"},
+		{"anchor", "where a hang line is hung: a hook or shackle on a tree, a post, a stand"},
 		{"apex", "where the two legs of an end meet; a hang line pulls at its ring"},
 		{"bar", "a spreader bar, which holds the cords apart: head bar and foot bar"},
 		{"bar line", "where a bar comes to lie, drawn across the body"},

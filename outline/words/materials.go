@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"slingloft/outline/article"
 	"strings"
 
@@ -18,6 +19,8 @@ type Materials struct {
 	Notes  map[stock.NoteKind]string // cut strings hold the cuts and what of each is to tie
 	// CordFor, ForTrial, ForPull and ForWaste say what a length of cord is for.
 	CordFor, ForTrial, ForPull, ForWaste string
+	Sizes                                map[stock.NoteKind]string // a remark, the size
+	SizeTwo                              string                    // a remark, two sizes
 	// CutString is one of the cuts: end and length. Cloth and Bars are weighed.
 	CutString, Cloth, Bars string
 	Bar                    map[hung.End]string
@@ -41,17 +44,32 @@ func (n Names) Note(note stock.Note, style quantity.Style) string {
 	switch note.Kind {
 	case stock.CutStrings:
 	case stock.RollLength:
-		return fmt.Sprintf(text, half.Length(stock.Squaring))
+		return m.sized(fmt.Sprintf(text, half.Length(stock.Squaring)), note, style)
 	case stock.WithWaste:
 		return fmt.Sprintf(text, m.cord(note.Cord, style))
 	default:
-		return text
+		return m.sized(text, note, style)
 	}
 	var cut []string
 	for e, long := range note.Cut {
 		cut = append(cut, fmt.Sprintf(m.CutString, n.Ends[e], half.Length(long)))
 	}
 	return fmt.Sprintf(text, strings.Join(cut, ", "), half.Length(stock.TieLength))
+}
+
+// sized says how large the thing has to be, where that is given.
+func (m Materials) sized(text string, note stock.Note, style quantity.Style) string {
+	fine := quantity.Style{Inches: style.Inches, Fraction: 16, Decimals: 1}
+	if a := note.Size[0]; a == math.Trunc(a) {
+		fine.Decimals = 0
+	}
+	switch {
+	case note.Size[0] == 0:
+		return text
+	case note.Size[1] > 0:
+		return fmt.Sprintf(m.SizeTwo, text, fine.Length(note.Size[0]), fine.Length(note.Size[1]))
+	}
+	return fmt.Sprintf(m.Sizes[note.Kind], text, fine.Length(note.Size[0]))
 }
 
 // cord says what a length of cord is for.
@@ -104,7 +122,7 @@ func englishMaterials() Materials {
 			stock.Drawcord:   "drawcord of the sacks, thin and smooth",
 			stock.LoopTape:   "woven tape for the tarp's loops",
 			stock.ApexHook:   "hook, ring or shackle at an apex",
-			stock.FarHook:    "hook or strap at an anchor",
+			stock.FarHook:    "hook or shackle at an anchor, and a strap where it is a tree",
 			stock.BarTip:     "tip for a bar's end",
 		},
 		Units: identified(stock.UnitCount),
@@ -121,8 +139,14 @@ func englishMaterials() Materials {
 			stock.ForSacks:     "one a mouth, each with enough to draw and tie",
 			stock.ForLoops:     "one at each corner and ridge end",
 		},
-		CordFor: "%s for the cords", ForTrial: "%s for a trial splice", ForPull: "%s to make both ends fast when you pull it",
-		ForWaste:  "%s for ends and mistakes",
+		CordFor: "%s for the cords", ForTrial: "%s for a trial splice", ForPull: "%s to make both ends fast while you mark it",
+		ForWaste: "%s for ends and mistakes",
+		Sizes: map[stock.NoteKind]string{
+			stock.RollLength: "%s, %s wide", stock.WithWaste: "%s, %s", stock.StockLengths: "%s of %s", stock.BothBars: "%s, %s",
+			stock.ForTemplates: "%s, %s", stock.LockStitch: "%s, %s", stock.CutStrings: "%s, %s",
+			stock.Rated: "%s; %s thick where an eye lies on it", stock.HoldsCord: "%s, its pin %s thick", stock.ForSacks: "%s, %s", stock.ForLoops: "%s, %s",
+		},
+		SizeTwo:   "%s, %s × %s",
 		CutString: "%s %s",
 		Cloth:     "cloth",
 		Bars:      "bars",

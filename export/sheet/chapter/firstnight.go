@@ -69,6 +69,9 @@ func (b build) anchorFacts(s *sheet.Step) {
 	}
 	s.Add(say.Strap, fmt.Sprintf(say.AtLeast, b.Proof.Strap))
 	insert(s, 2, set)
+	if b.Place != nil {
+		insert(s, 2, say.AnchorsElse)
+	}
 	if len(b.Cords.Lines) == 0 {
 		own := say.OwnLines
 		if b.Place == nil {
@@ -94,6 +97,9 @@ func (b build) apexFacts(s *sheet.Step) {
 	}
 	s.Do = slices.Insert(s.Do, 0, join)
 	say := b.Say.FirstNight
+	if lines := b.Cords.Lines; len(lines) > 0 && lines[0].Fastening.Adjustable() {
+		s.Do = slices.Insert(s.Do, 2, say.SetLines)
+	}
 	if p := b.Place; p != nil && p.Lowest > b.Proof.LowAt {
 		s.Add(say.DownBy, b.Round(p.Lowest-b.Proof.LowAt))
 		return
@@ -112,6 +118,7 @@ func (b build) proofFacts(s *sheet.Step) {
 	s.Add(say.Spread, b.Round(b.bottomSpan()))
 	s.Add(say.Seat, p.Seat)
 	s.Add(say.Wait, fmt.Sprintf(say.Minutes, wait))
+	s.Add(say.Moved, b.Round(b.Design.Accuracy.Level))
 }
 
 // lyingFacts are the design's measures with the sleeper in the bed.
@@ -129,6 +136,13 @@ func (b build) lyingFacts(s *sheet.Step) {
 	s.Add(say.CordsAtFoot, b.Round(sh.Ends[hung.Foot].Section.Height))
 	s.Add(say.Apart, b.Round(2*mid.Y))
 	s.Check(say.BarToBar, b.Round(b.bottomSpan()))
+	if b.Design.Load.Model != design.Even {
+		past := 0
+		if b.Design.Sleeper.Crown < 0 {
+			past = 1
+		}
+		s.Add(say.Crown[past], b.Round(math.Abs(b.Design.Sleeper.Crown)))
+	}
 	s.Add(b.Say.Order.NearEnough, b.Round(b.Design.Accuracy.Level))
 }
 

@@ -47,7 +47,7 @@ func cuttingTasks() []task {
 	all := []piece.BoardUse{piece.SideBoard, piece.TailBoard, piece.CapBoard, piece.FacingBoard, piece.RoundBoard, piece.AllowBoard}
 	ruled := []wording.Tool{wording.TapeMeasure, wording.LongRule, wording.SetSquare, wording.Chalk}
 	return []task{
-		{kind: wording.CompareBought, tools: []wording.Tool{wording.MeasuringTools}, facts: build.boughtFacts},
+		{kind: wording.CompareBought, tools: []wording.Tool{wording.MeasuringTools, wording.TapeMeasure}, facts: build.boughtFacts},
 		{kind: wording.MakeBoards, when: build.hasBoards, tools: []wording.Tool{wording.MeasuringTools, wording.CardTools}, facts: build.boardFacts},
 		{kind: wording.LayOut, tools: append(slices.Clip(ruled), wording.Shears, wording.Iron), facts: build.layFacts},
 		{kind: wording.MarkPlotted, tools: []wording.Tool{wording.TracingTools, wording.Chalk}, facts: build.allowanceFacts},
@@ -85,14 +85,14 @@ func sewingTasks() []task {
 func ropeTasks() []task {
 	marks := []piece.BoardUse{piece.CordBoard}
 	pull, fids := []wording.Tool{wording.Tackle, wording.CordPins}, []wording.Tool{wording.Fid, wording.CordPen}
-	line := append(slices.Clip(fids), wording.CordPins, wording.CordTape)
+	line := append(slices.Clip(fids), wording.Tackle, wording.CordPins, wording.CordTape)
 	read := []wording.Tool{wording.Tackle, wording.CordPins, wording.CordTape}
 	thread, trial := []wording.Tool{wording.StrongThread}, []wording.Tool{wording.Tackle, wording.Posts, wording.CordTape}
 	return []task{
 		{kind: wording.TrialSplice, tools: append(slices.Clip(fids), trial...), facts: build.trialFacts, shows: build.showTrial},
 		{kind: wording.ReadTrial, tools: trial, facts: build.trialReads},
 		{kind: wording.PullCords, when: build.pulledFirst, tools: []wording.Tool{wording.Tackle, wording.Posts}, facts: build.pullFacts},
-		{kind: wording.CutCords, needs: marks, tools: []wording.Tool{wording.Tackle, wording.CordPen, wording.CordTape}, facts: build.cordFacts},
+		{kind: wording.CutCords, needs: marks, tools: []wording.Tool{wording.Tackle, wording.Posts, wording.CordPen, wording.CordTape}, facts: build.cordFacts},
 		{kind: wording.SpliceEyes, when: build.eyesFirst, tools: line, facts: build.eyeFacts, shows: build.showEyes},
 		{kind: wording.HeadEyes, when: build.eyesLast, tools: line, facts: build.eyeFacts, shows: build.showEyes},
 		{kind: wording.FixedLines, when: fastened(cord.FixedEye), tools: line, facts: build.hangLineFacts},

@@ -157,6 +157,7 @@ func (b build) allowanceFacts(s *sheet.Step) {
 	}
 	if b.capped() {
 		s.Add(say.CapAllowance, b.Cloth(d.Seam.Cap))
+		s.Add(say.CapTopHem, b.Cloth(2*d.Cap.Hem))
 	}
 }
 

@@ -37,7 +37,7 @@ func (b build) boughtFacts(s *sheet.Step) {
 	add(say.TubeThick, d.Bar.Outer, design.KeyBarOuterDiameter)
 	add(say.TipPin, d.Bar.TipDiameter, design.KeyBarTipDiameter)
 	s.Add(say.TipToCord, b.keyed(b.Thick(d.Bar.TipReach), design.KeyBarTipReach))
-	s.Add(say.ClothWide, b.keyed(b.Round(d.Cloth.Width), design.KeyClothWidth))
+	s.Add(say.ClothWide, b.keyed(fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(d.Cloth.Width)), design.KeyClothWidth))
 	s.Add(say.FarOffBy, b.Thick(boughtOff))
 	s.Add(say.PrintAnew, b.anew())
 }

@@ -49,10 +49,26 @@ func (b build) pullFacts(s *sheet.Step) {
 	say := b.Say.Order
 	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
 	if b.pulledFirst() {
-		s.Add(say.PostThick, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Rope(cord.FastPost*b.thickest())))
+		s.Add(say.PostThick, b.posts())
 		return
 	}
 	b.pins(s, b.corded())
+}
+
+// posts tells how thick posts are that cords are made fast to.
+func (b build) posts() string {
+	least, most := cord.Posts(b.thickest())
+	return fmt.Sprintf(b.Say.Order.FromTo, b.Round(least), b.Round(most))
+}
+
+// read tells under what a single cord is read, on which pins, and how near is near enough.
+func (b build) read(s *sheet.Step) {
+	say := b.Say.Order
+	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	b.pins(s, false)
+	if off := b.nodesOff(); off > 0 {
+		s.Add(say.FarOff, b.Rope(off))
+	}
 }
 
 // pins tells how thick the pins are that eyes and gaps hang on.
@@ -90,7 +106,7 @@ func (b build) trialFacts(s *sheet.Step) {
 		add(say.Buried, b.Rope(t.Bury))
 		add(say.Tapered, b.Rope(t.Taper))
 	}
-	s.Add(say.PostThick, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Rope(cord.FastPost*b.thickest())))
+	s.Add(say.PostThick, b.posts())
 	b.fidFact(s)
 	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
@@ -147,6 +163,7 @@ func (b build) cordFacts(s *sheet.Step) {
 		s.Do = append(s.Do, say.Gauged)
 	}
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
+	s.Add(say.PostThick, b.posts())
 	for _, c := range b.Cords.Cords {
 		s.Add(fmt.Sprintf(say.CordOf, b.CordName(c), c.Kind.Name), fmt.Sprintf("%d × %s", c.Count, b.Rope(c.Cut)))
 	}
@@ -174,7 +191,7 @@ func (b build) ridgeFacts(s *sheet.Step) {
 			s.Add(say.RidgeTies, b.Round((p.Distance-b.Design.Hang.Shelter)/2))
 			s.Add(say.RidgeOver, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(max(p.Ends[0].Hook, p.Ends[1].Hook))))
 		}
-		b.pins(s, false)
+		b.read(s)
 		b.hookReads(s, c)
 	}
 }
@@ -194,7 +211,7 @@ func (b build) eyeFacts(s *sheet.Step) {
 			}
 		}
 	}
-	b.pins(s, false)
+	b.read(s)
 	for _, c := range b.Cords.Cords {
 		if c.Part == cord.HeadLeg || c.Part == cord.FootLeg && b.eyesFirst() {
 			r := c.Steps[0].Reads
@@ -212,7 +229,7 @@ func (b build) diametersOf(mm, diameter float64) string {
 // hangLineFacts tells what a tape shows on each hang line from hook to hook.
 func (b build) hangLineFacts(s *sheet.Step) {
 	b.fidFact(s)
-	b.pins(s, false)
+	b.read(s)
 	for _, l := range b.Cords.Lines {
 		b.hookReads(s, l.Cord)
 	}

@@ -107,6 +107,9 @@ func (b build) pinFacts(s *sheet.Step) {
 		s.Add(name, b.Cloth(n.At))
 	}
 	s.Check(say.FootEnd, b.Cloth(b.Sewn.SideNet.HungLength()))
+	if b.strips() {
+		s.Add(say.EdgeLine, b.Cloth(b.Design.Seam.Side+b.Design.Channel.Foot))
+	}
 }
 
 // stitchFacts tells how the channels are sewn.

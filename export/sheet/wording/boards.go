@@ -116,8 +116,9 @@ func englishBoards() Boards {
 			"Where a gauge goes on from another, begin at the mark that both have.",
 		},
 		Notch: []string{
-			"Lay the marked edge along the stitch line of the strip, or along the seam.",
+			"Lay the marked edge along the folded edge of the strip, or along the seam.",
 			"Begin at the head end, and mark each notch.",
+			"Go on with the next part at the mark that both have.",
 		},
 	}
 }

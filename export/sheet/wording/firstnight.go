@@ -14,7 +14,9 @@ type FirstNight struct {
 	HookToHook, CordsAtHead, CordsAtMiddle string
 	CordsAtFoot, Apart, BarToBar           string
 	DownBy, Spread, Moved                  string
-	DownTill                               string // where the place of the anchors is not known
+	SetLines, AnchorsElse                  string
+	Crown                                  [2]string // inside the head bar, past it
+	DownTill                               string    // where the place of the anchors is not known
 
 	JoinEyes, JoinLoops string // how an apex is joined
 	OwnLines, AnyLines  string // where none are made, and their length is stated or not
@@ -49,8 +51,11 @@ func englishFirstNight() FirstNight {
 		Wait: "wait, each time", Minutes: "%d minutes",
 		HookToHook: "apex to apex, horizontal", CordsAtHead: "cords above the bed bottom at the head bar",
 		CordsAtMiddle: "at mid-bay", CordsAtFoot: "at the foot bar", Apart: "cords apart at mid-bay",
-		BarToBar: "bar to bar, along the bed bottom",
-		DownBy:   "both anchors down by", Spread: "length of the first load, from bar to bar", Moved: "a tip may have moved by",
+		BarToBar:    "bar to bar, along the bed bottom",
+		SetLines:    "Set each line until it reads as stated in the step before, from apex to anchor.",
+		AnchorsElse: "If the anchors cannot stand as far apart as stated, change hang.distance and print this sheet anew.",
+		Crown:       [2]string{"top of the head, inside the head bar", "top of the head, past the head bar"},
+		DownBy:      "both anchors down by", Spread: "length of the first load, from bar to bar", Moved: "a tip may have moved by",
 		DownTill:  "until the lowest point hangs at the height of the proof",
 		JoinEyes:  "Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
 		JoinLoops: "Join the bends of both loops at an end and its line's eye with the shackle or hook of that apex.",
@@ -92,10 +97,11 @@ func englishHanging() map[Task]Step {
 			"Read the cautions at the top of this sheet.",
 			"Use no brick pillar and no other masonry that stands by itself.",
 			"Turn an eyebolt into the line of its pull.",
-			"Use a wide strap round a tree.",
+			"Use a wide strap round a tree, with a shackle in it: the eye hangs on the shackle.",
+			"Heights and distances count to the middle of what an eye lies on.",
 		}, "The hang lines will rise at the stated angles, and every hook, strap and anchor has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
-			"Hang the other end of each line on its anchor.",
+			"Hang the far eye of each line on the hook or shackle of its anchor, or tie the line there.",
 			"Move both anchors down alike, as far as stated, over soft ground.",
 			"Slide a strap down its tree; on a wall or post use a second hook lower down.",
 			"Turn the bars until no cord is twisted.",
@@ -125,7 +131,7 @@ func englishHanging() map[Task]Step {
 		WriteHeights: {"Give the heights back to the program", []string{
 			"Write a line [hung] into the design file, and the lines below under it.",
 			"Fill in what you measured.",
-			"Print this sheet anew.",
+			"Print this sheet anew, or have it printed by whoever sent it to you.",
 		}, "The new sheet says here which eye, line or anchor to set, and by how much."},
 		SetRight: {"Set it right", []string{
 			"Set what the new sheet says, and nothing else.",

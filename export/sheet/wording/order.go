@@ -62,6 +62,8 @@ type Order struct {
 	StitchLine, ChannelDepth, Rows, RowsApart, StitchLength, Thread string
 	Needle, AnyNeedle, AnyThread                                    string
 	ClothMass, ThreadBreaks                                         string
+	EdgeLine                                                        string // how far folded edges lie from the raw edge
+	CapTopHem                                                       string
 	PastRow, CornerLeft                                             string
 	WideAt                                                          string // end
 
@@ -176,7 +178,7 @@ func englishOrder() Order {
 		RowsApart: "from row to row", StitchLength: "stitch length", Thread: "thread",
 		Needle: "needle", AnyNeedle: "not named: size 70 for cloth up to %s, 80 up to %s, 90 above that; common practice, no source",
 		ClothMass: "cloth", ThreadBreaks: "thread, breaks at",
-		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line",
+		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line", EdgeLine: "chalk line, from the raw edge", CapTopHem: "top hem of the caps, both folds",
 		WideAt: "width at the %s bar line",
 
 		EyeLoop: "cord in the loop", Bury: "bury", OfDiameters: "%s, %s cord diameters",
@@ -225,7 +227,7 @@ func englishCutting() map[Task]Step {
 	return map[Task]Step{
 		CompareBought: {"Compare what you bought with the design", []string{
 			"Measure each thing named below before you cut anything.",
-			"Wind cord ten times round a rod, turn beside turn, and divide the width by ten.",
+			"Wind cord ten times round a pencil, turn beside turn, and divide the width by ten.",
 			"Of a ring, hook or shackle measure the part that an eye will lie on.",
 			"A tip is a plug for the bar's end, with a round pin standing out in line with the bar.",
 			"If your tips are made otherwise, measure what will stand between the two cords of a corner.",
@@ -274,10 +276,10 @@ func englishCutting() map[Task]Step {
 			"Lay each template as its picture shows, tails first, and draw along its curve.",
 			"Draw the bar lines along the tail templates.",
 			"Turn each half template over, and draw the other half.",
-			"Prick the notches through and letter their names.",
+			"Prick the notches through inside the allowance, and letter their names.",
 			"Set every allowance off outside the net line with the allowance gauge: that is the cut line.",
 			"At a corner let both cut lines run on until they meet.",
-		}, "Each piece has its net line, a cut line outside it, bar lines, notches and its name."},
+		}, "Each piece has its net line, cut line and name, and all but the strips have notches."},
 		ProveSquare: {"Check the body before you cut", []string{
 			"Measure from corner to corner of the net line, with the cloth flat and slack.",
 			"Head left is the corner at the head end, on the side of the notches L.",
@@ -285,11 +287,10 @@ func englishCutting() map[Task]Step {
 		}, "Each distance reads as stated, as near as stated."},
 		CutCloth: {"Cut the cloth", []string{
 			"If you melt the edges, try a scrap first, with fume extraction.",
-			"Before you cut, draw each notch from its net line inwards, as long as stated.",
-			"Draw it on the right side too: the snips vanish under folds and zigzag.",
-			"Where chalk does not last, set a thread tack there.",
 			"Cut on the outer lines only.",
-			"Snip each notch no deeper than stated: one snip on the left, two on the right.",
+			"Snip each notch no deeper than stated: H3 and F3 and the left once, H1, F1 and the right twice.",
+			"Draw each notch from its net line inwards, as long as stated, on both faces.",
+			"The snips vanish under folds and zigzag; where chalk does not last, set a thread tack.",
 		}, "Every piece is there, and no melted edge is hard or sharp."},
 	}
 }
@@ -367,9 +368,10 @@ func englishSewing() map[Task]Step {
 			"Clip, or pin inside the allowance only: pinholes in coated cloth stay open.",
 			"Mark the distances below along both folded edges of the strip, on its outer face.",
 			"Measure them from its folded head end, and mark the other strip alike, with R1 for L1.",
+			"Chalk a line along the side of the body, on both faces, as far from its raw edge as stated.",
 			"Slip the side of the body between the two edges of the strip.",
 			"Bring the notch lines of the body to these marks: you see them beside the folded edges.",
-			"Push it in until its net line lies on the stitch line; the raw edge stays short of the fold.",
+			"Push it in until the folded edges lie on the chalk lines: the net line is then right.",
 			"Pin the two ends, then the middle, the bars and the quarters, then between.",
 		}, "Each notch of the body lies at its distance along the strip."},
 		PinFacings: {"Pin the facings", []string{

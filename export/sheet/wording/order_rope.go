@@ -20,6 +20,7 @@ const (
 	dropStrands = "Cut strands out in pairs, evenly, from the taper mark to the tip, until one pair is left."
 	fidThroat   = "Push the fid in at the throat mark, along inside the cord, and out where the bury stops."
 	makeFast    = "Make each end fast with five turns round a post, then two half hitches: the turns hold it."
+	oneLoose    = "One post stands fast; the other is a loose round bar, and the tackle pulls it."
 	thickPins   = "Take pins as thick as stated: on a thinner one an eye reads longer."
 	drawThrough = "Draw the working end in with it until its tip comes out."
 	milkEye     = "Milk the leg smooth, away from the throat, until the tip slips in."
@@ -34,7 +35,7 @@ func englishTrial() map[Task]Step {
 			"Do this before you cut a cord: every length rests on it.",
 			"Read first how eyes are spliced: that shows what a fid does.",
 			"Cut the two pieces stated; the longer one is the host.",
-			"Stretch the host between two posts.",
+			oneLoose,
 			makeFast,
 			clearOfPull,
 			pullTwice,
@@ -47,22 +48,24 @@ func englishTrial() map[Task]Step {
 			pullTwice,
 			"Measure from mark to mark under the light pull stated.",
 			"If it is further off than stated, write the lines below into the design.",
-			"Then print this sheet anew, before you cut a cord.",
+			"Then print this sheet anew, or have it printed by whoever sent it, before you cut a cord.",
 			"Make five trials, if you can: one says nothing of how they scatter.",
 		}, "You and the sheet know how much cord a bury takes up."},
 		PullCords: {"Pull the cords", []string{
 			clearOfPull,
 			"Pull the cord of each kind in one length, before you mark or cut it.",
-			makeFast,
+			oneLoose, makeFast,
 			"Pull it as hard as stated, with a weight or a tackle.",
 			pullTwice,
-			"Cut off what lay in the turns, since it was pulled less.",
+			"Leave it on the posts: the next step marks it there.",
 		}, "The second pull makes it no longer."},
 		CutCords: {"Cut and mark the cords", []string{
-			"Draw the cord straight under the light pull stated.",
-			"While it is drawn, mark its start, its end and every mark, right round, measured from its start.",
-			"Letter each mark on a bit of tape beside it.",
-			"Cut it last, at its start and at its end.",
+			"Hold the cord between the two posts, its ends made fast as in the trial.",
+			"Draw it straight under the light pull stated.",
+			"While it is drawn, mark each cord's start, its end and every mark, right round, measured from its start.",
+			"Use nothing of what lies in the turns.",
+			"Letter each mark on a bit of tape beside it; take the tape off before its mark is buried.",
+			"Cut the cords last, at each start and each end.",
 		}, "Each cord has all the marks that the cord set shows."},
 	}
 }
@@ -114,10 +117,12 @@ func englishLines() map[Task]Step {
 			"Hang the far eye in its strap, with the strap at its middle setting.",
 		}, after},
 		SlidingLines: {"Splice the hang lines", []string{
+			"The near eye is for the apex; the far eye slides at the anchor.",
 			apexEye,
 			"Make neither crossing nor stitch in the other eye: it has to slide.",
 			"Put its working end in at the throat mark, along inside, and out where the bury stops.",
 			"Draw it on until the set mark comes out there: the line has its planned length.",
+			"The far shoulder mark then lies at the far throat mark.",
 			"Tie a doubled figure-eight knot in the end that stands out, and stitch through the knot.",
 			"It carries nothing, so it may be a knot: it keeps the end from slipping in.",
 			thickPins,
@@ -147,7 +152,7 @@ func englishChains() map[Task]Step {
 	)
 	return map[Task]Step{
 		FirstCorner: {"Splice the head corners", []string{
-			"Cross the cords as drawn only if your trial splices had that crossing: it takes up cord.",
+			"Cross the cords as drawn only if your trial splices had that crossing; the trial above has none.",
 			"Draw a crossing up only until the gap and both marks lie as stated.",
 			"Else bury them straight: lock stitching will hold them.",
 			"Taper both working ends like those of the eyes.",

@@ -128,8 +128,9 @@ func englishOffsets() Offsets {
 			"the way along the curve, to prove it with a tape.",
 		Caption: "%s: chord %s, along the curve %s; columns in %s",
 		Columns: [3]string{"along the chord", "offset", "along the curve"},
-		Read: "The row set bold is where the curve is deepest. A negative offset lies on the far side of the chord: the curve " +
-			"bows out there.",
+		Read: "The row set bold is where the curve is deepest. Seen with the lettered face up, a positive offset lies to the right of " +
+			"the way from the first end of the curve to its last, and a negative one to the left. Sides run from head to foot; the head " +
+			"end from its left corner to the centre line; the foot end from the centre line to its left corner.",
 	}
 }
 

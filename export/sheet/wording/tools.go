@@ -50,7 +50,7 @@ func englishTools() map[Tool]string {
 		Clips:          "clips or pins",
 		Ripper:         "seam ripper",
 		Posts:          "two smooth posts",
-		Tackle:         "weight or tackle for the pull",
+		Tackle:         "tackle with a hanging scale, or weight and pulley",
 		Fid:            "fid",
 		CordPen:        "cord pen, adhesive tape, sharp scissors",
 		CordTape:       "steel tape",
