@@ -59,7 +59,8 @@ func TestParseMeasured(t *testing.T) {
 		text string
 		want [2]float64
 	}{
-		{"3.98x4.01", [2]float64{inches(3.98), inches(4.01)}}, {"3.98in x 4.01 in", [2]float64{inches(3.98), inches(4.01)}}, {"100inx100in", [2]float64{}},
+		{"3.98x4.01", [2]float64{inches(3.98), inches(4.01)}}, {"3.98in x 4.01 in", [2]float64{inches(3.98), inches(4.01)}},
+		{"100inx100in", [2]float64{}},
 		{"99.6x100.2", [2]float64{99.6, 100.2}}, {"100×100", [2]float64{100, 100}}, {" 99.95 x 100.05 ", [2]float64{99.95, 100.05}},
 		{"", [2]float64{}}, {"99.6", [2]float64{}}, {"99,6x100", [2]float64{}}, {"NaNx100", [2]float64{}}, {"Infx1", [2]float64{}},
 		{"50x100", [2]float64{}}, {"-100x100", [2]float64{}}, {"0x0", [2]float64{}}, {"0x1p4x3", [2]float64{}},

@@ -90,7 +90,12 @@ func (c Cutting) sideCurve() template.SideCurve {
 	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to), Bars: c.Sewn.BarLines}
 	for _, n := range c.Sewn.SideNotches {
 		at := side.FlatOf(n.At)
-		of := template.Notch{Name: strconv.Itoa(n.Number), Bare: true, At: at - from, Turned: strconv.Itoa(len(c.Sewn.SideNotches) + 1 - n.Number)}
+		of := template.Notch{
+			Name:   strconv.Itoa(n.Number),
+			Bare:   true,
+			At:     at - from,
+			Turned: strconv.Itoa(len(c.Sewn.SideNotches) + 1 - n.Number),
+		}
 		switch {
 		case n.Bar && at < (from+to)/2:
 			curve.AtBars[bed.Head] = of

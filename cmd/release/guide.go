@@ -81,7 +81,8 @@ func printed(program string) ([]packed, error) {
 func texts(root string) ([]packed, error) {
 	var out []packed
 	for _, f := range []struct{ from, to string }{
-		{"README.md", "README.md"}, {"cmd/slingloft/KEYS.md", "KEYS.md"}, {"cmd/slingloft/FILES.md", "FILES.md"}, {"LICENSE", "LICENSE"}, {"testdata/design/inches.toml", "examples/inches.toml"},
+		{"README.md", "README.md"}, {"cmd/slingloft/KEYS.md", "KEYS.md"}, {"cmd/slingloft/FILES.md", "FILES.md"},
+		{"LICENSE", "LICENSE"}, {"testdata/design/inches.toml", "examples/inches.toml"},
 	} {
 		text, err := os.ReadFile(filepath.Join(root, f.from))
 		if err != nil {

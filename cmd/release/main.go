@@ -25,7 +25,14 @@ type target struct{ system, processor string }
 func (t target) name() string { return t.system + "/" + t.processor }
 
 func targets() []target {
-	return []target{{"linux", "amd64"}, {"linux", "arm64"}, {"darwin", "amd64"}, {"darwin", "arm64"}, {"windows", "amd64"}, {"windows", "arm64"}}
+	return []target{
+		{"linux", "amd64"},
+		{"linux", "arm64"},
+		{"darwin", "amd64"},
+		{"darwin", "arm64"},
+		{"windows", "amd64"},
+		{"windows", "arm64"},
+	}
 }
 
 func main() {

@@ -48,7 +48,15 @@ func linked(program []byte) ([]module, string, error) {
 // listed is linked for a program that cannot be asked, as those for WebAssembly: its
 // modules as the sources name them.
 func listed(root, command string, t target) ([]module, string, error) {
-	cmd := exec.Command("go", "list", "-deps", "-tags=latex", "-f", "{{with .Module}}{{if not .Main}}{{.Path}} {{.Version}}{{end}}{{end}}", command)
+	cmd := exec.Command(
+		"go",
+		"list",
+		"-deps",
+		"-tags=latex",
+		"-f",
+		"{{with .Module}}{{if not .Main}}{{.Path}} {{.Version}}{{end}}{{end}}",
+		command,
+	)
 	cmd.Dir, cmd.Env = root, append(os.Environ(), "GOOS="+t.system, "GOARCH="+t.processor, "CGO_ENABLED=0")
 	text, err := cmd.Output()
 	if err != nil {

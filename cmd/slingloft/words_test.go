@@ -177,7 +177,8 @@ var worded = map[string][]string{
 	},
 	"cmd/slingloft/command": {
 		"vcs.revision", "vcs.modified", "vcs.time", "true", "false", "+dirty", "manual", " [COMMAND]", "slingloft ", "slingloft-", "Slingloft ",
-		" FILE", " SHELL", " [DESIGN] FOLDER", " [DESIGN]", " [DESIGN …]", "copies", "--copies %d", " in", " mm", "%.0f kg", "%.0f mm", "(devel)", "--add", "--add-board",
+		" FILE", " SHELL", " [DESIGN] FOLDER", " [DESIGN]", " [DESIGN …]", "copies", "--copies %d", " in", " mm", "%.0f kg", "%.0f mm",
+		"(devel)", "--add", "--add-board",
 		"--help", "--machine", "--measured", "--only", "--out", "--paper", "--scale", "--version", ".htm", ".html", ".pdf",
 		"0.116 in", "172 cm", "2.94 mm", "80 kg", "[=true|false]", "add", "add-board", "addr", "agrees", "all", "as", "back",
 		"bash", "bool", "build-sheet.html", "calibrate", "chmod", "close", "cloth", "cloth-lay", "cloth-width", "complete", "cut",
@@ -190,17 +191,20 @@ var worded = map[string][]string{
 	},
 	"cmd/slingloft/work": {
 		" in", " mm", "1 in", "10 to 15 kg", "14 in", "150 mm", "18 in", "22 to 33 lb", "25 mm", "350 mm", "450 mm", "6 in", "back",
-		"bed-%d-%s", "cloth", "cloth-lay", "cloth-lay-roll-%d", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read", "sheet", "sheets", "side", "width",
+		"bed-%d-%s", "cloth", "cloth-lay", "cloth-lay-roll-%d", "extra-%d", "file", "flaw %d", "height", "in", "keep-out ", "read",
+		"sheet", "sheets", "side", "width",
 	},
 	"cmd/slingloft/watch": {
 		"Cache-Control", "Content-Security-Policy", "Content-Type", "Cross-Origin-Opener-Policy", "Cross-Origin-Resource-Policy",
-		"Origin", "Referrer-Policy", "Sec-Fetch-Site", "X-Content-Type-Options", "Authorization", "Bearer ", "X-Exit-Status", "X-Field", "vary", "vary.html", "--chart", "--vary=", "hang", "sitting", "round", "--guest=", "X-File-Name",
+		"Origin", "Referrer-Policy", "Sec-Fetch-Site", "X-Content-Type-Options", "Authorization", "Bearer ", "X-Exit-Status", "X-Field",
+		"vary", "vary.html", "--chart", "--vary=", "hang", "sitting", "round", "--guest=", "X-File-Name",
 		"/ask/open", "/ask/new", "/ask/pack", "slingloft-open-", "slingloft-pack-",
 		"GET /favicon.ico", "GET /{$}", "POST /ask/prove", "POST /ask/{what}", "what",
 		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",
 		"application/json", "application/octet-stream", "text/html; charset=utf-8", "text/plain; charset=utf-8",
 		"state", "sheet", "try", "set", "grow", "drop", "switch", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", "beside", "example", // questions
-		"POST /ask/bring/{kind}", "kind", "outline", "machine", "shelf", ".toml", "--machine", "--shelf", "--pages", "shop", "materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
+		"POST /ask/bring/{kind}", "kind", "outline", "machine", "shelf", ".toml", "--machine", "--shelf", "--pages", "shop",
+		"materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
 		"cut", "calibrate", "figure", "figures", "pdf", "prove", "--as", "--json", "--out", "--paper", // commands
 		"-files", ".json", ".toml", ".zip", "build-sheet.html", "build-sheet.pdf", "slingloft-page-",
 	},
@@ -249,10 +253,12 @@ var worded = map[string][]string{
 	"export/sheet/chapter": {
 		"%.0f kgf",
 		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "seams", "charts", "assumptions", "sources",
-		"cut-list", "ticks", "sacks", "sack-sizes", "tarp", "tarp-sizes", "corners-", "names", "boards", "cloth", "sewing", "rope", "fitting", "hanging", "glossary",
+		"cut-list", "ticks", "sacks", "sack-sizes", "tarp", "tarp-sizes", "corners-", "names", "boards", "cloth", "sewing", "rope",
+		"fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
 		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
-		"summary", "ends", "place", "room", "room-fits", "as-cloth", "cloth-hangs", "chart-bottom", "piece-", "-figures", "-checks", "templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
+		"summary", "ends", "place", "room", "room-fits", "as-cloth", "cloth-hangs", "chart-bottom", "piece-", "-figures", "-checks",
+		"templates", "lay-%d-places", "cord-", "terms", "marks", "readings",
 		"offsets-", "forces", "margins-%d", "accuracy-lengths", "accuracy-level", "materials-list", "materials-mass", "effects",
 		"seam-walk", "seam-%d-parts", "departures",
 	},

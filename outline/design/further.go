@@ -123,13 +123,29 @@ func sackRows() []row {
 	of := func(d *Design) *Sack { return &d.Sack }
 	return append([]row{
 		named(KeySackBase, func(d *Design) *SackBase { return &of(d).Base }, []SackBase{RoundBase, FlatBase}).
-			says("round: a disc is sewn in as the bottom; flat: the cloth is folded at the bottom, and its corners are sewn across into a square.", "round", "round").or("round").known("bottom", "kind"),
+			says(
+				"round: a disc is sewn in as the bottom; flat: the cloth is folded at the bottom, and its corners are sewn across into a square.",
+				"round",
+				"round",
+			).or("round").known("bottom", "kind"),
 		measure(KeySackVolume, 0.2, 100, func(d *Design) *quantity.Litres { return &of(d).Volume }).
-			says("Volume of the bed as you pack it, measured; left out, it follows from the masses of cloth and cords and from density.", "3.5 l", "215 in³").known("size"),
+			says(
+				"Volume of the bed as you pack it, measured; left out, it follows from the masses of cloth and cords and from density.",
+				"3.5 l",
+				"215 in³",
+			).known("size"),
 		measure(KeySackDensity, 20, 1000, func(d *Design) *quantity.KilogramsPerCubicMetre { return &of(d).Density }).
-			says("Mass per volume of the bed as it is packed, where its volume was not measured; own choice.", "120 kg/m³", "0.0043 lb/in³").or("120 kg/m³"),
+			says(
+				"Mass per volume of the bed as it is packed, where its volume was not measured; own choice.",
+				"120 kg/m³",
+				"0.0043 lb/in³",
+			).or("120 kg/m³"),
 		length(KeySackWidth, 60, 600, func(d *Design) *float64 { return &of(d).Width }).
-			says("Diameter of a round base, or width of a flat sack as it lies; left out, what makes the filled sack 1.6 times as long as it is thick.", "140 mm", "5 1/2 in").known("diameter"),
+			says(
+				"Diameter of a round base, or width of a flat sack as it lies; left out, what makes the filled sack 1.6 times as long as it is thick.",
+				"140 mm",
+				"5 1/2 in",
+			).known("diameter"),
 		length(KeySackHem, 6, 60, func(d *Design) *float64 { return &of(d).Hem }).
 			says("Finished width of the hem that the drawcord runs in.", "18 mm", "3/4 in").or("20 mm").orIn("3/4 in"),
 		length(KeySackAllowance, 4, 40, func(d *Design) *float64 { return &of(d).Allowance }).

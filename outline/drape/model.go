@@ -240,7 +240,10 @@ func (g *model) addContacts(cell float64) {
 		reach := 1.7 * math.Sqrt((float64(wide*wide)+float64(high*high))/2)
 		for j := 0; j < len(c) && g.mesh.flat[nodes[j]].Y < reach; j++ {
 			near := g.mesh.flat[nodes[max(j, 1)]].Y - g.mesh.flat[nodes[max(j, 1)-1]].Y
-			g.contacts = append(g.contacts, contact{node: c[j], disc: g.disc[k], penalty: penaltyContact * g.peak * cell / near * wide * high, wide: wide, high: high})
+			g.contacts = append(
+				g.contacts,
+				contact{node: c[j], disc: g.disc[k], penalty: penaltyContact * g.peak * cell / near * wide * high, wide: wide, high: high},
+			)
 		}
 	}
 }

@@ -51,7 +51,8 @@ func English() Words {
 		},
 		Dimensions: map[Dimension]string{
 			Ratio: "a ratio", Length: "a length", Mass: "a mass", Force: "a force", Angle: "an angle", ArealDensity: "a mass per area",
-			LinearDensity: "a mass per length", LineForce: "a force per width", Stress: "a stress", Density: "a density", Speed: "a speed", Volume: "a volume",
+			LinearDensity: "a mass per length", LineForce: "a force per width", Stress: "a stress", Density: "a density", Speed: "a speed",
+			Volume: "a volume",
 		},
 		WriteIn:    "write %s in %s",
 		WriteLike:  "write %s, such as %q",

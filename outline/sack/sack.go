@@ -88,7 +88,10 @@ func (m *maker) rectangle(of piece.Piece, along, across float64, mouths ...edge)
 		p.Hem += edges[e].Length()
 	}
 	p.Net, p.Cut = geom.RingOf(edges), geom.OffsetEdges(edges, out)
-	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
+	p.Lines = append(
+		p.Lines,
+		piece.Line{Name: "net line", Role: piece.NetLine, Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true},
+	)
 	for _, e := range mouths {
 		folds := geom.MovedEdges(edges, fold)[e].Inside(p.Cut)
 		p.Lines = append(p.Lines, piece.Line{Name: "hem fold 1", Role: piece.HemFold, Index: 1, Work: piece.Score, Points: edges[e]},
@@ -117,7 +120,12 @@ func (m *maker) letter(p *piece.Piece) {
 	p.Lines = append(p.Lines, piece.Arrow(at.Minus(geom.Pt(half, 0)), at.Plus(geom.Pt(half, 0)))...)
 	h := min(clothLetter, box.Width()/20, box.Height()/8)
 	room := label.NewRoom(p)
-	rows := label.Rows(fmt.Sprintf(m.words.Cloth.Cut, p.Title), m.d.ClothFor(article.Sack).Name, fmt.Sprintf(m.words.Cloth.Shape, m.mark), m.words.Cloth.Inside)
+	rows := label.Rows(
+		fmt.Sprintf(m.words.Cloth.Cut, p.Title),
+		m.d.ClothFor(article.Sack).Name,
+		fmt.Sprintf(m.words.Cloth.Shape, m.mark),
+		m.words.Cloth.Inside,
+	)
 	room.LetterBlock(rows, box.Center(), h, label.Smallest, &p.Labels)
 	room.Try(piece.Label{Text: m.words.Cloth.Grain, At: at.Plus(geom.Pt(0, 0.8*h)), Height: h / 2, Anchor: piece.Centre}, &p.Labels)
 }
@@ -145,7 +153,10 @@ func notches(letter string, long float64, n int, closed bool) []piece.Notch {
 	}
 	var out []piece.Notch
 	for i := range n {
-		out = append(out, piece.Notch{Name: fmt.Sprintf("%s%d", letter, i+1), Number: i + 1, At: long * float64(i+first) / float64(parts), Double: i == 0})
+		out = append(
+			out,
+			piece.Notch{Name: fmt.Sprintf("%s%d", letter, i+1), Number: i + 1, At: long * float64(i+first) / float64(parts), Double: i == 0},
+		)
 	}
 	return out
 }

@@ -129,7 +129,16 @@ func (b *Bill) cloth(in Input) {
 		if long > 0 {
 			long += Squaring
 		}
-		b.row(Row{Kind: ClothRow, Name: r.Cloth.Name, Quantity: upTo(long / metre), Note: Note{Size: [2]float64{r.Cloth.Width}}}.perMetre(r.Cloth.Price))
+		b.row(
+			Row{
+				Kind:     ClothRow,
+				Name:     r.Cloth.Name,
+				Quantity: upTo(long / metre),
+				Note:     Note{Size: [2]float64{r.Cloth.Width}},
+			}.perMetre(
+				r.Cloth.Price,
+			),
+		)
 		bought += float64(long * r.Cloth.Width)
 		area := map[article.Article]float64{}
 		for _, p := range r.Pieces {
@@ -165,7 +174,9 @@ func (b *Bill) cords(in Input) {
 				share.Trial = t.Host + t.Own
 			}
 		}
-		b.row(Row{Kind: CordRow, Name: s.Name, Quantity: upTo(share.all() / metre), Note: Note{Kind: WithWaste, Cord: share}}.perMetre(s.Kind.Price))
+		b.row(
+			Row{Kind: CordRow, Name: s.Name, Quantity: upTo(share.all() / metre), Note: Note{Kind: WithWaste, Cord: share}}.perMetre(s.Kind.Price),
+		)
 	}
 	for _, c := range in.Cords {
 		m := Mass{Part: MassPart{Kind: OfCord, Cord: c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}

@@ -144,7 +144,8 @@ func englishMaterials() Materials {
 		Sizes: map[stock.NoteKind]string{
 			stock.RollLength: "%s, %s wide", stock.WithWaste: "%s, %s", stock.StockLengths: "%s of %s", stock.BothBars: "%s, %s",
 			stock.ForTemplates: "%s, %s", stock.LockStitch: "%s, %s", stock.CutStrings: "%s, %s",
-			stock.Rated: "%s; %s thick where an eye lies on it", stock.HoldsCord: "%s, its pin %s thick", stock.ForSacks: "%s, %s", stock.ForLoops: "%s, %s",
+			stock.Rated: "%s; %s thick where an eye lies on it", stock.HoldsCord: "%s, its pin %s thick", stock.ForSacks: "%s, %s",
+			stock.ForLoops: "%s, %s",
 		},
 		SizeTwo:   "%s, %s × %s",
 		CutString: "%s %s",

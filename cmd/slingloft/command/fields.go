@@ -23,7 +23,9 @@ func (o output) fields(f export.Format, d export.Drawing) ([]export.Drawing, err
 	if o.style.Inches {
 		step = quantity.Inch / 8
 	}
-	out, err := d.InFields(export.Fields{Reach: m.Width / o.options.Point(geom.Pt(1, 1)).X, Step: step, Work: o.crossWork(f, o.material(d.Stock, d.Roll).Name)})
+	out, err := d.InFields(
+		export.Fields{Reach: m.Width / o.options.Point(geom.Pt(1, 1)).X, Step: step, Work: o.crossWork(f, o.material(d.Stock, d.Roll).Name)},
+	)
 	var none *export.NoMatchError
 	if errors.As(err, &none) {
 		return nil, gcode.UnsetError{{Key: design.KeyClothSelvedgeStrip,

@@ -71,7 +71,8 @@ cords, bars and hang lines, under the sleeper as a chain of rounded bodies. It s
 level the bed lies, what cords, lines and bars carry beside the figures, how the cloth
 is drawn along its threads and in shear, and where it hangs slack. A quick look takes
 some seconds, --exact up to half a minute; Ctrl-C ends it.`,
-			Example: "  slingloft hang\n  slingloft hang my.toml --exact\n  slingloft hang my.toml --sitting\n  slingloft hang my.toml --json > cloth.json\n",
+			Example: "  slingloft hang\n  slingloft hang my.toml --exact\n  slingloft hang my.toml --sitting\n  slingloft hang my.toml " +
+				"--json > cloth.json\n",
 			Flags: map[string]string{
 				"exact":   "on a finer mesh, and to a closer balance",
 				"round":   "lay the round section of the design into it in place of a body",
@@ -108,10 +109,11 @@ Formats: %s.`,
 			Long: `Reads every file that cut wrote into a folder, measures its sheet, check bars and
 lines, and says file by file whether it still agrees with the design: a file that
 was rescaled, edited by hand, or left over from another run or design does not.
-It also checks all else that a machine or an eye acts on: order, power, feed, depth,
-the tool on or off, pens, colours, layers and what they hide, titles, scripts. A file
-whose bytes have changed since it was written is reported even where it still agrees. Files of another scale or machine in one folder are refused as a whole; --as
-proves one format alone.
+It also checks all else that a machine or an eye acts on: order, power, feed,
+depth, the tool on or off, pens, colours, layers and what they hide, titles,
+scripts. A file whose bytes have changed since it was written is reported even
+where it still agrees. Files of another scale or machine in one folder are
+refused as a whole; --as proves one format alone.
 
 The design, the scale, the machine and all else that is not named here are those that
 the files were cut with, and so is the lay: the folder's .slingloft keeps them. The

@@ -82,8 +82,10 @@ func TestTenFaults(t *testing.T) {
 	text := small(t)
 	for _, r := range [][2]string{
 		{`span = "1480 mm"`, `span = "1500"`}, {`mass = "74 kg"`, `mass = "74 kgs"`}, {`stature = "1680 mm"`, `statur = "1680 mm"`},
-		{`head_bar = "880 mm"`, `head_bar = "880 mn"`}, {`foot_bar = "800 mm"`, `foot_bar = "800,5 mm"`}, {`head_drop = "400 mm"`, "head_drop = \"400 mm\"\nhead_girth = \"1200 mm\""},
-		{`side_depth = "195 mm"`, `side_depth = 195`}, {`head_tail = "165 mm"`, `head_tail = "x"`}, {"head_leg = \"840 mm\"\n", ""}, {`foot_tail = "190 mm"`, `foot_tail = true`},
+		{`head_bar = "880 mm"`, `head_bar = "880 mn"`}, {`foot_bar = "800 mm"`, `foot_bar = "800,5 mm"`},
+		{`head_drop = "400 mm"`, "head_drop = \"400 mm\"\nhead_girth = \"1200 mm\""},
+		{`side_depth = "195 mm"`, `side_depth = 195`}, {`head_tail = "165 mm"`, `head_tail = "x"`}, {"head_leg = \"840 mm\"\n", ""},
+		{`foot_tail = "190 mm"`, `foot_tail = true`},
 	} {
 		if !strings.Contains(text, r[0]) {
 			t.Fatalf("no %s", r[0])
@@ -229,7 +231,8 @@ func TestProposeAtHand(t *testing.T) {
 	narrow := a
 	narrow.Take, narrow.Width = nil, "30 cm"
 	for key, wrong := range map[design.Key]desk.Answers{
-		design.KeyClothWidth: narrow, design.KeySleeperMass: {Stature: "1,72 m", Mass: "400 kg"}, design.KeySleeperStature: {Stature: "172", Mass: "75 kg"},
+		design.KeyClothWidth: narrow, design.KeySleeperMass: {Stature: "1,72 m", Mass: "400 kg"},
+		design.KeySleeperStature: {Stature: "172", Mass: "75 kg"},
 	} {
 		var unread desk.Unread
 		if err := d.Propose(wrong); !errors.As(err, &unread) || unread.Key != key || strings.Contains(err.Error(), ".toml") || strings.Contains(err.Error(), string(key)) {

@@ -45,7 +45,8 @@ func sectionOf(d *design.Design, s *hung.Shape, station float64, say Words) Sect
 	out.Where = round(x + bar)
 	out.Figures = []FigureHere{
 		{w.Where, out.Where}, {w.Cords, round(2 * st.Y)}, {w.Depth, round(st.Section.Height)}, {w.Cloth, round(st.Section.Girth())},
-		{w.Wall, style.Angle(st.Section.Wall)}, {w.Load, style.PerWidth(st.Load)}, {w.Tension, style.PerWidth(st.Cloth)}, {w.Pull, style.Force(st.Tension)},
+		{w.Wall, style.Angle(st.Section.Wall)}, {w.Load, style.PerWidth(st.Load)}, {w.Tension, style.PerWidth(st.Cloth)},
+		{w.Pull, style.Force(st.Tension)},
 	}
 	return out
 }

@@ -41,8 +41,16 @@ func English() Words {
 		Names: words.English(),
 		Shape: "%[1]s from bar to bar. The cords are %[2]s apart at the head bar, %[3]s at the foot bar and %[4]s midway; " +
 			"they hang %[5]s, %[6]s and %[7]s above the bottom there. %[8]s from apex to apex.",
-		Section: SectionWords{Where: "From the head bar", Cords: "Between the cords", Depth: "Cords above the bottom", Cloth: "Cloth across, cord to cord",
-			Wall: "Walls stand at", Load: "Weight there", Tension: "Tension of the cloth", Pull: "Pull in each cord"},
+		Section: SectionWords{
+			Where:   "From the head bar",
+			Cords:   "Between the cords",
+			Depth:   "Cords above the bottom",
+			Cloth:   "Cloth across, cord to cord",
+			Wall:    "Walls stand at",
+			Load:    "Weight there",
+			Tension: "Tension of the cloth",
+			Pull:    "Pull in each cord",
+		},
 		Refused: map[Refusal]string{
 			ErrChanged: "the file was changed meanwhile", ErrNoFile: "the design has no file yet",
 			ErrText: "a design is UTF-8 text of at most 1 MiB", ErrPresent: "there is a design already",

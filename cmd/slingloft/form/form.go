@@ -31,7 +31,10 @@ var fragments embed.FS
 func script() string {
 	var b strings.Builder
 	b.WriteString("\"use strict\";\n(() => {\n")
-	for _, name := range []string{"begin", "focus", "alone", "fields", "switches", "faults", "status", "sheet", "compare", "space", "section", "slide", "views", "buttons", "questions", "files", "news"} {
+	for _, name := range []string{
+		"begin", "focus", "alone", "fields", "switches", "faults", "status", "sheet", "compare", "space", "section", "slide", "views",
+		"buttons", "questions", "files", "news",
+	} {
 		text, err := fragments.ReadFile("script/" + name + ".js")
 		if err != nil {
 			panic("form: no fragment " + name)
@@ -119,8 +122,16 @@ func assembled(say Words, c Carried) (Page, error) {
 // dataOf returns what is filled in beside style, script and what is carried.
 func dataOf(say Words) (map[string]any, error) {
 	said, err := json.Marshal(say.Said) // with < and > escaped
-	return map[string]any{"Say": say, "Said": raw(said), "Groups": groupsOf(say), "Formats": formatsOf(say), "Papers": design.Papers(), "Hangs": hangsOf(say),
-		"Views": viewsOf(say), "Takes": takes(say)}, err
+	return map[string]any{
+		"Say":     say,
+		"Said":    raw(said),
+		"Groups":  groupsOf(say),
+		"Formats": formatsOf(say),
+		"Papers":  design.Papers(),
+		"Hangs":   hangsOf(say),
+		"Views":   viewsOf(say),
+		"Takes":   takes(say),
+	}, err
 }
 
 // hash returns what lets a browser take a text for its own.
@@ -139,7 +150,15 @@ func groupsOf(say Words) []group {
 	inches := design.Fields(true)
 	for i, f := range design.Fields(false) {
 		f.Meaning = say.inWords(f)
-		one := field{Field: f, Name: string(f.Key), Label: say.Labels[f.Key], Inch: inches[i], Left: say.left(f), LeftInch: say.left(inches[i]), Takes: len(design.TakenBy(f.Key)) > 0}
+		one := field{
+			Field:    f,
+			Name:     string(f.Key),
+			Label:    say.Labels[f.Key],
+			Inch:     inches[i],
+			Left:     say.left(f),
+			LeftInch: say.left(inches[i]),
+			Takes:    len(design.TakenBy(f.Key)) > 0,
+		}
 		g := &out[groupOf(f.Key)]
 		if f.List == "" {
 			one.ID = id(one.Name)
@@ -211,7 +230,14 @@ func (w Words) inWords(f design.Field) string {
 type viewed struct{ ID, Text string }
 
 func viewsOf(say Words) []viewed {
-	return []viewed{{"space", say.Space}, {"side", say.FromSide}, {"above", say.FromAbove}, {"end", say.FromEnds}, {"pieces", say.Pieces}, {"lay", say.Lay}}
+	return []viewed{
+		{"space", say.Space},
+		{"side", say.FromSide},
+		{"above", say.FromAbove},
+		{"end", say.FromEnds},
+		{"pieces", say.Pieces},
+		{"lay", say.Lay},
+	}
 }
 
 // formatsOf returns the formats of files, with what each is for.
@@ -259,7 +285,21 @@ const (
 
 // groupIDs returns what groups are called in the document.
 func groupIDs() [groupCount]string {
-	return [...]string{"sleeper", "bed", "cords", "bars", "cloth", "beside", "hanging", "heights", "checks", "templates", "machine", "outlines", "shelf"}
+	return [...]string{
+		"sleeper",
+		"bed",
+		"cords",
+		"bars",
+		"cloth",
+		"beside",
+		"hanging",
+		"heights",
+		"checks",
+		"templates",
+		"machine",
+		"outlines",
+		"shelf",
+	}
 }
 
 // groupOf returns the group of a key or list, by its table.
@@ -270,5 +310,6 @@ func groupOf(key design.Key) Group {
 	first, _, _ := strings.Cut(string(key), ".")
 	return map[string]Group{"name": Sleeper, "sleeper": Sleeper, "load": Sleeper, "guest": Sleeper, "bed": Bed, "cord": Cords, "splice": Cords,
 		"bar": Bars, "cloth": Cloth, "channel": Cloth, "cap": Cloth, "seam": Cloth, "hang": Hanging, "hung": Heights, "accuracy": Heights,
-		"margin": Checks, "sheet": Templates, "template": Templates, "output": Machine, "machine": Machine, "extra": Outlines, "sack": Beside, "tarp": Beside}[first]
+		"margin": Checks, "sheet": Templates, "template": Templates, "output": Machine, "machine": Machine,
+		"extra": Outlines, "sack": Beside, "tarp": Beside}[first]
 }

@@ -9,7 +9,10 @@ type worded map[design.Key]map[string]string
 // for it. A key keeps its name in the file; a row of the design needs a word here.
 func englishLabels() map[design.Key]string {
 	out := map[design.Key]string{}
-	for _, some := range []worded{englishSleeper(), englishBed(), englishSewn(), englishHung(), englishBoard(), englishMachine(), englishCords(), englishBeside()} {
+	for _, some := range []worded{
+		englishSleeper(), englishBed(), englishSewn(), englishHung(), englishBoard(), englishMachine(), englishCords(),
+		englishBeside(),
+	} {
 		for table, words := range some {
 			for name, text := range words {
 				out[table.In(name)] = text
@@ -22,7 +25,9 @@ func englishLabels() map[design.Key]string {
 // englishCords are the words of the cords, which have the same keys.
 func englishCords() worded {
 	out := worded{}
-	for table, cord := range map[design.Key]string{design.KeyCordSide: "Side cord", design.KeyCordLeg: "Leg cord", design.KeyHangLine: "Hang line"} {
+	for table, cord := range map[design.Key]string{
+		design.KeyCordSide: "Side cord", design.KeyCordLeg: "Leg cord", design.KeyHangLine: "Hang line",
+	} {
 		out[table] = map[string]string{}
 		for name, of := range map[string]string{"use": "from the shelf", "name": "name", "diameter": "diameter", "strength": "breaking strength",
 			"stiffness": "stiffness", "linear_density": "mass per length", "price": "price per metre"} {
@@ -36,7 +41,8 @@ func englishBeside() worded {
 	return worded{
 		design.KeySack: {
 			"base": "Bottom of the sack", "volume": "Volume of the packed bed", "density": "Mass per volume, packed", "width": "Diameter or width",
-			"hem": "Hem of the drawcord", "allowance": "Allowance at the sacks' seams", "bars": "A sack for the bars", "slack": "Room around the bars",
+			"hem": "Hem of the drawcord", "allowance": "Allowance at the sacks' seams", "bars": "A sack for the bars",
+			"slack": "Room around the bars",
 		},
 		design.KeySackCloth: ownCloth("Sacks' cloth"),
 		design.KeyTarp: {

@@ -50,7 +50,8 @@ func TestBrowser(t *testing.T) {
 		name string
 		test func(*testing.T, *browsertest.Page)
 	}{
-		{"page", testPage}, {"conflict", testConflict}, {"whole design", testWholeDesign}, {"driven", testDriven}, {"keyboard", testKeyboard}, {"told", testTold}, {"stranger", testStranger},
+		{"page", testPage}, {"conflict", testConflict}, {"whole design", testWholeDesign}, {"driven", testDriven},
+		{"keyboard", testKeyboard}, {"told", testTold}, {"stranger", testStranger},
 	} {
 		t.Run(r.name, func(t *testing.T) { r.test(t, b) })
 	}
@@ -374,7 +375,8 @@ func faulty(t testing.TB, text string) string {
 	for _, r := range [][2]string{
 		{`(?m)^span = "(\d+) mm"`, `span = "$1"`}, {`(?m)^mass = "(\d+) kg"`, `mass = "$1 kgs"`}, {`(?m)^stature =`, `statur =`},
 		{`(?m)^head_bar = "(\d+) mm"`, `head_bar = "$1 mn"`}, {`(?m)^foot_bar = "(\d+) mm"`, `foot_bar = "$1,5 mm"`},
-		{`(?m)^(head_drop = .*)`, "$1\nhead_girth = \"1200 mm\""}, {`(?m)^side_depth = "(\d+) mm"`, `side_depth = $1`}, {`(?m)^head_tail = "\d+ mm"`, `head_tail = "x"`},
+		{`(?m)^(head_drop = .*)`, "$1\nhead_girth = \"1200 mm\""}, {`(?m)^side_depth = "(\d+) mm"`, `side_depth = $1`},
+		{`(?m)^head_tail = "\d+ mm"`, `head_tail = "x"`},
 		{`(?m)^head_leg = .*\n`, ""}, {`(?m)^foot_tail = "\d+ mm"`, `foot_tail = true`},
 	} {
 		row := regexp.MustCompile(r[0])

@@ -44,8 +44,10 @@ func English() Words {
 			TooManyDropped: "these files are more than 64 MiB", NoQuestion: "there is no such question",
 			Locked:      "this page shows and does not save: it is served to other machines",
 			NoPlainFile: "is no plain file", NoName: "a name needs a letter or a digit", NoSuchFiles: "there are no such files",
-			LiesOutside: "lies outside of the design's folder; bring it in, or make these files by the command", NotWhole: "the files did not come through whole",
-			NoOutline: "an outline is an SVG or DXF file", NoSettings: "settings and shelves are TOML files", NoComparison: "this cannot be compared", NoDesign: "there is no design among these files: a design is a TOML file",
+			LiesOutside: "lies outside of the design's folder; bring it in, or make these files by the command",
+			NotWhole:    "the files did not come through whole",
+			NoOutline:   "an outline is an SVG or DXF file", NoSettings: "settings and shelves are TOML files",
+			NoComparison: "this cannot be compared", NoDesign: "there is no design among these files: a design is a TOML file",
 		},
 	}
 }

@@ -12,8 +12,14 @@ import (
 // Bill lists what to buy for a laid plan, with masses and costs. Of a plan that is not laid
 // it has no lengths of cloth to buy.
 func (p *Plan) Bill(l Lays) (stock.Bill, error) {
-	in := stock.Input{Design: p.Design, Cords: p.Cords.Cords, Trials: p.Cords.Trials(p.Design.Output.Inches), Sheets: l.Boards.Beds, Mouths: p.Further.Sack.Mouths,
-		Loops: float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop}
+	in := stock.Input{
+		Design: p.Design,
+		Cords:  p.Cords.Cords,
+		Trials: p.Cords.Trials(p.Design.Output.Inches),
+		Sheets: l.Boards.Beds,
+		Mouths: p.Further.Sack.Mouths,
+		Loops:  float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop,
+	}
 	for roll, c := range p.Rolls() {
 		r := stock.Roll{Cloth: c}
 		if roll < len(l.Rolls) {

@@ -15,8 +15,10 @@ func TestTailDoublesBack(t *testing.T) {
 	_, demo := design.Demo()
 	text := string(demo)
 	for _, change := range [][2]string{
-		{`span = "1500 mm"`, `span = "1480 mm"`}, {`head_bar = "900 mm"`, `head_bar = "2500 mm"`}, {`side_depth = "205 mm"`, `side_depth = "500 mm"`},
-		{"\nhead_leg = \"", "\nhead_leg = \"1400 mm\" # \""}, {`width = "1500 mm"`, `width = "3 m"`}, {"\ndistance = \"", "\ndistance = \"7 m\" # \""},
+		{`span = "1500 mm"`, `span = "1480 mm"`}, {`head_bar = "900 mm"`, `head_bar = "2500 mm"`},
+		{`side_depth = "205 mm"`, `side_depth = "500 mm"`},
+		{"\nhead_leg = \"", "\nhead_leg = \"1400 mm\" # \""}, {`width = "1500 mm"`, `width = "3 m"`},
+		{"\ndistance = \"", "\ndistance = \"7 m\" # \""},
 		{"\nstock = \"", "\nstock = \"4 m\" # \""},
 	} {
 		if strings.Count(text, change[0]) != 1 {

@@ -79,7 +79,10 @@ func (p *Plan) rollNotes(f export.Frame, flaws []geom.Box, long float64) []piece
 		out = append(out, piece.Label{Text: say.LowerSelvedge, At: geom.Pt(wide-10*u, -(beside+letter)*u), Height: letter * u, Anchor: piece.End})
 	}
 	if high > busy/2*u+label.Width(say.CutEnd, letter*u) {
-		out = append(out, piece.Label{Text: say.CutEnd, At: geom.Pt(-beside*u, high-10*u), Height: letter * u, Turn: math.Pi / 2, Anchor: piece.End})
+		out = append(
+			out,
+			piece.Label{Text: say.CutEnd, At: geom.Pt(-beside*u, high-10*u), Height: letter * u, Turn: math.Pi / 2, Anchor: piece.End},
+		)
 	}
 	for _, b := range flaws {
 		if l, ok := flawNote(say.Flaw, b); ok && b.Max.X <= long {

@@ -16,8 +16,15 @@ func (p *Plan) boarded() error {
 		return err
 	}
 	w, h := frame.Lay.Width()-2*s.Margin, frame.Lay.Height()-2*s.Margin
-	p.Boards, err = outline.Cutting{Design: p.Design, Mark: p.Mark, Sewn: p.Sewn, Cords: p.Cords.Cords, Further: p.Further, Words: p.Words.Lettering,
-		Room: template.Room{Width: w, Height: h}}.Templates()
+	p.Boards, err = outline.Cutting{
+		Design:  p.Design,
+		Mark:    p.Mark,
+		Sewn:    p.Sewn,
+		Cords:   p.Cords.Cords,
+		Further: p.Further,
+		Words:   p.Words.Lettering,
+		Room:    template.Room{Width: w, Height: h},
+	}.Templates()
 	if err != nil {
 		return err
 	}

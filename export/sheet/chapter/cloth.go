@@ -31,8 +31,12 @@ func (b build) cloth() (sheet.Section, error) {
 	}
 	low, high := h.Level()
 	half := b.Design.Bed.Span / 2
-	p, err := chart.Draw(chart.Chart{ID: "chart-bottom", Title: say.Bottom.Title, Desc: fmt.Sprintf(say.Bottom.Desc, b.SignedRound(low), b.SignedRound(high)),
-		X: fmt.Sprintf(say.Station, b.Unit()), Y: fmt.Sprintf(say.Higher, b.Unit()), Lines: []chart.Line{line}, At: []float64{-half * unit, half * unit}})
+	p, err := chart.Draw(chart.Chart{
+		ID: "chart-bottom", Title: say.Bottom.Title,
+		Desc: fmt.Sprintf(say.Bottom.Desc, b.SignedRound(low), b.SignedRound(high)),
+		X:    fmt.Sprintf(say.Station, b.Unit()), Y: fmt.Sprintf(say.Higher, b.Unit()),
+		Lines: []chart.Line{line}, At: []float64{-half * unit, half * unit},
+	})
 	if err != nil {
 		return s, err
 	}

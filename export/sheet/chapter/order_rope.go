@@ -92,7 +92,8 @@ func (b build) trialFacts(s *sheet.Step) {
 	} else {
 		insert(s, 0, say.EachTrial)
 	}
-	if lines := b.Cords.Lines; len(lines) > 0 && lines[0].Fastening.Adjustable() && lines[0].Kind != b.Design.Side && lines[0].Kind != b.Design.Leg {
+	if lines := b.Cords.Lines; len(lines) > 0 && lines[0].Fastening.Adjustable() && lines[0].Kind != b.Design.Side &&
+		lines[0].Kind != b.Design.Leg {
 		s.Do = append(s.Do, say.NoTrialOfLines)
 	}
 	for _, t := range all {

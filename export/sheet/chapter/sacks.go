@@ -17,7 +17,12 @@ func (b build) sacks() (sheet.Section, error) {
 	}
 	say, f := b.Say.Sacks, b.Further.Sack
 	s, err := b.stage("sacks")()
-	t := sheet.Table{ID: "sack-sizes", Caption: fmt.Sprintf(say.Caption, b.UnitWord()), Head: []string{"", say.Figure}, Words: []bool{true, true}}
+	t := sheet.Table{
+		ID:      "sack-sizes",
+		Caption: fmt.Sprintf(say.Caption, b.UnitWord()),
+		Head:    []string{"", say.Figure},
+		Words:   []bool{true, true},
+	}
 	t.Add(say.Holds, b.Style.Volume(float64(f.Size.Volume)))
 	thick := say.Thick
 	if b.flatSack() {

@@ -144,7 +144,9 @@ func line(p *picture.Picture, x, y float64, t string) {
 func around(at geom.Point) geom.Polyline {
 	out := geom.Polyline{at}
 	for _, far := range []float64{1, 2, 3, 4.5, 6, 8} {
-		for _, way := range []geom.Point{{X: 0, Y: -1}, {X: 0, Y: 1}, {X: -1}, {X: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}} {
+		for _, way := range []geom.Point{
+			{X: 0, Y: -1}, {X: 0, Y: 1}, {X: -1}, {X: 1}, {X: -1, Y: -1}, {X: 1, Y: -1}, {X: 1, Y: 1}, {X: -1, Y: 1},
+		} {
 			out = append(out, at.Plus(way.Times(far)))
 		}
 	}

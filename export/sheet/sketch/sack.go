@@ -73,7 +73,11 @@ func BarsSack(d *given.Data) picture.Picture {
 	p.Area(picture.Cloth, ring...)
 	for i := range 2 {
 		y, high := wide*(0.28+0.44*float64(i)), wide*0.13
-		p.Outline(picture.Bar, picture.Thin, geom.Polyline{at(1.5, y-high), at(1.5+k*f.Bundle.Long, y-high), at(1.5+k*f.Bundle.Long, y+high), at(1.5, y+high)})
+		p.Outline(
+			picture.Bar,
+			picture.Thin,
+			geom.Polyline{at(1.5, y-high), at(1.5+k*f.Bundle.Long, y-high), at(1.5+k*f.Bundle.Long, y+high), at(1.5, y+high)},
+		)
 	}
 	p.Outline(picture.Main, picture.Medium, ring)
 	hem := long - max(k*d.Design.Sack.Hem, 2)
@@ -88,7 +92,13 @@ func SackCorner(d *given.Data) picture.Picture {
 	say, depth := d.Say.Sacks, d.Further.Sack.Size.Thick/2
 	k := 20 / depth
 	tip := geom.Pt(44, 50)
-	p := picture.Picture{ID: "sack-corner", Title: say.Corner.Title, Width: picture.Half, Height: 56, Desc: fmt.Sprintf(say.Corner.Desc, d.Cloth(depth))}
+	p := picture.Picture{
+		ID:     "sack-corner",
+		Title:  say.Corner.Title,
+		Width:  picture.Half,
+		Height: 56,
+		Desc:   fmt.Sprintf(say.Corner.Desc, d.Cloth(depth)),
+	}
 	const down = 42.0
 	body := geom.Polyline{tip, tip.Plus(geom.Pt(-down, -down)), tip.Plus(geom.Pt(down, -down))}
 	p.Area(picture.Cloth, body...)
@@ -105,7 +115,13 @@ func SackCorner(d *given.Data) picture.Picture {
 // SackMouth draws the slit at a mouth from the outside.
 func SackMouth(d *given.Data) picture.Picture {
 	say, hem := d.Say.Sacks, d.Design.Sack.Hem
-	p := picture.Picture{ID: "sack-mouth", Title: say.Mouth.Title, Width: picture.Half, Height: 42, Desc: fmt.Sprintf(say.Mouth.Desc, d.Cloth(hem))}
+	p := picture.Picture{
+		ID:     "sack-mouth",
+		Title:  say.Mouth.Title,
+		Width:  picture.Half,
+		Height: 42,
+		Desc:   fmt.Sprintf(say.Mouth.Desc, d.Cloth(hem)),
+	}
 	const mid, low, fold, high = 44.0, 3.0, 20.0, 34.0
 	p.Area(picture.Cloth, geom.Pt(6, low), geom.Pt(82, low), geom.Pt(82, high), geom.Pt(6, high))
 	p.Line(picture.Main, picture.Medium, geom.Pt(6, high), geom.Pt(mid-2.5, high), geom.Pt(mid, fold), geom.Pt(mid, low))

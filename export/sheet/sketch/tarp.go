@@ -212,7 +212,10 @@ func letterRain(p *picture.Picture, text string, from, to geom.Point) {
 // around returns places for a short word beside a point, the nearest first.
 func around(at geom.Point) []geom.Point {
 	var out []geom.Point
-	for _, d := range []geom.Point{{X: 1.5, Y: 1.5}, {X: 2, Y: -3}, {X: -7.5, Y: -3}, {X: -7.5, Y: 2.5}, {X: 3, Y: 4}, {X: -3, Y: 4.5}, {X: -3, Y: -6}, {X: 5, Y: 7}} {
+	for _, d := range []geom.Point{
+		{X: 1.5, Y: 1.5}, {X: 2, Y: -3}, {X: -7.5, Y: -3}, {X: -7.5, Y: 2.5}, {X: 3, Y: 4}, {X: -3, Y: 4.5}, {X: -3, Y: -6},
+		{X: 5, Y: 7},
+	} {
 		out = append(out, at.Plus(d))
 	}
 	return out

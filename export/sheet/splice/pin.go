@@ -74,8 +74,10 @@ func OnPin(d *given.Data) picture.Picture {
 	p.Line(picture.Main, picture.Thin, geom.Pt(v.Shift.X-k*hook/4, y), geom.Pt(v.Shift.X+k*hook/4, y))
 	p.Line(picture.Main, picture.Thin, geom.Pt(v.Shift.X, y+k*hook/4), geom.Pt(v.Shift.X, low-2.6))
 	p.Line(picture.Quiet, picture.Hair, geom.Pt(end.X, y-k*thick*0.75-1), geom.Pt(end.X, low-2.6))
-	p.Write(picture.Text{Text: fmt.Sprintf(say.Reads, say.Nodes[cord.Throat], d.Rope(throat.At)), At: geom.Pt(end.X, low-6), Size: picture.Letter,
-		Anchor: [2]piece.Anchor{piece.Start, piece.Centre}[min(1, int(end.X/24))], Ink: picture.Main})
+	p.Write(
+		picture.Text{Text: fmt.Sprintf(say.Reads, say.Nodes[cord.Throat], d.Rope(throat.At)), At: geom.Pt(end.X, low-6), Size: picture.Letter,
+			Anchor: [2]piece.Anchor{piece.Start, piece.Centre}[min(1, int(end.X/24))], Ink: picture.Main},
+	)
 	text(&p, 1, low-11, say.NoughtHere)
 	flagged(&p, v.Shift.Plus(geom.Pt(0, k*hook*0.4)), geom.Pt(v.Shift.X+4, y+half+3.4), fmt.Sprintf(say.Pin, d.Thick(hook)))
 	return p

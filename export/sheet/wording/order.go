@@ -120,7 +120,10 @@ func englishOrder() Order {
 		Diagonals: "Both diagonals have to read the same.",
 		Corners:   "Measure each panel from corner to corner.",
 		OfPanel:   "%s, %s",
-		Measured:  [2]string{"slingloft cut %s--as pdf --paper a4 --measured 99.6x100.2", "slingloft cut %s--as pdf --paper letter --measured 3.98x4.01"},
+		Measured: [2]string{
+			"slingloft cut %s--as pdf --paper a4 --measured 99.6x100.2",
+			"slingloft cut %s--as pdf --paper letter --measured 3.98x4.01",
+		},
 		SheetAnew: [2]string{"slingloft sheet %s--out new-sheet.pdf", "slingloft sheet %s--out new-sheet.pdf --paper letter"},
 		CutAnew:   "for plots that are not true, type", PrintAnew: "to print this sheet anew, type",
 		Layer: "%s, %s", Colours: englishColours(), Jobs: englishJobs(),
@@ -178,7 +181,8 @@ func englishOrder() Order {
 		RowsApart: "from row to row", StitchLength: "stitch length", Thread: "thread",
 		Needle: "needle", AnyNeedle: "not named: size 70 for cloth up to %s, 80 up to %s, 90 above that; common practice, no source",
 		ClothMass: "cloth", ThreadBreaks: "thread, breaks at",
-		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line", EdgeLine: "chalk line, from the raw edge", CapTopHem: "top hem of the caps, both folds",
+		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line",
+		EdgeLine: "chalk line, from the raw edge", CapTopHem: "top hem of the caps, both folds",
 		WideAt: "width at the %s bar line",
 
 		EyeLoop: "cord in the loop", Bury: "bury", OfDiameters: "%s, %s cord diameters",
@@ -189,7 +193,8 @@ func englishOrder() Order {
 		PullOf: "pull", LightPull: "light pull",
 		Weighs: "%s, as the weight of %s", CordOf: "%s, of %s",
 		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
-		TrialOf: "cord", Tapered: "of it, taper", Another: "each further trial takes, of cord", Host: "host, made fast at both ends", Own: "piece to bury", Of: "%s: %s",
+		TrialOf: "cord", Tapered: "of it, taper", Another: "each further trial takes, of cord", Host: "host, made fast at both ends",
+		Own: "piece to bury", Of: "%s: %s",
 		OneTrial:       "One trial is enough: all buries that have to be right are in this one cord.",
 		EachTrial:      "Make one of each cord stated: each takes up its own length, and the sheet counts with their mean.",
 		NoTrialOfLines: "Hang lines that can be set need no trial: what they are off is set on the spot.",
@@ -200,15 +205,19 @@ func englishOrder() Order {
 		JoinBack:   "Draw the join back to the middle notch.",
 		Gauged:     "The gauges for a cord's other end begin at that end.",
 		NodeOf:     "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
-		BarCut: "%s bar, cut length", TipReach: "from the bar's end to the middle of the cord", CordToCord: "%s bar, from middle to middle of its cords",
-		TipFace: "from the bar's end to the plug's shoulder", PinLong: "pin, past the shoulder", PlugThick: "plug, to fit a bore of",
+		BarCut: "%s bar, cut length", TipReach: "from the bar's end to the middle of the cord",
+		CordToCord: "%s bar, from middle to middle of its cords",
+		TipFace:    "from the bar's end to the plug's shoulder", PinLong: "pin, past the shoulder", PlugThick: "plug, to fit a bore of",
 		NoHole:    "Drill no hole across the bar to hold a plug: the design counts on none.",
 		Hole:      "The design counts on a hole of %s across the bar, and on no wider one.",
 		RidgeLong: "ridge line, from eye to eye as it hangs", RidgeOver: "ridge line above ground",
 		RidgeTies: "from each eye to its anchor",
 		Leg:       "%s leg",
 	}
-	for _, steps := range []map[Task]Step{englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishTarpSteps(), englishHanging()} {
+	for _, steps := range []map[Task]Step{
+		englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishTarpSteps(),
+		englishHanging(),
+	} {
 		for k, s := range steps {
 			o.Steps[k] = s
 		}

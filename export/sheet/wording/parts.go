@@ -55,7 +55,8 @@ func englishParts() Parts {
 			Title:   "The lines of the body",
 			Desc:    "The body flat, with its net line inside its cut line, bar lines, centre line, notches, girth and side depth lettered.",
 		},
-		Eased: "Beside it, straight: the end of the body and the seam of the end cap that is sewn to it. They differ by the ease, which is drawn %d times as large.",
+		Eased: "Beside it, straight: the end of the body and the seam of the end cap that is sewn to it. They differ by the ease, " +
+			"which is drawn %d times as large.",
 		Labels: map[Name]string{
 			AnchorName: "anchor", HangLineName: "hang line", ApexName: "apex", LegName: "leg", BarName: "bar", SideCordName: "side cord",
 			DropName: "drop", BedBottomName: "bed bottom", BayName: "bay", TailName: "tail", EndCapName: "end cap", GapName: "gap",

@@ -43,7 +43,8 @@ func englishStitching() Stitching {
 	s.Inside, s.TipIn, s.BarNotch = "inside of the bed up", "the bar's tip goes in between the two strands", "bar notch"
 
 	s.LegOut, s.EndFlush, s.ChannelOf = "leg", "folded end of the channel, at the end seam", "channel"
-	s.BodyCloth, s.Backstitch, s.CapOut, s.Tack = "body", "backstitch where a row begins", "cap, opened out", "corner of the tail, tacked to its leg"
+	s.BodyCloth, s.Backstitch, s.CapOut = "body", "backstitch where a row begins", "cap, opened out"
+	s.Tack = "corner of the tail, tacked to its leg"
 	s.TackAt = "tack: %s along the leg from the bar's tip"
 	return s
 }

@@ -83,10 +83,13 @@ const (
 // String returns the task's identifier.
 func (t Task) String() string {
 	return [TaskCount]string{
-		"compare", "boards", "lay-out", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam", "press-strips", "press-facings", "press-hems", "join",
+		"compare", "boards", "lay-out", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam",
+		"press-strips", "press-facings", "press-hems", "join",
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
-		"trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines", "hitched-lines", "ridge-lines",
-		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops", "read-loops", "seize",
+		"trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines",
+		"hitched-lines", "ridge-lines",
+		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops",
+		"read-loops", "seize",
 		"thread", "thread-bare", "last-eyes", "bars", "tack",
 		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords",
 		"mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
