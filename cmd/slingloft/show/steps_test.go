@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"slingloft/cmd/slingloft/work"
+	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
 )
 
@@ -22,13 +23,13 @@ func (s readSheet) work(p work.Plan) {
 	bars := s.row("ends", "bar, between cord centres")
 	drops := s.row("ends", "drop at the bar")
 	for e, end := range []string{"head", "foot"} {
-		s.near(end+" bar", s.fact("Cut the bars", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, onCloth)
+		s.near(end+" bar", s.fact("Cut the bars and fix their tips", end+" bar, cut length")[0], bars[e]-2*d.Bar.TipReach, onCloth)
 		drop := [2]string{"cords above the bed bottom at the head bar", "at the foot bar"}[e]
 		s.near(end+" drop", s.fact("Lie in it", drop)[0], drops[e], 0.6)
 		angle := s.row("ends", "hang angle above the horizontal")[e]
 		s.near(end+" angle", s.fact("Set the anchors", end+" hang line above the horizontal")[0], angle, 0)
 		if d.Bed.Cut == design.Net {
-			s.near(end+" corner", s.fact("Tack the corners of the tails", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
+			s.near(end+" corner", s.fact("Fit the bars and tack the tails", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
 		}
 	}
 	s.near("overall", s.fact("Lie in it", "apex to apex, horizontal")[0], s.row("summary", "overall length, apex to apex")[0], 0)
@@ -50,6 +51,9 @@ func (s readSheet) pins(d design.Design) {
 			continue
 		}
 		for _, f := range st.Facts {
+			if f.Name == wording.English().Order.EdgeLine {
+				continue
+			}
 			at := figures(f.Value)
 			if len(at) != 1 || at[0] <= last {
 				s.Errorf("%s lies at %q, the one before at %g", f.Name, f.Value, last)
@@ -197,11 +201,19 @@ func (s readSheet) materials(p work.Plan) {
 		mass += figures(r[1])[0]
 	}
 	s.near("mass together", figures(rows[len(rows)-1][1])[0], mass, 0.5*float64(len(rows)))
-	bought, cut := 0.0, 0.0
+	cords, cut := 0.0, 0.0
 	for _, r := range s.table("materials-list").Rows {
-		if strings.HasPrefix(r[0], "Cord: ") {
-			bought += figures(r[1])[0]
+		if !strings.HasPrefix(r[0], "Cord: ") {
+			continue
 		}
+		parts := figures(r[2]) // for the cords, for all else that is cut, for mistakes
+		sum := 0.0
+		for _, m := range parts {
+			sum += m
+		}
+		s.near(r[0], figures(r[1])[0], sum, 0.005*float64(len(parts)+1))
+		s.near(r[0]+", for mistakes", parts[len(parts)-1], p.Design.Splice.Waste*parts[0], 0.01)
+		cords += parts[0]
 	}
 	for _, st := range s.steps() {
 		for _, f := range st.Facts {
@@ -210,9 +222,9 @@ func (s readSheet) materials(p work.Plan) {
 			}
 		}
 	}
-	s.near("cord, with waste", bought, cut*(1+p.Design.Splice.Waste), 0.03)
+	s.near("cord that is cut", cords, cut, 0.03)
 	bar := p.Design.Bar
 	area := math.Pi / 4 * (bar.Outer*bar.Outer - math.Pow(bar.Outer-2*bar.Wall, 2))
-	long := s.fact("Cut the bars", "head bar, cut length")[0] + s.fact("Cut the bars", "foot bar, cut length")[0]
+	long := s.fact("Cut the bars and fix their tips", "head bar, cut length")[0] + s.fact("Cut the bars and fix their tips", "foot bar, cut length")[0]
 	s.near("bars", s.row("materials-mass", "bars")[0], area*long*float64(bar.Density)*1e-6, 0.6)
 }
