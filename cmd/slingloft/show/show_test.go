@@ -433,6 +433,9 @@ func look(t *testing.T, p *browsertest.Page, url string, v view) {
 		if v.dark {
 			rules = []string{"color-contrast"} // nothing else is other in the dark
 		}
+		if v.width < 500 {
+			rules = []string{"target-size", "scrollable-region-focusable"} // or on a phone
+		}
 		for _, w := range p.Axe(rules...) {
 			t.Errorf("%s: %s", v.name, w)
 		}
