@@ -47,7 +47,7 @@ func englishTrial() map[Task]Step {
 			clearOfPull,
 			pullTwice,
 			"Measure from mark to mark under the light pull stated.",
-			"If it is further off than stated, write the lines below into the design.",
+			"Write the lines below into the design, even if it reads as expected: in a bed buries add up.",
 			"Then print this sheet anew, or have it printed by whoever sent it, before you cut a cord.",
 			"Make five trials, if you can: one says nothing of how they scatter.",
 		}, "You and the sheet know how much cord a bury takes up."},
