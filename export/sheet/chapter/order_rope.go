@@ -324,6 +324,9 @@ func (b build) lastEyeFacts(s *sheet.Step) {
 	say, tip := b.Say.Order, 0.0
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 	b.pins(s, true)
+	if off := b.nodesOff(); off > 0 {
+		s.Add(say.FarOff, b.Rope(off))
+	}
 	for _, n := range b.Cords.Nodes(b.Cords.ReadPull()) {
 		switch {
 		case n.Part == cord.SideCord && n.Spot.Kind == cord.Tip:

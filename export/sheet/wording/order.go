@@ -264,7 +264,7 @@ func englishCutting() map[Task]Step {
 			"Let the roll run to your right: the selvedge near you is the lower one.",
 			"Square the left end to the selvedge, and cut it: that is the cut end.",
 			"Measure along from the cut end, and across from the inner edge of the lower selvedge.",
-			"If you find another flaw, have the files made anew with it under [[cloth.flaw]].",
+			"If you find a flaw that is not stated, have the files made anew with it under [[cloth.flaw]].",
 		}, "The end is square, and every letter will stand on the face with the crosses."},
 		MarkPlotted: {"Mark the cloth from plots, or with a cutter", []string{
 			"Skip this step if you mark with the templates.",
@@ -342,7 +342,7 @@ func englishSewing() map[Task]Step {
 		PressHems: {"Hem the caps", []string{
 			coolIron,
 			"Fold the top edge of each cap under twice, towards the letters: a double-fold hem.",
-			"Trim what stands out past the cap's sides when it is folded.",
+			"Trim what stands out past the cut line of the cap's sides when it is folded.",
 			"Press it, and stitch it down beside its inner fold.",
 		}, "The hem lies flat, and no raw edge shows."},
 		JoinPanels: {"Join the panels", []string{

@@ -95,7 +95,7 @@ func englishEyes() map[Task]Step {
 			"Give the eye one turn, so that no twist is left in it.",
 			"Draw it up until throat mark and shoulder mark meet.",
 			fidThroat, drawThrough, milkEye,
-			"Lock-stitch it like the others.",
+			"Measure it on pins, under the light pull. Lock-stitch it once it reads as stated.",
 		}, eyeDone},
 	}
 }
@@ -190,7 +190,8 @@ func englishChains() map[Task]Step {
 			"Sew three stitches along, through both cords.",
 			"Turn the cord by a quarter and sew three back.",
 			"Knot the two ends of the thread and draw the knot inside: it carries nothing.",
-			"Leave the taper without a stitch, and so the bury of an eye that slides.",
+			"Leave the taper without a stitch.",
+			"Stitch no bury of a sliding eye: it has to move.",
 		}, "No stitched bury gives when you push the cord together beside it."},
 	}
 }
