@@ -37,9 +37,6 @@ func edgeOf(from, to geom.Point, hollow float64, c design.TarpCurve) (Edge, erro
 	return e, err
 }
 
-// Chord returns the straight distance between the edge's corners.
-func (e Edge) Chord() float64 { return e.chord }
-
 // turn returns the angle between the edge and the straight line at either corner.
 func (e Edge) turn() float64 {
 	if e.curve == nil {

@@ -91,7 +91,7 @@ func (e Edge) bend() float64 {
 	if e.curve == nil {
 		return 0
 	}
-	step := e.Chord() / 1000
+	step := e.chord / 1000
 	return 2 * (e.curve.Depth(0) - e.curve.Depth(step)) / (step * step)
 }
 
@@ -101,7 +101,7 @@ const patchPart = 0.4
 
 // patchFits refuses patches that meet along an edge.
 func (o flatOutline) patchFits(reach float64) error {
-	if most := patchPart * min(o.foot.Chord(), o.side.Chord()); reach > most {
+	if most := patchPart * min(o.foot.chord, o.side.chord); reach > most {
 		return &hung.Impossible{Key: design.KeyTarpPatch, Found: design.Found(design.PatchesMeet), Bound: design.AtMost, Limit: most}
 	}
 	return nil

@@ -205,7 +205,7 @@ func levelIn(r geom.Ring) (at geom.Point, wide float64) {
 //	│            │
 //	└────────────┘
 func (m *maker) patches() {
-	o, reach := m.flat, m.d.Tarp.Patch
+	o, reach := m.out.flat, m.d.Tarp.Patch
 	side, end := geom.NewArc(o.side.Line()), geom.NewArc(o.foot.Line())
 	m.patch(piece.Piece{ID: "tarp-patch-corner", Title: m.words.Cloth.TarpCorner, Count: 4, Paired: true},
 		end.Between(end.Length()-reach, end.Length()), side.Between(0, reach))

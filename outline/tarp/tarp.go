@@ -68,15 +68,15 @@ const mostPanels = 12
 func Pieces(d design.Design, s Size, mark string, w words.Lettering) (Sewn, error) {
 	m := maker{d: d, mark: mark, words: w}
 	m.out.Size, m.out.Loops = s, ties
-	var err error
-	if m.flat, err = outlineOf(d.Tarp, s); err != nil {
+	o, err := outlineOf(d.Tarp, s)
+	if err != nil {
 		return m.out, err
 	}
-	m.out.flat, m.out.Sag = m.flat, m.flat.ridge.Sag
-	if err = m.flat.hemLies(d.Tarp.Hem); err != nil {
+	m.out.flat, m.out.Sag = o, o.ridge.Sag
+	if err = o.hemLies(d.Tarp.Hem); err != nil {
 		return m.out, err
 	}
-	if err = m.flat.patchFits(d.Tarp.Patch); err != nil {
+	if err = o.patchFits(d.Tarp.Patch); err != nil {
 		return m.out, err
 	}
 	if err = m.divide(); err != nil {
@@ -137,7 +137,6 @@ type maker struct {
 	d      design.Design
 	mark   string
 	words  words.Lettering
-	flat   flatOutline
 	panels []panel
 	out    Sewn
 }
@@ -146,7 +145,7 @@ type maker struct {
 func (m *maker) divide() error {
 	switch m.d.Tarp.Join {
 	case design.WholeTarp:
-		m.panels = []panel{{id: "tarp-whole", whole: true, bounds: m.flat.all()}}
+		m.panels = []panel{{id: "tarp-whole", whole: true, bounds: m.out.flat.all()}}
 		return nil
 	case design.AcrossJoin:
 		return m.acrossRidge()
@@ -181,7 +180,7 @@ func (m *maker) shared(wide float64) (int, error) {
 
 // alongRidge parts a half in panels along the ridge, numbered from there outwards.
 func (m *maker) alongRidge(side bed.Side) error {
-	all, sign, a := m.flat.halfOf(side), side.Sign(), m.d.Tarp.Allowance
+	all, sign, a := m.out.flat.halfOf(side), side.Sign(), m.d.Tarp.Allowance
 	box := m.cut(all).Bounds()
 	n, err := m.shared(box.Height())
 	if err != nil {
@@ -199,7 +198,7 @@ func (m *maker) alongRidge(side bed.Side) error {
 	lines := evenly(lo, hi, a, n)
 	parts, ok := parted(all, down, lines, first)
 	if !ok {
-		return joinLeaves((m.out.Size.Width/2 - lines[n-2]) / m.flat.side.chord)
+		return joinLeaves((m.out.Size.Width/2 - lines[n-2]) / m.out.flat.side.chord)
 	}
 	for i, bounds := range parts {
 		p := panel{id: "tarp-" + side.String(), half: side, bounds: bounds}
@@ -231,7 +230,7 @@ func joinLeaves(most float64) error {
 
 // acrossRidge parts the sheet in panels across the ridge, numbered from the head.
 func (m *maker) acrossRidge() error {
-	all, a := m.flat.all(), m.d.Tarp.Allowance
+	all, a := m.out.flat.all(), m.d.Tarp.Allowance
 	box := m.cut(all).Bounds()
 	n, err := m.shared(box.Width())
 	if err != nil {
@@ -240,7 +239,7 @@ func (m *maker) acrossRidge() error {
 	lines := evenly(box.Min.X, box.Max.X, a, n)
 	parts, ok := parted(all, func(p geom.Point) float64 { return p.X }, lines, 1)
 	if !ok {
-		return joinLeaves((m.out.Size.Ridge/2 - lines[n-2]) / m.flat.foot.Chord())
+		return joinLeaves((m.out.Size.Ridge/2 - lines[n-2]) / m.out.flat.foot.chord)
 	}
 	for i, bounds := range parts {
 		p := panel{id: fmt.Sprintf("tarp-%d", i+1), number: i + 1, across: true, bounds: bounds}
@@ -308,7 +307,7 @@ const joinNotches = 3
 
 // hollows lists the edges that are drawn by a curve and where their templates lie.
 func (m *maker) hollows() {
-	o := m.flat
+	o := m.out.flat
 	for _, h := range []Hollow{
 		{ID: "tarp-side", Kind: piece.TarpSideCurve, Edge: o.side}, {ID: "tarp-end", Kind: piece.TarpEndCurve, Edge: o.foot},
 		{ID: "tarp-ridge", Kind: piece.TarpRidgeCurve, Edge: o.ridge},

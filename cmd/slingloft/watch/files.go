@@ -22,8 +22,16 @@ import (
 // its own with all that it takes things from, the command is run there, and what it wrote
 // is sent.
 
-// files sends what a command makes of the design as it stands: one file, or many as zip.
-func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
+// copied is the design as it stands in a folder of its own, and the arguments that go
+// with it.
+type copied struct {
+	folder, design string
+	args           []string
+}
+
+// inCopy does something in a copy of the design as it stands, which is gone afterwards,
+// and answers an error.
+func (h *handler) inCopy(w http.ResponseWriter, do func(copied) error) {
 	folder, err := os.MkdirTemp("", "slingloft-page-")
 	if err != nil {
 		http.Error(w, err.Error(), http.StatusInternalServerError)
@@ -31,21 +39,30 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 	}
 	defer os.RemoveAll(folder)
 	name, args, err := h.copyOf(folder)
+	if err == nil {
+		err = do(copied{folder, filepath.Join(folder, name), args})
+	}
 	if err != nil {
 		http.Error(w, err.Error(), statusOf(err))
-		return
 	}
-	stem := strings.TrimSuffix(name, ".toml")
-	out := filepath.Join(folder, stem+"-files")
-	more, single, err := q.command(filepath.Join(folder, name), out)
+}
+
+// files sends what a command makes of the design as it stands: one file, or many as zip.
+func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
+	h.inCopy(w, func(c copied) error { return h.filesOf(w, r, q, c) })
+}
+
+func (h *handler) filesOf(w http.ResponseWriter, r *http.Request, q question, c copied) error {
+	stem := strings.TrimSuffix(filepath.Base(c.design), ".toml")
+	out := filepath.Join(c.folder, stem+"-files")
+	args, single, err := q.command(c.design, out)
 	if err == nil && q.Machine != "" {
-		args, err = h.withMachine(args, folder, q)
+		c.args, err = h.withMachine(c.args, c.folder, q)
 	}
 	if err != nil {
-		http.Error(w, err.Error(), statusOf(err))
-		return
+		return err
 	}
-	args = append(more, args...)
+	args = append(args, c.args...)
 	var product, messages bytes.Buffer
 	code := h.run(r.Context(), args, &product, &messages)
 	var made []byte
@@ -60,18 +77,19 @@ func (h *handler) files(w http.ResponseWriter, r *http.Request, q question) {
 		made, err = zipped(out)
 	}
 	if err != nil || len(made) == 0 {
-		http.Error(w, clean(messages.String(), folder), http.StatusUnprocessableEntity)
-		return
+		http.Error(w, c.clean(messages.String()), http.StatusUnprocessableEntity)
+		return nil
 	}
 	w.Header().Set("Content-Type", "application/octet-stream")
 	w.Header().Set("X-File-Name", file)
 	w.Header().Set("X-Exit-Status", fmt.Sprint(code))
 	w.Write(made)
+	return nil
 }
 
 // clean takes the folder, which means nothing to anybody, out of messages.
-func clean(messages, folder string) string {
-	return strings.ReplaceAll(messages, folder+string(os.PathSeparator), "")
+func (c copied) clean(messages string) string {
+	return strings.ReplaceAll(messages, c.folder+string(os.PathSeparator), "")
 }
 
 // command returns the arguments that make what is asked for, and the one file that comes
@@ -215,26 +233,18 @@ func (h *handler) prove(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, TooManyDropped.Error(), http.StatusRequestEntityTooLarge)
 		return
 	}
-	folder, err := os.MkdirTemp("", "slingloft-page-")
-	if err != nil {
-		http.Error(w, err.Error(), http.StatusInternalServerError)
-		return
-	}
-	defer os.RemoveAll(folder)
-	dropped := filepath.Join(folder, "files")
-	if err := unpacked(data, dropped); err != nil {
-		http.Error(w, err.Error(), http.StatusBadRequest)
-		return
-	}
-	name, args, err := h.copyOf(folder)
-	if err != nil {
-		http.Error(w, err.Error(), statusOf(err))
-		return
-	}
-	var messages bytes.Buffer
-	h.run(r.Context(), append([]string{"prove", filepath.Join(folder, name), dropped}, args...), &messages, &messages)
-	w.Header().Set("Content-Type", "text/plain; charset=utf-8")
-	io.WriteString(w, clean(messages.String(), folder))
+	h.inCopy(w, func(c copied) error {
+		dropped := filepath.Join(c.folder, "files")
+		if err := unpacked(data, dropped); err != nil {
+			http.Error(w, err.Error(), http.StatusBadRequest)
+			return nil
+		}
+		var messages bytes.Buffer
+		h.run(r.Context(), append([]string{"prove", c.design, dropped}, c.args...), &messages, &messages)
+		w.Header().Set("Content-Type", "text/plain; charset=utf-8")
+		io.WriteString(w, c.clean(messages.String()))
+		return nil
+	})
 }
 
 // mostFiles bounds how many files are proved at once: own choice.

@@ -18,41 +18,35 @@ type varied struct {
 // told sends what a command tells of the design as it stands: of vary a page, of hang
 // text.
 func (h *handler) told(w http.ResponseWriter, r *http.Request, what string, q question) {
-	folder, err := os.MkdirTemp("", "slingloft-page-")
-	if err != nil {
-		http.Error(w, err.Error(), http.StatusInternalServerError)
-		return
-	}
-	defer os.RemoveAll(folder)
-	name, more, err := h.copyOf(folder)
-	if err != nil {
-		http.Error(w, err.Error(), statusOf(err))
-		return
-	}
+	h.inCopy(w, func(c copied) error { return h.toldOf(w, r, what, q, c) })
+}
+
+func (h *handler) toldOf(w http.ResponseWriter, r *http.Request, what string, q question, c copied) error {
 	var args []string
 	var page string // that the command writes; "": it tells on standard output
+	var err error
 	if what == "vary" {
-		page = filepath.Join(folder, "vary", "vary.html")
-		args, err = q.varying(filepath.Join(folder, name), page)
+		page = filepath.Join(c.folder, "vary", "vary.html")
+		args, err = q.varying(c.design, page)
 	} else {
-		args, err = q.hanging(filepath.Join(folder, name))
+		args, err = q.hanging(c.design)
 	}
 	if err != nil {
-		http.Error(w, err.Error(), statusOf(err))
-		return
+		return err
 	}
 	var product, messages bytes.Buffer
-	h.run(r.Context(), append(args, more...), &product, &messages)
+	h.run(r.Context(), append(args, c.args...), &product, &messages)
 	made := product.Bytes()
 	if page != "" {
 		made, err = os.ReadFile(page)
 	}
 	if err != nil || len(made) == 0 {
-		http.Error(w, clean(messages.String(), folder), http.StatusUnprocessableEntity)
-		return
+		http.Error(w, c.clean(messages.String()), http.StatusUnprocessableEntity)
+		return nil
 	}
 	w.Header().Set("Content-Type", "text/plain; charset=utf-8") // what the page takes in, not what is opened
 	w.Write(made)
+	return nil
 }
 
 // decimalComma is a comma that stands between digits.

@@ -2,6 +2,7 @@ package chapter
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"slingloft/export/sheet"
@@ -52,9 +53,7 @@ func (b build) sideCord() cord.Part {
 
 // keyed tells a value with the key that has it in the design.
 func (b build) keyed(value string, k design.Key) string {
-	name := string(k)
-	at := strings.LastIndex(name, ".")
-	return fmt.Sprintf(b.Say.Order.KeyedOf, value, name[at+1:], name[:at])
+	return fmt.Sprintf(b.Say.Order.KeyedOf, value, k.Name(), k.Table())
 }
 
 // file is the design's file as a command names it, with a space behind it.
@@ -101,14 +100,9 @@ func (b build) onBoards(w piece.Work) bool {
 	if w == piece.Register || w == piece.Lettering || w == piece.CutOut {
 		return true
 	}
-	for _, q := range b.Templates {
-		for _, l := range q.Lines {
-			if l.Work == w {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(b.Templates, func(q piece.Piece) bool {
+		return slices.ContainsFunc(q.Lines, func(l piece.Line) bool { return l.Work == w })
+	})
 }
 
 // colour names the colour of a kind of work: a machine's own by its number.

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/seam"
@@ -57,7 +56,7 @@ func (b build) pullFacts(s *sheet.Step) {
 
 // posts tells how thick posts are that cords are made fast to.
 func (b build) posts() string {
-	least, most := cord.Posts(b.thickest())
+	least, most := cord.Posts(cord.Thickest(b.Cords.Cords))
 	return fmt.Sprintf(b.Say.Order.FromTo, b.Round(least), b.Round(most))
 }
 
@@ -66,8 +65,13 @@ func (b build) read(s *sheet.Step) {
 	say := b.Say.Order
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 	b.pins(s, false)
+	b.farOff(s)
+}
+
+// farOff tells how near a reading of the nodes has to be, where the design says.
+func (b build) farOff(s *sheet.Step) {
 	if off := b.nodesOff(); off > 0 {
-		s.Add(say.FarOff, b.Rope(off))
+		s.Add(b.Say.Order.FarOff, b.Rope(off))
 	}
 }
 
@@ -153,8 +157,7 @@ func (b build) trialReads(s *sheet.Step) {
 
 // line is a line of the design: a key and its value.
 func (b build) line(k design.Key, value string) string {
-	name := string(k)
-	return fmt.Sprintf(b.Say.FirstNight.Key, name[strings.LastIndex(name, ".")+1:], value)
+	return fmt.Sprintf(b.Say.FirstNight.Key, k.Name(), value)
 }
 
 // cordFacts tells what is cut from which cord.
@@ -279,9 +282,7 @@ func (b build) nodeFacts(s *sheet.Step) {
 	say := b.Say.Order
 	s.Add(say.LightPull, b.weighed(b.Cords.ReadPull(), false))
 	b.pins(s, b.corded())
-	if off := b.nodesOff(); off > 0 {
-		s.Add(say.FarOff, b.Rope(off))
-	}
+	b.farOff(s)
 	for _, n := range splice.Readable(b.Data) {
 		if n.At == 0 {
 			continue
@@ -324,9 +325,7 @@ func (b build) lastEyeFacts(s *sheet.Step) {
 	say, tip := b.Say.Order, 0.0
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 	b.pins(s, true)
-	if off := b.nodesOff(); off > 0 {
-		s.Add(say.FarOff, b.Rope(off))
-	}
+	b.farOff(s)
 	for _, n := range b.Cords.Nodes(b.Cords.ReadPull()) {
 		switch {
 		case n.Part == cord.SideCord && n.Spot.Kind == cord.Tip:

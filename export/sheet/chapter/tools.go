@@ -28,14 +28,6 @@ func (b build) diameters() []float64 {
 	return out
 }
 
-func (b build) thickest() float64 {
-	most := 0.0
-	for _, d := range b.diameters() {
-		most = max(most, d)
-	}
-	return most
-}
-
 // spliced writes how thick the cords are that fids go into.
 func (b build) spliced() string {
 	text := ""
