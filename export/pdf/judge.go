@@ -124,7 +124,8 @@ func painting(content []byte) ([]export.Step, error) {
 	l := &lexer{text: content}
 	var out []export.Step
 	var args []string
-	first := 0 // step of the path that is being made
+	first := 0            // step of the path that is being made
+	line, counted := 1, 0 // of the content up to there
 	for {
 		v, err := l.next()
 		if errors.Is(err, errEnd) {
@@ -142,11 +143,12 @@ func painting(content []byte) ([]export.Step, error) {
 		}
 		does := strings.TrimSpace(strings.Join(args, " ") + " " + string(op))
 		args = args[:0]
+		line, counted = line+bytes.Count(content[counted:l.pos], []byte("\n")), l.pos
 		switch op {
 		case "S", "s": // a path that is drawn; in other ways only where that is due
-			out = append(out[:first], export.Step{Line: 1 + bytes.Count(content[:l.pos], []byte("\n")), Does: "S"})
+			out = append(out[:first], export.Step{Line: line, Does: "S"})
 		default:
-			out = append(out, export.Step{Line: 1 + bytes.Count(content[:l.pos], []byte("\n")), Does: does})
+			out = append(out, export.Step{Line: line, Does: does})
 		}
 		if op != "m" && op != "l" && op != "h" && op != "c" {
 			first = len(out)

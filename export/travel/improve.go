@@ -10,11 +10,11 @@ import (
 // gain is the least shortening, mm, for which a move is made; less is rounding.
 const gain = 1e-6
 
-// How often the order is kicked. On the lettering of a sheet, a thousand strokes, two
-// kicks for each path leave the travel some 7 % shorter than none; ten for each shorten
-// it by another 0.3 % at most, at a time that grows as their number.
+// How often the order is kicked. On the lettering of a sheet, a thousand strokes, a kick
+// for every second path leaves the travel some 6 % shorter than none; eight times as many
+// shorten it by another 0.3 % at most, at a time that grows as their number.
 const (
-	kicksPerPath = 2
+	pathsPerKick = 2
 	leastKicks   = 100
 	maxKicks     = 6000
 )
@@ -32,7 +32,7 @@ func (t *tour) improve() {
 	}
 	rng := rand.New(rand.NewPCG(1, 1))
 	best := slices.Clone(t.steps)
-	for range min(max(kicksPerPath*len(t.steps), leastKicks), maxKicks) {
+	for range min(max(len(t.steps)/pathsPerKick, leastKicks), maxKicks) {
 		t.change, t.since = 0, span{}
 		t.kick(rng)
 		t.settle()
@@ -137,10 +137,13 @@ func (t *tour) reverse(i, j int) {
 	for a, b := i, j; a <= b; a, b = a+1, b-1 {
 		t.steps[a], t.steps[b] = t.steps[b].turned(), t.steps[a].turned()
 	}
-	t.renumber(i, j+1)
-	for k := i; k <= j+1; k++ {
-		t.measure(k)
+	// The travel within the segment stays as it is, to what is now the step behind.
+	for k := j; k > i; k-- {
+		t.steps[k].gap = t.steps[k-1].gap
 	}
+	t.renumber(i, j+1)
+	t.measure(i)
+	t.measure(j + 1)
 	t.change += t.gap(i) + t.gap(j+1)
 	for _, k := range [4]int{i - 1, i, j, j + 1} {
 		t.enqueue(k)
