@@ -5,6 +5,8 @@ import (
 
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
+	"slingloft/outline/flat"
+	"slingloft/outline/hung"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
 	"slingloft/outline/sack"
@@ -16,31 +18,45 @@ import (
 type Further struct {
 	Sack sack.Sewn // no pieces: none
 	Tarp tarp.Sewn // likewise
+	// Lining is sewn into the bed itself.
+	Lining panel.Lining
 }
 
-// FurtherPieces builds every piece beside the bed from the bed's own, its cords and the
-// size of the tarp over it. Each set is lettered with a mark of its own, so that a bed's
+// Hanging is what further pieces are built around: the bed as it hangs, its own pieces and
+// cords, and the size of the tarp over it.
+type Hanging struct {
+	Shape *hung.Shape
+	Sewn  panel.Sewn
+	Cords []cord.Cord
+	Over  tarp.Size
+}
+
+// FurtherPieces builds every piece beside the bed. Each set is lettered with a mark of its own, so that a bed's
 // stays what it is whatever is sewn beside it. The error is a [hung.Impossible].
-func FurtherPieces(d design.Design, s panel.Sewn, cords []cord.Cord, over tarp.Size, w words.Lettering) (Further, error) {
+func FurtherPieces(d design.Design, h Hanging, w words.Lettering) (Further, error) {
 	var f Further
+	var err error
+	if f.Lining, err = lined(d, h, w); err != nil {
+		return f, err
+	}
 	if d.Sack.On {
 		cloth := 0.0
-		for _, p := range s.Pieces {
-			cloth += d.Cloth.ArealDensity.Grams(float64(p.Count) * p.Cut.Area())
+		for _, p := range append(slices.Clip(h.Sewn.Pieces), f.Lining.Pieces...) {
+			cloth += d.ClothFor(p.Article).ArealDensity.Grams(float64(p.Count) * p.Cut.Area())
 		}
-		packed := sack.PackedOf(d, cloth, cords)
+		packed := sack.PackedOf(d, cloth, h.Cords)
 		f.Sack = sack.Pieces(d, packed, marked(sack.Pieces(d, packed, "", w).Pieces), w)
 	}
 	if d.Tarp.On {
-		bare, err := tarp.Pieces(d, over, "", w)
+		bare, err := tarp.Pieces(d, h.Over, "", w)
 		if err == nil {
-			f.Tarp, err = tarp.Pieces(d, over, marked(bare.Pieces), w)
+			f.Tarp, err = tarp.Pieces(d, h.Over, marked(bare.Pieces), w)
 		}
 		if err != nil {
 			return f, err
 		}
 	}
-	for _, set := range [][]piece.Piece{f.Sack.Pieces, f.Tarp.Pieces} {
+	for _, set := range [][]piece.Piece{f.Sack.Pieces, f.Tarp.Pieces, f.Lining.Pieces} {
 		for i := range set {
 			set[i].Roll = d.RollOf(set[i].Article)
 		}
@@ -48,11 +64,38 @@ func FurtherPieces(d design.Design, s panel.Sewn, cords []cord.Cord, over tarp.S
 	return f, nil
 }
 
+// lined builds the lining of a bed; none where the design asks for none.
+func lined(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) {
+	if !d.Lining.On {
+		return panel.Lining{}, nil
+	}
+	leaning := d.Cap.Kind == design.Leaning
+	laid := flat.LiningOf(d, h.Shape)
+	b, err := flat.LayLining(h.Shape, leaning, laid)
+	if err != nil {
+		return panel.Lining{}, err
+	}
+	bare, err := panel.Lined(d, h.Shape, &b, h.Sewn, "", w)
+	if err != nil {
+		return panel.Lining{}, err
+	}
+	out, err := panel.Lined(d, h.Shape, &b, h.Sewn, marked(bare.Pieces), w)
+	out.Laid = laid
+	return out, err
+}
+
 // marked returns the mark of pieces, see [Mark].
 func marked(pieces []piece.Piece) string { return Mark(panel.Sewn{Pieces: pieces}, nil) }
 
 // Pieces returns all pieces.
-func (f Further) Pieces() []piece.Piece { return append(slices.Clip(f.Sack.Pieces), f.Tarp.Pieces...) }
+func (f Further) Pieces() []piece.Piece {
+	return slices.Concat(f.Sack.Pieces, f.Tarp.Pieces, f.Lining.Pieces)
+}
 
 // Seams returns all seams.
-func (f Further) Seams() []piece.Seam { return append(slices.Clip(f.Sack.Seams), f.Tarp.Seams...) }
+func (f Further) Seams() []piece.Seam {
+	return slices.Concat(f.Sack.Seams, f.Tarp.Seams, f.Lining.Seams)
+}
+
+// Curves returns the seam lines by which further pieces can be marked by hand.
+func (f Further) Curves() []piece.Curve { return append(f.Tarp.Curves(), f.Lining.Curves()...) }

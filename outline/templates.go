@@ -8,6 +8,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/panel"
 	"slingloft/outline/piece"
 	"slingloft/outline/tarp"
 	"slingloft/outline/template"
@@ -20,7 +21,7 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 		Whole: c.Design.Template.Whole, Style: c.Design.Output.Style(1), Words: c.Words.Boards,
 		Notes: []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, c.Mark)}, Room: c.Room,
 	}
-	out, err := c.side(o)
+	out, err := c.side("template-side", o.Words.Side, c.Sewn, o)
 	if err != nil {
 		return nil, err
 	}
@@ -29,7 +30,8 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 		return err
 	}
 	for _, e := range hung.Ends() {
-		if err := add(template.Tail("template-tail-"+e.String(), fmt.Sprintf(o.Words.Half, o.Words.Tails[e]), c.tailCurves(e), o)); err != nil {
+		title := fmt.Sprintf(o.Words.Half, o.Words.Tails[e])
+		if err := add(template.Tail("template-tail-"+e.String(), title, tailCurves(c.Sewn, e), o)); err != nil {
 			return nil, err
 		}
 		if c.Design.Cap.Kind != design.Gathered {
@@ -54,6 +56,10 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 			return nil, err
 		}
 	}
+	lining, err := c.lining(o)
+	if out = append(out, lining...); err != nil {
+		return nil, err
+	}
 	for _, h := range c.Further.Tarp.Hollows {
 		t, err := c.hollow(h, o)
 		if err := add(t, err); err != nil {
@@ -65,6 +71,34 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 	}
 	gauges, err := c.gauges(o)
 	return append(out, gauges...), err
+}
+
+// lining returns the templates of the lining's sides and tails; its ends are as long as the
+// body's, so that the caps are the same.
+func (c Cutting) lining(o template.Options) ([]piece.Piece, error) {
+	if !c.Design.Lining.On {
+		return nil, nil
+	}
+	o.Notes = []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, marked(c.Further.Lining.Pieces))}
+	out, err := c.side("template-lining-side", o.Words.LiningSide, c.Further.Lining.Sewn, o)
+	if err != nil {
+		return nil, err
+	}
+	for _, e := range hung.Ends() {
+		t, err := template.Tail("template-lining-tail-"+e.String(), fmt.Sprintf(o.Words.Half, o.Words.LiningTails[e]),
+			tailCurves(c.Further.Lining.Sewn, e), o)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, t)
+	}
+	for i := range out {
+		out[i].Lie.For = out[i].Lie.For.OnLining()
+		for k := range out[i].Lie.Places {
+			out[i].Lie.Places[k].Piece = piece.LiningID
+		}
+	}
+	return out, nil
 }
 
 // hollow returns the template of a hollow edge of the tarp.
@@ -83,18 +117,18 @@ func (c Cutting) hollow(h tarp.Hollow, o template.Options) (piece.Piece, error) 
 	return template.Hollow(id, title, template.HollowEdge{Line: h.Board(o.Whole), Places: h.Places}, o)
 }
 
-// sideCurve returns the side seam in the bay with its notches.
-func (c Cutting) sideCurve() template.SideCurve {
-	side := c.Sewn.SideNet
-	from, to := c.Sewn.BarRuns()
-	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to), Bars: c.Sewn.BarLines}
-	for _, n := range c.Sewn.SideNotches {
+// sideCurve returns the side seam of a layer in the bay with its notches.
+func sideCurve(s panel.Sewn) template.SideCurve {
+	side := s.SideNet
+	from, to := s.BarRuns()
+	curve := template.SideCurve{Line: geom.NewArc(side.Flat).Between(from, to), Bars: s.BarLines}
+	for _, n := range s.SideNotches {
 		at := side.FlatOf(n.At)
 		of := template.Notch{
 			Name:   strconv.Itoa(n.Number),
 			Bare:   true,
 			At:     at - from,
-			Turned: strconv.Itoa(len(c.Sewn.SideNotches) + 1 - n.Number),
+			Turned: strconv.Itoa(len(s.SideNotches) + 1 - n.Number),
 		}
 		switch {
 		case n.Bar && at < (from+to)/2:
@@ -108,20 +142,20 @@ func (c Cutting) sideCurve() template.SideCurve {
 	return curve
 }
 
-// tailCurves returns the curves that bound half an end's tail.
-func (c Cutting) tailCurves(e hung.End) template.TailCurves {
-	head, foot := c.Sewn.BarRuns()
-	arc := geom.NewArc(c.Sewn.SideNet.Flat)
-	end := geom.NewArc(c.Sewn.EndNets[e].Flat)
-	t := template.TailCurves{At: e, Bar: c.Sewn.BarLines[e], End: end.Between(end.Length()/2, end.Length())}
+// tailCurves returns the curves that bound half an end's tail of a layer.
+func tailCurves(s panel.Sewn, e hung.End) template.TailCurves {
+	head, foot := s.BarRuns()
+	arc := geom.NewArc(s.SideNet.Flat)
+	end := geom.NewArc(s.EndNets[e].Flat)
+	t := template.TailCurves{At: e, Bar: s.BarLines[e], End: end.Between(end.Length()/2, end.Length())}
 	if e == hung.Head {
 		t.Side = arc.Between(0, head).Reversed()
 	} else {
 		t.Side = arc.Between(foot, arc.Length())
 	}
-	all := c.Sewn.EndNotches[e]
+	all := s.EndNotches[e]
 	for i, n := range all {
-		if at := c.Sewn.EndNets[e].FlatOf(n.At) - end.Length()/2; at > 1 {
+		if at := s.EndNets[e].FlatOf(n.At) - end.Length()/2; at > 1 {
 			t.EndNotches = append(t.EndNotches, template.Notch{Name: n.Name + "/" + all[len(all)-1-i].Name, At: at})
 		}
 	}

@@ -237,9 +237,10 @@ var worded = map[string][]string{
 	"outline": {
 		"END", "gauge-press", "gauge-allowance", "gauge-cord-", "gauge-notch",
 		"template-side", "template-tail-", "template-cap-", "template-facing", "template-", "cap-", "sack-base", "template-sack-base",
+		"template-lining-side", "template-lining-tail-",
 	},
 	"outline/panel": {
-		"body", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
+		"body", "body-", "lining-", "press line %d", "stitch line %d", "pin point %d", " tip opening", "fold", "trim line", "edge stitch",
 	},
 	"outline/sack":       {},
 	"outline/tarp":       {"tarp-", "tarp-%d", "tarp-whole", "tarp-patch-corner", "tarp-patch-ridge", "join fold", "join trim line", "join edge stitch"},

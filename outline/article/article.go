@@ -6,9 +6,10 @@ type Article int
 
 // The articles.
 const (
-	Bed  Article = iota
-	Sack         // stow sacks, for the bed and for its bars
-	Tarp         // the sheet over the bed
+	Bed    Article = iota
+	Sack           // stow sacks, for the bed and for its bars
+	Tarp           // the sheet over the bed
+	Lining         // a second layer of the bed, for a pad
 	count
 )
 
@@ -22,4 +23,4 @@ func All() []Article {
 }
 
 // String returns the article's identifier, as ids of pieces begin and documents have it.
-func (a Article) String() string { return [count]string{"bed", "sack", "tarp"}[a] }
+func (a Article) String() string { return [count]string{"bed", "sack", "tarp", "lining"}[a] }

@@ -23,6 +23,7 @@ func (r *reader) derive() {
 	}
 	r.material()
 	r.trials()
+	r.derivedOpening()
 }
 
 // curve lets the side curve set the load model, or finds that they contradict.

@@ -37,6 +37,7 @@ type Design struct {
 	Extras   []Extra
 	Sack     Sack
 	Tarp     Tarp
+	Lining   Lining
 }
 
 // Sleeper is the person the bed is shaped for.

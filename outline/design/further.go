@@ -57,6 +57,8 @@ func (d Design) own(s article.Article) Own {
 		return d.Sack.Own
 	case article.Tarp:
 		return d.Tarp.Own
+	case article.Lining:
+		return d.Lining.Own
 	}
 	return Own{}
 }
@@ -70,6 +72,8 @@ func (d Design) Has(s article.Article) bool {
 		return d.Sack.On
 	case article.Tarp:
 		return d.Tarp.On
+	case article.Lining:
+		return d.Lining.On
 	}
 	return false
 }
@@ -103,7 +107,9 @@ func (d Design) rollOf(rolls []Cloth, s article.Article) int {
 // clothKey returns the table of the cloth that a set of pieces is made of, where it has its
 // own.
 func clothKey(s article.Article) Key {
-	return map[article.Article]Key{article.Bed: KeyCloth, article.Sack: KeySackCloth, article.Tarp: KeyTarpCloth}[s]
+	return map[article.Article]Key{
+		article.Bed: KeyCloth, article.Sack: KeySackCloth, article.Tarp: KeyTarpCloth, article.Lining: KeyLiningCloth,
+	}[s]
 }
 
 // WidthKey returns the key of the width of the cloth that a set of pieces is made of.

@@ -108,6 +108,13 @@ const (
 	HollowOfGathered
 	SideOfRectangle
 	SideOverRidge
+	LiningOfNet
+	PadPastMiddle
+	PadOverRound
+	OpeningNowhere
+	OpeningInGathers
+	OpeningInFacing
+	HemOfOpening
 	HollowRidgeWhole
 	HemForDrawstring
 	HollowAtBed
@@ -239,6 +246,11 @@ const (
 	TarpCornerSharp
 	PatchesMeet
 	JoinLeavesTarp
+	PadPastTail
+	PadOverBed
+	PadOverOpening
+	PadOverSection
+	LiningOverRoll
 	PanelsTooMany
 	SideSeamGone
 	EndSeamGone

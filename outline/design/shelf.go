@@ -57,6 +57,7 @@ func slots() []slot {
 		table(KeyClothUse, "cloth", KeyClothGap, KeyClothSelvedgeStrip, KeyClothJoins),
 		table(KeySackCloth.In("use"), "cloth", KeySackCloth.In("gap"), KeySackCloth.In("selvedge_strip")),
 		table(KeyTarpCloth.In("use"), "cloth", KeyTarpCloth.In("gap"), KeyTarpCloth.In("selvedge_strip")),
+		table(KeyLiningCloth.In("use"), "cloth", KeyLiningCloth.In("gap"), KeyLiningCloth.In("selvedge_strip")),
 		table(KeyBarUse, "bar"),
 		{KeySeamUseThread, "thread", map[string]Key{"name": KeySeamThread, "strength": KeySeamThreadStrength}},
 		{KeyHangUseHook, "hook", map[string]Key{"diameter": KeyHangHookDiameter, "strength": KeyHangHookStrength}},

@@ -16,6 +16,8 @@ func switches() []toggled {
 		{KeySackCloth, func(d *Design) *bool { return &d.Sack.Own.On }},
 		{KeyTarp, func(d *Design) *bool { return &d.Tarp.On }},
 		{KeyTarpCloth, func(d *Design) *bool { return &d.Tarp.Own.On }},
+		{KeyLining, func(d *Design) *bool { return &d.Lining.On }},
+		{KeyLiningCloth, func(d *Design) *bool { return &d.Lining.Own.On }},
 	}
 }
 

@@ -17,10 +17,17 @@ const cellAcross = 10.0
 // layNet lays the body out as the pre-image, on a net of inextensible threads,
 // of the cords, the bar lines and the end sections.
 func layNet(s *hung.Shape, cell float64, leaning bool) (Body, error) {
+	return layOver(s, cell, leaning, func(e hung.End, _ endPlane) Surface { return bedSurface(s, e) })
+}
+
+// layOver is layNet over another surface between the same cords and ends, over the
+// body's parameters: at the cords and in the planes of the ends it is the body's.
+func layOver(s *hung.Shape, cell float64, leaning bool, over func(hung.End, endPlane) Surface) (Body, error) {
 	b := Body{Cut: design.Net, Step: cell}
 	var half [2]halfBody
 	for _, e := range hung.Ends() {
-		h, err := weaveHalf(s, e, cell, leaning)
+		plane := newEndPlane(s, e, leaning)
+		h, err := weaveHalf(s, e, cell, plane, over(e, plane))
 		if err != nil {
 			return Body{}, &design.Breach{Found: design.Found(design.EndOf, e, design.FindingOf(err)), Cause: err}
 		}
@@ -61,14 +68,14 @@ type weave struct {
 // weaveHalf weaves one half of the bed and reads its outline off the net. A
 // strongly sheared tail spreads beyond its girth: where the net turns out too
 // narrow it is woven again, wider.
-func weaveHalf(s *hung.Shape, e hung.End, cell float64, leaning bool) (halfBody, error) {
+func weaveHalf(s *hung.Shape, e hung.End, cell float64, plane endPlane, over Surface) (halfBody, error) {
 	var err error
 	for _, wide := range []float64{1.04, 1.4, 1.9} {
 		var w *weave
-		if w, err = newWeave(s, e, cell, wide); err != nil {
+		if w, err = newWeave(s, e, cell, wide, over); err != nil {
 			return halfBody{}, err
 		}
-		w.plane = newEndPlane(s, e, leaning)
+		w.plane = plane
 		var r sideLine
 		if r, err = w.side(); err == nil {
 			return w.cut(r)
@@ -80,9 +87,9 @@ func weaveHalf(s *hung.Shape, e hung.End, cell float64, leaning bool) (halfBody,
 	return halfBody{}, err
 }
 
-// newWeave weaves out to a little beyond the end's corner, and across by wide
+// newWeave weaves a surface out to a little beyond the end's corner, and across by wide
 // times the largest girth.
-func newWeave(s *hung.Shape, e hung.End, cell, wide float64) (*weave, error) {
+func newWeave(s *hung.Shape, e hung.End, cell, wide float64, over Surface) (*weave, error) {
 	w := &weave{s: s, e: e}
 	flatBay := s.Problem.Bed.Span / 2 / s.Problem.Bed.Lift.Cos()
 	end := s.Ends[e]
@@ -98,7 +105,7 @@ func newWeave(s *hung.Shape, e hung.End, cell, wide float64) (*weave, error) {
 	u = divided(u, flatBay+beyond, cell)
 	v := divided(nil, girth/2*wide+6*cell, cell)
 	var err error
-	if w.net, err = Weave(bedSurface(s, e), u, v); err != nil {
+	if w.net, err = Weave(over, u, v); err != nil {
 		return nil, err
 	}
 	w.edge = make([][]float64, len(u))

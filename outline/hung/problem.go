@@ -3,6 +3,7 @@ package hung
 import (
 	"math"
 
+	"slingloft/outline/article"
 	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/quantity"
@@ -35,6 +36,9 @@ type Problem struct {
 // ProblemOf takes the solver's part out of a design.
 func ProblemOf(d design.Design) Problem {
 	p := Problem{Bed: d.Bed, ClothWeight: float64(d.Cloth.ArealDensity.Weight())}
+	if d.Lining.On { // as good as as large as the body, and hangs from the same cords
+		p.ClothWeight += float64(d.ClothFor(article.Lining).ArealDensity.Weight())
+	}
 	for e, b := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
 		p.BarWeight[e] = float64(BarMass(d.Bar, b).Weight())
 	}

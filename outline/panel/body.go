@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"slingloft/outline/article"
 	"slingloft/outline/bed"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
@@ -14,7 +15,7 @@ import (
 
 // body builds the bed's panel, or panels where it is joined.
 func (m *pattern) body() error {
-	p := piece.Piece{ID: "body", Kind: piece.WholeBody, Title: m.words.Cloth.Body, Stock: piece.Cloth, Count: 1, OneWay: m.d.Cloth.OneWay}
+	p := m.cloth(m.as.id, m.as.whole, m.as.title)
 	p.Net = geom.RingOf(m.edges)
 	allow := m.bodyAllowances()
 	p.Cut = geom.OffsetEdges(m.edges, allow)
@@ -34,6 +35,7 @@ func (m *pattern) body() error {
 		}
 	}
 	m.out.BodyNet = p.Net
+	m.openingFolds(&p)
 	if err := m.joins(p.Cut); err != nil {
 		return err
 	}
@@ -42,7 +44,7 @@ func (m *pattern) body() error {
 	}
 	p.Labels = append(p.Labels, m.bodyLabels()...)
 	p.Checks = bodyChecks(m.edges, m.out.BarLines)
-	p.Margins = []piece.Margin{{At: piece.AtSides, Wide: m.d.Seam.Side}, m.endMargin()}
+	p.Margins = append([]piece.Margin{{At: piece.AtSides, Wide: m.d.Seam.Side}, m.endMargin()}, m.openingMargins()...)
 	m.out.Pieces = append(m.out.Pieces, p)
 	return nil
 }
@@ -144,16 +146,22 @@ func (m *pattern) bodyLabels() []piece.Label {
 	h := clothLetter
 	x := -m.d.Bed.Span / 4
 	out := piece.Stacked(geom.Pt(x, 8*h), h, 0,
-		m.named(m.words.Cloth.Body),
-		m.d.Cloth.Name,
-		fmt.Sprintf(m.words.Cloth.ShapeFace, m.mark),
-		m.largestMass(),
+		m.lettering(m.as.title)...,
 	)
 	out = append(out, m.lineLabels()...)
 	out = append(out,
 		piece.Label{Text: m.words.Cloth.Grain, At: geom.Pt(0, -5*h), Height: h / 2, Anchor: piece.Centre},
 		piece.Label{Text: m.words.Cloth.Sides[bed.Left], At: geom.Pt(x, m.sideRoom()), Height: h / 2},
 		piece.Label{Text: m.words.Cloth.Sides[bed.Right], At: geom.Pt(x, -m.sideRoom()), Height: h / 2})
+	return out
+}
+
+// lettering is what stands on a piece of the layer with a title.
+func (m *pattern) lettering(title string, more ...string) []string {
+	out := append([]string{m.named(title), m.d.Cloth.Name, fmt.Sprintf(m.as.face, m.mark)}, more...)
+	if m.as.article == article.Bed {
+		out = append(out, m.largestMass())
+	}
 	return out
 }
 

@@ -59,7 +59,8 @@ func Pieces(d design.Design, s *hung.Shape, b *flat.Body, mark string, w words.L
 	if err != nil {
 		return Sewn{}, err
 	}
-	m := pattern{d: d, s: s, b: b, mark: mark, words: w, sideID: [2]string{"body", "body"}}
+	m := pattern{d: d, s: s, b: b, mark: mark, words: w, as: bodyLayer(w)}
+	m.sideID = [2]string{m.as.id, m.as.id}
 	m.out.Reach = reach
 	if err := m.sidesRun(); err != nil {
 		return Sewn{}, err
@@ -92,12 +93,15 @@ type pattern struct {
 	b     *flat.Body
 	mark  string
 	words words.Lettering
+	as    layer
 	out   Sewn
 
 	edges []geom.Polyline // the body's net edges, see seamLines
 	cord  flat.Edge       // cord centres at v > 0
 
 	sideID [2]string // the piece of the body that has each side
+
+	opening Opening // of a lining
 }
 
 // The body's net edges, counter-clockwise from the head corner on the right.

@@ -248,10 +248,10 @@ func (m *pattern) joinNotches(j Join, s bed.Side) []piece.Notch {
 	for e, half := range m.out.BarLines {
 		bars[e] = crossesAt(half, math.Abs(j.V)).X - j.Edge.Flat[0].X
 	}
-	out := sideNotches("J", j.Edge.HungLength(), bars, s == bed.Right)
+	out := sideNotches(m.as.letter, j.Edge.HungLength(), bars, s == bed.Right)
 	for k := range out {
 		out[k].Number = k + 1 + int(s)*len(out)
-		out[k].Name = fmt.Sprintf("J%d", out[k].Number)
+		out[k].Name = fmt.Sprintf("%s%d", m.as.letter, out[k].Number)
 	}
 	out[0].Double = !out[0].Double
 	return out

@@ -62,7 +62,7 @@ func (m *pattern) divide(whole piece.Piece) error {
 			ids[0] = m.sideID[bed.Left]
 		}
 		s := walk.Seam(walk.Pair{
-			Seam:  piece.Seam{Kind: piece.BodyJoin, Rim: j.Place, IDs: ids},
+			Seam:  piece.Seam{Kind: m.as.join, Rim: j.Place, IDs: ids},
 			Edges: [2]flat.Edge{j.Edge, j.Edge}, Notches: j.Notches,
 		}, m.d.Seam)
 		m.out.Seams = append(m.out.Seams, s)
@@ -74,16 +74,13 @@ func (m *pattern) divide(whole piece.Piece) error {
 // marks.
 func (m *pattern) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	a := m.d.Seam.Join
-	p := piece.Piece{
-		ID: "body-" + q.which.String(), Kind: piece.BodyPanel, Title: m.words.Cloth.Panels[q.which],
-		Stock: whole.Stock, Count: 1, OneWay: whole.OneWay,
-	}
+	p := m.cloth(m.as.prefix+q.which.String(), m.as.part, m.as.panels[q.which])
 	var ok, fine bool
 	if p.Net, ok = band(whole.Net, q.low, q.high); ok {
 		p.Cut, fine = band(whole.Cut, q.low-a, q.high+a)
 	}
 	if !ok || !fine {
-		return p, &hung.Impossible{Key: design.KeyClothJoins, Found: design.Found(design.JoinBreaksOff)}
+		return p, &hung.Impossible{Key: m.as.joinsKey, Found: design.Found(design.JoinBreaksOff)}
 	}
 	p.Lines = append(p.Lines, piece.Line{Name: "net line", Role: piece.NetLine,
 		Work: piece.Stitch, Points: geom.Polyline(p.Net), Closed: true})
@@ -104,6 +101,14 @@ func (m *pattern) panelPiece(whole piece.Piece, q panel) (piece.Piece, error) {
 	p.Lines, p.Labels = append(p.Lines, l...), append(p.Labels, t...)
 	p.Checks = m.panelChecks(q)
 	p.Margins = m.panelMargins(q)
+	for _, l := range p.Lines {
+		if l.Role == piece.HemFold && l.Index == 1 {
+			p.Hem += l.Points.Length()
+		}
+	}
+	if p.Hem > 0 {
+		p.Margins = append(p.Margins, m.openingMargins()...)
+	}
 	return p, nil
 }
 

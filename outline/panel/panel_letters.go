@@ -1,7 +1,6 @@
 package panel
 
 import (
-	"fmt"
 	"math"
 
 	"slingloft/outline/bed"
@@ -15,13 +14,7 @@ import (
 // inside the head bar, the arrow inside the foot bar, where the panel is widest.
 func (m *pattern) panelLetters(q panel) ([]piece.Line, []piece.Label) {
 	const clear = 2.4 * clothLetter // off a join: its notches are numbered there
-	texts := []string{
-		m.named(m.words.Cloth.Panels[q.which]),
-		m.d.Cloth.Name,
-		fmt.Sprintf(m.words.Cloth.ShapeFace, m.mark),
-		m.panelSides(q),
-		m.largestMass(),
-	}
+	texts := m.lettering(m.as.panels[q.which], m.panelSides(q))
 	head, foot := m.out.BarLines[hung.Head][0].X, m.out.BarLines[hung.Foot][0].X
 	at := head + 5*clothLetter
 	h, place := clothLetter, geom.Point{}

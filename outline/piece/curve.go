@@ -24,7 +24,12 @@ const (
 	TarpSideCurve                   // a side edge of the tarp
 	TarpEndCurve                    // an end edge of it, from the ridge to a corner
 	TarpRidgeCurve                  // the ridge of a half
-	CurveKindCount                  // how many kinds there are
+	LiningBaySide                   // those of the body, on its lining
+	LiningHeadTailSide
+	LiningFootTailSide
+	LiningHeadEnd
+	LiningFootEnd
+	CurveKindCount // how many kinds there are
 )
 
 // EndCurve returns the kind of the seam line at an end of the bed.
@@ -32,9 +37,14 @@ func EndCurve(e bed.End) CurveKind {
 	return [...]CurveKind{bed.Head: HeadEnd, bed.Foot: FootEnd}[e]
 }
 
+// OnLining returns the kind that a curve of the body has on its lining.
+func (k CurveKind) OnLining() CurveKind { return k - BaySide + LiningBaySide }
+
 // String returns the kind's identifier, as documents for other programs have it.
 func (k CurveKind) String() string {
 	return [CurveKindCount]string{"side of the bay", "side of the head tail", "side of the foot tail",
 		"head end, centre line to corner", "foot end, centre line to corner",
-		"side edge of the tarp", "end edge of the tarp", "ridge of the tarp"}[k]
+		"side edge of the tarp", "end edge of the tarp", "ridge of the tarp",
+		"lining, side of the bay", "lining, side of the head tail", "lining, side of the foot tail",
+		"lining, head end, centre line to corner", "lining, foot end, centre line to corner"}[k]
 }

@@ -25,19 +25,35 @@ type BoardUse int
 
 // The uses.
 const (
-	NoBoard       BoardUse = iota
-	SideBoard              // the side of the bay
-	TailBoard              // half a tail
-	CapBoard               // half an end cap
-	FacingBoard            // a facing
-	PressBoard             // folds are pressed over it
-	AllowBoard             // sets allowances off from the finished line
-	CordBoard              // marks on a cord's end
-	NotchBoard             // notches along the side seam
-	RoundBoard             // half a round piece
-	HollowBoard            // half a hollow edge of the tarp, or all of it
-	BoardUseCount          // how many there are
+	NoBoard         BoardUse = iota
+	SideBoard                // the side of the bay
+	TailBoard                // half a tail
+	CapBoard                 // half an end cap
+	FacingBoard              // a facing
+	PressBoard               // folds are pressed over it
+	AllowBoard               // sets allowances off from the finished line
+	CordBoard                // marks on a cord's end
+	NotchBoard               // notches along the side seam
+	RoundBoard               // half a round piece
+	HollowBoard              // half a hollow edge of the tarp, or all of it
+	LiningSideBoard          // the side of the lining's bay
+	LiningTailBoard          // half a tail of the lining
+	BoardUseCount            // how many there are
 )
+
+// Side reports whether the use is to give the side of a bay.
+func (u BoardUse) Side() bool { return u == SideBoard || u == LiningSideBoard }
+
+// Tail reports whether the use is to give half a tail.
+func (u BoardUse) Tail() bool { return u == TailBoard || u == LiningTailBoard }
+
+// OnLining returns the use that a template of the body has when it is cut for the lining.
+func (u BoardUse) OnLining() BoardUse {
+	if u == TailBoard {
+		return LiningTailBoard
+	}
+	return LiningSideBoard
+}
 
 // Rest is an edge of a template that lies on, or beside, a line of the cloth.
 type Rest struct {

@@ -173,20 +173,28 @@ type Kind int
 
 // The kinds of pieces.
 const (
-	Own       Kind = iota // a shape of the maker's own
-	WholeBody             // the bed in one panel
-	BodyPanel             // one of the panels of a joined bed
-	Strip                 // straight strip that makes a channel
-	Facing                // shaped piece that makes a channel
-	Cap                   // closes a tail
-	Template              // stiff template of a curve or a piece
-	Gauge                 // press, allowance, cord or notch gauge
-	SackSide              // the wall of a stow sack, or all of a flat one
-	SackBase              // its round bottom
-	SackBars              // all of the bars' sack
-	TarpPanel             // the sheet over the bed, or a panel of it
-	TarpPatch             // reinforces a corner of it
+	Own         Kind = iota // a shape of the maker's own
+	WholeBody               // the bed in one panel
+	BodyPanel               // one of the panels of a joined bed
+	Strip                   // straight strip that makes a channel
+	Facing                  // shaped piece that makes a channel
+	Cap                     // closes a tail
+	Template                // stiff template of a curve or a piece
+	Gauge                   // press, allowance, cord or notch gauge
+	SackSide                // the wall of a stow sack, or all of a flat one
+	SackBase                // its round bottom
+	SackBars                // all of the bars' sack
+	TarpPanel               // the sheet over the bed, or a panel of it
+	TarpPatch               // reinforces a corner of it
+	WholeLining             // the second layer of the bed in one panel
+	LiningPanel             // one of the panels of a joined one
 )
+
+// LiningID is the ID of a whole lining, and stands for all panels of a joined one.
+const LiningID = "lining-body"
+
+// Lining reports whether the kind is the second layer of the bed or a panel of it.
+func (k Kind) Lining() bool { return k == WholeLining || k == LiningPanel }
 
 // Body reports whether the kind is the bed or a panel of it.
 func (k Kind) Body() bool { return k == WholeBody || k == BodyPanel }
@@ -222,28 +230,29 @@ type Edge int
 
 // The places of margins.
 const (
-	AtSide        Edge = iota // allowance at the one side of the bed that a panel has
-	AtSides                   // at both
-	AtJoin                    // allowance at a join, flat-felled
-	AtEnds                    // allowance at the body's ends
-	TurnedEnds                // the body's ends, turned in two times
-	AtLongEdges               // turn-under at each long edge of a strip
-	AtFoot                    // stitch line from the folded edge
-	AtDepth                   // finished depth of a channel, stitch line to fold
-	AtTurnedEnds              // allowance at the ends of a channel, turned in
-	AtOpening                 // worked opening of a strip at each bar tip
-	AtOuterEdge               // allowance at a facing's outer edge
-	AtInnerEdge               // turn-under at its inner edge
-	AtSeamOpening             // opening in a facing's seam at each bar tip
-	AtSeam                    // allowance at a cap's seam
-	AtHem                     // hem at a cap's top edge, folded two times
-	AtDip                     // dip of a cap's top edge
-	AtSackSeam                // allowance at every seam of a sack
-	AtMouth                   // hem at a sack's mouth, folded two times
-	AtCorner                  // across a sack's corner, from its tip
-	AtTarpEdge                // hem round a tarp, folded two times
-	AtTarpJoin                // allowance at its joins, flat-felled
-	AtPatch                   // turn-under at a patch's inner edges
+	AtSide          Edge = iota // allowance at the one side of the bed that a panel has
+	AtSides                     // at both
+	AtJoin                      // allowance at a join, flat-felled
+	AtEnds                      // allowance at the body's ends
+	TurnedEnds                  // the body's ends, turned in two times
+	AtLongEdges                 // turn-under at each long edge of a strip
+	AtFoot                      // stitch line from the folded edge
+	AtDepth                     // finished depth of a channel, stitch line to fold
+	AtTurnedEnds                // allowance at the ends of a channel, turned in
+	AtOpening                   // worked opening of a strip at each bar tip
+	AtOuterEdge                 // allowance at a facing's outer edge
+	AtInnerEdge                 // turn-under at its inner edge
+	AtSeamOpening               // opening in a facing's seam at each bar tip
+	AtSeam                      // allowance at a cap's seam
+	AtHem                       // hem at a cap's top edge, folded two times
+	AtDip                       // dip of a cap's top edge
+	AtSackSeam                  // allowance at every seam of a sack
+	AtMouth                     // hem at a sack's mouth, folded two times
+	AtCorner                    // across a sack's corner, from its tip
+	AtTarpEdge                  // hem round a tarp, folded two times
+	AtTarpJoin                  // allowance at its joins, flat-felled
+	AtPatch                     // turn-under at a patch's inner edges
+	AtLiningOpening             // hem at the opening of a lining, folded two times
 )
 
 // Piece is one outline to be cut with all its marks, in its own coordinates.

@@ -43,6 +43,9 @@ const (
 	BarsEnd                      // and at its end
 	TarpRidge                    // two halves of a tarp, flat-felled
 	TarpJoin                     // two of its panels, by the number
+	SideToLining                 // a side of the body to that of its lining, by the rim
+	EndToLining                  // an end of the body to that of its lining
+	LiningJoin                   // two panels of the lining, by the rim
 	seamKinds
 )
 
@@ -58,7 +61,9 @@ func (s Seam) String() string {
 		return "body " + s.Rim.String() + " side to facing"
 	case EndToCap:
 		return "body " + s.End.String() + " end to cap"
-	case SackEdge, SackCorner:
+	case EndToLining:
+		return fmt.Sprintf(s.Kind.id(), s.End)
+	case SackEdge, SackCorner, SideToLining, LiningJoin:
 		return fmt.Sprintf(s.Kind.id(), s.Rim)
 	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge:
 		return s.Kind.id()
@@ -71,7 +76,8 @@ func (s Seam) String() string {
 // id returns what the seams beside the bed's are called in documents.
 func (k SeamKind) id() string {
 	return [seamKinds]string{SackWall: "sack wall", SackBottom: "sack wall to base", SackEdge: "sack %s edge", SackCorner: "sack %s corner",
-		BarsEdge: "bars' sack edge", BarsEnd: "bars' sack end", TarpRidge: "tarp ridge", TarpJoin: "tarp join %d"}[k]
+		BarsEdge: "bars' sack edge", BarsEnd: "bars' sack end", TarpRidge: "tarp ridge", TarpJoin: "tarp join %d",
+		SideToLining: "body %s side to lining", EndToLining: "body %s end to lining", LiningJoin: "lining %s"}[k]
 }
 
 // Named reports what the seam's name has to say beside its kind: nothing or its number,
@@ -81,7 +87,8 @@ func (s Seam) Named() (end, rim bool) {
 	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge, TarpJoin:
 		return false, false
 	}
-	return s.Kind == EndToCap, s.Kind != EndToCap
+	end = s.Kind == EndToCap || s.Kind == EndToLining
+	return end, !end
 }
 
 // Within reports whether what remains is within the tolerance.

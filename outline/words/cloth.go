@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"slingloft/outline/bed"
+	"slingloft/outline/design"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
 )
@@ -21,6 +22,10 @@ type Cloth struct {
 	TarpHalf                 string // side
 	TarpHalfPart             string // of a panel of a half: side, number
 	TarpCorner, TarpEnd      string // of patches
+	Lining                   string // title of a whole one
+	LiningPanels             map[piece.Panel]string
+	LiningFaces              [2]string // mark, and which face is lettered, by where it lies
+	LiningHem                string    // beside the hem of its opening
 
 	Cut       string    // title
 	CutMany   string    // title, how many
@@ -77,6 +82,13 @@ func englishCloth() Cloth {
 		Sack: "stow sack", SackBase: "stow sack base", BarsSack: "bars' sack",
 		Tarp: "tarp", TarpPart: "tarp panel %d", TarpHalf: "tarp %s half", TarpHalfPart: "tarp %s panel %d",
 		TarpCorner: "tarp corner patch", TarpEnd: "tarp ridge patch",
+		Lining: "lining",
+		LiningPanels: map[piece.Panel]string{
+			piece.WidePanel: "lining wide", piece.NarrowPanel: "lining narrow",
+			piece.CentrePanel: "lining centre", piece.LeftPanel: "lining left", piece.RightPanel: "lining right",
+		},
+		LiningFaces: [2]string{design.BelowBody: "shape %s · this face towards the pad", design.AboveBody: "shape %s · this face towards the sleeper"},
+		LiningHem:   "opening: hem this edge",
 
 		Cut:       "%s · cut 1",
 		CutMany:   "%s · cut %d",

@@ -77,6 +77,9 @@ func englishPieces() Pieces {
 			piece.BarsEnd:      "bars' sack, its end",
 			piece.TarpRidge:    "tarp, ridge",
 			piece.TarpJoin:     "tarp, join %d",
+			piece.SideToLining: "body %s side to lining",
+			piece.EndToLining:  "body %s end to lining",
+			piece.LiningJoin:   "lining %s",
 		},
 		SeamEnd: "end",
 		Between: "%s to %s",
@@ -92,7 +95,7 @@ func englishPieces() Pieces {
 		},
 		Opening: "%s tip opening",
 		BarLine: "%s bar line",
-		Sets:    map[article.Article]string{article.Bed: "bed", article.Sack: "stow sacks", article.Tarp: "tarp"},
+		Sets:    map[article.Article]string{article.Bed: "bed", article.Sack: "stow sacks", article.Tarp: "tarp", article.Lining: "lining"},
 		Curves:  identified(piece.CurveKindCount),
 	}
 }

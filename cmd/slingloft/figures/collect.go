@@ -41,7 +41,7 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 		d.Pieces = append(d.Pieces, pieceOf(q))
 	}
 	d.Lay = layOf(p, l)
-	d.Sacks, d.Tarp = sacksOf(p), tarpOf(p)
+	d.Sacks, d.Tarp, d.Lining = sacksOf(p), tarpOf(p), liningOf(p)
 	for h, c := range p.Cautions() {
 		d.Cautions = append(d.Cautions, w.CautionLine(words.Hazard(h), c))
 		d.Hazards = append(d.Hazards, Hazard{words.Hazard(h).Signal().String(), c.Hazard, c.Consequence, c.Avoidance})

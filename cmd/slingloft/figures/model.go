@@ -54,8 +54,9 @@ type Document struct {
 	Hanging   Hanging   `json:"hanging"`
 	Accuracy  Accuracy  `json:"accuracy"`
 	Materials Materials `json:"materials"`
-	Sacks     *Sacks    `json:"sacks,omitempty"` // absent where there are none
-	Tarp      *Tarp     `json:"tarp,omitempty"`  // absent where there is none
+	Sacks     *Sacks    `json:"sacks,omitempty"`  // absent where there are none
+	Tarp      *Tarp     `json:"tarp,omitempty"`   // absent where there is none
+	Lining    *Lining   `json:"lining,omitempty"` // likewise
 
 	Guests      []Guest      `json:"guests"`
 	Corrections []Correction `json:"corrections"`

@@ -39,6 +39,7 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.lay(d)
 	b.sacks(d.Sacks)
 	b.tarp(d.Tarp)
+	b.lining(d.Lining)
 	b.materials(d)
 	b.out.Flush()
 	_, err := io.WriteString(w, b.text.String())

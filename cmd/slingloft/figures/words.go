@@ -36,6 +36,7 @@ type Words struct {
 	Cloth     ClothWords
 	Further   FurtherWords
 	Tarp      TarpWords
+	Lining    LiningWords
 }
 
 // English returns the words in English.
@@ -53,6 +54,7 @@ func English() Words {
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(),
 		Materials: englishMaterials(),
 		Vary:      englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(), Tarp: englishTarp(),
+		Lining: englishLining(),
 	}
 }
 

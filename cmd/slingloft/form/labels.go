@@ -52,6 +52,12 @@ func englishBeside() worded {
 			"allowance": "Allowance at the tarp's joins", "patch": "Patches at its corners", "loop": "Tape of each loop",
 		},
 		design.KeyTarpCloth: ownCloth("Tarp's cloth"),
+		design.KeyLining: {
+			"place": "Where the lining lies", "pad_thickness": "Thickness of the pad", "pad_width": "Width of the pad",
+			"pad_length": "Length of the pad",
+			"pad_shift":  "Pad towards the foot, from mid-bay", "play": "Room beyond the pad", "opening": "Where the pad goes in",
+		},
+		design.KeyLiningCloth: ownCloth("Lining's cloth"),
 	}
 }
 

@@ -35,7 +35,7 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		switch {
 		case s.Kind.Side():
 			rows = p.Design.Seam.Rows
-		case s.Kind == piece.BodyJoin, s.Kind == piece.TarpRidge, s.Kind == piece.TarpJoin:
+		case s.Kind == piece.BodyJoin, s.Kind == piece.LiningJoin, s.Kind == piece.TarpRidge, s.Kind == piece.TarpJoin:
 			rows = 2
 		}
 		in.Runs = append(in.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})

@@ -217,7 +217,8 @@ func (p *Plan) panels() error {
 // furthered builds what is sewn beside the bed.
 func (p *Plan) furthered() error {
 	var err error
-	if p.Further, err = outline.FurtherPieces(p.Design, p.Sewn, p.Cords.Cords, p.Tarp, p.Words.Lettering); err != nil {
+	if p.Further, err = outline.FurtherPieces(p.Design,
+		outline.Hanging{Shape: &p.Shape, Sewn: p.Sewn, Cords: p.Cords.Cords, Over: p.Tarp}, p.Words.Lettering); err != nil {
 		return err
 	}
 	p.Sewn.Pieces = append(slices.Clip(p.Sewn.Pieces), p.Further.Pieces()...)
@@ -227,7 +228,7 @@ func (p *Plan) furthered() error {
 
 // Curves returns the seam lines by which the bed can be marked by hand, and what is sewn
 // beside it.
-func (p *Plan) Curves() []piece.Curve { return append(p.Sewn.Curves(), p.Further.Tarp.Curves()...) }
+func (p *Plan) Curves() []piece.Curve { return append(p.Sewn.Curves(), p.Further.Curves()...) }
 
 // opened makes the openings at the bars' tips as long as the working errors ask for,
 // where the design leaves them out, and refuses those that are too short.

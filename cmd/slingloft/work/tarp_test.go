@@ -27,10 +27,7 @@ func tarped(t *testing.T, changes ...advice) (work.Plan, []byte, error) {
 // A tarp that cannot be is refused by the key that is at fault, and the value that is named
 // does.
 func TestTarpAnswered(t *testing.T) {
-	for _, r := range []struct {
-		key     design.Key
-		changes []advice
-	}{
+	answered(t, tarped, []answer{
 		{design.KeyTarpPatch, []advice{{"tarp.patch", `"600 mm"`}}},
 		{design.KeyTarpHem, []advice{{"tarp.hem", `"60 mm"`}, {"tarp.hollow", `"15 %"`}}},
 		{design.KeyTarpHollow, []advice{{"tarp.hollow", `"15 %"`}, {"tarp.ridge", `"5000 mm"`}, {"tarp.width", `"1600 mm"`}}},
@@ -38,8 +35,20 @@ func TestTarpAnswered(t *testing.T) {
 			{"tarp.width", `"1400 mm"`}}},
 		{design.KeyTarpCloth.In("width"), []advice{{"tarp.cloth.name", `"tape"`}, {"tarp.cloth.width", `"200 mm"`},
 			{"tarp.width", `"9000 mm"`}, {"tarp.cloth.areal_density", `"40 g/m²"`}}},
-	} {
-		_, data, err := tarped(t, r.changes...)
+	})
+}
+
+// answer is the key that changes of a design are answered with.
+type answer struct {
+	key     design.Key
+	changes []advice
+}
+
+// answered reads designs that cannot be and follows what is named.
+func answered(t *testing.T, read func(*testing.T, ...advice) (work.Plan, []byte, error), rows []answer) {
+	t.Helper()
+	for _, r := range rows {
+		_, data, err := read(t, r.changes...)
 		var faults design.Faults
 		if !errors.As(err, &faults) || faults[0].Key != r.key {
 			t.Errorf("%s: %v", r.key, err)

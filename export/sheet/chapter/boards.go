@@ -79,7 +79,7 @@ func (b build) laid(q piece.Piece) sheet.Step {
 		}
 	}
 	switch q.Lie.For {
-	case piece.SideBoard:
+	case piece.SideBoard, piece.LiningSideBoard:
 		if q.Lie.Places[0].Part != piece.AllOfIt {
 			s.Do = append(s.Do, say.MeetsSide)
 		}
@@ -88,15 +88,15 @@ func (b build) laid(q piece.Piece) sheet.Step {
 		if len(q.Lie.Rests) > 1 {
 			s.Do = append(s.Do, say.MeetsEdge)
 		}
-	case piece.TailBoard, piece.CapBoard, piece.RoundBoard:
+	case piece.TailBoard, piece.LiningTailBoard, piece.CapBoard, piece.RoundBoard:
 		s.Do = append(s.Do, say.MeetsHalf)
 	}
 	for _, name := range notchesOf(q) {
-		if up, over, ok := strings.Cut(name, "/"); ok && q.Lie.For == piece.SideBoard {
+		if up, over, ok := strings.Cut(name, "/"); ok && q.Lie.For.Side() {
 			s.Do = append(s.Do, fmt.Sprintf(say.OfHalves, name, up, over))
 		} else if ok {
 			s.Do = append(s.Do, fmt.Sprintf(say.Halved, name, up, over))
-		} else if q.Lie.For == piece.SideBoard {
+		} else if q.Lie.For.Side() {
 			s.Do = append(s.Do, fmt.Sprintf(say.Numbered, name))
 		}
 	}
@@ -119,7 +119,7 @@ func (b build) rests(l piece.Lie) []string {
 	switch len(ends) {
 	case 0:
 	case 1:
-		if l.For == piece.TailBoard { // it is what draws the bar line
+		if l.For.Tail() { // it is what draws the bar line
 			return append(out, say.EndTail)
 		}
 		out = append(out, fmt.Sprintf(say.End, say.Seen[ends[0].On]))
@@ -139,7 +139,7 @@ func (b build) gives(l piece.Lie, over bool) string {
 		}
 		side := say.Sides[at.Side]
 		switch l.For {
-		case piece.SideBoard:
+		case piece.SideBoard, piece.LiningSideBoard:
 			out = append(out, fmt.Sprintf(say.SideOf, side, say.Parts[at.Part]))
 		case piece.HollowBoard: // of all edges alike
 			return b.givesEdge(l, over)

@@ -28,7 +28,7 @@ func (b build) lineFacts(s *sheet.Step) {
 		}
 	}
 	for _, q := range b.Boards {
-		if q.Lie.For == piece.SideBoard && q.Lie.Rests[0].Off > 0 {
+		if q.Lie.For.Side() && q.Lie.Rests[0].Off > 0 {
 			s.Do = append(s.Do, say.OffCentre)
 			s.Add(say.OffLine, b.Cloth(q.Lie.Rests[0].Off))
 			break

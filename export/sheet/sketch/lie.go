@@ -27,7 +27,7 @@ func LiesOn(d *given.Data, q piece.Piece) []piece.Piece {
 
 // onPiece reports whether a place is on a piece.
 func onPiece(at piece.Place, p piece.Piece) bool {
-	return p.ID == at.Piece || at.Piece == "body" && p.Kind.Body()
+	return p.ID == at.Piece || at.Piece == "body" && p.Kind.Body() || at.Piece == piece.LiningID && p.Kind.Lining()
 }
 
 // spread is a piece of cloth as it is drawn apart from its neighbours.
@@ -211,7 +211,7 @@ func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 		}
 	case piece.RoundBoard:
 		along()
-	case piece.SideBoard, piece.TailBoard:
+	case piece.SideBoard, piece.TailBoard, piece.LiningSideBoard, piece.LiningTailBoard:
 		along()
 		l := d.Sewn.BarLines
 		if len(l[hung.Head]) > 0 && len(l[hung.Foot]) > 0 {

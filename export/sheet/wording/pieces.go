@@ -62,6 +62,8 @@ func englishPieces() Pieces {
 			piece.AtTarpEdge:    "double-fold hem at the tarp's edges, each fold",
 			piece.AtTarpJoin:    "allowance at joins and ridge, flat-felled",
 			piece.AtPatch:       "turn-under at the two inner edges",
+
+			piece.AtLiningOpening: "double-fold hem at the opening, each fold",
 		},
 		AnyWay: "any way", SameWay: "warp along the arrow, all pieces the same way", EitherWay: "warp along the arrow, either end first",
 		Checks:    "%s: measure these on the marked net line before cutting",

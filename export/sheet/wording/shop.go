@@ -45,7 +45,8 @@ func englishShop() Shop {
 			piece.SideBoard: "side curve template", piece.TailBoard: "tail template", piece.CapBoard: "cap template",
 			piece.FacingBoard: "facing template", piece.PressBoard: "press gauge", piece.AllowBoard: "allowance gauge",
 			piece.CordBoard: "cord gauge", piece.NotchBoard: "notch gauge", piece.RoundBoard: "template of the sack's base",
-			piece.HollowBoard: "template of the tarp's edges",
+			piece.HollowBoard: "template of the tarp's edges", piece.LiningSideBoard: "side curve template of the lining",
+			piece.LiningTailBoard: "tail template of the lining",
 		},
 		Uses: map[piece.BoardUse]string{
 			piece.SideBoard: "net line of the side, between the bars", piece.TailBoard: "net line of a tail, one half at a time",
@@ -53,7 +54,10 @@ func englishShop() Shop {
 			piece.PressBoard: "width of a fold, under the iron", piece.AllowBoard: "allowance, outside the net line",
 			piece.RoundBoard:  "net line of the sack's base, one half at a time",
 			piece.HollowBoard: "net line of the tarp's hollow edges",
-			piece.CordBoard:   "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
+
+			piece.LiningSideBoard: "net line of the lining's side, between the bars",
+			piece.LiningTailBoard: "net line of a tail of the lining, one half at a time",
+			piece.CordBoard:       "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
 		},
 		Tools:       englishTools(),
 		ToolCaption: "Tools",
