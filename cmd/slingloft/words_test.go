@@ -203,7 +203,7 @@ var worded = map[string][]string{
 		"http", "http://", "localhost", "tcp", "no-referrer", "no-store", "none", "nosniff", "same-origin",
 		"application/json", "application/octet-stream", "text/html; charset=utf-8", "text/plain; charset=utf-8",
 		"state", "sheet", "try", "set", "grow", "drop", "switch", "text", "undo", "redo", "take", "propose", "save", "files", "compare", "section", "beside", "example", // questions
-		"POST /ask/bring/{kind}", "kind", "outline", "machine", "shelf", ".toml", "--machine", "--shelf", "--pages", "shop",
+		"POST /ask/bring/{kind}", "kind", "outline", "machine", "shelf", ".toml", "--machine", "--shelf", "--copies", "--pages", "shop",
 		"materials", "-materials.csv", ".svg", ".dxf", "shop-pages.pdf", "--materials",
 		"cut", "calibrate", "figure", "figures", "pdf", "prove", "--as", "--json", "--out", "--paper", // commands
 		"-files", ".json", ".toml", ".zip", "build-sheet.html", "build-sheet.pdf", "slingloft-page-",

@@ -5,6 +5,9 @@
 package piece
 
 import (
+	"fmt"
+	"strings"
+
 	"slingloft/outline/article"
 	"slingloft/outline/geom"
 )
@@ -281,6 +284,31 @@ type Piece struct {
 
 	OneWay    bool // may not be turned end for end on the roll
 	FreeGrain bool // may be turned by quarters as well
+
+	Bed int // its number among beds that are laid together, from 1; 0: it is laid alone
+}
+
+// OfBed returns the piece as that of a bed, by its number from 1, among several that are
+// laid together: its id tells it from theirs.
+func (p Piece) OfBed(bed int) Piece {
+	p.Bed = bed
+	p.ID = p.bedID() + p.ID
+	return p
+}
+
+// Alone returns the piece as it is in its own design.
+func (p Piece) Alone() Piece {
+	p.ID = strings.TrimPrefix(p.ID, p.bedID())
+	p.Bed = 0
+	return p
+}
+
+// bedID returns what the id of a bed's piece begins with.
+func (p Piece) bedID() string {
+	if p.Bed == 0 {
+		return ""
+	}
+	return fmt.Sprintf("bed-%d-", p.Bed)
 }
 
 // Moved returns the piece with the motion m applied to all of it.

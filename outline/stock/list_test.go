@@ -48,7 +48,7 @@ func open(b stock.Bill) []string {
 // Without a stock length the bars are counted in metres and cost nothing known.
 func TestBarsByTheMetre(t *testing.T) {
 	in := input()
-	in.Design.Bar.Stock = 0
+	in.Hammocks[0].Design.Bar.Stock = 0
 	b := bill(t, in)
 	r := rowOf(t, b, "tube")
 	near(t, "metres", r.Quantity, (914-14+814-14)/1000.)
@@ -59,7 +59,7 @@ func TestBarsByTheMetre(t *testing.T) {
 		t.Errorf("open %q", open(b))
 	}
 	// A thick saw takes a second length where the two bars only just fit in one.
-	in.Design.Bar.Stock, in.Saw = 1702, 3
+	in.Hammocks[0].Design.Bar.Stock, in.Saw = 1702, 3
 	if b = bill(t, in); rowOf(t, b, "tube").Quantity != 2 {
 		t.Errorf("1702 mm for 900 + 800 and a cut of 3: %+v", b.Bars)
 	}
@@ -111,8 +111,8 @@ func TestNeverShort(t *testing.T) {
 // added for mistakes.
 func TestCordIsEnough(t *testing.T) {
 	in := input()
-	in.Cords[0].Kind.Diameter, in.Cords[1].Kind.Diameter = 3, 3
-	in.Trials = []cord.Trial{{Kind: in.Cords[0].Kind, Host: 1850, Own: 400}}
+	in.Hammocks[0].Cords[0].Kind.Diameter, in.Hammocks[0].Cords[1].Kind.Diameter = 3, 3
+	in.Hammocks[0].Trials = []cord.Trial{{Kind: in.Hammocks[0].Cords[0].Kind, Host: 1850, Own: 400}}
 	r := rowOf(t, bill(t, in), "braid")
 	round := 5*math.Pi*53 + 60*3.0
 	near(t, "braid", r.Quantity, math.Ceil((7700+2250+2*round)/10)/100)
@@ -131,15 +131,15 @@ func TestThread(t *testing.T) {
 		near(t, "thread", stock.Thread(r.length, r.stitch, r.layers), r.want)
 	}
 	in := input()
-	in.Runs = []stock.Run{{Count: 1, Length: 500}} // rows not said: one
+	in.Hammocks[0].Runs = []stock.Run{{Count: 1, Length: 500}} // rows not said: one
 	in.Layers = 2.5
-	in.Design.Seam.ThreadName = ""
+	in.Hammocks[0].Design.Seam.ThreadName = ""
 	if r := rowOf(t, bill(t, in), ""); r.Thing == stock.AnyThread {
 		near(t, "one run", r.Quantity, (4*500+400)*1.2/1000)
 	} else {
 		t.Errorf("first row without a name: %+v", r)
 	}
-	in.Runs = nil
+	in.Hammocks[0].Runs = nil
 	if slices.ContainsFunc(bill(t, in).Rows, func(r stock.Row) bool { return r.Kind == stock.ThreadRow }) {
 		t.Error("thread without a seam")
 	}
@@ -163,12 +163,12 @@ func TestSheetsAndHardware(t *testing.T) {
 // The longest part is cut first, whatever the order they are given in, and parts
 // alike keep their order.
 func TestLongestFirst(t *testing.T) {
-	parts := []stock.Part{{hung.Head, 500}, {hung.Head, 900}, {hung.Foot, 500}, {hung.Foot, 1100}}
+	parts := []stock.Part{{hung.Head, 500, 0}, {hung.Head, 900, 0}, {hung.Foot, 500, 0}, {hung.Foot, 1100, 0}}
 	cut, err := stock.Cut(parts, 2003, 3)
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := [][]stock.Part{{{hung.Foot, 1100}, {hung.Head, 900}}, {{hung.Head, 500}, {hung.Foot, 500}}}
+	want := [][]stock.Part{{{hung.Foot, 1100, 0}, {hung.Head, 900, 0}}, {{hung.Head, 500, 0}, {hung.Foot, 500, 0}}}
 	for i, c := range cut {
 		if i >= len(want) || !slices.Equal(c.Parts, want[i]) {
 			t.Errorf("length %d gives %v, want %v", i, c.Parts, want)
@@ -188,5 +188,50 @@ func TestInMetres(t *testing.T) {
 	b := bill(t, input())
 	if got := b.In(quantity.Style{}); !slices.Equal(got.Rows, b.Rows) {
 		t.Errorf("%+v, want %+v", got.Rows, b.Rows)
+	}
+}
+
+// Two hammocks take together what each takes, but that one trial of a cord does for both,
+// and bars come out of the same lengths; what is other has a row of its own.
+func TestTwoHammocks(t *testing.T) {
+	in := input()
+	in.Hammocks[0].Trials = []cord.Trial{{Kind: in.Hammocks[0].Cords[0].Kind, Host: 1850, Own: 400}}
+	one := bill(t, in)
+	in.Hammocks = append(in.Hammocks, in.Hammocks[0])
+	two := bill(t, in)
+	a, b := rowOf(t, one, "braid").Note.Cord, rowOf(t, two, "braid").Note.Cord
+	if want := (stock.CordShare{Cords: 2 * a.Cords, Waste: 2 * a.Waste, Fast: 2 * a.Fast, Trial: a.Trial}); b != want {
+		t.Errorf("braid of two: %+v, want %+v", b, want)
+	}
+	near(t, "thread", rowOf(t, two, "polyester").Quantity, 2*rowOf(t, one, "polyester").Quantity)
+	near(t, "mass but of the cloth", two.Total-2.7*60, 2*(one.Total-2.7*60))
+	if len(two.Rows) != len(one.Rows) {
+		t.Errorf("%d rows of two alike, %d of one", len(two.Rows), len(one.Rows))
+	}
+	// Four bars of 900 and 800 mm from lengths of 3.4 m: with the saw cuts not all from one.
+	in.Hammocks[0].Design.Bar.Stock, in.Hammocks[1].Design.Bar.Stock = 3400, 3400
+	two = bill(t, in)
+	near(t, "tubes", rowOf(t, two, "tube").Quantity, 2)
+	of := map[stock.Part]int{}
+	for _, c := range two.Bars {
+		for _, p := range c.Parts {
+			of[p]++
+		}
+	}
+	if len(of) != 4 || of[stock.Part{Bar: hung.Foot, Length: 800, Hammock: 1}] != 1 {
+		t.Errorf("cut: %v", of)
+	}
+	// Other tips and another thread.
+	in.Hammocks[1].Design.Bar.TipDiameter, in.Hammocks[1].Design.Seam.ThreadName = 9, "bonded nylon"
+	apart := bill(t, in)
+	near(t, "thread of the second", rowOf(t, apart, "bonded nylon").Quantity, rowOf(t, one, "polyester").Quantity)
+	tips := map[float64]float64{}
+	for _, r := range apart.Rows {
+		if r.Thing == stock.BarTip {
+			tips[r.Note.Size[0]] += r.Quantity
+		}
+	}
+	if len(tips) != 2 || tips[9] != 4 || tips[0] != 4 {
+		t.Errorf("tips by size: %v", tips)
 	}
 }

@@ -162,6 +162,7 @@ type Open struct {
 
 // Part is one length to be cut: a bar.
 type Part struct {
-	Bar    hung.End
-	Length float64 // mm
+	Bar     hung.End
+	Length  float64 // mm
+	Hammock int     // for which it is, of [Input]; from 0
 }

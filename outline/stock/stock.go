@@ -7,8 +7,9 @@ package stock
 
 import (
 	"math"
-	"slingloft/outline/article"
+	"slices"
 
+	"slingloft/outline/article"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/hung"
@@ -37,19 +38,25 @@ type Roll struct {
 
 // Input is what the list is made from.
 type Input struct {
+	Hammocks []Hammock // of one roll
+	Rolls    []Roll
+	Sheets   int          // for templates
+	Sheet    design.Sheet // their material
+	Layers   float64      // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
+	Saw      float64      // width of a saw cut, mm; 0: [SawCut]
+}
+
+// Hammock is what one hammock takes beside its cloth.
+type Hammock struct {
 	Design design.Design
 	Cords  []cord.Cord
 	Trials []cord.Trial // trial splices, one of each kind of cord that needs one
-	Rolls  []Roll
-	Sheets int // sheets for templates
 	Runs   []Run
 	// Gathered are the lengths of the ends that a drawstring runs through, mm: head and
 	// foot; none without.
 	Gathered []float64
 	Mouths   []float64 // lengths around the mouths of sacks, mm
 	Loops    float64   // tape for the loops of a tarp, mm
-	Layers   float64   // thickness of cloth that a seam goes through, mm; 0: [SeamLayers]
-	Saw      float64   // width of a saw cut, mm; 0: [SawCut]
 }
 
 // What is taken where a measure is not given, mm: own choice.
@@ -64,7 +71,7 @@ const (
 	Squaring = 50
 )
 
-// Bill is the whole list.
+// Bill is the whole list. Of several hammocks it is what they take together.
 type Bill struct {
 	Rows   []Row
 	Masses []Mass
@@ -86,18 +93,14 @@ func Of(in Input) (Bill, error) {
 	}
 	b.drawstrings(in)
 	b.drawcords(in)
-	if in.Loops > 0 {
-		b.row(Row{Kind: CordRow, Thing: LoopTape, Quantity: upTo(in.Loops / metre), Note: Note{Kind: ForLoops}})
-	}
+	b.loops(in)
 	b.thread(in)
 	if in.Sheets > 0 {
-		s := in.Design.Sheet
+		s := in.Sheet
 		b.row(Row{Kind: SheetRow, Name: s.Name, Quantity: float64(in.Sheets),
 			Note: Note{Kind: ForTemplates, Size: [2]float64{s.Width, s.Height}}}.each(s.Price))
 	}
-	for _, h := range hardware(in.Design) {
-		b.row(h)
-	}
+	b.hardware(in)
 	for _, m := range b.Masses {
 		b.Total += m.Grams
 		if m.Missing != "" {
@@ -166,90 +169,172 @@ func (b *Bill) cloth(in Input) {
 	}
 }
 
+// cords lists the cord. Every hammock's are marked, and pulled, in lengths of their own;
+// a trial of one kind of cord does for all.
 func (b *Bill) cords(in Input) {
-	for _, s := range cord.Spools(in.Cords, in.Design.Splice.Waste) {
-		share := CordShare{Cords: s.Net, Waste: s.Waste, Fast: 2 * cord.Fast(s.Kind.Diameter, cord.Thickest(in.Cords))}
-		for _, t := range in.Trials {
-			if t.Kind == s.Kind {
-				share.Trial = t.Host + t.Own
+	var all []cord.Cord
+	waste := 0.0
+	for _, h := range in.Hammocks {
+		all = append(all, h.Cords...)
+		waste = max(waste, h.Design.Splice.Waste)
+	}
+	for _, s := range cord.Spools(all, waste) {
+		share := CordShare{Cords: s.Net, Waste: s.Waste}
+		for _, h := range in.Hammocks {
+			if slices.ContainsFunc(h.Cords, func(c cord.Cord) bool { return c.Kind == s.Kind }) {
+				share.Fast += 2 * cord.Fast(s.Kind.Diameter, cord.Thickest(h.Cords))
+			}
+			for _, t := range h.Trials {
+				if t.Kind == s.Kind {
+					share.Trial = max(share.Trial, t.Host+t.Own)
+				}
 			}
 		}
 		b.row(
 			Row{Kind: CordRow, Name: s.Name, Quantity: upTo(share.all() / metre), Note: Note{Kind: WithWaste, Cord: share}}.perMetre(s.Kind.Price),
 		)
 	}
-	for _, c := range in.Cords {
+	for _, c := range all {
 		m := Mass{Part: MassPart{Kind: OfCord, Cord: c.Part}, Grams: c.Kind.LinearDensity.Grams(float64(c.Count) * c.Cut)}
 		if c.Kind.LinearDensity == 0 {
 			m.Missing = c.Part.Key().In("linear_density")
 		}
-		b.Masses = append(b.Masses, m)
+		b.mass(m)
 	}
 }
 
-// drawstrings lists what draws gathered ends in. What it is made of is left to the
-// maker: it carries nothing but its own knot.
+// mass adds to what a part weighs, or the part where it is not there yet.
+func (b *Bill) mass(m Mass) {
+	i := slices.IndexFunc(b.Masses, func(o Mass) bool { return o.Part == m.Part })
+	if i < 0 {
+		b.Masses = append(b.Masses, m)
+		return
+	}
+	b.Masses[i].Grams += m.Grams
+	if m.Missing != "" {
+		b.Masses[i].Missing = m.Missing
+	}
+}
+
+// drawstrings lists what draws gathered ends in, those of one length together. What it is
+// made of is left to the maker: it carries nothing but its own knot.
 func (b *Bill) drawstrings(in Input) {
-	var cut [2]float64
-	total := 0.0
-	for e, long := range in.Gathered {
-		total += long + TieLength
-		cut[e] = long + TieLength
+	var rows []Row
+	for _, h := range in.Hammocks {
+		r := Row{Kind: CordRow, Thing: Drawstring, Note: Note{Kind: CutStrings}}
+		for e, long := range h.Gathered {
+			r.Note.Cut[e] = long + TieLength
+			r.Quantity += r.Note.Cut[e]
+		}
+		if r.Quantity > 0 {
+			rows = together(rows, r)
+		}
 	}
-	if total > 0 {
-		b.row(Row{Kind: CordRow, Thing: Drawstring, Quantity: upTo(total / metre), Note: Note{Kind: CutStrings, Cut: cut}})
-	}
+	b.lengths(rows)
 }
 
 // drawcords lists what closes sacks, made of whatever the maker has.
 func (b *Bill) drawcords(in Input) {
-	total := 0.0
-	for _, around := range in.Mouths {
-		total += around + TieLength
+	r := Row{Kind: CordRow, Thing: Drawcord, Note: Note{Kind: ForSacks}}
+	for _, h := range in.Hammocks {
+		for _, around := range h.Mouths {
+			r.Quantity += around + TieLength
+		}
 	}
-	if total > 0 {
-		b.row(Row{Kind: CordRow, Thing: Drawcord, Quantity: upTo(total / metre), Note: Note{Kind: ForSacks}})
+	b.lengths([]Row{r})
+}
+
+// loops lists the tape of a tarp's tie-outs.
+func (b *Bill) loops(in Input) {
+	r := Row{Kind: CordRow, Thing: LoopTape, Note: Note{Kind: ForLoops}}
+	for _, h := range in.Hammocks {
+		r.Quantity += h.Loops
+	}
+	b.lengths([]Row{r})
+}
+
+// lengths adds rows of so many mm, as they are bought; of nothing, none.
+func (b *Bill) lengths(rows []Row) {
+	for _, r := range rows {
+		if r.Quantity > 0 {
+			r.Quantity = upTo(r.Quantity / metre)
+			b.row(r)
+		}
 	}
 }
 
+// together adds a row to that of the same thing, or the row where there is none.
+func together(rows []Row, r Row) []Row {
+	for i, o := range rows {
+		if o.Kind == r.Kind && o.Thing == r.Thing && o.Name == r.Name && o.Price == r.Price && o.Note == r.Note {
+			rows[i].Quantity += r.Quantity
+			return rows
+		}
+	}
+	return append(rows, r)
+}
+
+// bars lists the bars, of one tube together: bars of several hammocks come out of the same
+// lengths.
 func (b *Bill) bars(in Input) error {
-	d := in.Design
 	saw := in.Saw
 	if saw == 0 {
 		saw = SawCut
 	}
-	var long []Part
+	var kinds []design.Bar
+	parts := map[design.Bar][]Part{}
 	m := Mass{Part: MassPart{Kind: OfBars}}
-	for e, open := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
-		long = append(long, Part{hung.End(e), d.Bar.CutFor(open)})
-		m.Grams += hung.BarMass(d.Bar, open).Grams()
-	}
-	if d.Bar.Density == 0 {
-		m.Missing = design.KeyBarDensity
+	for n, h := range in.Hammocks {
+		d := h.Design
+		if !slices.Contains(kinds, d.Bar) {
+			kinds = append(kinds, d.Bar)
+		}
+		for e, open := range [2]float64{d.Bed.HeadBar, d.Bed.FootBar} {
+			parts[d.Bar] = append(parts[d.Bar], Part{hung.End(e), d.Bar.CutFor(open), n})
+			m.Grams += hung.BarMass(d.Bar, open).Grams()
+		}
+		if d.Bar.Density == 0 {
+			m.Missing = design.KeyBarDensity
+		}
 	}
 	b.Masses = append(b.Masses, m)
-	r := Row{Kind: BarRow, Name: d.Bar.Name, Note: Note{Kind: StockLengths, Size: [2]float64{d.Bar.Stock}}}.each(d.Bar.Price)
-	if d.Bar.Stock == 0 {
-		r.Quantity, r.Unit, r.Price, r.Note = (long[0].Length+long[1].Length)/metre, Metre, 0, Note{Kind: BothBars}
+	for _, bar := range kinds {
+		r := Row{Kind: BarRow, Name: bar.Name, Note: Note{Kind: StockLengths, Size: [2]float64{bar.Stock}}}.each(bar.Price)
+		if bar.Stock == 0 {
+			for _, p := range parts[bar] {
+				r.Quantity += p.Length / metre
+			}
+			r.Unit, r.Price, r.Note = Metre, 0, Note{Kind: BothBars}
+			b.row(r)
+			continue
+		}
+		cut, err := Cut(parts[bar], bar.Stock, saw)
+		if err != nil {
+			return err
+		}
+		b.Bars = append(b.Bars, cut...)
+		r.Quantity = float64(len(cut))
 		b.row(r)
-		return nil
 	}
-	cut, err := Cut(long, d.Bar.Stock, saw)
-	if err != nil {
-		return err
-	}
-	b.Bars = cut
-	r.Quantity = float64(len(cut))
-	b.row(r)
 	return nil
 }
 
-// hardware returns what holds it all together.
-func hardware(d design.Design) []Row {
-	return []Row{
-		{Kind: HardwareRow, Thing: ApexHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
-		{Kind: HardwareRow, Thing: FarHook, Quantity: 2, Unit: Single, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
-		{Kind: HardwareRow, Thing: BarTip, Quantity: 4, Unit: Single, Note: Note{Kind: HoldsCord, Size: [2]float64{d.Bar.TipDiameter}}},
+// hardware lists what holds it all together.
+func (b *Bill) hardware(in Input) {
+	var rows []Row
+	for _, h := range in.Hammocks {
+		d := h.Design
+		for _, r := range []Row{
+			{Thing: ApexHook, Quantity: 2, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
+			{Thing: FarHook, Quantity: 2, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
+			{Thing: BarTip, Quantity: 4, Note: Note{Kind: HoldsCord, Size: [2]float64{d.Bar.TipDiameter}}},
+		} {
+			r.Kind, r.Unit = HardwareRow, Single
+			rows = together(rows, r)
+		}
+	}
+	for _, r := range rows {
+		b.row(r)
 	}
 }
 

@@ -31,12 +31,14 @@ func input() stock.Input {
 	d.Seam = design.Seam{StitchLength: 2.5, ThreadName: "polyester"}
 	d.Splice.Waste = 0.1
 	return stock.Input{
-		Design: d,
-		Cords: []cord.Cord{{Part: cord.SideCord, Count: 2, Cut: 2000, Kind: d.Side}, {Part: cord.HeadLeg, Count: 2, Cut: 1500, Kind: d.Side},
-			{Part: cord.HeadLine, Count: 1, Cut: 1800, Kind: d.Hang.Line}},
+		Hammocks: []stock.Hammock{{
+			Design: d,
+			Cords: []cord.Cord{{Part: cord.SideCord, Count: 2, Cut: 2000, Kind: d.Side}, {Part: cord.HeadLeg, Count: 2, Cut: 1500, Kind: d.Side},
+				{Part: cord.HeadLine, Count: 1, Cut: 1800, Kind: d.Hang.Line}},
+			Runs: []stock.Run{{2, 1600, 2}},
+		}},
 		Rolls:  []stock.Roll{{Cloth: d.Cloth, Lay: 2200, Pieces: []stock.Piece{{Count: 1, Area: 2.4e6}, {Count: 2, Area: 0.15e6}}}},
-		Sheets: 3,
-		Runs:   []stock.Run{{2, 1600, 2}},
+		Sheets: 3, Sheet: d.Sheet,
 	}
 }
 
@@ -72,8 +74,8 @@ func TestBill(t *testing.T) {
 // What is not given is named and counts as nothing.
 func TestOpen(t *testing.T) {
 	in := input()
-	in.Design.Bar.Density, in.Rolls[0].Cloth.ArealDensity = 0, 0
-	in.Cords[2].Kind.LinearDensity = 0
+	in.Hammocks[0].Design.Bar.Density, in.Rolls[0].Cloth.ArealDensity = 0, 0
+	in.Hammocks[0].Cords[2].Kind.LinearDensity = 0
 	b, err := stock.Of(in)
 	if err != nil {
 		t.Fatal(err)
@@ -136,7 +138,7 @@ func TestCut(t *testing.T) {
 			}
 		}
 	}
-	_, err := stock.Cut([]stock.Part{{hung.Head, 2100.2}}, 2000, 3)
+	_, err := stock.Cut([]stock.Part{{hung.Head, 2100.2, 0}}, 2000, 3)
 	var bad *hung.Impossible
 	if !errors.As(err, &bad) || bad.Key != "bar.stock" || bad.Limit != 2101 {
 		t.Errorf("too long: %v", err)
@@ -176,7 +178,7 @@ func TestDrawstrings(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	in.Gathered = []float64{1210, 1105}
+	in.Hammocks[0].Gathered = []float64{1210, 1105}
 	b, err := stock.Of(in)
 	if err != nil {
 		t.Fatal(err)

@@ -23,22 +23,26 @@ func Thread(length, stitch, layers float64) float64 {
 }
 
 func (b *Bill) thread(in Input) {
-	s := in.Design.Seam
 	layers := in.Layers
 	if layers == 0 {
 		layers = SeamLayers
 	}
-	total := 0.0
-	for _, r := range in.Runs {
-		rows := float64(r.Count * max(1, r.Rows))
-		total += rows * (Thread(r.Length, s.StitchLength, layers) + 4*TailLength)
+	var rows []Row
+	for _, h := range in.Hammocks {
+		s := h.Design.Seam
+		r := Row{Kind: ThreadRow, Name: s.ThreadName, Note: Note{Kind: LockStitch}}
+		if r.Name == "" {
+			r.Thing = AnyThread
+		}
+		for _, run := range h.Runs {
+			r.Quantity += float64(run.Count*max(1, run.Rows)) * (Thread(run.Length, s.StitchLength, layers) + 4*TailLength)
+		}
+		if r.Quantity > 0 {
+			rows = together(rows, r)
+		}
 	}
-	if total == 0 {
-		return
+	for _, r := range rows {
+		r.Quantity *= (1 + ThreadWaste) / metre
+		b.row(r)
 	}
-	r := Row{Kind: ThreadRow, Name: s.ThreadName, Quantity: total * (1 + ThreadWaste) / metre, Note: Note{Kind: LockStitch}}
-	if r.Name == "" {
-		r.Thing = AnyThread
-	}
-	b.row(r)
 }

@@ -62,7 +62,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 		return err
 	}
 	if o.copies < 1 || o.copies*max(1, len(args)) > work.MostBeds {
-		return misuse(CopiesRange, o.copies, work.MostBeds)
+		return misuse(CopiesRange, "cut", o.copies, work.MostBeds)
 	}
 	beds, err := loadBeds(args, with)
 	if err != nil {
@@ -70,15 +70,15 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	}
 	for _, p := range beds {
 		sayRenamed(s, p)
-		if err := verdict(p); err != nil {
-			if o.json {
-				return errors.Join(err, document.Write(s.Out, cutDocument(p, err, s.words())))
-			}
-			return err
-		}
 	}
 	p, err := work.Together(beds, o.copies)
 	if err != nil {
+		return err
+	}
+	if err := verdicts(beds); err != nil {
+		if o.json {
+			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err, s.words())))
+		}
 		return err
 	}
 	out, err := outputOf(p.Design, o.shop, o.scale, "cut", &p.Words.Sheets)
@@ -135,16 +135,25 @@ func cutSchema() map[string]any {
 
 // cutDocument returns what cut tells of a plan before anything is laid.
 func cutDocument(p *work.Plan, err error, w Words) document.Cut {
-	var beds []document.Bed
-	for _, b := range p.Beds() {
-		beds = append(beds, document.Bed(b))
-	}
-	return document.Cut{
-		Beds:    beds,
+	out := document.Cut{
+		Beds:    bedsOf(p),
 		Head:    headOf(p, document.CutVersion, err),
-		Verdict: verdictLines(p, w), Warnings: append([]string{}, p.Warnings()...), Files: []document.Sheet{}, Lays: []document.Lay{},
+		Verdict: []string{}, Warnings: []string{}, Files: []document.Sheet{}, Lays: []document.Lay{},
 		Outlines: outlinesOf(p, w),
 	}
+	for _, s := range p.Shares() {
+		out.Verdict, out.Warnings = append(out.Verdict, verdictLines(s.Plan, w)...), append(out.Warnings, s.Plan.Warnings()...)
+	}
+	return out
+}
+
+// bedsOf tells of the beds that are laid together.
+func bedsOf(p *work.Plan) []document.Bed {
+	var out []document.Bed
+	for _, b := range p.Beds() {
+		out = append(out, document.Bed(b))
+	}
+	return out
 }
 
 // laysOf tells of both lays.
@@ -181,8 +190,15 @@ func summary(s Streams, p *work.Plan, l work.Lays) {
 		s.say(BoardsLaid, len(l.Boards.Placements), l.Boards.Beds)
 	}
 	sayBrought(s, p)
-	for _, line := range p.Warnings() {
-		s.say(Caution, line)
+	shares := p.Shares()
+	for _, share := range shares {
+		for _, line := range share.Plan.Warnings() {
+			if len(shares) == 1 {
+				s.say(Caution, line)
+			} else {
+				s.say(Caution, notice{OfDesign, []any{share.Plan.File(), line}})
+			}
+		}
 	}
 	s.say(HangLow)
 }

@@ -24,18 +24,19 @@ import (
 
 // sheetOptions are the flags of sheet.
 type sheetOptions struct {
-	out   string
-	paper string
-	pages string
-	shelf string
-	force bool
-	cloth bool
+	out    string
+	paper  string
+	pages  string
+	shelf  string
+	force  bool
+	cloth  bool
+	copies int
 	reporting
 }
 
 func sheetCommand() command {
 	return command{
-		name: "sheet", args: " [DESIGN]", maxArgs: 1,
+		name: "sheet", args: " [DESIGN …]", maxArgs: work.MostBeds,
 		set: func(f *pflag.FlagSet) func(context.Context, Streams, []string) error {
 			var o sheetOptions
 			f.StringVarP(&o.out, "out", "o", "build-sheet.html", "")
@@ -43,6 +44,7 @@ func sheetCommand() command {
 			f.StringVar(&o.pages, "pages", allPages, "")
 			f.BoolVar(&o.force, "force", false, "")
 			f.BoolVar(&o.cloth, "cloth", false, "")
+			f.IntVar(&o.copies, "copies", 1, "")
 			shelfFlag(f, &o.shelf)
 			return o.flags(f, builtSchema, func(ctx context.Context, s Streams, args []string) error { return writeSheet(ctx, s, args, o) })
 		},
@@ -118,46 +120,81 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if err != nil {
 		return err
 	}
-	p, err := load(args, o.shelf)
+	if o.copies < 1 || o.copies*max(1, len(args)) > work.MostBeds {
+		return misuse(CopiesRange, "sheet", o.copies, work.MostBeds)
+	}
+	if o.cloth && len(args) > 1 {
+		return misuse(ClothOfOne)
+	}
+	beds, err := loadBeds(args, work.Setting{Shelf: o.shelf})
 	if err != nil {
 		return err
 	}
-	sayRenamed(s, &p)
+	for _, p := range beds {
+		sayRenamed(s, p)
+	}
+	p, err := work.Together(beds, o.copies)
+	if err != nil {
+		return err
+	}
 	l, err := p.Lay(ctx, work.Budget{})
 	if err != nil {
 		return err
 	}
 	var cloth *work.Draped
 	if o.cloth {
-		h, err := draped(ctx, s, &p, work.Draping{})
+		h, err := draped(ctx, s, beds[0], work.Draping{})
 		if err != nil && !errors.Is(err, work.ErrUnsettled) {
 			return err
 		}
 		cloth = &h
 	}
-	doc, err := show.WithCloth(&p, l, cloth, wording.English())
-	if err != nil {
-		return err
+	folder, _ := filepath.Split(o.out)
+	var built []builtSheet
+	var files []whole.File
+	for i, share := range p.Shares() {
+		doc, err := show.OfShare(&p, share, l, cloth, wording.English())
+		if err != nil {
+			return err
+		}
+		var b bytes.Buffer
+		if err := form.write(&b, doc.Only(parts...)); err != nil {
+			return err
+		}
+		name := sheetName(o.out, i, len(p.Shares()))
+		built = append(built, builtSheet{share, doc.Only(parts...), document.FileOf(name, form.name, b.Bytes())})
+		files = append(files, whole.File{Name: name, Content: b.Bytes()})
 	}
-	doc = doc.Only(parts...)
-	var b bytes.Buffer
-	if err := form.write(&b, doc); err != nil {
-		return err
-	}
-	folder, name := filepath.Split(o.out)
-	err = whole.WriteAll(folder, whole.Mark{Tag: p.Digest}, o.force, []whole.File{{Name: name, Content: b.Bytes()}}, func(string) {
+	err = whole.WriteAll(folder, whole.Mark{Tag: p.Digest}, o.force, files, func(name string) {
 		if !o.json {
-			fmt.Fprintln(s.Out, o.out)
+			fmt.Fprintln(s.Out, filepath.Join(folder, name))
 		}
 	})
 	if err != nil {
 		return orForce(err, "--out", s.words())
 	}
-	err = verdict(&p)
+	err = verdicts(beds)
 	if o.json {
-		return errors.Join(err, document.Write(s.Out, builtDocument(&p, doc, err, s.words(), document.FileOf(name, form.name, b.Bytes()))))
+		return errors.Join(err, document.Write(s.Out, builtDocument(&p, built, err, s.words())))
 	}
 	return err
+}
+
+// builtSheet is one build sheet that was written.
+type builtSheet struct {
+	of   work.Share
+	doc  sheet.Sheet
+	file document.File
+}
+
+// sheetName returns the name of the file of one of several sheets, with its number.
+func sheetName(out string, i, of int) string {
+	name := filepath.Base(out)
+	if of == 1 {
+		return name
+	}
+	ext := filepath.Ext(name)
+	return fmt.Sprintf("%s-%d%s", strings.TrimSuffix(name, ext), i+1, ext)
 }
 
 func builtSchema() map[string]any {
@@ -165,14 +202,28 @@ func builtSchema() map[string]any {
 		"The build sheet that was written. With exit status 2 there is a list of faults in its place where the design is at fault.")
 }
 
-// builtDocument tells of a build sheet.
-func builtDocument(p *work.Plan, s sheet.Sheet, err error, w Words, f document.File) document.Built {
+// builtDocument tells of build sheets.
+func builtDocument(p *work.Plan, all []builtSheet, err error, w Words) document.Built {
+	first := all[0]
 	out := document.Built{
-		Head:    headOf(p, document.SheetVersion, err),
-		Verdict: verdictLines(p, w), Warnings: append([]string{}, p.Warnings()...), Outcome: s.Verdict.Text, File: f,
+		Head: headOf(p, document.SheetVersion, err), Beds: bedsOf(p),
+		Verdict: []string{}, Warnings: []string{}, Outcome: first.doc.Verdict.Text, Sections: titles(first.doc), File: first.file,
 	}
+	for _, b := range all {
+		out.Verdict = append(out.Verdict, verdictLines(b.of.Plan, w)...)
+		out.Warnings = append(out.Warnings, b.of.Plan.Warnings()...)
+		if len(all) > 1 {
+			out.Sheets = append(out.Sheets, document.BedSheet{Beds: b.of.Beds, Outcome: b.doc.Verdict.Text, Sections: titles(b.doc), File: b.file})
+		}
+	}
+	return out
+}
+
+// titles returns those of a sheet's sections.
+func titles(s sheet.Sheet) []string {
+	var out []string
 	for _, sec := range s.Sections {
-		out.Sections = append(out.Sections, sec.Title)
+		out = append(out, sec.Title)
 	}
 	return out
 }

@@ -16,6 +16,31 @@ func verdict(p *work.Plan) error {
 	return status{code, said}
 }
 
+// verdicts returns the verdict of one plan, or of all with the name of each that has one:
+// the gravest counts.
+func verdicts(all []*work.Plan) error {
+	if len(all) == 1 {
+		return verdict(all[0])
+	}
+	var out status
+	for _, p := range all {
+		code, said := judged(p)
+		if code == Unmet || out.code == Done {
+			out.code = code
+		}
+		for _, line := range said {
+			out.said = append(out.said, notice{OfDesign, []any{p.File(), line}})
+		}
+	}
+	if out.code == Done {
+		return nil
+	}
+	if out.code == Unmet {
+		out.said = append(out.said, notice{what: NoCutFiles})
+	}
+	return out
+}
+
 // verdictLines returns a line for each thing that is wrong, for a document.
 func verdictLines(p *work.Plan, w Words) []string {
 	_, said := judged(p)

@@ -31,21 +31,22 @@ const (
 	NoOption                        // name, [DidYouMean] or nothing
 	NameShell
 	LayTimeRange // value
-	CopiesRange  // value, how many beds at most
+	CopiesRange  // command, value, how many beds at most
 	JSONOrMaterials
-	NoFormat       // command, name, formats
-	NoPaper        // command, name, papers
-	NotMeasured    // command, why
-	NoScale        // command, why
-	NotCalledSo    // name, what would do
-	ThereAre       // names
-	WriteName      // name
-	NoFolder       // name
-	NotAFolder     // name
-	NoneHere       // folder
-	BadEnding      // name
-	NoSheetPaper   // name
-	NoSheetPart    // names, name
+	NoFormat     // command, name, formats
+	NoPaper      // command, name, papers
+	NotMeasured  // command, why
+	NoScale      // command, why
+	NotCalledSo  // name, what would do
+	ThereAre     // names
+	WriteName    // name
+	NoFolder     // name
+	NotAFolder   // name
+	NoneHere     // folder
+	BadEnding    // name
+	NoSheetPaper // name
+	NoSheetPart  // names, name
+	ClothOfOne
 	KeyRenamed     // file, line, key as it was called, as it is called
 	NoUnits        // name
 	NameFile       // of start
@@ -154,6 +155,7 @@ const (
 	SeamIsOff     // seam, what remains, what is allowed
 	MarginNotMet  // check, margin, required
 	WouldDo       // a message, what would do
+	OfDesign      // the file of one of several designs, a message or a text
 	NoCutFiles    //
 	TooWeak       // check, margin, required, what would do
 	NarrowCloth   // joins
@@ -213,7 +215,7 @@ func englishUsage() map[Message]string {
 		NoShortOption:    "there is no option -%s",
 		NoOption:         "there is no option --%s%s",
 		NameShell:        "complete: name a shell: bash, fish or zsh",
-		CopiesRange:      "cut: --copies %d: want 1 or more, and no more than %d beds together",
+		CopiesRange:      "%s: --copies %d: want 1 or more, and no more than %d beds together",
 		LayTimeRange:     "cut: --lay-time %s: want 0 to 24h",
 		JSONOrMaterials:  "figure: --json and --materials print different things; give one of them",
 		NoFormat:         "%s: --as: there is no format %.20q; there are %s",
@@ -230,6 +232,7 @@ func englishUsage() map[Message]string {
 		NoSheetPaper:     "sheet: --paper is a4 or letter, not %.20q",
 		KeyRenamed:       "note: %s:%d: %s is called %s now; it is read as before",
 		NoSheetPart:      "sheet: --pages is one or more of %s, not %.20q",
+		ClothOfOne:       "sheet: --cloth shows one design, not several",
 		NoUnits:          "start: --units is mm or in, not %.20q",
 		NameFile:         "start: name the file to write, as in slingloft start my.toml",
 		BothToOutput:     "start: %s and --json both write to standard output; name a file",
@@ -346,6 +349,7 @@ func englishMade() map[Message]string {
 		SeamIsOff:     "seam %s: %s remain beyond the planned ease, %s are allowed; raise seam.tolerance only after sewing a test piece",
 		MarginNotMet:  "margin not met: %s: %.2f times the load, %.2f needed",
 		WouldDo:       "%s; %s",
+		OfDesign:      "%s: %s",
 		NoCutFiles:    "no cut files are written until every margin is met, or the check is accepted by its name in margin.accepted",
 		TooWeak:       "not strong enough with the example's parts: %s carries %s times the load, %s needed; %s",
 		NarrowCloth:   "the cloth is narrow: the body is cut with %s",

@@ -160,15 +160,20 @@ offsets, loads and margins, seam walk and sources. A file that exists already is
 replaced only if it was written for the same design values and has not been changed
 since, or with --force.
 
+Of designs, or --copies of one, that cut lays together each has a sheet of its own, the
+second in NAME-2.html and so on, with the lay and the list of materials of all.
+
 The sheet is written even where a required margin is not met; it then says so first.`,
 			Example: "  slingloft sheet\n  slingloft sheet my.toml --out my.html\n" +
-				"  slingloft sheet my.toml --out table.pdf --pages shop --paper letter\n",
+				"  slingloft sheet my.toml --out table.pdf --pages shop --paper letter\n" +
+				"  slingloft sheet mine.toml yours.toml\n",
 			Flags: map[string]string{
-				"out":   "file to write, ending in .html or .pdf; its folder is made if it is not there",
-				"paper": "paper of a PDF file: a4 or letter",
-				"cloth": "also show how the cut hangs as cloth, which takes some seconds",
-				"pages": "parts to write, with commas between: shop, steps, hanging, appendix; or all",
-				"force": "replace a file that exists already",
+				"out":    "file to write, ending in .html or .pdf; its folder is made if it is not there",
+				"paper":  "paper of a PDF file: a4 or letter",
+				"cloth":  "also show how the cut hangs as cloth, which takes some seconds",
+				"copies": "how many beds of each design are laid on one roll",
+				"pages":  "parts to write, with commas between: shop, steps, hanging, appendix; or all",
+				"force":  "replace a file that exists already",
 			},
 		},
 		"watch": {

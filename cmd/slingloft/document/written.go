@@ -96,9 +96,19 @@ type Lay struct {
 // Built is the build sheet that sheet wrote.
 type Built struct {
 	Head
-	Verdict  []string `json:"verdict" doc:"what is not met"`
-	Warnings []string `json:"warnings" doc:"what a maker should know before cutting"`
-	Outcome  string   `json:"outcome" doc:"of the checks, in one line, as the sheet has it"`
+	Verdict  []string   `json:"verdict" doc:"what is not met"`
+	Warnings []string   `json:"warnings" doc:"what a maker should know before cutting"`
+	Outcome  string     `json:"outcome" doc:"of the checks, in one line, as the sheet has it"`
+	Sections []string   `json:"sections" doc:"titles, in their order"`
+	File     File       `json:"file" doc:"of several, the first"`
+	Beds     []Bed      `json:"beds,omitempty" doc:"that are laid together, by their numbers from 1; absent where there is one alone"`
+	Sheets   []BedSheet `json:"sheets,omitempty" doc:"all that were written, where designs are laid together; absent where there is one alone"`
+}
+
+// BedSheet is the build sheet of one of several designs that are laid together.
+type BedSheet struct {
+	Beds     []int    `json:"beds" doc:"its numbers"`
+	Outcome  string   `json:"outcome" doc:"of its checks, in one line"`
 	Sections []string `json:"sections" doc:"titles, in their order"`
 	File     File     `json:"file"`
 }

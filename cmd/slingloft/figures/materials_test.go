@@ -21,8 +21,10 @@ func bill(t *testing.T, cloth string) stock.Bill {
 	d.Bar = design.Bar{Name: "tube", Outer: 25, Wall: 1.5, Density: 2710, Stock: 2000, Price: 16}
 	d.Cloth = design.Cloth{Name: cloth, Width: 1500, ArealDensity: 60, Price: 8}
 	d.Seam = design.Seam{StitchLength: 2.5}
-	b, err := stock.Of(stock.Input{Design: d, Rolls: []stock.Roll{{Cloth: d.Cloth, Lay: 2200, Pieces: []stock.Piece{{Count: 1, Area: 2.4e6}}}},
-		Runs: []stock.Run{{Count: 2, Length: 1600}}, Gathered: []float64{1210, 1105}})
+	b, err := stock.Of(stock.Input{
+		Hammocks: []stock.Hammock{{Design: d, Runs: []stock.Run{{Count: 2, Length: 1600}}, Gathered: []float64{1210, 1105}}},
+		Rolls:    []stock.Roll{{Cloth: d.Cloth, Lay: 2200, Pieces: []stock.Piece{{Count: 1, Area: 2.4e6}}}},
+	})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -45,6 +45,7 @@ type Words struct {
 	// Of the page that carries the program.
 	OpenFile, New, Pack, Drafts, Licences string
 	NoPaper, Close                        string
+	Copies, CopiesHint                    string
 }
 
 // English returns the words in English.
@@ -70,6 +71,7 @@ func English() Words {
 			"pattern": "sewing pattern programs, pieces alone",
 		},
 		NoPaper: "as large as the sheets", Close: "Close",
+		Copies: "How many beds", CopiesHint: "Several are laid on one roll, which takes less cloth than each by itself.",
 		Heading: "Your hammock", Views: "How it is looked at", Space: "In space", FromSide: "From the side", FromAbove: "From above",
 		FromEnds: "From its ends",
 		Pieces:   "Pieces", Lay: "As it is cut", Shading: "Shading", Light: "light", Tension: "tension of the cloth",

@@ -22,14 +22,29 @@ func Of(p *work.Plan, l work.Lays, say wording.Words) (sheet.Sheet, error) {
 
 // WithCloth is [Of] with the cut as it hangs as cloth; nil: without.
 func WithCloth(p *work.Plan, l work.Lays, cloth *work.Draped, say wording.Words) (sheet.Sheet, error) {
+	return OfShare(p, work.Share{Plan: p}, l, cloth, say)
+}
+
+// OfShare is [WithCloth] of one of the designs that a plan lays together: all in it is the
+// design's own but the lays and what to buy, which are for all.
+func OfShare(all *work.Plan, s work.Share, l work.Lays, cloth *work.Draped, say wording.Words) (sheet.Sheet, error) {
+	p := s.Plan
 	d := dataOf(p, say)
+	d.Beds, d.Together = s.Beds, len(all.Beds())
 	if cloth != nil {
 		d.Draped = &given.Draped{Hung: cloth.Hung, Crown: cloth.Crown, Soles: cloth.Soles, Bottom: p.Shape.Problem.Bottom, Settled: cloth.Settled}
 	}
-	d.Lays = laysOf(p, l)
-	bill, err := p.Bill(l)
+	d.Lays = laysOf(all, l)
+	bill, err := all.Bill(l)
 	if err != nil {
 		return sheet.Sheet{}, err
+	}
+	if d.Together > 0 { // what one of them weighs
+		own, err := p.Bill(work.Lays{})
+		if err != nil {
+			return sheet.Sheet{}, err
+		}
+		bill.Masses, bill.Total = own.Masses, own.Total
 	}
 	d.Bill = &bill
 	// Where the errors cannot be followed through the sheet does without them.

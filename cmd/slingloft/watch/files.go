@@ -12,6 +12,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -63,6 +64,9 @@ func (h *handler) filesOf(w http.ResponseWriter, r *http.Request, q question, c 
 		return err
 	}
 	args = append(args, c.args...)
+	if q.Copies != 0 {
+		args = append(args, "--copies", strconv.Itoa(q.Copies))
+	}
 	var product, messages bytes.Buffer
 	code := h.run(r.Context(), args, &product, &messages)
 	var made []byte

@@ -54,6 +54,7 @@ type question struct {
 	As      []string      `json:"as"`
 	Paper   string        `json:"paper"`
 	Machine string        `json:"machine"` // a file beside the design
+	Copies  int           `json:"copies"`  // beds that are laid together; 0: one
 	Field   string        `json:"field"`
 	Values  []string      `json:"values"`
 	Texts   []string      `json:"texts"`

@@ -377,7 +377,7 @@ func TestFilesBeside(t *testing.T) {
 	if got := p.must("beside", m{}); got != `{"machines":["my-laser.toml"],"shelf":{"cord.leg.use":["grey"],"cord.side.use":["grey"],"hang.line.use":["grey"]}}`+"\n" {
 		t.Errorf("beside lies %s", got)
 	}
-	made := p.must("files", m{"want": "cut", "as": []string{"svg"}, "machine": "my-laser.toml"})
+	made := p.must("files", m{"want": "cut", "as": []string{"svg"}, "machine": "my-laser.toml", "copies": 2})
 	z, err := zip.NewReader(strings.NewReader(made), int64(len(made)))
 	if err != nil {
 		t.Fatal(err)
@@ -386,7 +386,7 @@ func TestFilesBeside(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if args, _ := io.ReadAll(r); !regexp.MustCompile(`^--as svg --shelf \S+mine.toml --machine \S+my-laser.toml$`).Match(args) {
+	if args, _ := io.ReadAll(r); !regexp.MustCompile(`^--as svg --shelf \S+mine.toml --machine \S+my-laser.toml --copies 2$`).Match(args) {
 		t.Errorf("it was run with %s", args)
 	}
 	for _, name := range []string{"broken.toml", "bed.toml", "../x.toml", elsewhere} {

@@ -9,17 +9,10 @@ import (
 	"slingloft/outline/stock"
 )
 
-// Bill lists what to buy for a laid plan, with masses and costs. Of a plan that is not laid
-// it has no lengths of cloth to buy.
+// Bill lists what to buy for a laid plan, with masses and costs; of beds that are laid
+// together, for all of them. Of a plan that is not laid it has no lengths of cloth to buy.
 func (p *Plan) Bill(l Lays) (stock.Bill, error) {
-	in := stock.Input{
-		Design: p.Design,
-		Cords:  p.Cords.Cords,
-		Trials: p.Cords.Trials(p.Design.Output.Inches),
-		Sheets: l.Boards.Beds,
-		Mouths: p.Further.Sack.Mouths,
-		Loops:  float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop,
-	}
+	in := stock.Input{Sheets: l.Boards.Beds, Sheet: p.Design.Sheet}
 	for roll, c := range p.Rolls() {
 		r := stock.Roll{Cloth: c}
 		if roll < len(l.Rolls) {
@@ -30,6 +23,29 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		}
 		in.Rolls = append(in.Rolls, r)
 	}
+	beds := p.beds
+	if len(beds) == 0 {
+		beds = []*Plan{p}
+	}
+	for _, bed := range beds {
+		in.Hammocks = append(in.Hammocks, bed.hammock())
+	}
+	b, err := stock.Of(in)
+	if err != nil {
+		return b, p.located(err)
+	}
+	return b, nil
+}
+
+// hammock returns what one hammock takes beside its cloth.
+func (p *Plan) hammock() stock.Hammock {
+	out := stock.Hammock{
+		Design: p.Design,
+		Cords:  p.Cords.Cords,
+		Trials: p.Cords.Trials(p.Design.Output.Inches),
+		Mouths: p.Further.Sack.Mouths,
+		Loops:  float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop,
+	}
 	for _, s := range p.Sewn.Seams {
 		rows := 1
 		switch {
@@ -38,23 +54,19 @@ func (p *Plan) Bill(l Lays) (stock.Bill, error) {
 		case s.Kind == piece.BodyJoin, s.Kind == piece.LiningJoin, s.Kind == piece.TarpRidge, s.Kind == piece.TarpJoin:
 			rows = 2
 		}
-		in.Runs = append(in.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})
+		out.Runs = append(out.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})
 	}
 	for _, q := range p.Sewn.Pieces {
 		if q.Hem > 0 {
-			in.Runs = append(in.Runs, stock.Run{Count: q.Count, Length: q.Hem})
+			out.Runs = append(out.Runs, stock.Run{Count: q.Count, Length: q.Hem})
 		}
 	}
 	if p.Design.Cap.Kind == design.Gathered {
 		for _, net := range p.Sewn.EndNets {
-			in.Gathered = append(in.Gathered, net.HungLength())
+			out.Gathered = append(out.Gathered, net.HungLength())
 		}
 	}
-	b, err := stock.Of(in)
-	if err != nil {
-		return b, p.located(err)
-	}
-	return b, nil
+	return out
 }
 
 // Accuracy returns how level the bed comes out with the maker's working errors.

@@ -57,7 +57,7 @@ type Plan struct {
 	Brought []Brought // outlines of the maker's own, in the order in which they are asked for
 	Sources []Source  // the files that they are from
 
-	beds     []Bed          // that are laid together; none: this one alone
+	beds     []*Plan        // that are laid together; none: this one alone
 	laid     []piece.Piece  // of all beds, where several are laid together; see [Together]
 	burden   func() burden  // what the made bed carries; found when first asked for
 	guests   func() []Guest // what it carries under others; likewise

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 
 	"slingloft/outline/design"
@@ -24,7 +25,35 @@ type Bed struct {
 
 // Beds returns the beds that are laid together, by their numbers from 1; none where there
 // is one alone.
-func (p *Plan) Beds() []Bed { return p.beds }
+func (p *Plan) Beds() []Bed {
+	var out []Bed
+	for _, b := range p.beds {
+		out = append(out, Bed{b.Design.Name, b.File(), b.Digest, b.Mark})
+	}
+	return out
+}
+
+// Share is a design's own among beds that are laid together.
+type Share struct {
+	Plan *Plan
+	Beds []int // its numbers, from 1; none where it is laid alone
+}
+
+// Shares returns the designs that are laid together, each with its beds.
+func (p *Plan) Shares() []Share {
+	var out []Share
+	for i, b := range p.beds {
+		if i == 0 || b != p.beds[i-1] {
+			out = append(out, Share{Plan: b})
+		}
+		last := &out[len(out)-1]
+		last.Beds = append(last.Beds, i+1)
+	}
+	if out == nil {
+		return []Share{{Plan: p}}
+	}
+	return out
+}
 
 // Together returns a plan that lays several beds on one roll: those of the plans, each as
 // often as copies says. It is the first bed's in all else. Every piece of cloth is
@@ -36,23 +65,28 @@ func Together(plans []*Plan, copies int) (Plan, error) {
 	if len(plans) == 1 && copies < 2 {
 		return out, nil
 	}
-	sum := sha256.New()
+	sum, marks := sha256.New(), sha256.New()
 	var names []string
+	var templates []shared
 	out.laid, out.Templates = nil, nil
 	for i, p := range plans {
 		if err := p.likens(plans[0]); err != nil {
 			return out, err
 		}
 		fmt.Fprintf(sum, "%s %d\n", p.Digest, copies)
+		fmt.Fprintf(marks, "%s %d\n", p.Mark, copies)
 		if !slices.Contains(names, p.Design.Name) {
 			names = append(names, p.Design.Name)
 		}
 		for k := range copies {
-			out.beds = append(out.beds, Bed{p.Design.Name, p.File(), p.Digest, p.Mark})
-			out.lay(p, i*copies+k+1)
+			out.beds = append(out.beds, p)
+			bed := i*copies + k + 1
+			out.lay(p, bed)
+			templates = share(templates, p, bed)
 		}
 	}
-	out.Digest = hex.EncodeToString(sum.Sum(nil)[:4])
+	out.take(templates)
+	out.Digest, out.Mark = hex.EncodeToString(sum.Sum(nil)[:4]), hex.EncodeToString(marks.Sum(nil)[:4])
 	out.Design.Name = strings.Join(names, ", ")
 	return out, nil
 }
@@ -66,29 +100,57 @@ func (p *Plan) likens(first *Plan) error {
 	return p.Fault(key, design.Found(design.OtherRoll, mine, first.File(), other), design.Say(design.SameRoll))
 }
 
-// lay adds the pieces of a bed, numbered from 1, and those of its templates that no bed
-// before has.
+// lay adds the pieces of a bed, numbered from 1.
 func (p *Plan) lay(of *Plan, bed int) {
 	for _, q := range of.Sewn.Pieces {
-		q.ID = fmt.Sprintf("bed-%d-%s", bed, q.ID)
-		q.Lines, q.Labels = slices.Clone(q.Lines), slices.Clone(q.Labels)
-		box := q.Cut.Bounds()
-		const high = 20.0 // of a bed's number, mm: read from where one stands
-		at := geom.Pt(box.Min.X+box.Width()*0.3, box.Center().Y)
-		label.NewRoom(&q).LetterBlock(label.Rows(fmt.Sprintf(p.Words.Bed, bed)), at, high, label.Smallest, &q.Labels)
+		q = p.lettered(q.OfBed(bed), []int{bed}, 20)
+		q.Title = fmt.Sprintf(p.Words.Bed, strconv.Itoa(bed)) + ": " + q.Title
 		p.laid = append(p.laid, q)
 	}
+}
+
+// lettered letters a piece with the numbers of the beds that it is for, so high, mm, that
+// they are read from where one stands, where there is room.
+func (p *Plan) lettered(q piece.Piece, beds []int, high float64) piece.Piece {
+	var numbers []string
+	for _, n := range beds {
+		numbers = append(numbers, strconv.Itoa(n))
+	}
+	q.Lines, q.Labels = slices.Clone(q.Lines), slices.Clone(q.Labels)
+	box := q.Cut.Bounds()
+	at := geom.Pt(box.Min.X+box.Width()*0.3, box.Center().Y)
+	text := fmt.Sprintf(p.Words.Bed, strings.Join(numbers, ", "))
+	label.NewRoom(&q).LetterBlock(label.Rows(text), at, high, label.Smallest, &q.Labels)
+	return q
+}
+
+// shared is a template with the beds that it is for.
+type shared struct {
+	piece.Piece
+	beds []int
+}
+
+// share adds the templates of a bed to those that there are, each once.
+func share(all []shared, of *Plan, bed int) []shared {
 	for _, t := range of.Templates {
-		known := slices.ContainsFunc(p.Templates, func(o piece.Piece) bool {
-			o.ID = t.ID
-			return reflect.DeepEqual(o, t)
-		})
-		if known {
-			continue
+		i := slices.IndexFunc(all, func(o shared) bool { return reflect.DeepEqual(o.Piece, t) })
+		if i < 0 {
+			all = append(all, shared{Piece: t})
+			i = len(all) - 1
 		}
-		if slices.ContainsFunc(p.Templates, func(o piece.Piece) bool { return o.ID == t.ID }) {
-			t.ID = fmt.Sprintf("bed-%d-%s", bed, t.ID)
+		all[i].beds = append(all[i].beds, bed)
+	}
+	return all
+}
+
+// take takes the templates over. Those of one name that are not alike are lettered with
+// their beds.
+func (p *Plan) take(all []shared) {
+	const high = 10.0
+	for _, t := range all {
+		if slices.ContainsFunc(all, func(o shared) bool { return o.ID == t.ID && o.beds[0] != t.beds[0] }) {
+			t.Piece = p.lettered(t.OfBed(t.beds[0]), t.beds, high)
 		}
-		p.Templates = append(p.Templates, t)
+		p.Templates = append(p.Templates, t.Piece)
 	}
 }

@@ -17,7 +17,7 @@ type Words struct {
 	Mend     MendWords
 	Proposal ProposalWords
 	Keeping  KeepingWords
-	Bed      string // lettered on the pieces of one of several beds: its number
+	Bed      string // lettered on the pieces of some of several beds: their numbers
 }
 
 // KeepingWords says what is wrong with places that were kept; see [Plan.Restore].
@@ -51,7 +51,7 @@ func (w Words) Joins(n int) string { return w.Design.Phrase(design.JoinsAllowed(
 func English() Words {
 	return Words{
 		Lettering: words.EnglishLettering(),
-		Bed:       "bed %d",
+		Bed:       "bed %s",
 		Warnings: map[Warning]string{
 			Wrinkles: "the cloth shears by %s at %s from mid-bay, more than the cloth's locking angle: " +
 				"it will wrinkle there; longer legs or shorter tails shear it less",

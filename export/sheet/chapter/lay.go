@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/given"
@@ -16,6 +17,9 @@ func (b build) lay() (sheet.Section, error) {
 	if b.Unlaid {
 		s.Add(sheet.Para(b.Say.Unlaid))
 	}
+	if b.Together > 0 && len(b.Lays) > 0 {
+		s.Add(sheet.Para(fmt.Sprintf(b.Say.Lay.Together, b.Together, b.own())))
+	}
 	for i, l := range b.Lays {
 		text := b.Say.Lay.OnSheet
 		if l.Roll {
@@ -28,6 +32,15 @@ func (b build) lay() (sheet.Section, error) {
 		}
 	}
 	return s, nil
+}
+
+// own names the beds of this hammock among those that are laid together.
+func (b build) own() string {
+	var numbers []string
+	for _, n := range b.Beds {
+		numbers = append(numbers, fmt.Sprintf(b.Say.Lay.Bed, n))
+	}
+	return strings.Join(numbers, ", ")
 }
 
 // placesTable tells where each piece lies on the roll.

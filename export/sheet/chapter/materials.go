@@ -20,6 +20,9 @@ func (b build) materials() (sheet.Section, error) {
 	if b.Bill == nil {
 		return s, nil
 	}
+	if b.Together > 0 {
+		s.Add(sheet.Para(fmt.Sprintf(say.Together, b.Together)))
+	}
 	s.Add(b.billTable())
 	if b.Margins != nil {
 		t := b.leastTable()
@@ -87,7 +90,11 @@ func (b build) barsList() sheet.List {
 	for i, c := range b.Bill.Bars {
 		var parts []string
 		for _, p := range c.Parts {
-			parts = append(parts, fmt.Sprintf(say.Bar, b.Say.Names.Materials.Bar[p.Bar], b.Long(p.Length)))
+			part := fmt.Sprintf(say.Bar, b.Say.Names.Materials.Bar[p.Bar], b.Long(p.Length))
+			if b.Together > 0 {
+				part = fmt.Sprintf(b.Say.Lay.OfBed, p.Hammock+1, part)
+			}
+			parts = append(parts, part)
 		}
 		l = append(l, fmt.Sprintf(say.Stock, i+1, strings.Join(parts, ", "), b.Round(c.Offcut)))
 	}

@@ -3,9 +3,11 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export"
 	"slingloft/export/sheet"
+	"slingloft/export/sheet/given"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
 	"slingloft/outline/piece"
@@ -20,12 +22,18 @@ func (b build) lineFacts(s *sheet.Step) {
 	}
 	for _, it := range b.onRoll() {
 		at := it.Motion.Apply
-		switch p := it.Piece; {
-		case p.Kind == piece.WholeBody:
-			s.Add(say.CentreUp, b.Cloth(at(geom.Pt(0, 0)).Y))
-			s.Add(b.ofEnd(say.BarFromCut, hung.Head), b.Cloth(at(bars[hung.Head][0]).X))
-			s.Add(b.ofEnd(say.BarFromCut, hung.Foot), b.Cloth(at(bars[hung.Foot][0]).X))
+		if it.Piece.Kind != piece.WholeBody {
+			continue
 		}
+		add := func(what string, v float64) {
+			if len(b.Beds) > 1 {
+				what = fmt.Sprintf(b.Say.Lay.OfBed, it.Piece.Bed, what)
+			}
+			s.Add(what, b.Cloth(v))
+		}
+		add(say.CentreUp, at(geom.Pt(0, 0)).Y)
+		add(b.ofEnd(say.BarFromCut, hung.Head), at(bars[hung.Head][0]).X)
+		add(b.ofEnd(say.BarFromCut, hung.Foot), at(bars[hung.Foot][0]).X)
 	}
 	for _, q := range b.Boards {
 		if q.Lie.For.Side() && q.Lie.Rests[0].Off > 0 {
@@ -56,14 +64,23 @@ func (b build) capTop(p piece.Piece) geom.Point {
 	return geom.Point{}
 }
 
-// onRoll returns the pieces of cloth where they lie on the roll, if they are laid.
+// onRoll returns the pieces of cloth where they lie on the roll, if they are laid; of beds
+// that are laid together, this hammock's.
 func (b build) onRoll() []export.Item {
-	for _, l := range b.Lays {
-		if l.Roll {
-			return l.Items
+	var out []export.Item
+	i := slices.IndexFunc(b.Lays, func(l given.Lay) bool { return l.Roll })
+	if i < 0 {
+		return nil
+	}
+	for _, it := range b.Lays[i].Items {
+		if b.Together == 0 || slices.Contains(b.Beds, it.Piece.Bed) {
+			bed := it.Piece.Bed
+			it.Piece = it.Piece.Alone()
+			it.Piece.Bed = bed
+			out = append(out, it)
 		}
 	}
-	return nil
+	return out
 }
 
 // markFacts tells what is marked by hand beside the body.

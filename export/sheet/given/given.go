@@ -46,6 +46,8 @@ type Data struct {
 	Templates []piece.Piece   // the same, divided for their sheets
 	Cords     cord.Set
 	Lays      []Lay
+	Beds      []int // its numbers, from 1, among Together beds that are laid together; none: it is laid alone
+	Together  int
 	Unlaid    bool // the pieces are not laid yet: the sheet says so where it would tell of the lay
 	Curves    []piece.Curve
 

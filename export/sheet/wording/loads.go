@@ -113,6 +113,7 @@ type Materials struct {
 	Total      string // of what is known
 	Stock      string // number of a stock length, parts, what is over
 	Bar        string // bar, length
+	Together   string // for how many hammocks the list is
 	Open       string // what is not given
 }
 
@@ -127,9 +128,10 @@ func englishMaterials() Materials {
 		Cost:    "together, of what has a price",
 		Masses:  "What the finished hammock weighs",
 		Part:    "part", Mass: "mass",
-		Total: "together, of what is known",
-		Stock: "Bar stock %d: %s; %s over.",
-		Bar:   "%s %s",
-		Open:  "Not given: %s.",
+		Total:    "together, of what is known",
+		Stock:    "Bar stock %d: %s; %s over.",
+		Bar:      "%s %s",
+		Together: "For all %d beds that are laid together; what it weighs is one of them.",
+		Open:     "Not given: %s.",
 	}
 }

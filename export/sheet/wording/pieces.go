@@ -88,6 +88,10 @@ type Lay struct {
 	Selvedge, UpperSelvedge, CutEnd string // beside its edges
 	Flaws, KeepOuts                 Count
 
+	Together string // how many beds are laid together, which of them are this hammock's
+	Bed      string // its number
+	OfBed    string // its number, what is one's of several
+
 	Places                    string // unit
 	Columns                   [6]string
 	AsDrawn, Turned, Mirrored string // how a piece lies: by which angle; mirrored beside that
@@ -107,9 +111,11 @@ func englishLay() Lay {
 		Selvedge: "lower selvedge", UpperSelvedge: "upper selvedge", CutEnd: "cut end",
 		Flaws:    Count{One: "1 flaw of the cloth", Many: "%d flaws of the cloth"},
 		KeepOuts: Count{One: "1 keep-out", Many: "%d keep-outs"},
-		Places:   "Where each piece's outermost points lie: from the roll's cut end, and from the lower selvedge, in %s",
-		Columns:  [6]string{"piece", "from", "to", "from selvedge", "to", "lies"},
-		AsDrawn:  "as drawn", Turned: "turned %s", Mirrored: "%s, mirrored",
+		Together: "%d beds are laid together. This sheet is for %s: the pieces of cloth with that number on them.",
+		Bed:      "bed %d", OfBed: "bed %d: %s",
+		Places:  "Where each piece's outermost points lie: from the roll's cut end, and from the lower selvedge, in %s",
+		Columns: [6]string{"piece", "from", "to", "from selvedge", "to", "lies"},
+		AsDrawn: "as drawn", Turned: "turned %s", Mirrored: "%s, mirrored",
 	}
 }
 

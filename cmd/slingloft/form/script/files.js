@@ -4,7 +4,9 @@ get("files").addEventListener("click", () => { lookBeside().catch(refused); get(
 const showWants = () => {
   const want = get("want").value, drawn = want === "cut" || want === "calibrate";
   get("formats").hidden = get("machine-box").hidden = !drawn;
+  const sheet = want === "sheet" || want === "pdf" || want === "shop";
   get("paper-box").hidden = !drawn && want !== "pdf" && want !== "shop";
+  get("copies-box").hidden = want !== "cut" && !sheet;
 };
 get("want").addEventListener("change", showWants);
 showWants();
@@ -20,7 +22,7 @@ get("files-form").addEventListener("submit", async (e) => {
   try {
     if (alone) standing = await packAll();
     const as = [...document.querySelectorAll("#files-form .tick input:checked")].map((b) => b.value);
-    const answer = await ask("files", { want: get("want").value, as, paper: get("paper-box").hidden ? "" : get("paper").value, machine: get("machine-box").hidden ? "" : get("machine").value });
+    const answer = await ask("files", { want: get("want").value, as, paper: get("paper-box").hidden ? "" : get("paper").value, machine: get("machine-box").hidden ? "" : get("machine").value, copies: get("copies-box").hidden ? 0 : Math.round(Number(get("copies").value)) });
     give(await answer.blob(), answer.headers.get("X-File-Name"));
     get("files-wrong").textContent = say("made");
   } catch (err) { get("files-wrong").textContent = err.message; }
