@@ -14,6 +14,9 @@ type Options struct {
 	Clock    func() time.Duration // what Time is measured by, nil for the wall's clock
 	Workers  int                  // searches side by side, 0 means 2; another number finds another lay
 	Progress func(Progress)       // called with every better lay, by one goroutine at a time; may be nil
+	// Start is a lay to begin with where it is shorter than the first one found, such as
+	// that of some of the pieces over and over; one that does not lie is not heeded.
+	Start []Placement
 }
 
 // Progress is a report from a running search.
@@ -44,6 +47,9 @@ func PackBeds(ctx context.Context, items []Item, b Bed, o Options) (Lay, error) 
 	if p.grid > 0 && p.verified(spots) != nil {
 		p.leaveGrid()
 		spots = p.firstLay()
+	}
+	if begun, lies := p.begun(o.Start); lies && p.lengthOf(begun) < p.lengthOf(spots) {
+		spots = begun
 	}
 	steps := 0
 	if (o.Steps > 0 || o.Time > 0) && len(spots) > 0 {

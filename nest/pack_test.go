@@ -8,6 +8,7 @@ import (
 	"math/rand/v2"
 	"reflect"
 	"runtime"
+	"slices"
 	"testing"
 	"time"
 
@@ -53,6 +54,42 @@ func TestPackStripReachesProvenLengths(t *testing.T) {
 			t.Errorf("%s: length %v, proven shortest %v", name, lay.Length, want)
 		}
 		judged(t, items, 0, lay)
+	}
+}
+
+// A lay to begin with is kept where nothing shorter is found, and not heeded where it does
+// not lie or is not whole.
+func TestPackStripFromStart(t *testing.T) {
+	items, s := load(t, "threep2w9")
+	found, err := PackStrip(context.Background(), items, s, Options{Seed: 1, Steps: 20000})
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, err := PackStrip(context.Background(), items, s, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if found.Length >= first.Length {
+		t.Fatalf("the search found %v, the first lay has %v", found.Length, first.Length)
+	}
+	p, err := newProblem(items, s.bed())
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.grid = 0
+	if spots, lies := p.begun(found.Placements); !lies || math.Abs(p.lay(spots).Length-found.Length) > 1e-9 {
+		t.Errorf("begun anew it is %v long, lies %t; it was %v", p.lay(spots).Length, lies, found.Length)
+	}
+	apart := slices.Clone(found.Placements)
+	apart[1].Motion = apart[0].Motion
+	for what, places := range map[string][]Placement{"not whole": found.Placements[1:], "twice": append(slices.Clone(found.Placements[1:]), found.Placements[1]),
+		"one over another": apart} {
+		if _, lies := p.begun(places); lies {
+			t.Errorf("%s: it lies", what)
+		}
+		if lay, err := PackStrip(context.Background(), items, s, Options{Start: places}); err != nil || lay.Length != first.Length {
+			t.Errorf("%s: %v, %v", what, lay.Length, err)
+		}
 	}
 }
 

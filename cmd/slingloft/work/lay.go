@@ -60,8 +60,10 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	var err error
 	for roll := range p.Rolls() {
 		pieces := p.OnRoll(roll)
+		start := p.pairs(ctx, b, roll)
 		lay, err := b.search("cloth", func(o nest.Options) (nest.Lay, error) {
 			o.Steps *= max(1, len(p.beds)) // as much for each
+			o.Start = start
 			return nest.PackStrip(ctx, items(pieces), p.strip(roll), o)
 		})
 		if err != nil {

@@ -1,6 +1,7 @@
 package work
 
 import (
+	"context"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
@@ -9,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 
+	"slingloft/nest"
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/label"
@@ -153,4 +155,43 @@ func (p *Plan) take(all []shared) {
 		}
 		p.Templates = append(p.Templates, t.Piece)
 	}
+}
+
+// pairs returns where the pieces of beds of one design lie on a roll where they are laid
+// two by two, and the last of an odd number by itself: few pieces are laid well in short
+// time, and so is a row of such lays. There are none of fewer than four beds: the search
+// lays three better from its own start.
+func (p *Plan) pairs(ctx context.Context, b Budget, roll int) []nest.Placement {
+	if len(p.beds) < 4 || len(p.Shares()) > 1 {
+		return nil
+	}
+	strip := p.strip(roll)
+	var out []nest.Placement
+	from := 0.0
+	// add lays so many beds, over and over as often as is said.
+	add := func(beds, times int) error {
+		some, err := Together(p.beds[:1], beds)
+		if err != nil {
+			return err
+		}
+		pieces := some.OnRoll(roll)
+		l, err := nest.PackStrip(ctx, items(pieces), strip, nest.Options{Seed: b.Seed, Steps: beds * defaultSteps})
+		if err != nil {
+			return err
+		}
+		for range times {
+			first := len(out)
+			for _, q := range l.Placements {
+				q.Item += first
+				q.Motion.Shift.X += from
+				out = append(out, q)
+			}
+			from += l.Length - 2*strip.Margin + strip.Gap
+		}
+		return nil
+	}
+	if add(2, len(p.beds)/2) != nil || add(1, len(p.beds)%2) != nil {
+		return nil // the search says why
+	}
+	return out
 }
