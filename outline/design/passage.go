@@ -81,6 +81,14 @@ func (d Design) inChannel() float64 {
 	return d.Side.Diameter
 }
 
+// MostTip returns how thick the pin of a bar's tip may be, mm, before it tears the splices
+// at the ends of its gap open; 0 where the gap has room for none.
+func (d Design) MostTip() float64 { return max(0, d.Splice.TipGap/TipSpread-d.thickest()) }
+
+// TipPast returns how far the pin of a tip stands past the shoulder that its cords press on,
+// mm: past the cord and as much again twice, so that no cord slips off. Own choice.
+func (d Design) TipPast() float64 { return 3 * d.thickest() }
+
 // leastTipGap returns the shortest tip gap in which the strands part round a bar's tip
 // without tearing at their splices, mm; 0 where the tip is not known.
 func (d Design) leastTipGap() float64 {

@@ -20,6 +20,26 @@ type Style struct {
 // round to the nearest step, halves away from zero.
 func (s Style) Length(mm float64) string { return s.Figure(mm) + " " + s.LengthUnit() }
 
+// Thick writes the thickness of a cord, a pin, a ring: to a tenth of a mm, as far as it
+// needs one, or to 1/64 in.
+func (s Style) Thick(mm float64) string {
+	s.Decimals, s.Fraction = 1, 64
+	if mm == math.Trunc(mm) {
+		s.Decimals = 0
+	}
+	return s.Length(mm)
+}
+
+// ThickDown writes a thickness that must not be more, rounded down: to half a mm, or to
+// 1/32 in.
+func (s Style) ThickDown(mm float64) string {
+	step := 0.5
+	if s.Inches {
+		step = Inch / 32
+	}
+	return s.Thick(math.Floor(mm/step+1e-9) * step)
+}
+
 // LengthUnit returns the unit of lengths.
 func (s Style) LengthUnit() string {
 	if s.Inches {

@@ -64,6 +64,8 @@ const (
 	ApexHook                // hook, ring or shackle at an apex
 	FarHook                 // hook or strap at a support
 	BarTip                  // tip for a bar's end
+	OwnLine                 // hang line that the design does not make
+	RidgeTie                // thin line from a shelter's ridge line to its anchor
 )
 
 // Unit is what a row is counted in.
@@ -86,8 +88,17 @@ type Note struct {
 	Cut  [2]float64 // lengths of the drawstrings, head and foot, mm, for [CutStrings]
 	Cord CordShare  // for [WithWaste]
 	// Size is how large the thing has to be, mm; 0: not given. Cloth and bars by one
-	// measure, sheets by two, hooks and tips by how thick what holds the cord is.
+	// measure, sheets by two, hooks by how thick what holds the cord is.
 	Size [2]float64
+	Tip  TipSize // for [HoldsCord]
+}
+
+// TipSize is how large the tip of a bar has to be, mm.
+type TipSize struct {
+	Plug float64 // bore that its plug fits; 0: not known
+	Pin  float64 // how thick its pin is; 0: not given
+	Most float64 // how thick that may be; 0: no pin fits the gap
+	Past float64 // how far the pin stands out at least
 }
 
 // CordShare is what a length of cord to buy consists of, mm.
@@ -116,6 +127,8 @@ const (
 	HoldsCord                     // in its gap
 	ForSacks                      // one a mouth
 	ForLoops                      // one a corner and end of the ridge
+	AsStrong                      // as the least strengths have it, long enough for the anchors
+	ToReach                       // long enough to reach an anchor and go round it
 	NoteKindCount                 // how many kinds there are
 )
 

@@ -88,6 +88,7 @@ func Of(in Input) (Bill, error) {
 	var b Bill
 	b.cloth(in)
 	b.cords(in)
+	b.lines(in)
 	if err := b.bars(in); err != nil {
 		return Bill{}, err
 	}
@@ -327,7 +328,7 @@ func (b *Bill) hardware(in Input) {
 		for _, r := range []Row{
 			{Thing: ApexHook, Quantity: 2, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
 			{Thing: FarHook, Quantity: 2, Note: Note{Kind: Rated, Size: [2]float64{d.Hang.HookDiameter}}},
-			{Thing: BarTip, Quantity: 4, Note: Note{Kind: HoldsCord, Size: [2]float64{d.Bar.TipDiameter}}},
+			{Thing: BarTip, Quantity: 4, Note: Note{Kind: HoldsCord, Tip: tipOf(d)}},
 		} {
 			r.Kind, r.Unit = HardwareRow, Single
 			rows = together(rows, r)

@@ -21,6 +21,7 @@ type Materials struct {
 	CordFor, ForTrial, ForPull, ForWaste string
 	Sizes                                map[stock.NoteKind]string // a remark, the size
 	SizeTwo                              string                    // a remark, two sizes
+	Plug, Pin, PinAtMost, Past           string                    // of a bar's tip: size
 	// CutString is one of the cuts: end and length. Cloth and Bars are weighed.
 	CutString, Cloth, Bars string
 	Bar                    map[hung.End]string
@@ -47,6 +48,8 @@ func (n Names) Note(note stock.Note, style quantity.Style) string {
 		return m.sized(fmt.Sprintf(text, half.Length(stock.Squaring)), note, style)
 	case stock.WithWaste:
 		return fmt.Sprintf(text, m.cord(note.Cord, style))
+	case stock.HoldsCord:
+		return strings.Join(append([]string{text}, m.tip(note.Tip, style)...), "; ")
 	default:
 		return m.sized(text, note, style)
 	}
@@ -70,6 +73,22 @@ func (m Materials) sized(text string, note stock.Note, style quantity.Style) str
 		return fmt.Sprintf(m.SizeTwo, text, fine.Length(note.Size[0]), fine.Length(note.Size[1]))
 	}
 	return fmt.Sprintf(m.Sizes[note.Kind], text, fine.Length(note.Size[0]))
+}
+
+// tip says how large the tip of a bar has to be.
+func (m Materials) tip(t stock.TipSize, style quantity.Style) []string {
+	var out []string
+	add := func(text string, mm float64, write func(float64) string) {
+		if mm > 0 {
+			out = append(out, fmt.Sprintf(text, write(mm)))
+		}
+	}
+	add(m.Plug, t.Plug, style.Thick)
+	if add(m.Pin, t.Pin, style.Thick); t.Pin == 0 {
+		add(m.PinAtMost, t.Most, style.ThickDown)
+	}
+	add(m.Past, t.Past, style.Thick)
+	return out
 }
 
 // cord says what a length of cord is for.
@@ -124,6 +143,8 @@ func englishMaterials() Materials {
 			stock.ApexHook:   "hook, ring or shackle at an apex",
 			stock.FarHook:    "hook or shackle at an anchor, and a strap where it is a tree",
 			stock.BarTip:     "tip for a bar's end",
+			stock.OwnLine:    "hang line, which this design does not make",
+			stock.RidgeTie:   "thin line, from the ridge line to its tree or post",
 		},
 		Units: identified(stock.UnitCount),
 		Notes: map[stock.NoteKind]string{
@@ -138,16 +159,22 @@ func englishMaterials() Materials {
 			stock.HoldsCord:    "to hold the cord in its gap",
 			stock.ForSacks:     "one a mouth, each with enough to draw and tie",
 			stock.ForLoops:     "one at each corner and ridge end",
+			stock.AsStrong:     "by the least strengths; as long as from apex to anchor, with what its eyes or knots take",
+			stock.ToReach:      "to go once and a half round that, and be hitched",
 		},
 		CordFor: "%s for the cords", ForTrial: "%s for a trial splice", ForPull: "%s to make both ends fast while you mark it",
 		ForWaste: "%s for ends and mistakes",
 		Sizes: map[stock.NoteKind]string{
 			stock.RollLength: "%s, %s wide", stock.WithWaste: "%s, %s", stock.StockLengths: "%s of %s", stock.BothBars: "%s, %s",
 			stock.ForTemplates: "%s, %s", stock.LockStitch: "%s, %s", stock.CutStrings: "%s, %s",
-			stock.Rated: "%s; %s thick where an eye lies on it", stock.HoldsCord: "%s, its pin %s thick", stock.ForSacks: "%s, %s",
-			stock.ForLoops: "%s, %s",
+			stock.Rated: "%s; %s thick where an eye lies on it", stock.ForSacks: "%s, %s",
+			stock.ForLoops: "%s, %s", stock.HoldsCord: "%s, %s", stock.AsStrong: "%s, %s", stock.ToReach: "%s, %s",
 		},
 		SizeTwo:   "%s, %s × %s",
+		Plug:      "plug for a bore of %s",
+		Pin:       "pin %s thick",
+		PinAtMost: "pin %s thick or less",
+		Past:      "standing out %s or more",
 		CutString: "%s %s",
 		Cloth:     "cloth",
 		Bars:      "bars",

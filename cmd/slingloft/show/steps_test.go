@@ -28,9 +28,8 @@ func (s readSheet) work(p work.Plan) {
 		s.near(end+" drop", s.fact("Lie in it", drop)[0], drops[e], 0.6)
 		angle := s.row("ends", "hang angle above the horizontal")[e]
 		s.near(end+" angle", s.fact("Set the anchors", end+" hang line above the horizontal")[0], angle, 0)
-		if d.Bed.Cut == design.Net {
-			s.near(end+" corner", s.fact("Fit the bars and tack the tails", end+" leg")[0], s.row("ends", "of it, along the tail's cloth")[e], 1)
-		}
+		s.near(end+" corner", s.fact("Fit the bars and tack the tails", end+" leg")[0],
+			s.row("ends", "of the leg, inside the channel of its tail")[e], onRope)
 	}
 	s.near("overall", s.fact("Lie in it", "apex to apex, horizontal")[0], s.row("summary", "overall length, apex to apex")[0], 0)
 	shorter, apart := min(bars[0], bars[1]), s.fact("Lie in it", "cords apart at mid-bay")[0]
@@ -207,6 +206,9 @@ func (s readSheet) materials(p work.Plan) {
 			continue
 		}
 		parts := figures(r[2]) // for the cords, for all else that is cut, for mistakes
+		if len(parts) == 0 {   // a line of the maker's own
+			continue
+		}
 		sum := 0.0
 		for _, m := range parts {
 			sum += m
