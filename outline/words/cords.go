@@ -57,7 +57,7 @@ func (c Cords) Note(n cord.Note, style quantity.Style) string {
 	case cord.LineSet:
 		return fmt.Sprintf(text, c.Parts[n.Line.Part], rounded(style).Length(n.Line.Shortest), rounded(style).Length(n.Line.Longest))
 	case cord.HookTaken:
-		return fmt.Sprintf(text, rounded(style).Length(n.Measure))
+		return fmt.Sprintf(text, style.Thick(n.Measure))
 	}
 	return text
 }

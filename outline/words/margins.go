@@ -41,10 +41,9 @@ type Margins struct {
 
 // LeastWords says what strengths are to be bought.
 type LeastWords struct {
-	Things map[margin.Thing]string
-	// Spliced holds the least strength, what a splice keeps and what is said of that, and
-	// the strength where the cord is knotted.
-	Spliced string
+	Things  map[margin.Thing]string
+	Spliced string // the least strength, what a splice keeps and what is said of that
+	OrTied  string // that, and the strength where the cord is tied
 	Tied    string // likewise where it is knotted by the design: the strength, what a knot keeps
 	Plain   string // the least strength
 	Holed   string // likewise, and what needle holes leave of the cloth
@@ -162,7 +161,11 @@ func (m Margins) LeastOf(l margin.Least, style quantity.Style) string {
 	case l.Tied:
 		return fmt.Sprintf(w.Tied, force(l.Value), keeps)
 	case l.Knotted > 0:
-		return fmt.Sprintf(w.Spliced, force(l.Value), keeps, whose, force(l.Knotted))
+		text := fmt.Sprintf(w.Spliced, force(l.Value), keeps, whose)
+		if l.Thing == margin.LineThing { // nothing else takes a knot
+			text = fmt.Sprintf(w.OrTied, text, force(l.Knotted))
+		}
+		return text
 	case l.Thing == margin.ClothThing && l.Keeps < 1:
 		return fmt.Sprintf(w.Holed, force(l.Value), keeps)
 	case l.Thing == margin.ThreadThing:
@@ -323,7 +326,8 @@ func englishLeast() LeastWords {
 			margin.HookThing: "each hook, ring, strap and anchor", margin.ClothThing: "cloth, across the bed",
 			margin.SeamThing: "side seams", margin.ThreadThing: "thread of the side seams",
 		},
-		Spliced: "at least %s where it is spliced (a splice keeps %s%s), %s where it is knotted",
+		Spliced: "at least %s where it is spliced (a splice keeps %s%s)",
+		OrTied:  "%s, %s where it is tied",
 		Tied:    "at least %s, tied as the design has it (a knot keeps %s, assumed)",
 		Plain:   "at least %s",
 		Holed:   "at least %s (its needle holes leave %s of it)",

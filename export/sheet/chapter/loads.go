@@ -47,7 +47,7 @@ func (b build) forcesTable() sheet.Table {
 // case, every state, and names the sources.
 func (b build) marginBlocks() []sheet.Block {
 	say, names := b.Say.Loads, b.Say.Names.Margins
-	out := []sheet.Block{b.governsTable(), b.leastTable(), sheet.Para(names.Least.Knots)}
+	out := []sheet.Block{b.governsTable(), b.leastTable(), b.knots()}
 	var sources []margin.Source
 	for i, c := range b.Margins.Cases {
 		caption := fmt.Sprintf(say.Case, given.Capital(names.Cases[c.Kind]), names.Basis(c, b.Style))
@@ -100,7 +100,7 @@ func (b build) leastTable() sheet.Table {
 		if l.Given > 0 {
 			has = b.Load(l.Given, l.Unit)
 		}
-		if l.Knotted > 0 {
+		if b.mayBeTied(l) {
 			knotted = words.Strength(l.Knotted, l.Unit, b.Style)
 		}
 		switch {
@@ -114,6 +114,21 @@ func (b build) leastTable() sheet.Table {
 			b.Load(l.Check.Load, l.Check.Unit), given.Times(l.Check.Required), keeps, names.CheckName(l.Check), has)
 	}
 	return t
+}
+
+// knots tells what a knot costs, or that there is none.
+func (b build) knots() sheet.Para {
+	if slices.ContainsFunc(b.Margins.Leasts, b.mayBeTied) {
+		return sheet.Para(b.Say.Names.Margins.Least.Knots)
+	}
+	return sheet.Para(b.Say.Loads.NoKnots)
+}
+
+// mayBeTied reports whether a thing may be tied in place of spliced: hang lines that are the
+// maker's own, or are tied by the design. Nothing else in the bed takes a knot.
+func (b build) mayBeTied(l margin.Least) bool {
+	lines := b.Cords.Lines
+	return l.Thing == margin.LineThing && l.Knotted > 0 && (len(lines) == 0 || lines[0].Knotted)
 }
 
 // statesTable has the made bed in every state, loads static.

@@ -8,6 +8,7 @@ import (
 
 	"slingloft/export/sheet"
 	"slingloft/outline/accuracy"
+	"slingloft/outline/cord"
 	"slingloft/outline/finished"
 	"slingloft/outline/hung"
 	"slingloft/outline/margin"
@@ -64,6 +65,7 @@ func TestMarginBlocks(t *testing.T) {
 		},
 		Leasts: []margin.Least{
 			{Thing: margin.SideCordThing, Value: 5000, Knotted: 15000, Keeps: 0.9, Assumed: true},
+			{Thing: margin.LineThing, Value: 6000, Knotted: 16000, Keeps: 0.9},
 			{Thing: margin.HookThing, Value: 5000, Given: 4000, Keeps: 1},
 		},
 		States: []state.State{{Kind: state.Lying, Share: 0.5}, {Kind: state.Edge, Bound: lost}},
@@ -85,11 +87,23 @@ func TestMarginBlocks(t *testing.T) {
 		}
 	}
 	least := blocks[1].(sheet.Table)
-	if want := []string{"Side cord", "5000 N", "15000 N", "0 N", "0.00", "0.90, assumed"}; !slices.Equal(least.Rows[0][:6], want) {
+	if want := []string{"Side cord", "5000 N", "–", "0 N", "0.00", "0.90, assumed"}; !slices.Equal(least.Rows[0][:6], want) {
 		t.Errorf("least %q, want %q", least.Rows[0], want)
 	}
-	if !slices.Equal(least.Strong, []bool{false, true}) ||
-		least.Rows[1][2] != "–" || least.Rows[1][5] != "–" || least.Rows[1][7] != "4000 N" {
+	// Hang lines that are the maker's own may be tied; those that are made with eyes are not.
+	if got := least.Rows[1][2]; got != "16000 N" {
+		t.Errorf("a line that is tied needs %q", got)
+	}
+	for knotted, want := range map[bool]string{true: "16000 N", false: "–"} {
+		own := b.Cords
+		b.Cords.Lines = []cord.HangLine{{Knotted: knotted}}
+		if got := b.leastTable().Rows[1][2]; got != want {
+			t.Errorf("knotted %v: %q", knotted, got)
+		}
+		b.Cords = own
+	}
+	if !slices.Equal(least.Strong, []bool{false, false, true}) ||
+		least.Rows[2][2] != "–" || least.Rows[2][5] != "–" || least.Rows[2][7] != "4000 N" {
 		t.Errorf("least %q, strong %v", least.Rows, least.Strong)
 	}
 	if states := blocks[5].(sheet.Table); states.Rows[1][0] != "Edge (bounded)" || states.Rows[1][8] != "–" || states.Rows[0][9] != "0.50" {

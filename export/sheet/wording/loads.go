@@ -16,6 +16,7 @@ type Loads struct {
 	GovernColumns    [7]string
 	LeastColumns     [8]string
 	StateColumns     [10]string
+	NoKnots          string
 	Assumed          string // a part that is counted on
 	Bounded, Extreme string // a state of which no rest is found, one that no check looks at
 }
@@ -36,10 +37,11 @@ func englishLoads() Loads {
 		Governs:       "What loads each part most",
 		GovernColumns: [7]string{"part", "when", "load", "capacity", "times the load", "needed", "verdict"},
 		Least:         "Least strengths to buy, by the data sheet",
-		LeastColumns: [8]string{"for", "strength", "where it is knotted", "load", "needed", "part counted on", "most loaded",
+		LeastColumns: [8]string{"for", "strength", "if it is tied", "load", "needed", "part counted on", "most loaded",
 			"the design gives"},
 		States:       "The made bed in every state; loads at rest, of the side and the end that carry more",
 		StateColumns: [10]string{"state", "weight at", "aside", "hang lines", "legs", "side cord", "bars", "cloth", "turn", "fuller cord"},
+		NoKnots:      "No cord of this bed is tied: a knot in smooth braid keeps a third to a half of its strength.",
 		Assumed:      "%s, assumed", Bounded: "%s (bounded)", Extreme: "%s (extreme, not judged)",
 	}
 }
