@@ -63,7 +63,7 @@ func (m *pattern) strip(s bed.Side) {
 	m.out.Seams = append(m.out.Seams, walk.Seam(walk.Pair{
 		Seam:  piece.Seam{Kind: piece.SideToStrip, Rim: piece.RimOf(s), IDs: [2]string{m.sideID[s], p.ID}},
 		Edges: [2]flat.Edge{m.out.SideNet, edge}, Notches: m.onSide(s),
-		Reach: m.out.Reach,
+		Reach: c.Depth, // of the fold, not of the cord within it
 	}, m.d.Seam))
 }
 

@@ -29,14 +29,7 @@ func (d *Data) RopeFigure(mm float64) string { return d.Style.CordFigure(mm) }
 
 // Thick writes the thickness of a cord, a pin, a ring: to a tenth of a mm, as far as it
 // needs one, or to 1/64 in.
-func (d *Data) Thick(mm float64) string {
-	s := d.Style
-	s.Decimals, s.Fraction = 1, 64
-	if mm == math.Trunc(mm) {
-		s.Decimals = 0
-	}
-	return s.Length(mm)
-}
+func (d *Data) Thick(mm float64) string { return d.Style.Thick(mm) }
 
 // Round writes a length in whole mm or to an eighth of an inch: for measures
 // that are looked at rather than marked.

@@ -11,7 +11,6 @@ import (
 	"slingloft/export/sheet/wording"
 	"slingloft/outline"
 	"slingloft/outline/accuracy"
-	"slingloft/outline/bed"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
@@ -115,13 +114,4 @@ func (d *Data) LayName(i int) string {
 		return fmt.Sprintf(d.Say.Lay.RollOf, no, of)
 	}
 	return d.Say.Lay.Roll
-}
-
-// CornerRun returns the cord from a bar's tip to the corner of the tail as it hangs, mm.
-func (d *Data) CornerRun(e bed.End) float64 {
-	side, tip := d.Body.Side, d.Body.Tips[e]
-	if e == bed.Head {
-		return tip
-	}
-	return side.HungLength() - tip
 }
