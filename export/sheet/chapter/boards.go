@@ -72,7 +72,7 @@ func (b build) gaugeDo(use piece.BoardUse) []string {
 func (b build) laid(q piece.Piece) sheet.Step {
 	say := b.Say.Boards
 	s := sheet.Step{ID: "board-" + q.ID, Title: sketch.Titled(q)}
-	s.Do = append(b.rests(q.Lie), say.Edge)
+	s.Do = append(b.rests(q.Lie), b.drawn(q.Lie.For)...)
 	for over, text := range []string{say.Up, say.Over} {
 		if gives := b.gives(q.Lie, over == 1); gives != "" {
 			s.Do = append(s.Do, fmt.Sprintf(text, gives))
@@ -103,6 +103,20 @@ func (b build) laid(q piece.Piece) sheet.Step {
 	s.Do = append(s.Do, b.used(q.Lie.For))
 	s.Figures = sheet.Figures{{Picture: sketch.Lie(b.Data, q), Caption: fmt.Sprintf(say.Lie.Caption, s.Title)}}
 	return s
+}
+
+// drawn tells along which edges of a template one draws, and along which not.
+func (b build) drawn(use piece.BoardUse) []string {
+	say := b.Say.Boards
+	switch use {
+	case piece.FacingBoard:
+		return []string{say.EdgeRound}
+	case piece.TailBoard:
+		return []string{say.EdgeTail, say.NoEdgeTail}
+	case piece.CapBoard:
+		return []string{say.EdgeCap, say.NoEdgeCap}
+	}
+	return []string{say.Edge, say.NoEdge}
 }
 
 // rests tells by what a template is laid: its straight edge, then its ends.

@@ -52,7 +52,7 @@ func TestTemplatesTold(t *testing.T) {
 			if straight.Off > 0 {
 				first = fmt.Sprintf(say.Beside, b.Cloth(straight.Off), say.Seen[straight.On])
 			}
-			if len(step.Do) < 4 || step.Do[0] != first || len(step.Figures) != 1 || !slices.Contains(step.Do, say.Edge) {
+			if len(step.Do) < 4 || step.Do[0] != first || len(step.Figures) != 1 || !slices.Contains(step.Do, b.drawn(q.Lie.For)[0]) {
 				t.Errorf("%s: %s is told as %q with %d pictures", name, q.ID, step.Do, len(step.Figures))
 			}
 			all := strings.Join(step.Do, " ")

@@ -86,6 +86,9 @@ func (b build) anchorFacts(s *sheet.Step) {
 		if l.Thing == margin.HookThing || l.Thing == margin.LineThing && len(b.Cords.Lines) == 0 {
 			s.Add(given.Capital(b.Say.Names.Margins.Least.Things[l.Thing]), fmt.Sprintf(say.AtLeast, words.Strength(l.Value, l.Unit, b.Style)))
 		}
+		if l.Thing == margin.LineThing && b.mayBeTied(l) {
+			s.Add(say.TiedLines, fmt.Sprintf(say.AtLeast, words.Strength(l.Knotted, l.Unit, b.Style)))
+		}
 	}
 }
 
@@ -97,7 +100,14 @@ func (b build) apexFacts(s *sheet.Step) {
 	}
 	s.Do = slices.Insert(s.Do, 0, join)
 	say := b.Say.FirstNight
-	if lines := b.Cords.Lines; len(lines) > 0 && lines[0].Fastening.Adjustable() {
+	far, lines := say.OwnFar, b.Cords.Lines
+	if len(lines) > 0 {
+		if far = say.HangFar; lines[0].Knotted {
+			far = say.TieFar
+		}
+	}
+	s.Do = slices.Insert(s.Do, 1, far)
+	if len(lines) > 0 && lines[0].Fastening.Adjustable() {
 		s.Do = slices.Insert(s.Do, 2, say.SetLines)
 	}
 	if p := b.Place; p != nil && p.Lowest > b.Proof.LowAt {

@@ -49,7 +49,7 @@ func (b build) endsTable() sheet.Table {
 	add(say.TailGirth, func(e hung.EndShape) string { return b.Long(e.Last.Girth()) })
 	add(say.Wall, func(e hung.EndShape) string { return b.Style.Angle(e.Section.Wall) })
 	add(say.Leg, func(e hung.EndShape) string { return b.Long(e.Leg) })
-	add(say.TailArc, func(e hung.EndShape) string { return b.Long(e.TailArc) })
+	t.Add(say.InChannel, b.Long(b.CornerRun(hung.Head)), b.Long(b.CornerRun(hung.Foot)))
 	add(say.ApexOut, func(e hung.EndShape) string { return b.Long(max(e.ApexX, -e.ApexX)) })
 	add(say.ApexUp, func(e hung.EndShape) string { return b.Long(e.ApexZ) })
 	add(say.Angle, func(e hung.EndShape) string { return b.Style.Angle(math.Atan(e.Slope)) })

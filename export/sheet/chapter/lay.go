@@ -25,7 +25,7 @@ func (b build) lay() (sheet.Section, error) {
 		if l.Roll {
 			text = b.Say.Lay.OnRoll
 		}
-		caption := fmt.Sprintf(text, b.LayName(i), l.Material, b.Round(l.Width), b.Round(l.Height), given.Percent(l.Use))
+		caption := fmt.Sprintf(text, b.LayName(i), l.Material, sketch.Long(b.Data, l), b.Round(l.Height), given.Percent(l.Use))
 		s.Add(sheet.Figures{{Picture: sketch.Lay(b.Data, i), Caption: caption}})
 		if l.Roll {
 			s.Add(b.placesTable(i, l))

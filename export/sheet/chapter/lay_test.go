@@ -47,7 +47,7 @@ func TestLay(t *testing.T) {
 		captions = append(captions, f[0].Caption)
 	}
 	want := []string{
-		"Cloth lay on taffeta: 2000 mm of roll 1500 mm wide, 80 % used.",
+		"Cloth lay on taffeta: 2000.0 mm of roll 1500 mm wide, 80 % used.",
 		"Template sheet 1 of 2, card, 900 mm × 600 mm, 50 % used.", "Template sheet 2 of 2, card, 900 mm × 600 mm, 26 % used.",
 	}
 	if !slices.Equal(captions, want) {

@@ -27,7 +27,7 @@ func (b build) materials() (sheet.Section, error) {
 	if b.Margins != nil {
 		t := b.leastTable()
 		s.Add(sheet.Table{ID: "materials-least", Caption: t.Caption, Head: t.Head, Words: t.Words, Rows: t.Rows, Strong: t.Strong},
-			sheet.Para(b.Say.Names.Margins.Least.Knots))
+			b.knots())
 	}
 	s.Add(b.massTable())
 	if len(b.Bill.Bars) > 0 {

@@ -6,6 +6,7 @@ import (
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/given"
 	"slingloft/export/sheet/picture"
+	"slingloft/outline/quantity"
 	"slingloft/outline/template"
 )
 
@@ -27,7 +28,10 @@ func (b build) offsets() (sheet.Section, error) {
 			Caption: fmt.Sprintf(say.Caption, given.Capital(b.Say.Names.Pieces.Curves[c.Kind]), b.Long(chord), b.Long(c.Line.Length()),
 				b.UnitWord()),
 			Head: say.Columns[:], Words: []bool{false, false, false}}
-		for _, r := range rows {
+		for i, r := range rows {
+			if i > 0 && i+1 < len(rows) && !r.Deepest && rows[i+1].Station-r.Station < sameStation {
+				continue
+			}
 			t.AddStrong(r.Deepest, b.Figure(r.Station), b.SignedFigure(r.Depth), b.Figure(r.Arc))
 		}
 		s.Add(t)
@@ -35,3 +39,7 @@ func (b build) offsets() (sheet.Section, error) {
 	s.Add(sheet.Para(say.Read))
 	return s, nil
 }
+
+// sameStation is how near stations of an offsets table may be, mm: nearer ones read alike in
+// sixteenths of an inch.
+const sameStation = quantity.Inch / 16

@@ -65,15 +65,26 @@ func cuttingTasks() []task {
 
 func sewingTasks() []task {
 	press, notches := []piece.BoardUse{piece.PressBoard}, []piece.BoardUse{piece.NotchBoard}
-	iron, pin := []wording.Tool{wording.Iron}, []wording.Tool{wording.TapeMeasure, wording.Clips, wording.Chalk}
+	pin := []wording.Tool{wording.TapeMeasure, wording.Clips, wording.Chalk}
 	sew := []wording.Tool{wording.SewingMachine, wording.SeamThread}
 	both := append(slices.Clip(sew), wording.Iron)
+	fold := []wording.Tool{wording.MeasuringTools, wording.Iron}
+	stitch := append(slices.Clip(sew), wording.TapeMeasure, wording.MeasuringTools, wording.Ripper)
+	testTools := []wording.Tool{wording.SewingMachine, wording.Needles, wording.MeasuringTools, wording.Shears, wording.Clamps,
+		wording.TestWeight}
 	return []task{
 		{kind: wording.TellFaces},
-		{kind: wording.TestSeam, tools: []wording.Tool{wording.SewingMachine, wording.Shears}, facts: build.testFacts},
-		{kind: wording.PressStrips, when: build.strips, needs: press, tools: iron, facts: build.pressFacts},
-		{kind: wording.PressFacings, when: build.facings, needs: press, tools: iron, facts: build.pressFacts},
-		{kind: wording.PressHems, when: build.capped, needs: press, tools: both, facts: build.hemFacts, shows: build.showHem},
+		{kind: wording.TestSeam, tools: testTools, facts: build.testFacts},
+		{kind: wording.PressStrips, when: build.strips, needs: press, tools: fold, facts: build.pressFacts},
+		{kind: wording.PressFacings, when: build.facings, needs: press, tools: fold, facts: build.pressFacts},
+		{
+			kind:  wording.PressHems,
+			when:  build.capped,
+			needs: press,
+			tools: append(slices.Clip(both), wording.MeasuringTools, wording.Shears),
+			facts: build.hemFacts,
+			shows: build.showHem,
+		},
 		{
 			kind:  wording.JoinPanels,
 			when:  build.joined,
@@ -93,8 +104,14 @@ func sewingTasks() []task {
 			shows: build.showCapSeam},
 		{kind: wording.PinStrips, when: build.strips, needs: notches, tools: pin, facts: build.pinFacts, shows: build.showChannel},
 		{kind: wording.PinFacings, when: build.facings, needs: notches, tools: pin, facts: build.pinFacts},
-		{kind: wording.StitchStrips, when: build.strips, tools: sew, facts: build.stitchFacts, shows: build.showSides},
-		{kind: wording.StitchFacings, when: build.facings, tools: both, facts: build.stitchFacts, shows: build.showSides},
+		{kind: wording.StitchStrips, when: build.strips, tools: stitch, facts: build.stitchFacts, shows: build.showSides},
+		{
+			kind:  wording.StitchFacings,
+			when:  build.facings,
+			tools: append(slices.Clip(stitch), wording.Iron),
+			facts: build.stitchFacts,
+			shows: build.showSides,
+		},
 	}
 }
 
@@ -102,9 +119,11 @@ func ropeTasks() []task {
 	marks := []piece.BoardUse{piece.CordBoard}
 	pull, fids := []wording.Tool{wording.Tackle, wording.CordPins}, []wording.Tool{wording.Fid, wording.CordPen}
 	line := append(slices.Clip(fids), wording.Tackle, wording.CordPins, wording.CordTape)
+	loose := append(slices.Clip(line), wording.Clamps) // cords with an end that has no eye
 	read := []wording.Tool{wording.Tackle, wording.CordPins, wording.CordTape}
 	thread, trial := []wording.Tool{wording.StrongThread}, []wording.Tool{wording.Tackle, wording.Posts, wording.CordTape}
 	return []task{
+		{kind: wording.PullTrial, tools: trial, facts: build.hostFacts, shows: build.showHost},
 		{kind: wording.TrialSplice, tools: append(slices.Clip(fids), trial...), facts: build.trialFacts, shows: build.showTrial},
 		{kind: wording.ReadTrial, tools: trial, facts: build.trialReads},
 		{kind: wording.PullCords, when: build.pulledFirst, tools: []wording.Tool{wording.Tackle, wording.Posts}, facts: build.pullFacts},
@@ -114,8 +133,8 @@ func ropeTasks() []task {
 			tools: []wording.Tool{wording.Tackle, wording.Posts, wording.CordPen, wording.CordTape},
 			facts: build.cordFacts,
 		},
-		{kind: wording.SpliceEyes, when: build.eyesFirst, tools: line, facts: build.eyeFacts, shows: build.showEyes},
-		{kind: wording.HeadEyes, when: build.eyesLast, tools: line, facts: build.eyeFacts, shows: build.showEyes},
+		{kind: wording.SpliceEyes, when: build.eyesFirst, tools: loose, facts: build.eyeFacts, shows: build.showEyes},
+		{kind: wording.HeadEyes, when: build.eyesLast, tools: loose, facts: build.eyeFacts, shows: build.showEyes},
 		{kind: wording.FixedLines, when: fastened(cord.FixedEye), tools: line, facts: build.hangLineFacts},
 		{kind: wording.StrapLines, when: fastened(cord.Strapped), tools: line, facts: build.hangLineFacts},
 		{
@@ -132,16 +151,16 @@ func ropeTasks() []task {
 		{kind: wording.ThreadLoops, when: build.looped, tools: thread, facts: build.threadFacts},
 		{kind: wording.JoinLoops, when: build.looped, tools: fids, shows: build.showJoinedLoop},
 		{kind: wording.SetLoops, when: build.loopsPulled, tools: pull, facts: build.pullFacts},
-		{kind: wording.ReadLoops, when: build.looped, tools: read, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.ReadLoops, when: build.looped, tools: read, facts: build.contractionFacts, shows: build.showChain},
 		{kind: wording.SetChains, when: build.readPulled, tools: pull, facts: build.pullFacts},
 		{kind: wording.ReadNodes, when: build.nodesRead, tools: read, facts: build.nodeFacts, shows: build.showChain},
-		{kind: wording.CheckNodes, when: build.nodesMarked, tools: read, facts: build.nodeFacts, shows: build.showChain},
+		{kind: wording.CheckNodes, when: build.nodesMarked, tools: read, facts: build.contractionFacts, shows: build.showChain},
 		{kind: wording.LockBuries, tools: thread, facts: build.lockFacts, shows: build.showLock},
 		{kind: wording.SeizeLoops, when: build.looped, tools: thread, facts: build.gapFacts, shows: build.showSeized},
 		{kind: wording.ThreadChains, when: build.eyesFirst, tools: thread, facts: build.gapFacts, shows: build.showThreading},
 		{kind: wording.ThreadBare, when: build.eyesLast, tools: thread, facts: build.gapFacts, shows: build.showThreading},
-		{kind: wording.LastEyes, when: build.eyesLast, tools: append(slices.Clip(line), wording.StrongThread), facts: build.lastEyeFacts,
-			shows: build.showLastEyes},
+		{kind: wording.LastEyes, when: build.eyesLast, tools: fids, shows: build.showLastEyes},
+		{kind: wording.ReadLastEyes, when: build.eyesLast, tools: append(slices.Clip(read), wording.StrongThread), facts: build.lastEyeFacts},
 	}
 }
 

@@ -122,9 +122,20 @@ func (b build) proveFacts(s *sheet.Step) {
 		prove = say.Corners
 	}
 	insert(s, 1, prove)
+	if b.capped() {
+		insert(s, 1, say.CapsToo)
+	}
 	for _, q := range bodies {
 		for _, c := range q.Checks[:min(shown, len(q.Checks))] {
 			s.Check(b.of(len(bodies), q, b.Say.Names.Measure(c)), b.Cloth(c.Length))
+		}
+	}
+	for _, q := range b.Sewn.Pieces {
+		if q.Kind != piece.Cap {
+			continue
+		}
+		for _, c := range q.Checks {
+			s.Add(fmt.Sprintf(say.OfPanel, q.Title, b.Say.Names.Measure(c)), b.Cloth(c.Length))
 		}
 	}
 	s.Add(say.NearEnough, b.Cloth(2*b.Design.Accuracy.Marking))

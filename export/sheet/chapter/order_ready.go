@@ -36,7 +36,7 @@ func (b build) boughtFacts(s *sheet.Step) {
 	}
 	add(say.HookThick, b.Cords.Splicing.Hook, design.KeyHangHookDiameter)
 	add(say.TubeThick, d.Bar.Outer, design.KeyBarOuterDiameter)
-	add(say.TipPin, d.Bar.TipDiameter, design.KeyBarTipDiameter)
+	s.Add(say.TipPin, b.keyed(b.tipPin(), design.KeyBarTipDiameter))
 	s.Add(say.TipToCord, b.keyed(b.Thick(d.Bar.TipReach), design.KeyBarTipReach))
 	s.Add(say.ClothWide, b.keyed(fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(d.Cloth.Width)), design.KeyClothWidth))
 	s.Add(say.FarOffBy, b.Thick(boughtOff))
@@ -86,6 +86,7 @@ func (b build) boardFacts(s *sheet.Step) {
 		insert(s, 2, say.Divided)
 	}
 	s.Add(say.CheckBars, say.BarsRead)
+	s.Add(say.ForPages, fmt.Sprintf(b.byUnits(say.Paged), b.file()))
 	s.Add(say.CutAnew, fmt.Sprintf(b.byUnits(say.Measured), b.file()))
 	for _, w := range piece.Works() {
 		if b.onBoards(w) {

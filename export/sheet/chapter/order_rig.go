@@ -17,27 +17,28 @@ func (b build) ofEnd(text string, e hung.End) string { return fmt.Sprintf(text, 
 // barFacts tells how the bars are cut and what their tips have to be.
 func (b build) barFacts(s *sheet.Step) {
 	say, bar := b.Say.Order, b.Design.Bar
+	cord := b.Design.Side.Diameter
+	if b.corded() {
+		cord = max(cord, b.Design.Leg.Diameter)
+	}
 	for _, e := range hung.Ends() {
-		s.Check(b.ofEnd(say.BarCut, e), b.Cloth(b.barCut(e)))
+		s.Add(b.ofEnd(say.BarCut, e), b.Cloth(b.barCut(e)))
 	}
 	for _, e := range hung.Ends() {
 		s.Add(b.ofEnd(say.CordToCord, e), b.Cloth(b.Shape.Ends[e].Bar))
+	}
+	for _, e := range hung.Ends() {
+		s.Check(b.ofEnd(say.OverShoulders, e), b.Cloth(b.Shape.Ends[e].Bar-cord))
 	}
 	s.Add(say.NearEnough, b.Cloth(b.Design.Accuracy.Bar))
 	if bar.TipReach > 0 {
 		s.Add(say.TipReach, b.Cloth(bar.TipReach))
 	}
-	cord := b.Design.Side.Diameter
-	if b.corded() {
-		cord = max(cord, b.Design.Leg.Diameter)
-	}
 	if face := bar.TipReach - cord/2; face > 0 {
 		s.Add(say.TipFace, b.Cloth(face))
 	}
-	if bar.TipDiameter > 0 {
-		s.Add(say.TipPin, b.Thick(bar.TipDiameter))
-	}
-	s.Add(say.PinLong, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Cloth(pinCords*cord)))
+	s.Add(say.TipPin, b.tipPin())
+	s.Add(say.PinLong, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Cloth(b.Design.TipPast())))
 	if bar.Wall > 0 {
 		s.Add(say.PlugThick, b.Thick(bar.Outer-2*bar.Wall))
 	}
@@ -48,9 +49,16 @@ func (b build) barFacts(s *sheet.Step) {
 	insert(s, 1, hole)
 }
 
-// pinCords is how far a tip's pin stands past the shoulder that its cords press on, in cord
-// diameters: past the cord and as much again twice, so that no cord slips off. Own choice.
-const pinCords = 3
+// tipPin tells how thick the pin of a tip is, or has to be.
+func (b build) tipPin() string {
+	if pin := b.Design.Bar.TipDiameter; pin > 0 {
+		return b.Thick(pin)
+	}
+	if most := b.Design.MostTip(); most > 0 {
+		return fmt.Sprintf(b.Say.FirstNight.AtMost, b.Style.ThickDown(most))
+	}
+	return b.Say.NotGiven
+}
 
 func (b build) showTip() sheet.Figures {
 	return figure(splice.Tip(b.Data), splice.TipWords(b.Data).Caption)

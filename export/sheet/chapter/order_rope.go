@@ -49,6 +49,11 @@ func (b build) pullFacts(s *sheet.Step) {
 	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
 	if b.pulledFirst() {
 		s.Add(say.PostThick, b.posts())
+		for _, q := range cord.Spools(b.Cords.Cords, b.Design.Splice.Waste) {
+			fast := 2 * cord.Fast(q.Kind.Diameter, cord.Thickest(b.Cords.Cords))
+			s.Add(fmt.Sprintf(say.BetweenPosts, q.Name), b.Round(q.Net+fast))
+			s.Add(fmt.Sprintf(say.EachSplit, q.Name), b.Round(fast))
+		}
 		return
 	}
 	b.pins(s, b.corded())
@@ -79,26 +84,26 @@ func (b build) farOff(s *sheet.Step) {
 func (b build) pins(s *sheet.Step, gaps bool) {
 	say := b.Say.Order
 	s.Add(say.PinInEye, b.Thick(b.Cords.Splicing.Hook))
-	if tip := b.Design.Bar.TipDiameter; gaps && tip > 0 {
-		s.Add(say.PinInGap, b.Thick(tip))
+	if gaps {
+		s.Add(say.PinInGap, b.tipPin())
 	}
 }
 
-// trialFacts proposes a trial splice of each cord that needs one.
-func (b build) trialFacts(s *sheet.Step) {
+// hostFacts tells which cords a trial splice is made of, and how its host is pulled.
+func (b build) hostFacts(s *sheet.Step) {
 	all := b.Cords.Trials(b.Style.Inches)
 	if len(all) == 0 {
 		return
 	}
 	say := b.Say.Order
-	if len(all) == 1 {
-		insert(s, 0, say.OneTrial)
-	} else {
-		insert(s, 0, say.EachTrial)
+	which := say.OneTrial
+	if len(all) > 1 {
+		which = say.EachTrial
 	}
+	s.Do = slices.Insert(s.Do, 1, which)
 	if lines := b.Cords.Lines; len(lines) > 0 && lines[0].Fastening.Adjustable() && lines[0].Kind != b.Design.Side &&
 		lines[0].Kind != b.Design.Leg {
-		s.Do = append(s.Do, say.NoTrialOfLines)
+		s.Do = slices.Insert(s.Do, 2, say.NoTrialOfLines)
 	}
 	for _, t := range all {
 		add := b.ofTrial(s, t, len(all))
@@ -107,13 +112,21 @@ func (b build) trialFacts(s *sheet.Step) {
 		}
 		add(say.Host, b.Rope(t.Host))
 		add(say.Own, b.Rope(t.Own))
+	}
+	s.Add(say.PostThick, b.posts())
+	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
+}
+
+// trialFacts proposes a trial splice of each cord that needs one.
+func (b build) trialFacts(s *sheet.Step) {
+	say, all := b.Say.Order, b.Cords.Trials(b.Style.Inches)
+	for _, t := range all {
+		add := b.ofTrial(s, t, len(all))
 		add(say.Apart, b.Rope(t.Apart))
 		add(say.Buried, b.Rope(t.Bury))
 		add(say.Tapered, b.Rope(t.Taper))
 	}
-	s.Add(say.PostThick, b.posts())
 	b.fidFact(s)
-	s.Add(say.PullOf, b.weighed(accuracy.Pull(b.Shape), false))
 	s.Add(say.LightPull, b.weighed(cord.LightPull, false))
 }
 
@@ -146,12 +159,37 @@ func (b build) trialReads(s *sheet.Step) {
 	}
 	for _, t := range all {
 		add := b.ofTrial(s, t, len(all))
-		add(say.Trial, "[["+string(design.KeySpliceTrial)+"]]")
-		add(say.TrialBefore, b.line(design.KeySpliceTrialBefore, b.Rope(t.Apart)))
-		add(say.TrialBuried, b.line(design.KeySpliceTrialBuried, b.Rope(t.Bury)))
-		add(say.TrialAfter, b.line(design.KeySpliceTrialAfter, "… "+b.Unit()))
+		b.trialLines(add, t.Apart, t.Bury)
 		add(say.Another, b.Rope(t.Host+t.Own))
 	}
+	s.Add(say.PrintAnew, b.anew())
+}
+
+// trialLines tells what of a trial to write into the design: marks so far apart before,
+// with so much buried between them.
+func (b build) trialLines(add func(name, value string), apart, bury float64) {
+	say := b.Say.Order
+	add(say.Trial, "[["+string(design.KeySpliceTrial)+"]]")
+	add(say.TrialBefore, b.line(design.KeySpliceTrialBefore, b.Rope(apart)))
+	add(say.TrialBuried, b.line(design.KeySpliceTrialBuried, b.Rope(bury)))
+	add(say.TrialAfter, b.line(design.KeySpliceTrialAfter, "… "+b.Unit()))
+}
+
+// contractionFacts tells which splice of the bed itself to write into the design as a trial,
+// where all nodes are off alike: the first that a tape reads between two marks.
+func (b build) contractionFacts(s *sheet.Step) {
+	b.nodeFacts(s)
+	part, bury := cord.HeadLeg, b.Cords.Splicing.EyeBury(b.Design.Leg.Diameter)
+	if b.looped() {
+		part, bury = cord.SideLoop, b.Cords.Splicing.Bury(b.Design.Side.Diameter)
+	}
+	c, ok := b.Cords.Find(part)
+	if !ok || len(c.Steps) == 0 || len(c.Steps[0].Reads) == 0 {
+		return
+	}
+	say, names, r := b.Say.Order, b.Say.Names.Cords, c.Steps[0].Reads[0]
+	s.Add(fmt.Sprintf(say.TrialOn, b.CordName(c)), fmt.Sprintf(say.FromTo, names.Spot(r.From), names.Spot(r.To)))
+	b.trialLines(s.Add, r.Before, bury)
 	s.Add(say.PrintAnew, b.anew())
 }
 
@@ -310,6 +348,13 @@ func (b build) nodesOff() float64 {
 		off = math.Hypot(off, l.RSS)
 	}
 	return off
+}
+
+func (b build) showHost() sheet.Figures {
+	if len(b.Cords.Cords) == 0 {
+		return nil
+	}
+	return figure(splice.Pulled(b.Data), b.Say.Splicing.Pulled.Caption)
 }
 
 func (b build) showTrial() sheet.Figures {

@@ -82,11 +82,7 @@ func (b build) capFacts(s *sheet.Step) {
 	say := b.Say.Order
 	for _, q := range b.Sewn.Seams {
 		if q.Kind == piece.EndToCap {
-			longer := 0
-			if q.Ease < 0 {
-				longer = 1
-			}
-			s.Add(b.Say.Names.Seam(q), fmt.Sprintf(say.Eased[longer], b.Cloth(q.Hung[1]), b.Cloth(math.Abs(q.Ease))))
+			s.Add(b.Say.Names.Seam(q), fmt.Sprintf(say.Eased, b.Cloth(q.Flat[0]), b.Cloth(q.Flat[1])))
 		}
 	}
 	s.Add(say.CornerLeft, b.Cloth(cornerLeft))
@@ -122,20 +118,36 @@ func (b build) stitchFacts(s *sheet.Step) {
 		s.Check(b.ofEnd(say.WideAt, e), b.Cloth(b.sewnWide(e)))
 	}
 	s.Add(say.NearEnough, b.Cloth(2*d.Accuracy.Sewing))
+	for _, e := range hung.Ends() {
+		if short := b.foldShort(e); short > 0 {
+			s.Add(b.ofEnd(say.FoldShort, e), b.Cloth(short))
+		}
+	}
 }
 
-// sewnWide returns how wide the bed is at a bar's line when its channels are sewn, mm: a
-// strip lies outside of the seam, a facing within it.
+// sewnWide returns how wide the bed is at a bar's line when its channels are sewn, mm, from
+// the seam line of one side to that of the other: the fold outside of it gapes there.
 func (b build) sewnWide(e hung.End) float64 {
 	l := b.Sewn.BarLines[e]
 	if len(l) == 0 {
 		return 0 // no piece is laid out then
 	}
-	wide := 2 * l[len(l)-1].Y
-	if b.strips() {
-		wide += 2 * b.Design.Channel.Depth
+	return 2 * l[len(l)-1].Y
+}
+
+// foldShort returns by how much the fold of a channel strip is too short at a bar, where the
+// side turns and the strip is straight, mm.
+func (b build) foldShort(e hung.End) float64 {
+	for _, q := range b.Sewn.Seams {
+		if q.Kind == piece.SideToStrip && len(q.Parts) > 0 {
+			part := q.Parts[0]
+			if e == hung.Foot {
+				part = q.Parts[len(q.Parts)-1]
+			}
+			return -part.Fold
+		}
 	}
-	return wide
+	return 0
 }
 
 // rowFacts tells the rows of a side's seam.
@@ -175,6 +187,7 @@ func (b build) testFacts(s *sheet.Step) {
 	for _, l := range b.Margins.Leasts {
 		if l.Thing == margin.SeamThing {
 			insert(s, 2, say.TestStrip)
+			insert(s, 2, say.TestHang)
 			s.Add(say.TestWide, b.Cloth(wide))
 			s.Add(say.TestHolds, b.weighed(l.Value*wide, true))
 		}

@@ -12,6 +12,14 @@ import (
 	"slingloft/outline/piece"
 )
 
+// Long writes how long a lay is: of a roll as its pieces lie on it, of a sheet as it is sold.
+func Long(d *given.Data, l given.Lay) string {
+	if l.Roll {
+		return d.Cloth(l.Width)
+	}
+	return d.Round(l.Width)
+}
+
 // Lay draws the roll or sheet number i of the lays.
 func Lay(d *given.Data, i int) picture.Picture {
 	l, say := d.Lays[i], d.Say.Lay
@@ -33,9 +41,9 @@ func Lay(d *given.Data, i int) picture.Picture {
 	for n, it := range l.Items {
 		letterItem(&p, v, it, n+1)
 	}
-	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, d.Round(l.Width))
+	p.Level(v.At(geom.Pt(0, 0)), v.At(geom.Pt(l.Width, 0)), below-7, Long(d, l))
 	p.Upright(v.At(geom.Pt(0, 0)), v.At(geom.Pt(0, l.Height)), v.Shift.X-6, d.Round(l.Height))
-	p.Desc = fmt.Sprintf(say.Desc, len(l.Items), d.Round(l.Width), d.Round(l.Height), given.Percent(l.Use))
+	p.Desc = fmt.Sprintf(say.Desc, len(l.Items), Long(d, l), d.Round(l.Height), given.Percent(l.Use))
 	if len(kept) > 0 {
 		words := keptWords(d, kept)
 		legend(&p, words)

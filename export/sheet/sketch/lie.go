@@ -231,6 +231,9 @@ func drawLaid(p *picture.Picture, v picture.View, q piece.Piece, at piece.Place)
 		p.Area(picture.Body, v.Line(ring)...)
 		p.Outline(picture.Main, picture.Thin, v.Line(ring))
 	}
+	for _, l := range q.Lie.Net {
+		p.Line(picture.Stitch, 2*picture.Bold, v.Line(l.Moved(at.Motion))...)
+	}
 	for _, r := range q.Lie.Rests {
 		p.Line(picture.Mark, 2*picture.Bold, v.Line(r.Edge.Moved(at.Motion))...)
 	}
@@ -247,9 +250,11 @@ func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece
 		face = fmt.Sprintf(d.Say.Boards.SideUp, d.Say.Boards.Sides[at.Side], face)
 	}
 	t := picture.Text{Text: face, Size: picture.Small, Anchor: piece.Centre, Ink: picture.Main}
-	letterInside(p, v, t, q.Cut.Moved(at.Motion))
 	r := q.Lie.Rests[0]
 	edge := r.Edge.Moved(at.Motion)
+	if !letterInside(p, v, t, q.Cut.Moved(at.Motion)) {
+		letterAlong(p, v, t, edge, q.Cut.Moved(at.Motion).Bounds().Center())
+	}
 	if a, z := edge[0], edge[len(edge)-1]; from != 0 && math.Abs(a.Y-from) > 0.05 {
 		if math.Abs(a.X) < math.Abs(z.X) {
 			a, z = z, a // z is next to the middle of the bed
@@ -264,6 +269,23 @@ func letterLaid(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece
 	} else if from == 0 && r.Off != 0 && !at.Over {
 		letterAside(d, p, v, r, at)
 	}
+}
+
+// letterAlong letters a template that has no room for it beside its straight edge, on the
+// side away from its middle, where that is free.
+func letterAlong(p *picture.Picture, v picture.View, t picture.Text, edge geom.Polyline, middle geom.Point) {
+	a, z := edge[0], edge[len(edge)-1]
+	out := z.Minus(a).Unit().Left()
+	if out.Dot(middle.Minus(a)) > 0 {
+		out = geom.Pt(-out.X, -out.Y)
+	}
+	var places []geom.Point
+	for _, off := range []float64{2.4, 3.2, 4.4, 6, 8} {
+		for _, part := range []float64{0.5, 0.4, 0.6, 0.3, 0.7} {
+			places = append(places, v.At(a.Towards(z, part)).Plus(out.Times(off)))
+		}
+	}
+	p.WriteClear(t, places...)
 }
 
 // letterAside letters how far a straight edge lies from the line beside which it is laid.

@@ -19,21 +19,23 @@ type Boards struct {
 	JoinLine                        string // of a panel without the centre line
 	UsedIn                          string // steps
 
-	Seen     map[piece.Seen]string
-	On       string    // the straight edge: what it lies on
-	Beside   string    // distance, what it lies beside
-	Inside   string    // distance, what it lies inside of
-	End      string    // what the end lies on
-	EndTail  string    // likewise of a tail, which draws the bar line
-	EndsOn   string    // what both ends lie on
-	Edge     string    // that its edge is the finished line
-	Up, Over string    // what it gives: lettered face up, turned over
-	SideOf   string    // side, stretch
-	HalfOf   string    // side
-	FacingOf string    // side
-	HalfEdge [3]string // of a hollow edge: one half, the other, all of it
-	Sides    [2]string
-	Parts    map[piece.Stretch]string
+	Seen                          map[piece.Seen]string
+	On                            string    // the straight edge: what it lies on
+	Beside                        string    // distance, what it lies beside
+	Inside                        string    // distance, what it lies inside of
+	End                           string    // what the end lies on
+	EndTail                       string    // likewise of a tail, which draws the bar line
+	EndsOn                        string    // what both ends lie on
+	Edge                          string    // which of its edges are the net line
+	EdgeRound, EdgeTail, EdgeCap  string    // likewise of a facing, a tail, a cap
+	NoEdge, NoEdgeTail, NoEdgeCap string    // along which nothing is drawn
+	Up, Over                      string    // what it gives: lettered face up, turned over
+	SideOf                        string    // side, stretch
+	HalfOf                        string    // side
+	FacingOf                      string    // side
+	HalfEdge                      [3]string // of a hollow edge: one half, the other, all of it
+	Sides                         [2]string
+	Parts                         map[piece.Stretch]string
 
 	MeetsSide, MeetsHalf      string // how the halves meet
 	MeetsEdge                 string // likewise of a hollow edge
@@ -49,8 +51,8 @@ type Boards struct {
 func englishBoards() Boards {
 	return Boards{
 		Title: "Templates and gauges",
-		How: "In each picture the heavy line lies on a line that you have drawn. Plain shapes have their lettered face up. " +
-			"Dashed shapes are turned over. Figures along an edge count the way along it, to check it by; figures called widths count " +
+		How: "In each picture the heavy blue line lies on a line that you have drawn, and you draw along the heavy green one. Plain " +
+			"shapes have their lettered face up. Dashed shapes are turned over. Figures along an edge count the way along it, to check it by; figures called widths count " +
 			"from the line that is named beside them.",
 		Offsets: "Templates count from the centre line of the bed. The offsets tables count from the straight line between the " +
 			"ends of a curve.",
@@ -73,20 +75,26 @@ func englishBoards() Boards {
 			piece.OnChord:       "the straight line between the two corners of the edge",
 			piece.OnMidEdge:     "the line square to that line, through its middle",
 		},
-		On:       "Lay its straight edge on %s.",
-		Beside:   "Lay its straight edge on the line %s beside %s.",
-		Inside:   "Lay its straight edge on a line %s inside of %s, parallel to it.",
-		End:      "Push it along until its end lies on %s.",
-		EndTail:  "Push it along until its bar line begins at the mark on the centre line.",
-		EndsOn:   "Push it along until its ends lie on %s.",
-		Edge:     "Draw along its curve: that is the net line, and the allowance comes on outside it.",
-		Up:       "With its lettered face up it gives %s.",
-		Over:     "Turned over it gives %s.",
-		SideOf:   "the %s side, %s",
-		HalfOf:   "the %s half",
-		FacingOf: "the %s facing",
-		HalfEdge: [3]string{"one half of each such edge", "the other half of it", "each such edge"},
-		Sides:    [2]string{bed.Left: "left", bed.Right: "right"},
+		On:         "Lay its straight edge on %s.",
+		Beside:     "Lay its straight edge on the line %s beside %s.",
+		Inside:     "Lay its straight edge on a line %s inside of %s, parallel to it.",
+		End:        "Push it along until its end lies on %s.",
+		EndTail:    "Push it along until its bar line begins at the mark on the centre line.",
+		EndsOn:     "Push it along until its ends lie on %s.",
+		Edge:       "Draw along its curve: that is the net line, and the allowance comes on outside it.",
+		EdgeRound:  "Draw all round it: that is the net line, and the allowance comes on outside it.",
+		EdgeTail:   "Draw along SIDE and END SEAM: they are the net line, and the allowance comes on outside them.",
+		EdgeCap:    "Draw along SEAM and TOP: they are the net line; outside SEAM comes the allowance, outside TOP the hem.",
+		NoEdge:     "Draw nothing along its straight edges: no cloth ends there.",
+		NoEdgeTail: "BAR LINE is drawn as a mark; along CENTRE LINE draw nothing.",
+		NoEdgeCap:  "Along CENTRE LINE draw nothing.",
+		Up:         "With its lettered face up it gives %s.",
+		Over:       "Turned over it gives %s.",
+		SideOf:     "the %s side, %s",
+		HalfOf:     "the %s half",
+		FacingOf:   "the %s facing",
+		HalfEdge:   [3]string{"one half of each such edge", "the other half of it", "each such edge"},
+		Sides:      [2]string{bed.Left: "left", bed.Right: "right"},
 		Parts: map[piece.Stretch]string{
 			piece.AllOfIt: "from bar to bar", piece.HeadHalf: "from head bar to mid-bay", piece.FootHalf: "from foot bar to mid-bay",
 		},

@@ -20,6 +20,9 @@ type FirstNight struct {
 
 	JoinEyes, JoinLoops string // how an apex is joined
 	OwnLines, AnyLines  string // where none are made, and their length is stated or not
+	HangFar, TieFar     string // how a line comes to its anchor: by an eye, by a hitch
+	OwnFar              string // by either, where it is the maker's own
+	TiedLines           string
 	Weight, Aside       string
 	AtLeast, AtMost     string    // a limit
 	Key                 string    // a key and its value as a design has them
@@ -61,6 +64,10 @@ func englishFirstNight() FirstNight {
 		JoinLoops: "Join the bends of both loops at an end and its line's eye with the shackle or hook of that apex.",
 		OwnLines:  "This design makes no hang lines: take your own, as long and as strong as stated.",
 		AnyLines:  "This design makes no hang lines: take your own, as strong as stated, to reach your anchors.",
+		HangFar:   "Hang the far eye of each line on the hook or shackle of its anchor, and tie no knot in it.",
+		TieFar:    "Go round each anchor once and a half with its line, the anchor mark on it, and tie two half hitches.",
+		OwnFar:    "Hang your lines on by spliced eyes; a line that is tied has to be as strong as stated for it.",
+		TiedLines: "hang lines, where one is tied",
 		Weight:    "dead weight", Aside: "its middle beside the centre line",
 		AtLeast: "%s or more", AtMost: "%s or less",
 		Key: "%s = %q", Tip: [2]string{"tip of the %s bar, left of one who lies on the back", "tip of the %s bar, right"},
@@ -101,7 +108,6 @@ func englishHanging() map[Task]Step {
 			"Heights and distances count to the middle of what an eye lies on.",
 		}, "The hang lines will rise at the stated angles, and every hook, strap and anchor has the stated strength."},
 		HangEmpty: {"Hang it empty", []string{
-			"Hang the far eye of each line on the hook or shackle of its anchor, or tie the line there.",
 			"Move both anchors down alike, as far as stated, over soft ground.",
 			"Slide a strap down its tree; on a wall or post use a second hook lower down.",
 			"Turn the bars until no cord is twisted.",

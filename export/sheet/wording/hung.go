@@ -53,7 +53,7 @@ func englishHung() Hung {
 type Ends struct {
 	Caption string
 
-	Bar, Drop, Girth, TailGirth, Wall, Leg, TailArc, ApexOut, ApexUp, Angle string
+	Bar, Drop, Girth, TailGirth, Wall, Leg, InChannel, ApexOut, ApexUp, Angle string
 }
 
 func englishEnds() Ends {
@@ -65,7 +65,7 @@ func englishEnds() Ends {
 		TailGirth: "girth at the tail's end",
 		Wall:      "wall above the horizontal at the bar",
 		Leg:       "leg, bar tip to apex",
-		TailArc:   "of it, along the tail's cloth",
+		InChannel: "of the leg, inside the channel of its tail",
 		ApexOut:   "apex from mid-bay, horizontal",
 		ApexUp:    "apex above the bed bottom",
 		Angle:     "hang angle above the horizontal",

@@ -9,6 +9,7 @@ type Order struct {
 	Steps                        map[Task]Step
 
 	Diagonals, Corners                string // how a body in one piece is proved, and panels
+	CapsToo                           string
 	OfPanel                           string // panel, measure
 	BarToBar                          string
 	CentreUp                          string // where the centre line lies on the roll
@@ -24,6 +25,8 @@ type Order struct {
 	Divided                           string // templates
 	CheckBars, BarsRead               string
 	Measured, SheetAnew               [2]string             // commands, in mm and in inches: the design's file, followed by a space, or nothing
+	Paged                             [2]string             // likewise, the command for pages to print at home
+	ForPages                          string                // what that is for
 	CutAnew                           string                // what the first is for
 	PrintAnew                         string                // what the other is for
 	Layer                             string                // layer, colour
@@ -41,7 +44,8 @@ type Order struct {
 	NotchIn                           string
 	SnipMiddle, SnipJoins, SnipDeep   string
 	HollowHem, FinishFacings          string
-	TestStrip, TestWide, TestHolds    string // how a test seam is loaded
+	TestStrip, TestHang               string // how a test seam is loaded
+	TestWide, TestHolds               string
 
 	ClothPieces, SideAllowance, JoinAllowance, CapAllowance string
 	EndsIn, LongEdges, MiddleLine, Folded, CapHem           string
@@ -54,7 +58,7 @@ type Order struct {
 
 	FromTo   string // an opening: from, to
 	EachFold string
-	Eased    [2]string // the seam of a cap: its length, by how much the body, or the cap, is longer
+	Eased    string // the seam of a cap: the length of the body's edge, of the cap's
 
 	AtBar   string // notch
 	FootEnd string
@@ -66,6 +70,7 @@ type Order struct {
 	CapTopHem                                                       string
 	PastRow, CornerLeft                                             string
 	WideAt                                                          string // end
+	FoldShort                                                       string // end
 
 	EyeLoop, Bury string
 	OfDiameters   string // length, so many cord diameters
@@ -83,6 +88,7 @@ type Order struct {
 	CordOf                    string // cord, what it is cut from
 	Apart, Buried, Expected   string // of a trial
 	TrialOf, Tapered          string
+	EachSplit, BetweenPosts   string
 	Host, Own                 string
 	OneTrial, EachTrial       string
 	Another                   string
@@ -91,6 +97,7 @@ type Order struct {
 	Within, FarOff            string // length
 	Trial                     string // what it is written under
 	TrialBefore, TrialBuried  string
+	TrialOn                   string // cord
 	TrialAfter                string
 	StitchEach                string
 	JoinOut, JoinBack         string // of a loop's join, for its stitches
@@ -99,18 +106,19 @@ type Order struct {
 	ToHook, FromTip           string // place
 	Opening                   string
 
-	BarCut     string // end
-	CordToCord string // end
-	TipReach   string
-	TipFace    string
-	PinLong    string
-	PlugThick  string
-	NoHole     string
-	Hole       string // diameter
-	Leg        string // end
-	RidgeLong  string
-	RidgeOver  string
-	RidgeTies  string
+	BarCut        string // end
+	CordToCord    string // end
+	OverShoulders string // end
+	TipReach      string
+	TipFace       string
+	PinLong       string
+	PlugThick     string
+	NoHole        string
+	Hole          string // diameter
+	Leg           string // end
+	RidgeLong     string
+	RidgeOver     string
+	RidgeTies     string
 }
 
 func englishOrder() Order {
@@ -120,11 +128,14 @@ func englishOrder() Order {
 		Diagonals: "Both diagonals have to read the same.",
 		Corners:   "Measure each panel from corner to corner.",
 		OfPanel:   "%s, %s",
+		CapsToo:   "Measure the caps in the same way, the seam along its net line.",
 		Measured: [2]string{
 			"slingloft cut %s--as pdf --paper a4 --measured 99.6x100.2",
 			"slingloft cut %s--as pdf --paper letter --measured 3.98x4.01",
 		},
 		SheetAnew: [2]string{"slingloft sheet %s--out new-sheet.pdf", "slingloft sheet %s--out new-sheet.pdf --paper letter"},
+		Paged:     [2]string{"slingloft cut %s--as pdf --paper a4", "slingloft cut %s--as pdf --paper letter"},
+		ForPages:  "files for pages, type",
 		CutAnew:   "for plots that are not true, type", PrintAnew: "to print this sheet anew, type",
 		Layer: "%s, %s", Colours: englishColours(), Jobs: englishJobs(),
 		KeyedOf: "%s; %s under [%s]", FarOffBy: "may be off by", CordThick: "%s, thick", HookThick: "what an eye lies on, thick",
@@ -160,7 +171,8 @@ func englishOrder() Order {
 		HollowHem:  "The edge is hollow: stretch the folds a little as you press them.",
 
 		FinishFacings: "Do the same with the outer edges of the facings.",
-		TestStrip:     "Cut a strip across the seam, as wide as stated, and hang the weight stated on it.",
+		TestStrip:     "Cut a strip across the seam, as wide as stated, and clamp each end between two boards.",
+		TestHang:      "Hang it up by one pair, and the weight stated on the other, close over the floor.",
 		TestWide:      "width of the tested strip", TestHolds: "has to hold",
 
 		ClothPieces: "pieces of cloth", SideAllowance: "allowance at the body's sides",
@@ -174,7 +186,7 @@ func englishOrder() Order {
 		JoinNotch:    "%s, notch %s from the head end",
 
 		FromTo: "%s to %s", EachFold: "each fold",
-		Eased: [2]string{"%s; the body is %s longer", "%s; the cap is %s longer"},
+		Eased: "body %s, cap %s",
 		AtBar: "%s, at the bar", FootEnd: "foot end",
 
 		StitchLine: "stitch line from the folded edge", ChannelDepth: "finished depth of the channel", Rows: "rows",
@@ -183,7 +195,8 @@ func englishOrder() Order {
 		ClothMass: "cloth", ThreadBreaks: "thread, breaks at",
 		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line",
 		EdgeLine: "chalk line, from the raw edge", CapTopHem: "top hem of the caps, both folds",
-		WideAt: "width at the %s bar line",
+		WideAt:    "width at the %s bar line, from row 1 to row 1",
+		FoldShort: "fold too short for the turn at the %s bar by",
 
 		EyeLoop: "cord in the loop", Bury: "bury", OfDiameters: "%s, %s cord diameters",
 		FidSize: "fid", FidOf: "hollow, %s thick or less, some %s long; or a loop of thin stiff wire (common practice, no source)",
@@ -193,21 +206,24 @@ func englishOrder() Order {
 		PullOf: "pull", LightPull: "light pull",
 		Weighs: "%s, as the weight of %s", CordOf: "%s, of %s",
 		Apart: "marks apart", Buried: "bury between them", Expected: "expected afterwards",
-		TrialOf: "cord", Tapered: "of it, taper", Another: "each further trial takes, of cord", Host: "host, made fast at both ends",
+		TrialOf: "cord", Tapered: "of it, taper", EachSplit: "if it is split, more for each part: %s", BetweenPosts: "in one length: %s",
+		Another: "each further trial takes, of cord", Host: "host, made fast at both ends",
 		Own: "piece to bury", Of: "%s: %s",
 		OneTrial:       "One trial is enough: all buries that have to be right are in this one cord.",
 		EachTrial:      "Make one of each cord stated: each takes up its own length, and the sheet counts with their mean.",
 		NoTrialOfLines: "Hang lines that can be set need no trial: what they are off is set on the spot.",
 		Within:         "%s, ± %s", FarOff: "may be off by",
-		Trial: "if it is not, write", TrialBefore: "marks apart, before", TrialBuried: "length buried", TrialAfter: "marks apart, afterwards",
+		Trial: "to be written into the design", TrialOn: "if all are off alike, read on a %s",
+		TrialBefore: "marks apart, before", TrialBuried: "length buried", TrialAfter: "marks apart, afterwards",
 		StitchEach: "each stitch, about",
 		JoinOut:    "Draw the join of the loop out at an opening.",
 		JoinBack:   "Draw the join back to the middle notch.",
 		Gauged:     "The gauges for a cord's other end begin at that end.",
 		NodeOf:     "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "from the bar's end to the middle of the cord",
-		CordToCord: "%s bar, from middle to middle of its cords",
-		TipFace:    "from the bar's end to the plug's shoulder", PinLong: "pin, past the shoulder", PlugThick: "plug, to fit a bore of",
+		CordToCord:    "%s bar, from middle to middle of its cords",
+		OverShoulders: "%s bar, from shoulder to shoulder of its tips",
+		TipFace:       "from the bar's end to the plug's shoulder", PinLong: "pin, past the shoulder", PlugThick: "plug, to fit a bore of",
 		NoHole:    "Drill no hole across the bar to hold a plug: the design counts on none.",
 		Hole:      "The design counts on a hole of %s across the bar, and on no wider one.",
 		RidgeLong: "ridge line, from eye to eye as it hangs", RidgeOver: "ridge line above ground",
@@ -247,10 +263,11 @@ func englishCutting() map[Task]Step {
 		MakeBoards: {"Make the templates and gauges", []string{
 			"Cut them from the sheet files, or glue full-size plots onto card and cut those.",
 			"On a laser give each layer the job stated, in that order.",
-			"Measure the check bars of every sheet, along it and across it, before you use anything from it.",
+			"To print at home take the files for pages, print them at 100 % without fitting, and join them.",
+			"Measure the check bars of every sheet, or of the joined pages, along and across, before you use it.",
 			"If one reads otherwise, have the files written anew with the command stated.",
 			"Put your own readings into it: first along the sheet, then across it.",
-			"If you have this sheet alone, send both readings to whoever sent it to you.",
+			"If you have this sheet alone, ask whoever sent it for files or plots, and send both readings.",
 			"By hand, cut along the middle of every outline.",
 			"Hold each straight edge against a rule.",
 			"Sand every edge smooth.",
@@ -289,7 +306,7 @@ func englishCutting() map[Task]Step {
 			"Set every allowance off outside the net line with the allowance gauge: that is the cut line.",
 			"At a corner let both cut lines run on until they meet.",
 		}, "Each piece has its net line, cut line and name, and all but the strips have notches."},
-		ProveSquare: {"Check the body before you cut", []string{
+		ProveSquare: {"Check body and caps before you cut", []string{
 			"Measure from corner to corner of the net line, with the cloth flat and slack.",
 			"Head left is the corner at the head end, on the side of the notches L.",
 			"If a distance is further off than stated, find the line that is wrong, and mark it again.",
@@ -318,9 +335,8 @@ func englishSewing() map[Task]Step {
 			"Thread sizes count by tex or by ticket, and ticket is 3000 over tex: go by the strength.",
 			"Lay two scraps of the same cloth on each other and sew them with needle, thread and rows stated.",
 			"If the seam puckers, loosen both threads and try again.",
-			"If stitches are skipped, or the thread frays in the needle, take a thicker needle.",
-			"If the needle cuts threads of the cloth, take a thinner one.",
-			"Pull the seam apart and see what gives: cloth, thread, or the cloth's threads at the seam.",
+			"If stitches are skipped, or the thread frays, take a thicker needle; if it cuts threads, a thinner one.",
+			"Then pull the seam apart and see what gives: cloth, thread, or the cloth's threads at the seam.",
 			"If it gives too soon, change thread or stitch and print the sheet again.",
 		}, "Both threads lock inside the cloth, and the seam lies flat."},
 		FinishEdges: {"Finish the raw edges of the sides", []string{
@@ -395,7 +411,8 @@ func englishSewing() map[Task]Step {
 			"Where the side turns at a bar, stop with the needle down, turn, and lay no pleat.",
 			"Stitch each further row inside the channel, beside the one before.",
 			"Leave both ends of the channel open.",
-			"Measure the bed's width at both bar lines, flat, from fold to fold.",
+			"Round that turn the fold is too short, so the slit of the opening gapes: flatten nothing by force.",
+			"Measure the bed's width at both bar lines, flat, from row 1 to row 1.",
 			"If one is further off than stated, unpick that side and sew it again.",
 		}, "Both edges of the strip are caught all along, on both faces."},
 		StitchFacings: {"Stitch the facings", []string{
@@ -403,7 +420,7 @@ func englishSewing() map[Task]Step {
 			"Backstitch at both ends of the seam and beside each opening.",
 			"Turn the facing over to the inside and press the seam.",
 			"Stitch its inner fold down, with each further row beside it towards the outer seam.",
-			"Measure the bed's width at both bar lines, flat, from seam to seam.",
+			"Measure the bed's width at both bar lines, flat, from row 1 to row 1.",
 			"If one is further off than stated, unpick that side and sew it again.",
 		}, "The channel is closed but for its ends and the openings at the bars."},
 	}

@@ -31,15 +31,18 @@ const (
 
 func englishTrial() map[Task]Step {
 	return map[Task]Step{
-		TrialSplice: {"Make a trial splice", []string{
+		PullTrial: {"Pull the cord of a trial splice", []string{
 			"Do this before you cut a cord: every length rests on it.",
-			"Read first how eyes are spliced: that shows what a fid does.",
 			"Cut the two pieces stated; the longer one is the host.",
 			oneLoose,
 			makeFast,
 			clearOfPull,
 			pullTwice,
-			"Make two marks on it under the light pull stated.",
+		}, "The second pull makes the host no longer."},
+		TrialSplice: {"Make a trial splice", []string{
+			"Read first how eyes are spliced: that shows what a fid does.",
+			"Under the light pull stated, make two marks on the host, as far apart as stated.",
+			"Let the tackle go, and leave the host on its posts.",
 			"Taper one end of the other piece, and bury it between the marks with a fid.",
 			"Milk the host smooth over it.",
 		}, "The buried end lies midway between the marks; no bunch is left."},
@@ -58,6 +61,7 @@ func englishTrial() map[Task]Step {
 			"Pull it as hard as stated, with a weight or a tackle.",
 			pullTwice,
 			"Leave it on the posts: the next step marks it there.",
+			"If there is no room for one length, split it: each part takes two ends more, as stated.",
 		}, "The second pull makes it no longer."},
 		CutCords: {"Cut and mark the cords", []string{
 			"Hold the cord between the two posts, its ends made fast as in the trial.",
@@ -71,12 +75,16 @@ func englishTrial() map[Task]Step {
 }
 
 func englishEyes() map[Task]Step {
+	const (
+		held     = "Measure it on a pin, the leg's free end clamped between two boards short of its entry mark."
+		fixedGap = "Set a fixed pin into the foot gap, and a pin that the tackle pulls into the eye."
+	)
 	crossed := []string{
 		dropStrands,
 		"Pass the working end through the leg at its throat mark.",
 		"Pass the leg's free end through the working end at its shoulder mark.",
 		"Draw both up until throat mark and shoulder mark meet.",
-		fidThroat, drawThrough, milkEye,
+		fidThroat, drawThrough, milkEye, held,
 	}
 	return map[Task]Step{
 		SpliceEyes: {"Splice the eyes of the legs", append([]string{
@@ -95,8 +103,13 @@ func englishEyes() map[Task]Step {
 			"Give the eye one turn, so that no twist is left in it.",
 			"Draw it up until throat mark and shoulder mark meet.",
 			fidThroat, drawThrough, milkEye,
-			"Measure it on pins, under the light pull. Lock-stitch it once it reads as stated.",
-		}, eyeDone},
+		}, "No strand stands out, and no bunch is left."},
+		ReadLastEyes: {"Read and lock-stitch the eyes of the foot legs", []string{
+			fixedGap,
+			"Read the tape under the light pull stated.",
+			"If it reads other than stated, shift the splice, milk it, and read again.",
+			"Lock-stitch it like the others once it reads as stated.",
+		}, "Both foot legs read as stated, and their eyes are stitched."},
 	}
 }
 
@@ -147,8 +160,9 @@ func englishLines() map[Task]Step {
 func englishChains() map[Task]Step {
 	const (
 		lay    = "Draw each chain out along a tape under the light pull stated."
-		pin    = "Hang the eyes and the gaps on pins as thick as stated: on thinner pins they read longer."
-		nought = "Lay the tape's nought at the middle of the head pin."
+		pin    = "Hang each eye on a pin as thick as stated: on a thinner one it reads longer."
+		loose  = "Set a loose pin into each gap, as thick as stated: it parts the cords as a tip will."
+		nought = "Lay the tape's nought at the middle of the head pin, which is fixed."
 	)
 	return map[Task]Step{
 		FirstCorner: {"Splice the head corners", []string{
@@ -168,21 +182,24 @@ func englishChains() map[Task]Step {
 		}, "There are two chains, and laid on each other they are alike."},
 		SetChains: {"Set the chains", []string{
 			clearOfPull,
-			"Hang its eyes and both gaps on strong pins.",
+			"Hang both its eyes on strong pins: the head pin is fixed, the other is pulled.",
+			"Set a loose pin into each gap, as thick as stated.",
 			"Pull each chain as hard as stated, with a weight or a tackle.",
 			pullTwice,
 		}, "The second pull makes it no longer."},
 		ReadNodes: {"Read every node", []string{
 			"Stitch no bury before every node is right.",
-			lay, pin, nought,
+			pin, loose, nought, lay,
 			"Read every node off the tape.",
 			"If one is further off than stated, shift the splice beside it, milk it, and read again.",
 		}, "Every node reads as stated, on both sides."},
 		CheckNodes: {"Check every node", []string{
 			"Stitch no bury before every node is right.",
-			lay, pin, nought,
-			"Compare every node with its figure.",
-			"If one is further off than stated, find the mistake now.",
+			pin, loose, nought, lay,
+			"If one node is further off than stated and those before it are right, splice anew what lies before it.",
+			"If all are off alike, and more after each splice, it is the contraction.",
+			"Then write an eye into the design as a trial, in the lines below, and print this sheet anew.",
+			"Draw the splices out, and mark the cords anew; cut new ones where they are too short.",
 		}, "Every node reads as stated, on both sides."},
 		LockBuries: {"Lock-stitch every bury", []string{
 			"Take strong polyester thread, or a strand of the cord itself; the design does not name it.",
@@ -224,9 +241,12 @@ func englishLoops() map[Task]Step {
 			"Stitch no bury before every node is right.",
 			"Push the cloth together on the loop, so that its tip marks show.",
 			"Draw each loop out along a tape under the light pull stated, its bends on two pins.",
-			"Take pins as thick as stated, the middle of the head one at nought.",
+			"Take pins as thick as stated, the middle of the head one, which is fixed, at nought.",
 			"Compare every tip and middle mark with its figure, on both runs.",
 			"If one is further off than stated, find the mistake now.",
+			"If all are off alike, it is the contraction.",
+			"Then write the join into the design as a trial, in the lines below, and print this sheet anew.",
+			"Open the join, and mark the loop anew, or cut a new one where it is too short.",
 		}, "Every node reads as stated, on both sides."},
 		SeizeLoops: {"Seize the loops", []string{
 			"Draw both runs out at each opening until a tip mark stands in its middle.",

@@ -32,7 +32,8 @@ func TestSentencesShort(t *testing.T) {
 		}
 	}
 	b := say.Boards
-	for _, list := range [][]string{b.Press, b.Allow, b.Cord, b.Notch, {b.On, b.Beside, b.End, b.EndsOn, b.Edge, b.Up, b.Over, b.MeetsSide, b.MeetsHalf, b.Halved}} {
+	edges := []string{b.Edge, b.EdgeRound, b.EdgeTail, b.EdgeCap, b.NoEdge, b.NoEdgeTail, b.NoEdgeCap}
+	for _, list := range [][]string{edges, b.Press, b.Allow, b.Cord, b.Notch, {b.On, b.Beside, b.End, b.EndsOn, b.Up, b.Over, b.MeetsSide, b.MeetsHalf, b.Halved}} {
 		for _, do := range list {
 			check("boards", do)
 		}

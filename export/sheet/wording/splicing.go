@@ -4,7 +4,8 @@ import "slingloft/outline/cord"
 
 // Splicing says what belongs to the pictures of how the cords are made.
 type Splicing struct {
-	Trial              Picture    // desc: marks apart, bury, after
+	Trial              Picture // desc: marks apart, bury, after
+	Pulled             Picture
 	Taper              Picture    // desc: working end, taper
 	Entering           [4]Picture // into a leg for its eye, into a leg and into a side cord at a corner, into a loop; desc: length
 	Milked             Picture    // desc: before, after
@@ -30,6 +31,8 @@ type Splicing struct {
 	Before, BeforeIt, Expected, Buries string // length
 	TipOut                             string
 	Stitched, Unstitched               string // length
+	FixedPost, LooseBar, FiveTurns     string
+	TwoHitches, MarkedHere             string
 	FromSide, FromEnd                  string
 
 	ThroughShoulder, OpenShoulder, EyeGoes, GoesIn, BuriedAlong string
@@ -70,6 +73,8 @@ func englishSplicing() Splicing {
 	s.Stroke = "stroke this way"
 	s.Before, s.BeforeIt, s.Expected, s.Buries = "before %s", "before the splice: %s", "after about %s", "bury %s"
 	s.TipOut = "its tip still sticks out"
+	s.FixedPost, s.LooseBar, s.FiveTurns = "fixed post", "loose bar, pulled", "five turns, side by side"
+	s.TwoHitches, s.MarkedHere = "two half hitches", "marks are made here"
 	s.Stitched, s.Unstitched = "stitched: %s", "taper: %s"
 	s.FromSide, s.FromEnd = "from the side, larger", "from the end"
 
@@ -180,6 +185,12 @@ func englishSplicePictures() Splicing {
 			Title:   "A finished corner",
 			Desc: "Side cord at the left, leg at the right, between them the gap of %s with the bar's tip in its middle. The leg's working end " +
 				"runs %s inside the side cord, the side cord's %s inside the leg; both end in tapers.",
+		},
+		Pulled: Picture{
+			Caption: "A cord made fast to be pulled and marked: five turns hold it, the half hitches keep them. Schematic.",
+			Title:   "A cord between its posts",
+			Desc: "The cord goes five times round a fixed post at the left and a loose bar at the right, and is tied to itself beside " +
+				"each with two half hitches. The bar is pulled to the right.",
 		},
 		Parting: Picture{
 			Caption: "The gap round the bar's tip, all to scale.",

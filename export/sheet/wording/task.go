@@ -27,6 +27,7 @@ const (
 	PinFacings
 	StitchStrips
 	StitchFacings
+	PullTrial
 	TrialSplice
 	ReadTrial
 	PullCords
@@ -52,6 +53,7 @@ const (
 	ThreadChains
 	ThreadBare
 	LastEyes
+	ReadLastEyes
 	CutBars
 	TackTails
 	SewWall
@@ -86,11 +88,11 @@ func (t Task) String() string {
 		"compare", "boards", "lay-out", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam",
 		"press-strips", "press-facings", "press-hems", "join",
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
-		"trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines",
+		"pull-trial", "trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines",
 		"hitched-lines", "ridge-lines",
 		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops",
 		"read-loops", "seize",
-		"thread", "thread-bare", "last-eyes", "bars", "tack",
+		"thread", "thread-bare", "last-eyes", "read-last-eyes", "bars", "tack",
 		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords",
 		"mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
 		"anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",

@@ -16,6 +16,8 @@ const (
 	Shears
 	Iron
 	SewingMachine
+	Needles
+	TestWeight
 	SeamThread
 	Clips
 	Ripper
@@ -25,6 +27,7 @@ const (
 	CordPen
 	CordTape
 	CordPins
+	Clamps
 	StrongThread
 	BarTools
 	LevelTools
@@ -46,15 +49,18 @@ func englishTools() map[Tool]string {
 		Shears:         "shears",
 		Iron:           "iron",
 		SewingMachine:  "sewing machine",
+		Needles:        "needles, thread",
+		TestWeight:     "weight for the test",
 		SeamThread:     "needle and thread as tested",
 		Clips:          "clips or pins",
 		Ripper:         "seam ripper",
-		Posts:          "two smooth posts",
+		Posts:          "smooth post, loose round bar",
 		Tackle:         "tackle with a hanging scale, or weight and pulley",
 		Fid:            "fid",
 		CordPen:        "cord pen, adhesive tape, sharp scissors",
 		CordTape:       "steel tape",
 		CordPins:       "pins for eyes and gaps",
+		Clamps:         "four small boards, four clamps",
 		StrongThread:   "strong thread, blunt hand needle",
 		BarTools:       "saw, file, tips, glue",
 		LevelTools:     "tape, long level or a hose with water",
