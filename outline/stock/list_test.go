@@ -228,10 +228,36 @@ func TestTwoHammocks(t *testing.T) {
 	tips := map[float64]float64{}
 	for _, r := range apart.Rows {
 		if r.Thing == stock.BarTip {
-			tips[r.Note.Size[0]] += r.Quantity
+			tips[r.Note.Tip.Pin] += r.Quantity
 		}
 	}
 	if len(tips) != 2 || tips[9] != 4 || tips[0] != 4 {
 		t.Errorf("tips by size: %v", tips)
 	}
+}
+
+// The list says how large tips have to be: the plug by the tube's bore, the pin by what the
+// gap leaves beside the cords where the design names none, and how far it stands out. Hang
+// lines that no cord of the design makes are on the list, one an end, and off it else.
+func TestTipsAndOwnLines(t *testing.T) {
+	in := input()
+	d := &in.Hammocks[0].Design
+	d.Bar.Outer, d.Bar.Wall = 25, 1.5
+	d.Splice.TipGap, d.Side.Diameter, d.Leg.Diameter = 39, 3, 4
+	tip := bill(t, in).Rows[len(bill(t, in).Rows)-1].Note.Tip
+	near(t, "plug", tip.Plug, 22)
+	near(t, "pin at most", tip.Most, 39/3.9-4)
+	near(t, "past the shoulder", tip.Past, 3*4)
+	own := func() (n float64) {
+		for _, r := range bill(t, in).Rows {
+			if r.Thing == stock.OwnLine {
+				n += r.Quantity
+			}
+		}
+		return n
+	}
+	in.Hammocks[0].Cords = []cord.Cord{{Part: cord.SideCord}}
+	near(t, "lines of one's own", own(), 2)
+	in.Hammocks[0].Cords = append(in.Hammocks[0].Cords, cord.Cord{Part: cord.HeadLine}, cord.Cord{Part: cord.FootLine})
+	near(t, "lines that are made", own(), 0)
 }
