@@ -3,10 +3,12 @@ package outline
 import (
 	"slices"
 
+	"slingloft/outline/bed"
 	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
 	"slingloft/outline/hung"
+	"slingloft/outline/insectnet"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
 	"slingloft/outline/sack"
@@ -16,23 +18,26 @@ import (
 
 // Further is what is sewn beside the bed, as far as the design asks for it.
 type Further struct {
-	Sack sack.Sewn // no pieces: none
-	Tarp tarp.Sewn // likewise
+	Sack  sack.Sewn // no pieces: none
+	Tarp  tarp.Sewn // likewise
+	Cover insectnet.Sewn
 	// Lining is sewn into the bed itself.
 	Lining panel.Lining
 }
 
 // Hanging is what further pieces are built around: the bed as it hangs, its own pieces and
-// cords, and the size of the tarp over it.
+// cords, the size of the tarp over it, and how far its anchors are apart, mm; 0: not known.
 type Hanging struct {
-	Shape *hung.Shape
-	Sewn  panel.Sewn
-	Cords []cord.Cord
-	Over  tarp.Size
+	Shape   *hung.Shape
+	Sewn    panel.Sewn
+	Cords   []cord.Cord
+	Over    tarp.Size
+	Anchors float64
 }
 
-// FurtherPieces builds every piece beside the bed. Each set is lettered with a mark of its own, so that a bed's
-// stays what it is whatever is sewn beside it. The error is a [hung.Impossible].
+// FurtherPieces builds every piece beside the bed. Each set is lettered with a mark of its
+// own, so that a bed's stays what it is whatever is sewn beside it. The error is a
+// [hung.Impossible], or a [design.Advised] of the place of the cover's zip.
 func FurtherPieces(d design.Design, h Hanging, w words.Lettering) (Further, error) {
 	var f Further
 	var err error
@@ -56,7 +61,10 @@ func FurtherPieces(d design.Design, h Hanging, w words.Lettering) (Further, erro
 			return f, err
 		}
 	}
-	for _, set := range [][]piece.Piece{f.Sack.Pieces, f.Tarp.Pieces, f.Lining.Pieces} {
+	if f.Cover, err = covered(d, h, w); err != nil {
+		return f, err
+	}
+	for _, set := range [][]piece.Piece{f.Sack.Pieces, f.Tarp.Pieces, f.Lining.Pieces, f.Cover.Pieces} {
 		for i := range set {
 			set[i].Roll = d.RollOf(set[i].Article)
 		}
@@ -84,18 +92,38 @@ func lined(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) 
 	return out, err
 }
 
+// covered builds the cover over a bed; none where the design asks for none.
+func covered(d design.Design, h Hanging, w words.Lettering) (insectnet.Sewn, error) {
+	if !d.Cover.On {
+		return insectnet.Sewn{}, nil
+	}
+	on := insectnet.Bed{Reach: h.Sewn.Reach, Long: h.Sewn.SideNet.HungLength(), CapTops: h.Sewn.CapTops,
+		Notches: [2][]piece.Notch{h.Sewn.NotchesOn(bed.Left), h.Sewn.NotchesOn(bed.Right)}}
+	s, err := insectnet.SpaceOf(d, h.Shape, on, h.Anchors)
+	if err != nil {
+		return insectnet.Sewn{}, err
+	}
+	bare, err := insectnet.Pieces(d, s, on, "", w)
+	if err != nil {
+		return insectnet.Sewn{}, err
+	}
+	return insectnet.Pieces(d, s, on, marked(bare.Pieces), w)
+}
+
 // marked returns the mark of pieces, see [Mark].
 func marked(pieces []piece.Piece) string { return Mark(panel.Sewn{Pieces: pieces}, nil) }
 
 // Pieces returns all pieces.
 func (f Further) Pieces() []piece.Piece {
-	return slices.Concat(f.Sack.Pieces, f.Tarp.Pieces, f.Lining.Pieces)
+	return slices.Concat(f.Sack.Pieces, f.Tarp.Pieces, f.Lining.Pieces, f.Cover.Pieces)
 }
 
 // Seams returns all seams.
 func (f Further) Seams() []piece.Seam {
-	return slices.Concat(f.Sack.Seams, f.Tarp.Seams, f.Lining.Seams)
+	return slices.Concat(f.Sack.Seams, f.Tarp.Seams, f.Lining.Seams, f.Cover.Seams)
 }
 
 // Curves returns the seam lines by which further pieces can be marked by hand.
-func (f Further) Curves() []piece.Curve { return append(f.Tarp.Curves(), f.Lining.Curves()...) }
+func (f Further) Curves() []piece.Curve {
+	return slices.Concat(f.Tarp.Curves(), f.Lining.Curves(), f.Cover.ByHand())
+}

@@ -8,6 +8,7 @@ import (
 	"slingloft/outline/design"
 	"slingloft/outline/geom"
 	"slingloft/outline/hung"
+	"slingloft/outline/insectnet"
 	"slingloft/outline/panel"
 	"slingloft/outline/piece"
 	"slingloft/outline/tarp"
@@ -66,6 +67,12 @@ func (c Cutting) Templates() ([]piece.Piece, error) {
 			return nil, err
 		}
 	}
+	for _, e := range c.Further.Cover.Curves {
+		t, err := c.coverEdge(e, o)
+		if err := add(t, err); err != nil {
+			return nil, err
+		}
+	}
 	if c.Design.Template.NoGauges {
 		return out, nil
 	}
@@ -114,7 +121,27 @@ func (c Cutting) hollow(h tarp.Hollow, o template.Options) (piece.Piece, error) 
 	if !o.Whole {
 		title = fmt.Sprintf(o.Words.Half, title)
 	}
-	return template.Hollow(id, title, template.HollowEdge{Line: h.Board(o.Whole), Places: h.Places}, o)
+	return template.Hollow(id, title, template.HollowEdge{Line: h.Board(o.Whole), Places: h.Places, For: piece.HollowBoard}, o)
+}
+
+// coverEdge returns the template of an edge of the cover, all of it.
+func (c Cutting) coverEdge(e insectnet.Curved, o template.Options) (piece.Piece, error) {
+	o.Notes = []string{c.Design.Name, fmt.Sprintf(c.Words.Boards.Shape, marked(c.Further.Cover.Pieces))}
+	o.Whole = true
+	title := o.Words.CoverBay
+	switch e.Kind {
+	case piece.CoverHeadCurve:
+		title = o.Words.CoverTails[hung.Head]
+	case piece.CoverFootCurve:
+		title = o.Words.CoverTails[hung.Foot]
+	case piece.CoverRidgeCurve:
+		title = o.Words.CoverRidge
+	case piece.CoverHeadEnd:
+		title = o.Words.CoverEnds[hung.Head]
+	case piece.CoverFootEnd:
+		title = o.Words.CoverEnds[hung.Foot]
+	}
+	return template.Hollow("template-"+e.ID, title, template.HollowEdge{Line: e.Line, Places: e.Places, For: piece.CoverBoard}, o)
 }
 
 // sideCurve returns the side seam of a layer in the bay with its notches.

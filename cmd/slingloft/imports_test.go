@@ -116,7 +116,7 @@ func order(folder string) int {
 	switch folder {
 	case "outline":
 		return entry
-	case "outline/panel", "outline/sack", "outline/tarp", "outline/template", "outline/divide":
+	case "outline/panel", "outline/sack", "outline/tarp", "outline/insectnet", "outline/template", "outline/divide":
 		return builders
 	case "outline/label", "outline/walk", "outline/words":
 		return lettering

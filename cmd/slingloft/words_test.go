@@ -244,6 +244,8 @@ var worded = map[string][]string{
 	},
 	"outline/sack":       {},
 	"outline/tarp":       {"tarp-", "tarp-%d", "tarp-whole", "tarp-patch-corner", "tarp-patch-ridge", "join fold", "join trim line", "join edge stitch"},
+	"outline/insectnet":  {`zip = "left"`, "cover-", "channel-", "facing-", "cap-", "N%d", "hem fold %d", "zip line", "zip stitch line", "cover-bay", "cover-head-tail", "cover-foot-tail", "cover-ridge", "-end"},
+	"outline/ruled":      {},
 	"outline/walk":       {"notch "},
 	"outline/template":   {"-head", "-foot", "bar corner ", "facing-", "body"},
 	"outline/divide":     {"%s-%dof%d"},

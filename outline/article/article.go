@@ -10,6 +10,7 @@ const (
 	Sack           // stow sacks, for the bed and for its bars
 	Tarp           // the sheet over the bed
 	Lining         // a second layer of the bed, for a pad
+	Cover          // the insect net over it
 	count
 )
 
@@ -23,4 +24,4 @@ func All() []Article {
 }
 
 // String returns the article's identifier, as ids of pieces begin and documents have it.
-func (a Article) String() string { return [count]string{"bed", "sack", "tarp", "lining"}[a] }
+func (a Article) String() string { return [count]string{"bed", "sack", "tarp", "lining", "cover"}[a] }

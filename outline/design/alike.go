@@ -7,7 +7,7 @@ import "reflect"
 // they are alike.
 func OtherStock(a, b Design) (key Key, mine, other string) {
 	k := allKeys()
-	for _, table := range []Key{KeyCloth, KeySackCloth, KeyTarpCloth, KeyLiningCloth, KeySheet} {
+	for _, table := range []Key{KeyCloth, KeySackCloth, KeyTarpCloth, KeyLiningCloth, KeyCoverCloth, KeySheet} {
 		for _, r := range k.in(table) {
 			if _, isList := k.list(r.table()); isList {
 				continue

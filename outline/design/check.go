@@ -16,7 +16,7 @@ func (r *reader) check() {
 	for _, f := range []func(){
 		r.checkSleeper, r.checkLoad, r.checkCurve, r.checkSections, r.checkLegs, r.checkEnds,
 		r.checkBuries, r.checkEye, r.checkChannel, r.checkCap, r.checkBar, r.checkStock,
-		r.checkHang, r.checkRoll, r.checkFurther, r.checkTarp, r.checkLining, r.checkJoins, r.checkFlaws, r.checkSheet, r.checkTemplate,
+		r.checkHang, r.checkRoll, r.checkFurther, r.checkTarp, r.checkLining, r.checkCover, r.checkJoins, r.checkFlaws, r.checkSheet, r.checkTemplate,
 		r.checkMachine, r.checkMaterials, r.checkExtras, r.checkHung, r.checkGuests,
 	} {
 		f()

@@ -38,6 +38,7 @@ type Design struct {
 	Sack     Sack
 	Tarp     Tarp
 	Lining   Lining
+	Cover    Cover
 }
 
 // Sleeper is the person the bed is shaped for.

@@ -59,6 +59,8 @@ func (d Design) own(s article.Article) Own {
 		return d.Tarp.Own
 	case article.Lining:
 		return d.Lining.Own
+	case article.Cover:
+		return d.Cover.Own
 	}
 	return Own{}
 }
@@ -74,6 +76,8 @@ func (d Design) Has(s article.Article) bool {
 		return d.Tarp.On
 	case article.Lining:
 		return d.Lining.On
+	case article.Cover:
+		return d.Cover.On
 	}
 	return false
 }
@@ -109,6 +113,7 @@ func (d Design) rollOf(rolls []Cloth, s article.Article) int {
 func clothKey(s article.Article) Key {
 	return map[article.Article]Key{
 		article.Bed: KeyCloth, article.Sack: KeySackCloth, article.Tarp: KeyTarpCloth, article.Lining: KeyLiningCloth,
+		article.Cover: KeyCoverCloth,
 	}[s]
 }
 

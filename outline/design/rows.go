@@ -18,7 +18,7 @@ func schema() []row {
 		cordRows(KeyHangLine, "line from an apex to its anchor", func(d *Design) *Cord { return &d.Hang.Line }),
 		spliceRows(), barRows(), clothRows(), channelRows(), seamRows(),
 		sheetRows(), templateRows(), marginRows(), accuracyRows(), hungRows(), guestRows(), outputRows(),
-		machineRows(), extraRows(), sackRows(), tarpRows(), liningRows(),
+		machineRows(), extraRows(), sackRows(), tarpRows(), liningRows(), coverRows(),
 	} {
 		rows = append(rows, part...)
 	}
@@ -54,6 +54,9 @@ func tableDocs() map[Key]string {
 		KeyTarp: "A tarp over the bed, with its ridge along it. The table turns it on, even empty: it is then as large as the bed needs; " +
 			"without the table there is none.",
 		KeyTarpCloth: "Cloth of its own for the tarp; without it the tarp is cut from the bed's.",
+		KeyCover: "An insect net over the bed, from end to end of its cloth. The table turns it on, even empty: it then hangs from apex to apex " +
+			"and is sewn to the bed; without the table there is none.",
+		KeyCoverCloth: "Net of its own for the cover; without it the cover is cut from the bed's cloth.",
 		KeyLining: "A second layer of the bed that holds a pad. The table turns it on, even empty: the pad is then 25 mm thick and lies under " +
 			"the body nearly from bar to bar; without the table there is none.",
 		KeyLiningCloth: "Cloth of its own for the lining; without it the lining is cut from the bed's.",

@@ -116,6 +116,8 @@ const (
 	OpeningInFacing
 	HemOfOpening
 	HollowRidgeWhole
+	CoverWithoutCaps
+	ZipAtEdge
 	HemForDrawstring
 	HollowAtBed
 	MarginsOverRoll
@@ -252,6 +254,11 @@ const (
 	PadOverSection
 	LiningOverRoll
 	PanelsTooMany
+	CoverRidgeLow
+	CoverOverRoll
+	ZipNoRoom
+	ZipTooLong
+	ZipAtRidge
 	SideSeamGone
 	EndSeamGone
 	ChannelHoldsNo

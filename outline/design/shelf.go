@@ -56,6 +56,7 @@ func slots() []slot {
 		table(KeyCordSideUse, "cord"), table(KeyCordLegUse, "cord"), table(KeyHangLineUse, "cord"),
 		table(KeyClothUse, "cloth", KeyClothGap, KeyClothSelvedgeStrip, KeyClothJoins),
 		table(KeySackCloth.In("use"), "cloth", KeySackCloth.In("gap"), KeySackCloth.In("selvedge_strip")),
+		table(KeyCoverCloth.In("use"), "cloth", KeyCoverCloth.In("gap"), KeyCoverCloth.In("selvedge_strip")),
 		table(KeyTarpCloth.In("use"), "cloth", KeyTarpCloth.In("gap"), KeyTarpCloth.In("selvedge_strip")),
 		table(KeyLiningCloth.In("use"), "cloth", KeyLiningCloth.In("gap"), KeyLiningCloth.In("selvedge_strip")),
 		table(KeyBarUse, "bar"),

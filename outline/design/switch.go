@@ -14,6 +14,8 @@ func switches() []toggled {
 	return []toggled{
 		{KeySack, func(d *Design) *bool { return &d.Sack.On }},
 		{KeySackCloth, func(d *Design) *bool { return &d.Sack.Own.On }},
+		{KeyCover, func(d *Design) *bool { return &d.Cover.On }},
+		{KeyCoverCloth, func(d *Design) *bool { return &d.Cover.Own.On }},
 		{KeyTarp, func(d *Design) *bool { return &d.Tarp.On }},
 		{KeyTarpCloth, func(d *Design) *bool { return &d.Tarp.Own.On }},
 		{KeyLining, func(d *Design) *bool { return &d.Lining.On }},

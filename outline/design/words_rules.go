@@ -95,6 +95,8 @@ func englishRules() map[Rule]string {
 		HemOfOpening:     "leaves nothing to hem the lining's opening with",
 		SideOverRidge:    "is longer than the ridge, %[1]s",
 		HollowRidgeWhole: "leaves no halves to cut a hollow ridge on",
+		CoverWithoutCaps: "leaves no caps that a cover could be sewn to",
+		ZipAtEdge:        "so low that a zip %[1]s wide meets the edge of the net",
 		HemForDrawstring: "leaves no room for the drawstring of a gathered end",
 		HollowAtBed:      "reaches the bed: the drop is %[1]s",
 		MarginsOverRoll:  "leaves nothing of a roll %[1]s wide",

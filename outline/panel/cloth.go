@@ -227,13 +227,24 @@ func (m *pattern) barRuns() [2]float64 {
 	return out
 }
 
-// onSide returns the notches of a side: those of the left one renamed and
-// doubled for the right.
+// onSide returns the notches of a side: those of the left one renamed and doubled for
+// the right.
 func (m *pattern) onSide(s bed.Side) []piece.Notch {
-	if s == bed.Left {
-		return m.out.SideNotches
+	return m.out.NotchesOn(s)
+}
+
+// NotchesOn returns the notches of a side seam, by its hung length.
+func (s Sewn) NotchesOn(side bed.Side) []piece.Notch {
+	if side == bed.Left {
+		return s.SideNotches
 	}
-	return sideNotches(bed.Right.Letter(), m.out.SideNet.HungLength(), m.barRuns(), true)
+	var bars []float64
+	for _, n := range s.SideNotches {
+		if n.Bar {
+			bars = append(bars, n.At)
+		}
+	}
+	return sideNotches(bed.Right.Letter(), s.SideNet.HungLength(), [2]float64(bars), true)
 }
 
 // MiddlePart returns where the middle notch of a side lies between its bars' notches, as a

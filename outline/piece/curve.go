@@ -29,7 +29,13 @@ const (
 	LiningFootTailSide
 	LiningHeadEnd
 	LiningFootEnd
-	CurveKindCount // how many kinds there are
+	CoverBayCurve   // lower edge of the cover between the bars
+	CoverHeadCurve  // likewise past the head bar
+	CoverFootCurve  // past the foot bar
+	CoverRidgeCurve // its ridge
+	CoverHeadEnd    // lower edge of its head end
+	CoverFootEnd    // of its foot end
+	CurveKindCount  // how many kinds there are
 )
 
 // EndCurve returns the kind of the seam line at an end of the bed.
@@ -46,5 +52,7 @@ func (k CurveKind) String() string {
 		"head end, centre line to corner", "foot end, centre line to corner",
 		"side edge of the tarp", "end edge of the tarp", "ridge of the tarp",
 		"lining, side of the bay", "lining, side of the head tail", "lining, side of the foot tail",
-		"lining, head end, centre line to corner", "lining, foot end, centre line to corner"}[k]
+		"lining, head end, centre line to corner", "lining, foot end, centre line to corner",
+		"lower edge of the cover, between the bars", "lower edge of the cover, past the head bar", "lower edge of the cover, past the foot bar",
+		"ridge of the cover", "lower edge of the cover's head end", "lower edge of the cover's foot end"}[k]
 }

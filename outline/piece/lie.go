@@ -36,6 +36,7 @@ const (
 	NotchBoard               // notches along the side seam
 	RoundBoard               // half a round piece
 	HollowBoard              // half a hollow edge of the tarp, or all of it
+	CoverBoard               // an edge of the cover
 	LiningSideBoard          // the side of the lining's bay
 	LiningTailBoard          // half a tail of the lining
 	BoardUseCount            // how many there are

@@ -1,6 +1,9 @@
 package piece
 
-import "slingloft/outline/bed"
+import (
+	"slingloft/outline/bed"
+	"slingloft/outline/geom"
+)
 
 // Measure is a distance that proves a piece true on its stock, for checking what was
 // marked.
@@ -9,6 +12,13 @@ type Measure struct {
 	From, To Corner    // for [Between]
 	Letters  [2]string // for [LetteredCorners]
 	Length   float64   // mm
+}
+
+// Cornered are the corners of a piece's net line by their letters, in its own coordinates.
+type Cornered struct {
+	Piece   string // its ID
+	Letters []string
+	At      []geom.Point
 }
 
 // MeasureKind is the kind of a measure.

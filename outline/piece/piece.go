@@ -189,6 +189,8 @@ const (
 	SackBars                // all of the bars' sack
 	TarpPanel               // the sheet over the bed, or a panel of it
 	TarpPatch               // reinforces a corner of it
+	CoverSide               // a side of the net over the bed
+	CoverEnd                // an end of it
 	WholeLining             // the second layer of the bed in one panel
 	LiningPanel             // one of the panels of a joined one
 )
@@ -255,6 +257,9 @@ const (
 	AtTarpEdge                  // hem round a tarp, folded two times
 	AtTarpJoin                  // allowance at its joins, flat-felled
 	AtPatch                     // turn-under at a patch's inner edges
+	AtCoverSeam                 // allowance at the ridge and corners of a cover
+	AtCoverEdge                 // what its lower edge has past the net line, the hem not counted
+	AtCoverHem                  // its hem
 	AtLiningOpening             // hem at the opening of a lining, folded two times
 )
 

@@ -31,21 +31,26 @@ type SeamKind int
 
 // The kinds.
 const (
-	SideToStrip  SeamKind = iota // a side of the body to its channel strip
-	SideToFacing                 // a side of the body to its facing
-	EndToCap                     // an end of the body to its cap
-	BodyJoin                     // two panels of the body, flat-felled
-	SackWall                     // a sack's wall to itself
-	SackBottom                   // the wall to a round bottom
-	SackEdge                     // a flat sack's long edge to itself, by its rim
-	SackCorner                   // across its corner, by the rim
-	BarsEdge                     // the bars' sack along
-	BarsEnd                      // and at its end
-	TarpRidge                    // two halves of a tarp, flat-felled
-	TarpJoin                     // two of its panels, by the number
-	SideToLining                 // a side of the body to that of its lining, by the rim
-	EndToLining                  // an end of the body to that of its lining
-	LiningJoin                   // two panels of the lining, by the rim
+	SideToStrip    SeamKind = iota // a side of the body to its channel strip
+	SideToFacing                   // a side of the body to its facing
+	EndToCap                       // an end of the body to its cap
+	BodyJoin                       // two panels of the body, flat-felled
+	SackWall                       // a sack's wall to itself
+	SackBottom                     // the wall to a round bottom
+	SackEdge                       // a flat sack's long edge to itself, by its rim
+	SackCorner                     // across its corner, by the rim
+	BarsEdge                       // the bars' sack along
+	BarsEnd                        // and at its end
+	TarpRidge                      // two halves of a tarp, flat-felled
+	TarpJoin                       // two of its panels, by the number
+	SideToLining                   // a side of the body to that of its lining, by the rim
+	EndToLining                    // an end of the body to that of its lining
+	LiningJoin                     // two panels of the lining, by the rim
+	CoverRidge                     // both sides of a cover
+	CoverLeft                      // its left side to an end
+	CoverRight                     // its right side to an end
+	CoverToChannel                 // its side to the channel of the bed, by the rim
+	CoverToCap                     // its end to a cap
 	seamKinds
 )
 
@@ -61,11 +66,11 @@ func (s Seam) String() string {
 		return "body " + s.Rim.String() + " side to facing"
 	case EndToCap:
 		return "body " + s.End.String() + " end to cap"
-	case EndToLining:
+	case EndToLining, CoverLeft, CoverRight, CoverToCap:
 		return fmt.Sprintf(s.Kind.id(), s.End)
-	case SackEdge, SackCorner, SideToLining, LiningJoin:
+	case SackEdge, SackCorner, SideToLining, LiningJoin, CoverToChannel:
 		return fmt.Sprintf(s.Kind.id(), s.Rim)
-	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge:
+	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge, CoverRidge:
 		return s.Kind.id()
 	case TarpJoin:
 		return fmt.Sprintf(s.Kind.id(), s.Number)
@@ -77,18 +82,23 @@ func (s Seam) String() string {
 func (k SeamKind) id() string {
 	return [seamKinds]string{SackWall: "sack wall", SackBottom: "sack wall to base", SackEdge: "sack %s edge", SackCorner: "sack %s corner",
 		BarsEdge: "bars' sack edge", BarsEnd: "bars' sack end", TarpRidge: "tarp ridge", TarpJoin: "tarp join %d",
-		SideToLining: "body %s side to lining", EndToLining: "body %s end to lining", LiningJoin: "lining %s"}[k]
+		SideToLining: "body %s side to lining", EndToLining: "body %s end to lining", LiningJoin: "lining %s",
+		CoverRidge: "cover ridge", CoverLeft: "cover left side to %s end", CoverRight: "cover right side to %s end",
+		CoverToChannel: "cover to %s channel", CoverToCap: "cover to %s cap"}[k]
 }
 
 // Named reports what the seam's name has to say beside its kind: nothing or its number,
 // its end, or its rim.
 func (s Seam) Named() (end, rim bool) {
 	switch s.Kind {
-	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge, TarpJoin:
+	case SackWall, SackBottom, BarsEdge, BarsEnd, TarpRidge, TarpJoin, CoverRidge:
 		return false, false
 	}
-	end = s.Kind == EndToCap || s.Kind == EndToLining
-	return end, !end
+	switch s.Kind {
+	case EndToCap, EndToLining, CoverLeft, CoverRight, CoverToCap:
+		return true, false
+	}
+	return false, true
 }
 
 // Within reports whether what remains is within the tolerance.

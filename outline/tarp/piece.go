@@ -161,7 +161,7 @@ func (m *maker) corners(q *piece.Piece, edges []geom.Polyline) {
 				Length: p.Dist(other)})
 		}
 	}
-	m.out.Corners = append(m.out.Corners, Corners{q.ID, letters, at})
+	m.out.Corners = append(m.out.Corners, piece.Cornered{Piece: q.ID, Letters: letters, At: at})
 }
 
 // letter puts the grain arrow and the lettering on a piece, clear of what is on it; face

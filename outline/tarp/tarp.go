@@ -29,10 +29,10 @@ type Sewn struct {
 	Seams   []piece.Seam
 	Size    Size
 	Hollows []Hollow
-	Panels  int         // of which it is joined, patches not among them
-	Loops   int         // tie-outs with a loop of tape
-	Corners []Corners   // of the panels, by their letters
-	Plan    []geom.Ring // net lines of the panels where they lie in the flat sheet, x along the ridge from its middle
+	Panels  int              // of which it is joined, patches not among them
+	Loops   int              // tie-outs with a loop of tape
+	Corners []piece.Cornered // of the panels, counter-clockwise
+	Plan    []geom.Ring      // net lines of the panels where they lie in the flat sheet, x along the ridge from its middle
 	// Patch is that of a corner: the corner, the end of its end edge, the inner point, the
 	// end of its side edge.
 	Patch  [4]geom.Point
@@ -48,13 +48,6 @@ type Hollow struct {
 	Kind   piece.CurveKind
 	Edge   Edge // one of them
 	Places []piece.Place
-}
-
-// Corners are those of a panel's net line, counter-clockwise, in its own coordinates.
-type Corners struct {
-	Piece   string
-	Letters []string
-	At      []geom.Point
 }
 
 // ties is how many loops a sheet has: at four corners and both ends of its ridge.

@@ -16,6 +16,7 @@ import (
 type HollowEdge struct {
 	Line   geom.Polyline // from a corner to the middle, or to the other corner
 	Places []piece.Place // their motions from those coordinates
+	For    piece.BoardUse
 }
 
 // Hollow returns the stiff template of a hollow edge, or of half of it, to be turned over
@@ -42,7 +43,7 @@ func Hollow(id, title string, h HollowEdge, opts Options) (piece.Piece, error) {
 		r.ends[1], r.on[1] = words.MiddleEdge, piece.OnMidEdge
 	}
 	r.from, r.notes = s.edge, []string{opts.Words.FromEdge, fmt.Sprintf(opts.Words.FromChord, depthFigure(opts.Style, deep))}
-	r.lie = piece.Lie{For: piece.HollowBoard, Rests: []piece.Rest{{On: piece.OnChord, Off: -deep}}}
+	r.lie = piece.Lie{For: h.For, Rests: []piece.Rest{{On: piece.OnChord, Off: -deep}}}
 	for _, p := range h.Places {
 		p.Motion.Shift = p.Motion.Apply(geom.Pt(0, -far))
 		r.lie.Places = append(r.lie.Places, p)

@@ -16,6 +16,8 @@ type Boards struct {
 	TarpSide, TarpEnd, TarpRidge string
 	LiningSide                   string
 	LiningTails                  [2]string
+	CoverBay, CoverRidge         string // of templates of a cover
+	CoverTails, CoverEnds        [2]string
 	Part                         string // title, number of the part, how many there are
 	PartNumber                   string // number of the part, how many there are
 	Shape                        string // mark
@@ -89,10 +91,13 @@ func englishBoards() Boards {
 	return Boards{
 		Side: "SIDE CURVE",
 		Half: "%s (HALF)", HeadHalf: "%s (HEAD HALF)", FootHalf: "%s (FOOT HALF)",
-		Tails:      [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
-		Caps:       [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
-		Facing:     "FACING",
-		SackBase:   "SACK BASE",
+		Tails:    [2]string{hung.Head: "HEAD TAIL", hung.Foot: "FOOT TAIL"},
+		Caps:     [2]string{hung.Head: "HEAD CAP", hung.Foot: "FOOT CAP"},
+		Facing:   "FACING",
+		SackBase: "SACK BASE",
+		CoverBay: "COVER LOWER EDGE", CoverRidge: "COVER RIDGE",
+		CoverTails: [2]string{hung.Head: "COVER LOWER EDGE, HEAD TAIL", hung.Foot: "COVER LOWER EDGE, FOOT TAIL"},
+		CoverEnds:  [2]string{hung.Head: "COVER HEAD END", hung.Foot: "COVER FOOT END"},
 		LiningSide: "LINING SIDE CURVE", LiningTails: [2]string{hung.Head: "LINING HEAD TAIL", hung.Foot: "LINING FOOT TAIL"},
 		TarpSide: "TARP SIDE EDGE", TarpEnd: "TARP END EDGE", TarpRidge: "TARP RIDGE",
 		Part:       "%s %d OF %d",

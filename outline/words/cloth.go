@@ -22,9 +22,13 @@ type Cloth struct {
 	TarpHalf                 string // side
 	TarpHalfPart             string // of a panel of a half: side, number
 	TarpCorner, TarpEnd      string // of patches
+	CoverSide                string // title: side
+	CoverEnd                 string // title: end
 	Lining                   string // title of a whole one
 	LiningPanels             map[piece.Panel]string
 	LiningFaces              [2]string // mark, and which face is lettered, by where it lies
+	Outside                  string    // which face of a cover is lettered
+	Zip                      string    // beside its line
 	LiningHem                string    // beside the hem of its opening
 
 	Cut       string    // title
@@ -82,6 +86,7 @@ func englishCloth() Cloth {
 		Sack: "stow sack", SackBase: "stow sack base", BarsSack: "bars' sack",
 		Tarp: "tarp", TarpPart: "tarp panel %d", TarpHalf: "tarp %s half", TarpHalfPart: "tarp %s panel %d",
 		TarpCorner: "tarp corner patch", TarpEnd: "tarp ridge patch",
+		CoverSide: "cover %s side", CoverEnd: "cover %s end", Outside: "this face outside", Zip: "zip",
 		Lining: "lining",
 		LiningPanels: map[piece.Panel]string{
 			piece.WidePanel: "lining wide", piece.NarrowPanel: "lining narrow",

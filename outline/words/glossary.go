@@ -31,6 +31,7 @@ func EnglishGlossary() []Term {
 		{"clear width", "the width of a channel inside its innermost row of stitching"},
 		{"contraction", "the length that a cord loses for each length that is buried in it"},
 		{"corner of the tail", "where a tail's end meets its side: the mouth of the channel, out of which the leg comes"},
+		{"cover", "an insect net over the bed, from the cords up to a ridge"},
 		{"crossing", "where two cords, or a cord and itself, pass through each other and lock"},
 		{"cut line", "where the cloth is cut: the net line with its allowance"},
 		{"drop", "the height of the cords at a bar above the bed bottom"},

@@ -311,5 +311,5 @@ func groupOf(key design.Key) Group {
 	return map[string]Group{"name": Sleeper, "sleeper": Sleeper, "load": Sleeper, "guest": Sleeper, "bed": Bed, "cord": Cords, "splice": Cords,
 		"bar": Bars, "cloth": Cloth, "channel": Cloth, "cap": Cloth, "seam": Cloth, "hang": Hanging, "hung": Heights, "accuracy": Heights,
 		"margin": Checks, "sheet": Templates, "template": Templates, "output": Machine, "machine": Machine,
-		"extra": Outlines, "sack": Beside, "tarp": Beside, "lining": Beside}[first]
+		"extra": Outlines, "sack": Beside, "tarp": Beside, "lining": Beside, "cover": Beside}[first]
 }

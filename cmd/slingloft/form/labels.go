@@ -57,6 +57,13 @@ func englishBeside() worded {
 			"pad_length": "Length of the pad",
 			"pad_shift":  "Pad towards the foot, from mid-bay", "play": "Room beyond the pad", "opening": "Where the pad goes in",
 		},
+		design.KeyCover: {
+			"height": "Cover's ridge above the bed", "edge": "Lower edge of the cover", "hem": "Hem at its lower edge", "lap": "Loose edge below the cords",
+			"allowance": "Allowance at the cover's seams", "zip": "Where it opens", "zip_length": "Length of the zip", "zip_up": "Zip above the cord",
+			"zip_width": "Width of the zip", "travel": "Give of the ridge's elastic",
+			"loop": "Tape of each ridge loop", "mesh": "From hole to hole",
+		},
+		design.KeyCoverCloth:  ownCloth("Cover's net"),
 		design.KeyLiningCloth: ownCloth("Lining's cloth"),
 	}
 }

@@ -63,7 +63,8 @@ func English() Words {
 		},
 		Switches: map[design.Key]string{design.KeySack: "Stow sacks", design.KeySackCloth: "Cloth of their own for the sacks",
 			design.KeyTarp: "Tarp", design.KeyTarpCloth: "Cloth of its own for the tarp",
-			design.KeyLining: "Lining for a pad", design.KeyLiningCloth: "Cloth of its own for the lining"},
+			design.KeyLining: "Lining for a pad", design.KeyLiningCloth: "Cloth of its own for the lining",
+			design.KeyCover: "Insect-net cover", design.KeyCoverCloth: "Net of its own for the cover"},
 		Labels: englishLabels(), Must: ". It has to be given.", Usual: ". Left empty: %s.", Named: "“%s”",
 		FormatAs: "%s: %s", FormatFor: map[string]string{
 			"svg": "laser cutters, drawing programs", "dxf": "CAD programs", "pdf": "printing, on paper of your own or at a print shop",

@@ -116,7 +116,7 @@ func TestPages(t *testing.T) {
 				}
 			}
 			checkHTML(t, written(t, s))
-			checkShop(t, s)
+			checkShop(t, s, p.Design.Tarp.On || p.Design.Cover.On)
 			checkLettering(t, &p)
 		})
 	}
@@ -141,11 +141,11 @@ func checkLettering(t *testing.T, p *work.Plan) {
 }
 
 // checkShop holds what lies at the table to three sides of either paper, four where a
-// tarp is sewn along.
-func checkShop(t *testing.T, s sheet.Sheet) {
+// tarp or a cover is sewn along.
+func checkShop(t *testing.T, s sheet.Sheet, more bool) {
 	t.Helper()
 	most := 3
-	if slices.ContainsFunc(s.Sections, func(sec sheet.Section) bool { return sec.ID == "tarp" }) {
+	if more {
 		most++
 	}
 	for _, size := range []paper.Size{paper.A4, paper.Letter} {

@@ -40,6 +40,7 @@ var (
 	longDesigns = flag.Int("long", 0, "random designs to carry to their pieces")
 	longLays    = flag.Int("long-lays", 0, "random designs to carry on through lay and files")
 	longFirst   = flag.Int("long-first", 0, "number of the first random design")
+	longCovers  = flag.Bool("long-covers", false, "a cover over every random design")
 	longLinings = flag.Bool("long-linings", false, "a lining in every random design")
 	longTarps   = flag.Bool("long-tarps", false, "a tarp over every random design")
 )
@@ -48,6 +49,9 @@ var (
 func random(n int) []byte {
 	r := rand.New(rand.NewPCG(8, uint64(n)))
 	d := designtest.Design(r)
+	if *longCovers {
+		d.Cover = designtest.Cover(r)
+	}
 	if *longLinings {
 		d = designtest.Lining(r, d)
 	}

@@ -218,7 +218,12 @@ func (p *Plan) panels() error {
 func (p *Plan) furthered() error {
 	var err error
 	if p.Further, err = outline.FurtherPieces(p.Design,
-		outline.Hanging{Shape: &p.Shape, Sewn: p.Sewn, Cords: p.Cords.Cords, Over: p.Tarp}, p.Words.Lettering); err != nil {
+		outline.Hanging{Shape: &p.Shape, Sewn: p.Sewn, Cords: p.Cords.Cords, Over: p.Tarp, Anchors: p.Place.Distance},
+		p.Words.Lettering); err != nil {
+		var place *design.Advised
+		if errors.As(err, &place) { // the one that is returned so
+			return &blamed{design.KeyCoverZip, err}
+		}
 		return err
 	}
 	p.Sewn.Pieces = append(slices.Clip(p.Sewn.Pieces), p.Further.Pieces()...)

@@ -84,7 +84,7 @@ func (b build) laid(q piece.Piece) sheet.Step {
 			s.Do = append(s.Do, say.MeetsSide)
 		}
 		s.Do = append(s.Do, fmt.Sprintf(say.AtEnds, b.listed(b.barNumbers(q.Lie.Places[0].Part))))
-	case piece.HollowBoard:
+	case piece.HollowBoard, piece.CoverBoard:
 		if len(q.Lie.Rests) > 1 {
 			s.Do = append(s.Do, say.MeetsEdge)
 		}
@@ -155,7 +155,7 @@ func (b build) gives(l piece.Lie, over bool) string {
 		switch l.For {
 		case piece.SideBoard, piece.LiningSideBoard:
 			out = append(out, fmt.Sprintf(say.SideOf, side, say.Parts[at.Part]))
-		case piece.HollowBoard: // of all edges alike
+		case piece.HollowBoard, piece.CoverBoard: // of all edges alike
 			return b.givesEdge(l, over)
 		case piece.FacingBoard:
 			out = append(out, fmt.Sprintf(say.FacingOf, side))

@@ -68,7 +68,7 @@ func (b build) tarpTable() sheet.Table {
 }
 
 // cornerTable tables where the corners of a panel lie on the cloth.
-func (b build) cornerTable(c tarp.Corners, q piece.Piece) sheet.Table {
+func (b build) cornerTable(c piece.Cornered, q piece.Piece) sheet.Table {
 	say := b.Say.Tarp
 	t := sheet.Table{ID: "corners-" + picture.SafeID(q.ID), Caption: fmt.Sprintf(say.Corners, given.Capital(q.Title), b.UnitWord()),
 		Head: say.Columns[:], Words: []bool{true, false, false}}

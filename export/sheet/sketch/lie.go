@@ -204,7 +204,7 @@ func drawSeen(d *given.Data, p *picture.Picture, v picture.View, q piece.Piece, 
 	switch q.Lie.For {
 	case piece.CapBoard:
 		across(0)
-	case piece.HollowBoard:
+	case piece.HollowBoard, piece.CoverBoard:
 		r := q.Lie.Rests[0]
 		for _, at := range c.places {
 			p.Dashed(picture.Quiet, picture.Hair, v.Line(r.Edge.Moved(geom.Motion{Shift: geom.Pt(0, -r.Off)}).Moved(at.Motion))...)

@@ -61,6 +61,9 @@ func englishPieces() Pieces {
 			piece.AtCorner:      "line across a corner, from its tip",
 			piece.AtTarpEdge:    "double-fold hem at the tarp's edges, each fold",
 			piece.AtTarpJoin:    "allowance at joins and ridge, flat-felled",
+			piece.AtCoverSeam:   "allowance at ridge and corners",
+			piece.AtCoverEdge:   "lower edge, from the net line to the fold",
+			piece.AtCoverHem:    "hem of the lower edge",
 			piece.AtPatch:       "turn-under at the two inner edges",
 
 			piece.AtLiningOpening: "double-fold hem at the opening, each fold",

@@ -46,6 +46,7 @@ func englishShop() Shop {
 			piece.FacingBoard: "facing template", piece.PressBoard: "press gauge", piece.AllowBoard: "allowance gauge",
 			piece.CordBoard: "cord gauge", piece.NotchBoard: "notch gauge", piece.RoundBoard: "template of the sack's base",
 			piece.HollowBoard: "template of the tarp's edges", piece.LiningSideBoard: "side curve template of the lining",
+			piece.CoverBoard:      "template of the cover's edges",
 			piece.LiningTailBoard: "tail template of the lining",
 		},
 		Uses: map[piece.BoardUse]string{
@@ -55,6 +56,7 @@ func englishShop() Shop {
 			piece.RoundBoard:  "net line of the sack's base, one half at a time",
 			piece.HollowBoard: "net line of the tarp's hollow edges",
 
+			piece.CoverBoard:      "net line of the cover's curved edges",
 			piece.LiningSideBoard: "net line of the lining's side, between the bars",
 			piece.LiningTailBoard: "net line of a tail of the lining, one half at a time",
 			piece.CordBoard:       "marks at the end of a cord", piece.NotchBoard: "notches along the side seam",
