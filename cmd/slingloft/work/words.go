@@ -81,7 +81,7 @@ func English() Words {
 			GuestHeavy: "%s weighs %s, more than the %s that the bed is lettered with and tried out for; give the largest mass as sleeper.mass, " +
 				"so that strengths, lettering and proof load go by it",
 			Waived:     "accepted in the design: %s carries %s times the load (%s needed)",
-			NotChecked: "%d strength checks cannot be made without the %s; slingloft figure says part by part what is to be bought",
+			NotChecked: "%d strength checks cannot be made without the %s; the least strengths to buy stand in the build sheet, with the materials",
 		},
 		Design: design.English(), Files: export.English(),
 		Mend: MendWords{

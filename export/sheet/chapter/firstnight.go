@@ -110,6 +110,9 @@ func (b build) apexFacts(s *sheet.Step) {
 	if len(lines) > 0 && lines[0].Fastening.Adjustable() {
 		s.Do = slices.Insert(s.Do, 2, say.SetLines)
 	}
+	if b.ridged() {
+		insert(s, 1, say.TieRidge)
+	}
 	if p := b.Place; p != nil && p.Lowest > b.Proof.LowAt {
 		s.Add(say.DownBy, b.Round(p.Lowest-b.Proof.LowAt))
 		return

@@ -85,12 +85,8 @@ func (b build) capFacts(s *sheet.Step) {
 			s.Add(b.Say.Names.Seam(q), fmt.Sprintf(say.Eased, b.Cloth(q.Flat[0]), b.Cloth(q.Flat[1])))
 		}
 	}
-	s.Add(say.CornerLeft, b.Cloth(cornerLeft))
+	s.Add(say.CornerLeft, b.Cloth(seam.CornerLeft))
 }
-
-// cornerLeft is what is left of a cap seam's allowances past the net line of the side, mm:
-// own choice.
-const cornerLeft = 3.0
 
 // pinFacts tells where the notches of the channels' seam lie.
 func (b build) pinFacts(s *sheet.Step) {

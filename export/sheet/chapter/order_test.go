@@ -87,6 +87,11 @@ func TestOrderOfSteps(t *testing.T) {
 			if len(s.Do) > 10 {
 				t.Errorf("%s: %s has %d actions: %q", row.name, s.kind, len(s.Do), s.Do)
 			}
+			for _, do := range append(s.Do, s.Done) {
+				if n := len(strings.Fields(do)); n > 20 && strings.Count(do, ".") < 2 {
+					t.Errorf("%s: %s: %d words: %s", row.name, s.kind, n, do)
+				}
+			}
 		}
 		if got, want := b.kinds(), slices.Concat(cut, cloth, row.sewn, rope, row.made, end); !slices.Equal(got, want) {
 			t.Errorf("%s: %q, want %q", row.name, got, want)

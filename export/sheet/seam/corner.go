@@ -27,12 +27,17 @@ type corner struct {
 	rows                 []geom.Polyline
 	cord                 geom.Polyline // from the channel out
 	channelDeep, hemDeep float64
+	pressed              float64 // how wide the allowances of the cap's seam are, pressed onto the cap
 }
+
+// CornerLeft is what is left of a cap seam's allowances past the net line of the side, mm:
+// own choice.
+const CornerLeft = 3.0
 
 // cornerOf returns it for what is sewn.
 func cornerOf(d *given.Data) corner {
 	side, end := d.Sewn.SideNet.Flat, d.Sewn.EndNets[bed.Head].Flat.Reversed()
-	c := corner{channelDeep: d.Design.Channel.Depth}
+	c := corner{channelDeep: d.Design.Channel.Depth, pressed: max(d.Design.Seam.End, d.Design.Seam.Cap)}
 	at, out := side[0], 1.0 // on which side of the seam line the channel lies
 	spacing, first, cord := d.Design.Seam.RowSpacing, 0.0, d.Sewn.Reach
 	if d.Design.Channel.Kind == design.Facing {
@@ -110,8 +115,21 @@ func flap(p *picture.Picture, v picture.View, c corner) geom.Point {
 	p.Area(picture.Cloth, out...)
 	p.Line(picture.Main, picture.Thin, v.Line(far)...)
 	p.Line(picture.Fold, picture.Medium, v.At(c.end[0]), v.At(far[0])) // its hem begins here
+	raw := c.allowances()
+	p.Dashed(picture.Main, picture.Thin, v.Line(raw)...)
+	p.Line(picture.Cut, picture.Medium, v.At(c.cutOff()), v.At(raw[0]))
 	mid := len(far) / 2
 	return v.At(c.end[min(mid, len(c.end)-1)].Towards(far[mid], 0.6))
+}
+
+// cutOff returns where the allowances of the cap's seam end, past the side's net line.
+func (c corner) cutOff() geom.Point {
+	return c.end[0].Plus(c.end[0].Minus(c.end[1]).Unit().Times(CornerLeft))
+}
+
+// allowances returns the raw edges of the cap's seam, pressed onto the cap and cut off.
+func (c corner) allowances() geom.Polyline {
+	return append(geom.Polyline{c.cutOff()}, c.end...).Offset(c.pressed)
 }
 
 // letters letters a corner.
@@ -141,6 +159,8 @@ func (c corner) letters(p *picture.Picture, d *given.Data, v picture.View, flap 
 	points(p, at.Plus(geom.Pt(2, -1)), geom.Pt(at.X+9, at.Y-22), say.Backstitch)
 	if flap != (geom.Point{}) {
 		points(p, flap, geom.Pt(2, 2), say.CapOut)
+		cut := v.At(c.cutOff()).Towards(v.At(c.allowances()[0]), 0.7)
+		points(p, cut, geom.Pt(32, 2), fmt.Sprintf(say.CutOff, d.Cloth(CornerLeft)))
 	}
 	tack(p, v.At(c.cord[1]), v.At(c.cord[1]).Minus(v.At(c.cord[0])).Unit())
 	points(p, v.At(c.cord[1]), geom.Pt(2, top-row), say.Tack)

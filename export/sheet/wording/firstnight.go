@@ -23,6 +23,7 @@ type FirstNight struct {
 	HangFar, TieFar     string // how a line comes to its anchor: by an eye, by a hitch
 	OwnFar              string // by either, where it is the maker's own
 	TiedLines           string
+	TieRidge            string
 	Weight, Aside       string
 	AtLeast, AtMost     string    // a limit
 	Key                 string    // a key and its value as a design has them
@@ -61,13 +62,14 @@ func englishFirstNight() FirstNight {
 		DownBy:      "both anchors down by", Spread: "length of the first load, from bar to bar", Moved: "a tip may have moved by",
 		DownTill:  "until the lowest point hangs at the height of the proof",
 		JoinEyes:  "Join the two eyes of an end and its line's eye with the shackle or hook of that apex.",
-		JoinLoops: "Join the bends of both loops at an end and its line's eye with the shackle or hook of that apex.",
+		JoinLoops: "Join the bends of both loops at an end and its line's eye with that apex's shackle or hook.",
 		OwnLines:  "This design makes no hang lines: take your own, as long and as strong as stated.",
 		AnyLines:  "This design makes no hang lines: take your own, as strong as stated, to reach your anchors.",
 		HangFar:   "Hang the far eye of each line on the hook or shackle of its anchor, and tie no knot in it.",
 		TieFar:    "Go round each anchor once and a half with its line, the anchor mark on it, and tie two half hitches.",
-		OwnFar:    "Hang your lines on by spliced eyes; a line that is tied has to be as strong as stated for it.",
+		OwnFar:    "Hang your lines by spliced eyes; one that is tied has to be as strong as stated for that.",
 		TiedLines: "hang lines, where one is tied",
+		TieRidge:  "Tie the ridge line's thin lines above the anchors: once and a half round, two half hitches.",
 		Weight:    "dead weight", Aside: "its middle beside the centre line",
 		AtLeast: "%s or more", AtMost: "%s or less",
 		Key: "%s = %q", Tip: [2]string{"tip of the %s bar, left of one who lies on the back", "tip of the %s bar, right"},

@@ -116,7 +116,7 @@ func englishEyes() map[Task]Step {
 func englishLines() map[Task]Step {
 	const (
 		apexEye = "Make the eye for the apex as on the legs."
-		after   = "The tape reads as stated, from hanging point to hanging point."
+		after   = "The tape reads as stated, from the near throat to the far hanging point."
 	)
 	return map[Task]Step{
 		FixedLines: {"Splice the hang lines", []string{
@@ -150,10 +150,9 @@ func englishLines() map[Task]Step {
 			"It runs level under the ridge of the shelter, and is as long as that ridge.",
 			"Make an eye at both ends, as on the legs.",
 			turnedEye, thickPins,
-			"Knot a thin line of your own into each eye: it carries the shelter, and nobody.",
-			"When the bed hangs, tie these lines to trees or posts above the anchors.",
-			"Go round once and a half, then tie two half hitches.",
-		}, "The tape reads as stated, from hanging point to hanging point."},
+			"Knot a thin line into each eye: it carries the shelter, and nobody.",
+			"These lines are tied when the bed hangs.",
+		}, "The tape reads as stated, from the near throat to the far hanging point."},
 	}
 }
 

@@ -23,6 +23,7 @@ type Stitching struct {
 	Inside, TipIn, BarNotch                  string
 
 	LegOut, EndFlush, ChannelOf, BodyCloth, Backstitch, CapOut, Tack string
+	CutOff                                                           string // what is left
 	TackAt                                                           string // along the leg from the tip
 }
 
@@ -44,6 +45,7 @@ func englishStitching() Stitching {
 
 	s.LegOut, s.EndFlush, s.ChannelOf = "leg", "folded end of the channel, at the end seam", "channel"
 	s.BodyCloth, s.Backstitch, s.CapOut = "body", "backstitch where a row begins", "cap, opened out"
+	s.CutOff = "allowances, cut off %s past the net line"
 	s.Tack = "corner of the tail, tacked to its leg"
 	s.TackAt = "tack: %s along the leg from the bar's tip"
 	return s
