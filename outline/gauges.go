@@ -39,6 +39,14 @@ func (c Cutting) gauges(o template.Options) ([]piece.Piece, error) {
 	if d.Cap.Kind != design.Gathered {
 		allow = append(allow, mark(words.CapStep, d.Seam.Cap), mark(words.TopHemStep, 2*d.Cap.Hem))
 	}
+	if d.Sack.On {
+		folds = append(folds, mark(words.SackHemStep, d.Sack.Hem))
+		allow = append(allow, mark(words.SackSeamStep, d.Sack.Allowance))
+	}
+	if t := d.Tarp; t.On {
+		folds = append(folds, mark(words.TarpHemStep, t.Hem), mark(words.TarpJoinStep, t.Allowance))
+		allow = append(allow, mark(words.TarpEdgeStep, 2*t.Hem), mark(words.TarpJoinStep, t.Allowance))
+	}
 	if folds = wide(folds); len(folds) > 0 {
 		if err := add(piece.PressBoard)(template.Steps(template.PressGauge, "gauge-press", o.Words.Press, folds, o)); err != nil {
 			return nil, err

@@ -61,6 +61,8 @@ const (
 	Drawstring              // of gathered ends
 	Drawcord                // of sacks
 	LoopTape                // of a tarp's tie-outs
+	GuyLine                 // from them to pegs, and from its ridge to trees or posts
+	Peg                     // that a corner's is tied to
 	ApexHook                // hook, ring or shackle at an apex
 	FarHook                 // hook or strap at a support
 	BarTip                  // tip for a bar's end
@@ -127,6 +129,8 @@ const (
 	HoldsCord                     // in its gap
 	ForSacks                      // one a mouth
 	ForLoops                      // one a corner and end of the ridge
+	ForGuys                       // what they are tied with included
+	ForPegs                       // one a corner
 	AsStrong                      // as the least strengths have it, long enough for the anchors
 	ToReach                       // long enough to reach an anchor and go round it
 	NoteKindCount                 // how many kinds there are

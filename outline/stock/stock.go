@@ -57,6 +57,8 @@ type Hammock struct {
 	Gathered []float64
 	Mouths   []float64 // lengths around the mouths of sacks, mm
 	Loops    float64   // tape for the loops of a tarp, mm
+	Guys     []float64 // lines of a tarp as they are cut, mm
+	Pegs     int       // of a tarp
 }
 
 // What is taken where a measure is not given, mm: own choice.
@@ -245,13 +247,19 @@ func (b *Bill) drawcords(in Input) {
 	b.lengths([]Row{r})
 }
 
-// loops lists the tape of a tarp's tie-outs.
+// loops lists the tape of a tarp's tie-outs, and its lines.
 func (b *Bill) loops(in Input) {
 	r := Row{Kind: CordRow, Thing: LoopTape, Note: Note{Kind: ForLoops}}
 	for _, h := range in.Hammocks {
 		r.Quantity += h.Loops
 	}
-	b.lengths([]Row{r})
+	guys := Row{Kind: CordRow, Thing: GuyLine, Note: Note{Kind: ForGuys}}
+	for _, h := range in.Hammocks {
+		for _, long := range h.Guys {
+			guys.Quantity += long
+		}
+	}
+	b.lengths([]Row{r, guys})
 }
 
 // lengths adds rows of so many mm, as they are bought; of nothing, none.
@@ -332,6 +340,9 @@ func (b *Bill) hardware(in Input) {
 		} {
 			r.Kind, r.Unit = HardwareRow, Single
 			rows = together(rows, r)
+		}
+		if h.Pegs > 0 {
+			rows = together(rows, Row{Kind: HardwareRow, Unit: Single, Thing: Peg, Quantity: float64(h.Pegs), Note: Note{Kind: ForPegs}})
 		}
 	}
 	for _, r := range rows {

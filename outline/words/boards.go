@@ -73,6 +73,11 @@ const (
 	EndStep                  // at its ends
 	CapStep                  // at a cap's seam
 	TopHemStep               // at its top edge
+	SackHemStep              // folds of the mouth of a sack
+	SackSeamStep             // allowance at its seams
+	TarpHemStep              // folds of a tarp's edges
+	TarpEdgeStep             // allowance for both of them
+	TarpJoinStep             // at its joins, and turned under at patches
 	HeadEndMark              // where the side seam begins
 	FootEndMark              // and ends
 	GoOnMark                 // where the next strip goes on
@@ -81,7 +86,8 @@ const (
 
 // String returns the mark's identifier, as lines of files have it.
 func (m GaugeMark) String() string {
-	return [GaugeMarkCount]string{"TURN-UNDER", "CHANNEL FOLD", "HEM", "SIDE", "END", "CAP", "TOP HEM", "HEAD END", "FOOT END", "GO ON"}[m]
+	return [GaugeMarkCount]string{"TURN-UNDER", "CHANNEL FOLD", "HEM", "SIDE", "END", "CAP", "TOP HEM",
+		"SACK HEM", "SACK SEAM", "TARP HEM", "TARP EDGE", "TARP JOIN", "HEAD END", "FOOT END", "GO ON"}[m]
 }
 
 // PartTitle is the title of one of the parts of a divided template.

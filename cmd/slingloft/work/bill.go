@@ -1,7 +1,10 @@
 package work
 
 import (
+	"math"
+
 	"slingloft/outline/accuracy"
+	"slingloft/outline/cord"
 	"slingloft/outline/design"
 	"slingloft/outline/finished"
 	"slingloft/outline/piece"
@@ -46,6 +49,9 @@ func (p *Plan) hammock() stock.Hammock {
 		Mouths: p.Further.Sack.Mouths,
 		Loops:  float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop,
 	}
+	if p.Design.Tarp.On {
+		out.Guys, out.Pegs = p.guys()
+	}
 	for _, s := range p.Sewn.Seams {
 		rows := 1
 		switch {
@@ -83,4 +89,22 @@ func (p *Plan) lying() finished.Weight {
 		w.Centre = side
 	}
 	return w
+}
+
+// guys returns the lines of the tarp as they are cut, and how many pegs there are: from each
+// corner to a peg as far out as the corner is high, and where no ridge line carries the
+// tarp, from both ends of its ridge to tree or post and round it.
+func (p *Plan) guys() (lines []float64, pegs int) {
+	const tying, around = 600, 1500 // own choice, mm
+	z, d := p.Further.Tarp.Size, p.Design
+	pegs = max(p.Further.Tarp.Loops-2, 0)
+	for range pegs {
+		lines = append(lines, float64((z.EdgeUp+d.Hang.Bed)*math.Sqrt2)+tying)
+	}
+	if _, ridged := p.Cords.Find(cord.RidgeLine); !ridged {
+		for range 2 {
+			lines = append(lines, max(0, (p.Place.Distance-z.Ridge)/2)+around)
+		}
+	}
+	return lines, pegs
 }

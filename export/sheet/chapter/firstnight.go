@@ -25,6 +25,7 @@ func hangingTasks() []task {
 		{kind: wording.MeasureTips, tools: []wording.Tool{wording.DeadWeight, wording.LevelTools}, facts: build.weightFacts},
 		{kind: wording.WriteHeights, facts: build.writingFacts},
 		{kind: wording.SetRight},
+		pitchTarp(),
 		{kind: wording.ReadAgain, tools: []wording.Tool{wording.DeadWeight, wording.LevelTools}, facts: build.againFacts},
 	}
 }

@@ -58,6 +58,8 @@ func cuttingTasks() []task {
 		{kind: wording.MarkPlotted, tools: []wording.Tool{wording.TracingTools, wording.Chalk}, facts: build.allowanceFacts},
 		{kind: wording.DrawLines, when: build.hasBoards, tools: ruled, facts: build.lineFacts},
 		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, tools: append(slices.Clip(ruled), wording.Awl), facts: build.markFacts},
+		markSacks(),
+		markTarp(),
 		{kind: wording.ProveSquare, tools: []wording.Tool{wording.TapeMeasure}, facts: build.proveFacts},
 		{kind: wording.CutCloth, tools: []wording.Tool{wording.Chalk, wording.Shears}, facts: build.cutFacts},
 	}

@@ -67,12 +67,28 @@ func (b build) capTop(p piece.Piece) geom.Point {
 // onRoll returns the pieces of cloth where they lie on the roll, if they are laid; of beds
 // that are laid together, this hammock's.
 func (b build) onRoll() []export.Item {
-	var out []export.Item
 	i := slices.IndexFunc(b.Lays, func(l given.Lay) bool { return l.Roll })
 	if i < 0 {
 		return nil
 	}
-	for _, it := range b.Lays[i].Items {
+	return b.ownOn(b.Lays[i])
+}
+
+// onRolls returns those of all rolls.
+func (b build) onRolls() []export.Item {
+	var out []export.Item
+	for _, l := range b.Lays {
+		if l.Roll {
+			out = append(out, b.ownOn(l)...)
+		}
+	}
+	return out
+}
+
+// ownOn returns this hammock's pieces of a lay.
+func (b build) ownOn(l given.Lay) []export.Item {
+	var out []export.Item
+	for _, it := range l.Items {
 		if b.Together == 0 || slices.Contains(b.Beds, it.Piece.Bed) {
 			bed := it.Piece.Bed
 			it.Piece = it.Piece.Alone()

@@ -39,6 +39,9 @@ func (b build) boughtFacts(s *sheet.Step) {
 	s.Add(say.TipPin, b.keyed(b.tipPin(), design.KeyBarTipDiameter))
 	s.Add(say.TipToCord, b.keyed(b.Thick(d.Bar.TipReach), design.KeyBarTipReach))
 	s.Add(say.ClothWide, b.keyed(fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(d.Cloth.Width)), design.KeyClothWidth))
+	for _, c := range d.Rolls()[1:] {
+		s.Add(fmt.Sprintf(say.RollWide, c.Name), fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(c.Width)))
+	}
 	s.Add(say.FarOffBy, b.Thick(boughtOff))
 	s.Add(say.PrintAnew, b.anew())
 }

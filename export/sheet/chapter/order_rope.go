@@ -228,10 +228,15 @@ func (b build) ridged() bool { _, ok := b.Cords.Find(cord.RidgeLine); return ok 
 func (b build) ridgeFacts(s *sheet.Step) {
 	say := b.Say.Order
 	if c, ok := b.Cords.Find(cord.RidgeLine); ok {
-		s.Add(say.RidgeLong, b.Round(b.Design.Hang.Shelter))
+		ridge := b.Shelter.Ridge
+		s.Add(say.RidgeLong, b.Round(ridge))
 		if p := b.Place; p != nil {
-			s.Add(say.RidgeTies, b.Round((p.Distance-b.Design.Hang.Shelter)/2))
-			s.Add(say.RidgeOver, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(max(p.Ends[0].Hook, p.Ends[1].Hook))))
+			s.Add(say.RidgeTies, b.Round((p.Distance-ridge)/2))
+			if b.tarped() {
+				s.Add(say.RidgeOver, b.Round(b.ridgeUp()))
+			} else {
+				s.Add(say.RidgeOver, fmt.Sprintf(b.Say.FirstNight.AtLeast, b.Round(max(p.Ends[0].Hook, p.Ends[1].Hook))))
+			}
 		}
 		b.read(s)
 		b.hookReads(s, c)

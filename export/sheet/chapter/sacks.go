@@ -2,11 +2,13 @@ package chapter
 
 import (
 	"fmt"
+	"slices"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/sketch"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
+	"slingloft/outline/piece"
 	"slingloft/outline/stock"
 )
 
@@ -45,15 +47,42 @@ func (b build) sacks() (sheet.Section, error) {
 }
 
 func sackTasks() []task {
+	sew := []wording.Tool{wording.SewingMachine, wording.SeamThread, wording.Clips, wording.Shears}
+	press, iron := []piece.BoardUse{piece.PressBoard}, append(slices.Clip(sew), wording.Iron)
 	return []task{
-		{kind: wording.SewWall, when: build.roundSack, facts: build.wallFacts},
-		{kind: wording.SewEdges, when: build.flatSack, facts: build.wallFacts},
-		{kind: wording.SewCorners, when: build.flatSack, facts: build.cornerFacts, shows: build.showCorners},
-		{kind: wording.HemMouth, when: build.sacked, facts: build.mouthFacts, shows: build.showMouth},
-		{kind: wording.SewBase, when: build.roundSack, facts: build.baseFacts},
-		{kind: wording.SewBarsSack, when: build.barsSack, facts: build.barsSackFacts},
-		{kind: wording.DrawCords, when: build.sacked, facts: build.drawcordFacts},
+		{kind: wording.SewWall, when: build.roundSack, tools: iron, facts: build.wallFacts},
+		{kind: wording.SewEdges, when: build.flatSack, tools: iron, facts: build.wallFacts},
+		{kind: wording.SewCorners, when: build.flatSack, tools: sew, facts: build.cornerFacts, shows: build.showCorners},
+		{kind: wording.HemMouth, when: build.sacked, needs: press, tools: iron, facts: build.mouthFacts, shows: build.showMouth},
+		{kind: wording.SewBase, when: build.roundSack, tools: sew, facts: build.baseFacts},
+		{kind: wording.SewBarsSack, when: build.barsSack, needs: press, tools: iron, facts: build.barsSackFacts},
+		{kind: wording.DrawCords, when: build.sacked, tools: []wording.Tool{wording.StrongThread}, facts: build.drawcordFacts},
 	}
+}
+
+// markSacks is how the sacks are marked where their cloth is not plotted.
+func markSacks() task {
+	return task{kind: wording.MarkSacks, when: build.sacksByHand, needs: []piece.BoardUse{piece.RoundBoard, piece.AllowBoard},
+		tools: []wording.Tool{wording.TapeMeasure, wording.LongRule, wording.SetSquare, wording.Chalk}, facts: build.markSackFacts}
+}
+
+func (b build) sacksByHand() bool { return b.sacked() && b.hasBoards() }
+
+func (b build) markSackFacts(s *sheet.Step) {
+	say, hem := b.Say.Order, b.Design.Sack.Hem
+	if b.roundSack() {
+		insert(s, 1, b.Say.Sacks.RoundBase)
+	}
+	for _, it := range b.onRolls() {
+		switch p := it.Piece; p.Kind {
+		case piece.SackSide, piece.SackBase, piece.SackBars:
+			box := p.Cut.Moved(it.Motion).Bounds()
+			s.Add(fmt.Sprintf(say.AlongRoll, p.Title), fmt.Sprintf(say.FromTo, b.Cloth(box.Min.X), b.Cloth(box.Max.X)))
+			s.Add(fmt.Sprintf(say.AcrossRoll, p.Title), fmt.Sprintf(say.FromTo, b.Cloth(box.Min.Y), b.Cloth(box.Max.Y)))
+		}
+	}
+	s.Add(b.Say.Sacks.Allowance, b.Cloth(b.Design.Sack.Allowance))
+	s.Add(b.Say.Sacks.Folds, b.Both(b.Cloth(hem), b.Cloth(2*hem)))
 }
 
 func (b build) sacked() bool    { return b.Design.Sack.On && len(b.Further.Sack.Pieces) > 0 }

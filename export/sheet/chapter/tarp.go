@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/given"
@@ -11,6 +12,7 @@ import (
 	"slingloft/export/sheet/sketch"
 	"slingloft/export/sheet/wording"
 	"slingloft/outline/design"
+	"slingloft/outline/geom"
 	"slingloft/outline/piece"
 	"slingloft/outline/rig"
 	"slingloft/outline/tarp"
@@ -57,6 +59,7 @@ func (b build) tarpTable() sheet.Table {
 		t.Add(say.Dip, b.Round(z.Dip))
 	}
 	t.Add(say.Rise, b.Round(z.Rise))
+	t.Add(say.RidgeUp, b.Round(b.ridgeUp()))
 	t.Add(say.Slope, b.Style.Angle(float64(b.Design.Tarp.Pitch)))
 	t.Add(say.EdgeUp, b.Round(z.EdgeUp+b.Design.Hang.Bed))
 	t.Add(say.Rain, fmt.Sprintf(say.Asked, b.Style.Angle(z.Keeps), b.Style.Angle(float64(b.Design.Tarp.Rain))))
@@ -72,25 +75,69 @@ func (b build) cornerTable(c piece.Cornered, q piece.Piece) sheet.Table {
 	say := b.Say.Tarp
 	t := sheet.Table{ID: "corners-" + picture.SafeID(q.ID), Caption: fmt.Sprintf(say.Corners, given.Capital(q.Title), b.UnitWord()),
 		Head: say.Columns[:], Words: []bool{true, false, false}}
+	lies, laid := b.lying(q.ID)
+	if laid {
+		t.Head, t.Words = append(slices.Clip(t.Head), say.OnRoll[:]...), append(t.Words, false, false)
+	}
 	low := q.Net.Bounds().Min
 	for i, at := range c.At {
 		d := at.Minus(low)
-		t.Add(c.Letters[i], b.ClothFigure(d.X), b.ClothFigure(d.Y))
+		row := []string{c.Letters[i], b.ClothFigure(d.X), b.ClothFigure(d.Y)}
+		if laid {
+			on := lies.Apply(at)
+			row = append(row, b.ClothFigure(on.X), b.ClothFigure(on.Y))
+		}
+		t.Add(row...)
 	}
 	return t
 }
 
-func tarpTasks() []task {
-	return []task{
-		{kind: wording.MarkTarp, when: build.tarpByHand, needs: []piece.BoardUse{piece.HollowBoard}, facts: build.markTarpFacts},
-		{kind: wording.JoinTarp, when: build.tarpJoined, facts: build.joinTarpFacts, shows: build.showFell},
-		{kind: wording.RidgeTarp, when: build.tarpHalves, facts: build.ridgeTarpFacts, shows: build.showRidge},
-		{kind: wording.PatchTarp, when: build.tarped, facts: build.patchFacts},
-		{kind: wording.HemTarp, when: build.tarped, facts: build.hemTarpFacts, shows: build.showTarpHem},
-		{kind: wording.LoopTarp, when: build.tarped, facts: build.loopFacts, shows: build.showTarpCorner},
-		{kind: wording.SealTarp, when: build.tarped},
-		{kind: wording.PitchTarp, when: build.tarped, facts: build.pitchFacts},
+// lying returns how a piece lies on its roll; ok is false where it is not laid, or lies
+// more than once.
+func (b build) lying(id string) (m geom.Motion, ok bool) {
+	for _, it := range b.onRolls() {
+		if it.Piece.ID == id {
+			if ok {
+				return m, false
+			}
+			m, ok = it.Motion, true
+		}
 	}
+	return m, ok
+}
+
+// ridgeUp returns the height of the tarp's ridge above the ground, mm.
+func (b build) ridgeUp() float64 {
+	z := b.Further.Tarp.Size
+	return b.Design.Hang.Bed + z.EdgeUp + z.Width/2*math.Sin(float64(b.Design.Tarp.Pitch))
+}
+
+func tarpTasks() []task {
+	sew := []wording.Tool{wording.SewingMachine, wording.SeamThread, wording.Iron, wording.Clips}
+	cut := append(slices.Clip(sew), wording.Shears)
+	press := []piece.BoardUse{piece.PressBoard}
+	return []task{
+		{kind: wording.JoinTarp, when: build.tarpJoined, tools: cut, facts: build.joinTarpFacts, shows: build.showFell},
+		{kind: wording.RidgeTarp, when: build.tarpHalves, tools: cut, facts: build.ridgeTarpFacts, shows: build.showRidge},
+		{kind: wording.PatchTarp, when: build.tarped, needs: press, tools: cut, facts: build.patchFacts},
+		{kind: wording.HemTarp, when: build.tarped, needs: press, tools: cut, facts: build.hemTarpFacts, shows: build.showTarpHem},
+		{kind: wording.LoopTarp, when: build.tarped, tools: []wording.Tool{wording.SewingMachine, wording.SeamThread, wording.LoopTools},
+			facts: build.loopFacts, shows: build.showTarpCorner},
+		{kind: wording.SealTarp, when: build.tarped, tools: []wording.Tool{wording.Sealer}},
+	}
+}
+
+// markTarp is how the tarp is marked where its cloth is not plotted: with all else that is
+// cut.
+func markTarp() task {
+	return task{kind: wording.MarkTarp, when: build.tarpByHand, needs: []piece.BoardUse{piece.HollowBoard, piece.AllowBoard},
+		tools: []wording.Tool{wording.TapeMeasure, wording.LongRule, wording.SetSquare, wording.Chalk}, facts: build.markTarpFacts}
+}
+
+// pitchTarp is how the tarp is pitched over the bed that hangs as it should.
+func pitchTarp() task {
+	return task{kind: wording.PitchTarp, when: build.tarped,
+		tools: []wording.Tool{wording.TapeMeasure, wording.GuyLines}, facts: build.pitchFacts}
 }
 
 func (b build) tarped() bool     { return b.Design.Tarp.On && len(b.Further.Tarp.Pieces) > 0 }
@@ -193,6 +240,14 @@ func (b build) loopFacts(s *sheet.Step) {
 
 func (b build) pitchFacts(s *sheet.Step) {
 	say, z, pitch := b.Say.Tarp, b.Further.Tarp.Size, float64(b.Design.Tarp.Pitch)
+	if b.ridged() {
+		s.Do[0] = say.OnRidgeLine
+	}
+	if p := b.Place; p != nil {
+		s.Add(say.RidgeTie, b.Round((p.Distance-z.Ridge)/2))
+	}
+	s.Add(say.RidgeUp, b.Round(b.ridgeUp()))
+	s.Add(say.Guy, b.Round((z.EdgeUp+b.Design.Hang.Bed)*math.Sqrt2))
 	s.Add(say.RidgeLevel, b.Round(z.Ridge))
 	s.Add(say.Past, b.Round((z.Ridge-rig.Overall(b.Shape))/2))
 	s.Check(say.Rise, b.Round(z.Rise))

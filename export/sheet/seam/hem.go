@@ -180,9 +180,10 @@ func drawFell(d *given.Data, id string, f fell, words fellWords) picture.Picture
 	for i, r := range felled.rows {
 		number(&p, r, fmt.Sprint(i+1))
 	}
-	measured(&p, d, first, 57.6, []measure{{0, f.allowance, say.JoinAllowance}, {0, f.trim, say.Trimmed}})
+	measured(&p, d, first, 57.6, []measure{{0, f.trim, say.Trimmed}})
+	measured(&p, d, first, 51.6, []measure{{0, f.allowance, say.JoinAllowance}}) // clear of the words above
 	points(&p, geom.Pt(left+12, 60), geom.Pt(2, 70.4), words.inner)
-	points(&p, geom.Pt(left+18, 60+ply), geom.Pt(14, 75), words.outer)
+	points(&p, geom.Pt(left+18, 60+ply), geom.Pt(30, 74), words.outer)
 	measured(&p, d, felled, 12.6, []measure{{-f.fold, 0, say.FoldAt}, {-f.second, 0, say.SecondRow}})
 	points(&p, geom.Pt(left+8, 15), geom.Pt(2, 29), words.outer)
 	points(&p, geom.Pt(left+room-8, 15), geom.Pt(66, 29), words.inner)

@@ -37,6 +37,7 @@ type Order struct {
 	CordThick, HookThick              string                // CordThick: cord
 	TipPin, TipToCord, TubeThick      string
 	ClothWide                         string
+	RollWide                          string // cloth of another roll
 	FlawAlong, FlawUp                 string // number
 	MindFlaws                         string
 	ToSquare                          string
@@ -140,7 +141,7 @@ func englishOrder() Order {
 		Layer: "%s, %s", Colours: englishColours(), Jobs: englishJobs(),
 		KeyedOf: "%s; %s under [%s]", FarOffBy: "may be off by", CordThick: "%s, thick", HookThick: "what an eye lies on, thick",
 		TipPin: "pin of a tip, thick", TipToCord: "from the bar's end to the middle of the cord on its tip", TubeThick: "bar, outer diameter",
-		ClothWide: "cloth, between the selvedges",
+		ClothWide: "cloth, between the selvedges", RollWide: "%s, between the selvedges",
 		FlawAlong: "flaw %d, from the cut end", FlawUp: "flaw %d, from the lower selvedge",
 		MindFlaws: "Mark the flaws stated: the lay keeps clear of them.",
 		ToSquare:  "cloth to square the end with", NearEnough: "near enough, either way",

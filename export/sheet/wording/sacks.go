@@ -19,6 +19,8 @@ type Sacks struct {
 	Seam, Slit, HemWord, CordWord, Tip   string // beside the pictures
 	Around, Side, CornerLine, HemWide    string // figures of the steps
 	Allowance, CutCord, Height, StitchTo string
+	Folds                                string
+	RoundBase                            string // a sentence
 }
 
 func englishSacks() Sacks {
@@ -51,28 +53,38 @@ func englishSacks() Sacks {
 			Desc:    "The edges of the wall meet in a seam that stops at the hem, %s wide; the drawcord leaves there.",
 		},
 		Seam: "seam", Slit: "slit", HemWord: "hem", CordWord: "drawcord", Tip: "tip",
-		Around: "base, once around", Side: "seam, up to the hem", CornerLine: "line across, from the tip", HemWide: "hem, each fold",
+		Around: "base, once around", Side: "seam, from the bottom's net line or fold", CornerLine: "line across, from the tip", HemWide: "hem, each fold",
+		Folds:     "fold lines of the mouth, from its raw edge",
+		RoundBase: "Draw the base round its template on its place, and set the allowance off outside.",
 		Allowance: "allowance", CutCord: "cord for each mouth, longer than around it by", Height: "finished height of the wall",
-		StitchTo: "along the bars' sack, up to the hem",
+		StitchTo: "seam, from the closed end",
 	}
 }
 
 // englishSackSteps says how the sacks are sewn.
 func englishSackSteps() map[Task]Step {
 	return map[Task]Step{
+		MarkSacks: {"Mark the sacks by hand", []string{
+			"Skip this step if the cloth is plotted, or cut by a machine.",
+			"Draw each rectangle with rule and square where the lay has it: that is its cut line.",
+			"Draw the net line inside it, and both fold lines of the mouth, as far off as stated.",
+			"Letter each piece, and mark the notches as the pictures of the pieces show.",
+		}, "Each piece has its cut line, its net line, its folds and its notches."},
 		SewWall: {"Close the wall of the stow sack", []string{
 			"The lettered face lies inside the sack: it is outside while you sew.",
-			"Fold the wall so that its two long edges meet, letters outside.",
-			"Sew along the net line from the bottom edge to the first fold line of the hem.",
-			"Backstitch there, and sew a zigzag stitch over both edges together.",
-			"Press the allowances apart beside the hem, and stitch them down: that is the slit.",
+			"Fold the wall so that the two edges meet that run from the base to the mouth, letters outside.",
+			"Sew along the net line, from the net line of the base as far as stated.",
+			"Backstitch there, and sew a zigzag stitch over both edges together, down to the base.",
+			"Snip both allowances to the last stitch, and finish each beside the hem by itself.",
+			"Press these ends apart, and stitch them down: that is the slit.",
 		}, "The wall is a tube, and its last part, for the hem, is open."},
 		SewEdges: {"Sew the edges of the stow sack", []string{
 			"The lettered face lies inside the sack: it is outside while you sew.",
 			"Fold the piece along its bottom fold, letters outside, so that both mouths meet.",
-			"Sew both long edges on the net line, from the fold to the first fold line of the hem.",
-			"Backstitch there, and sew a zigzag stitch over both edges together.",
-			"Press the allowances apart beside the hems, and stitch them down: these are the slits.",
+			"Sew both side edges on the net line, from the fold as far as stated.",
+			"Backstitch there, and sew a zigzag stitch over both edges together, down to the fold.",
+			"Snip the allowances to the last stitches, and finish each beside the hem by itself.",
+			"Press these ends apart, and stitch them down: these are the slits.",
 		}, "The piece is a bag that lies flat, with an open slit at each side of its mouth."},
 		SewCorners: {"Sew across the corners", []string{
 			"Pull the two layers of a corner apart, until seam and bottom fold lie on each other.",
@@ -83,7 +95,7 @@ func englishSackSteps() map[Task]Step {
 		HemMouth: {"Hem the mouth", []string{
 			"Fold the mouth twice towards the lettered face, and press it.",
 			"Stitch beside the inner fold, right round, and leave the slit open.",
-		}, "A cord runs through the hem from slit to slit."},
+		}, "A cord runs through the hem, in and out at a slit."},
 		SewBase: {"Sew in the base", []string{
 			"Lay the base on the bottom of the wall, both lettered faces outside.",
 			"Pin its double notch to the seam of the wall, then the other notches, then between.",
@@ -93,8 +105,8 @@ func englishSackSteps() map[Task]Step {
 		SewBarsSack: {"Sew the bars' sack", []string{
 			"Fold the piece along its middle fold, letters outside.",
 			"Sew the closed end and the long edge on the net line.",
-			"Stop at the first fold line of the hem, and backstitch.",
-			"Press the allowances apart beside the hem, and stitch them down.",
+			"Stop as far from the closed end as stated, and backstitch.",
+			"Snip, finish, press apart and stitch down the allowances beside the hem.",
 			"Hem the mouth as that of the stow sack, and turn the sack.",
 		}, "The bars slide in without force, and the mouth closes over their ends."},
 		DrawCords: {"Draw the cords in", []string{

@@ -12,12 +12,13 @@ type Tarp struct {
 
 	Ridge, Width, SideEdge, EndEdge string
 	SideHollow, EndHollow, Dip      string
-	Rise, EdgeUp, Slope             string
+	Rise, RidgeUp, EdgeUp, Slope    string
 	Rain, Asked                     string
 	Clear, Packed                   string
 
 	Corners string // caption of a table: panel, unit
 	Columns [3]string
+	OnRoll  [2]string // further columns
 
 	Flat, FromEnd, FromSide, Fell, Hem, Corner Picture
 	// Beside the pictures and in the figures of the steps.
@@ -31,7 +32,8 @@ type Tarp struct {
 	NotchAt                                            string // notch
 	SeamLong                                           string // seam
 	CornersApart, CornersOut, CornersAlong, RidgeLevel string
-	HollowHem, PartEdges, MarkRidge                    string // sentences of some sheets
+	HollowHem, PartEdges, MarkRidge, OnRidgeLine       string // sentences of some sheets
+	Guy, RidgeTie                                      string
 	Covers                                             string // seam, the panel that covers, the other
 }
 
@@ -41,6 +43,7 @@ func englishTarp() Tarp {
 		Lead:    "The tarp hangs over the bed on its ridge. Where the design gives no size it is as large as the bed needs to stay dry.",
 		Careful: "Before you use it (common practice, no source)",
 		Mind: []string{
+			"Sew it of coated cloth that its maker calls waterproof: plain cloth lets rain through.",
 			"No open fire, stove, candle or glowing thing under it or beside it: it melts and burns within seconds.",
 			"Take it down in strong wind and thunder: gusts pull in jerks, and branches fall.",
 			"Leave both ends open: a closed shelter holds breath, fumes and damp, and drips inside.",
@@ -54,13 +57,14 @@ func englishTarp() Tarp {
 		Ridge:   "ridge, finished", Width: "width as it lies flat, corner to corner over the ridge",
 		SideEdge: "side edge, straight from corner to corner", EndEdge: "end edge, straight from ridge to corner",
 		SideHollow: "side edge, hollow in its middle", EndHollow: "end edge, hollow in its middle", Dip: "ridge, lower in its middle as it hangs",
-		Rise: "ridge above the higher apex, sleeper in the bed", EdgeUp: "corners of the side edges above the ground",
+		Rise: "ridge above the higher apex, sleeper in the bed", RidgeUp: "ridge above the ground", EdgeUp: "corners of the side edges above the ground",
 		Slope: "slope of each half below the level",
 		Rain:  "driven rain kept off, from any direction, from the plumb line", Asked: "%s (%s asked)",
 		Clear: "clear of bars, cords and hang lines", Packed: "packed, about",
 
 		Corners: "%s: its corners, in %s, along the grain and across it from the lower left of its net line",
 		Columns: [3]string{"corner", "along", "across"},
+		OnRoll:  [2]string{"on the roll, from its cut end", "from its lower selvedge"},
 
 		Flat: Picture{
 			Caption: "The tarp as it lies flat, lettered face up, its panels by their names.",
@@ -109,6 +113,9 @@ func englishTarp() Tarp {
 		HollowHem:    "The edges are hollow: stretch the folds a little as you press them.",
 		PartEdges:    "An edge that runs over several panels is marked and cut after these are joined.",
 		MarkRidge:    "The ridge is hollow too: it has a template of its own.",
+		OnRidgeLine:  "Lay it over the ridge line, and tie the loop at each end of the ridge to the eye there.",
+		Guy:          "guy line of each corner, where its peg is as far out as the corner is high",
+		RidgeTie:     "each end of the ridge, from its tree or post",
 		Covers:       "At %s the %s covers the %s.",
 	}
 }
@@ -118,13 +125,14 @@ func englishTarpSteps() map[Task]Step {
 	return map[Task]Step{
 		MarkTarp: {"Mark the tarp by hand", []string{
 			"Skip this step if the tarp is plotted, or cut by a machine.",
-			"Draw a line along the grain for each panel, and set out its corners by their table.",
+			"Draw a line along the grain for each panel, and set its corners out by the tarp's table of them.",
+			"That table says where each corner lies on the roll too: the cut line runs outside it.",
 			"Measure from corner to corner before you go on: the distances stand with the pieces.",
-			"Join the corners by straight lines.",
-			"Lay the templates as their pictures show, and draw the hollow edges.",
+			"Join the corners by straight lines, or by the templates where an edge is hollow.",
 			"Draw the cut line outside edges and joins, as far off as stated.",
 			"Letter panels and corners, and mark the notches; the first one of a seam has two strokes.",
-			"Trace each patch from a marked corner, its inner point midway between the edges.",
+			"Lay cloth for each patch over a marked corner, and trace that corner's net lines through.",
+			"Draw its inner point midway between the edges, as far in as stated.",
 			"Trace a ridge patch on both sides of the ridge, and add the turn-under at inner edges alone.",
 		}, "Every panel has its net line, a cut line outside it, notches and letters."},
 		JoinTarp: {"Join the panels of the tarp", []string{
@@ -139,12 +147,13 @@ func englishTarpSteps() map[Task]Step {
 			"The lettered face lies under the tarp.",
 			"Lay both halves right sides together, letters outside, and match ends and notches.",
 			"Stitch on the net line, the ends of the ridge backstitched.",
-			"Trim the allowance of the right half to its trim line.",
+			"Trim the allowance of the right half, which will be covered, to its trim line.",
 			"Press both allowances towards the right half.",
 			"Fold the wide allowance over the trimmed one, and stitch it down along its fold.",
 		}, "The seam runs from end to end without a pleat, and no raw edge shows."},
 		PatchTarp: {"Sew on the patches", []string{
 			"Press the two inner edges of each patch under, towards its letters.",
+			"Snip the tips of these folds off along the patch's net line.",
 			"Lay it on the lettered face of the tarp, letters down, its other edges on the net line.",
 			"Two corner patches fit one pair of opposite corners, the two mirrored ones the other.",
 			"A ridge patch lies over the end of the ridge, half on each side.",
@@ -165,18 +174,19 @@ func englishTarpSteps() map[Task]Step {
 			"Sew them down in a box with a cross, through tape, hem and patch.",
 		}, "Six loops stand out: four at the corners, two at the ends of the ridge."},
 		SealTarp: {"Seal the seams", []string{
-			"Ask the cloth's maker which sealer holds on its coating, and try it on a scrap.",
-			"Draw it over the stitches of the ridge, joins and loops, on the upper face.",
+			"Ask the cloth's maker which sealer holds, and on which face, and try it on a scrap.",
+			"Draw it over all stitches of the roof: ridge, joins, patches and loops.",
 			"Let it dry as its maker says before you pack the tarp.",
 		}, "Water poured on a seam runs off, and none comes through."},
 		PitchTarp: {"Pitch the tarp", []string{
-			"Tie a line to the loop at each end of the ridge, and to the anchor, above the hang line.",
+			"Tie the lines of the ridge to both trees or posts, level, as high as stated.",
 			"Set the ridge as far past both apexes, and pull it tight before any corner.",
 			"Measure its height above the higher apex, with somebody in the bed.",
-			"Tie each corner to a peg farther out, in the line that halves the corner.",
+			"Tie a guy line to each corner, and peg it farther out, in the line that halves the corner.",
 			"Set the corners by the distances and the height below, one after the other.",
 			"See from both ends that nothing touches bars, cords or hang lines.",
 			"Tie a short string on each hang line outside the tarp: water drips off there.",
+			"Pack it dry: wet it smells, and its coating comes off in time.",
 		}, "The edges are tight, nothing flaps, and the bed swings free under it."},
 	}
 }

@@ -63,6 +63,7 @@ const (
 	SewBase
 	SewBarsSack
 	DrawCords
+	MarkSacks
 	MarkTarp
 	JoinTarp
 	RidgeTarp
@@ -93,7 +94,7 @@ func (t Task) String() string {
 		"first-corner", "other-corner", "thread-loops", "join-loops", "set-chains", "read-nodes", "check-nodes", "lock", "set-loops",
 		"read-loops", "seize",
 		"thread", "thread-bare", "last-eyes", "read-last-eyes", "bars", "tack",
-		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords",
+		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords", "mark-sacks",
 		"mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
 		"anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]

@@ -33,6 +33,9 @@ const (
 	LevelTools
 	ProofBags
 	DeadWeight
+	LoopTools
+	Sealer
+	GuyLines
 	ToolCount // how many there are
 )
 
@@ -66,5 +69,8 @@ func englishTools() map[Tool]string {
 		LevelTools:     "tape, long level or a hose with water",
 		ProofBags:      "bags, blanket",
 		DeadWeight:     "dead weight",
+		LoopTools:      "a flame to melt ends of tape",
+		Sealer:         "seam sealer for the tarp's cloth, and its brush",
+		GuyLines:       "lines for ridge and corners, pegs, drip strings, something bright",
 	}
 }
