@@ -134,6 +134,14 @@ func (r *reader) checkCurve() {
 	if r.source.Given(KeyBedEndGirth) && r.good(KeyBedEndGirth, KeyBedCut) && b.Cut != Straight {
 		r.conflict(KeyBedEndGirth, Found(EndGirthOfNet), Say(WriteOrLeave, `cut = "straight"`))
 	}
+	if b.Level == ByHung && r.good(KeyBedLevel, KeyBedCut, KeyBedSideCurve) {
+		switch {
+		case b.Cut == Straight:
+			r.conflict(KeyBedLevel, Found(HungOfStraight), Say(WriteOrLeave, `cut = "net"`))
+		case b.Curve != Balanced:
+			r.conflict(KeyBedLevel, Found(HungOfDrawn), Say(DrawnOrMade))
+		}
+	}
 	// A curve deeper than half its chord turns back on itself, as an arc does.
 	if r.source.Given(KeyBedSideDepth) && r.good(KeyBedSideDepth, KeyBedSpan) && float64(b.ControlValue) >= b.Span/2 {
 		r.bounded(KeyBedSideDepth, Found(DepthOverHalf), r.below(KeyBedSideDepth, b.Span/2))

@@ -140,6 +140,15 @@ const (
 	Straight            // straight tail edges from the bar corner, square end
 )
 
+// Leveling says by what the bed's bottom is made level.
+type Leveling int
+
+// The ways of leveling.
+const (
+	ByMade Leveling = iota // the made bed, in the round sections of the design
+	ByHung                 // the cloth as it hangs under the sleeper's body, in simulation
+)
+
 // Bed is the shape that is asked for.
 type Bed struct {
 	Span             float64 // S, between the bars
@@ -167,6 +176,7 @@ type Bed struct {
 
 	Curve Curve
 	Cut   Cut
+	Level Leveling
 	// EndGirth is the girth that a straight tail is aimed at, mm; 0: the slope of
 	// least load-weighted departure.
 	EndGirth float64

@@ -80,6 +80,7 @@ const (
 	KeyBarYield            Key = "bar.yield"
 	KeyBedCompensate       Key = "bed.compensate"
 	KeyBedCut              Key = "bed.cut"
+	KeyBedLevel            Key = "bed.level"
 	KeyBedEndGirth         Key = "bed.end_girth"
 	KeyBedFootBar          Key = "bed.foot_bar"
 	KeyBedFootDrop         Key = "bed.foot_drop"

@@ -112,6 +112,7 @@ const (
 
 	// Checks.
 	GiveSideDepth
+	DrawnOrMade
 	WriteMaterial
 	LeaveOrBuried
 	LeaveOrWrite
@@ -158,6 +159,8 @@ const (
 
 	// Later stages.
 	LongerTail
+	TailsWouldDo // of a level cut: lengths at head and foot
+	MadeWouldDo
 	ChecksAre
 	FurtherRollWouldDo // of cloth for what is sewn beside the bed: width
 	ClothWouldDo

@@ -202,6 +202,10 @@ func tailRows() []row {
 			mm: "sleeper", inch: "sleeper", also: []string{"curve", "side"}},
 		option(KeyBedCut, func(d *Design) *Cut { return &d.Bed.Cut }, "net", "straight").
 			says("Tails cut on a net of threads (they lie level), or straight as by hand.", "net", "net").or("net"),
+		option(KeyBedLevel, func(d *Design) *Leveling { return &d.Bed.Level }, "made", "hung").
+			says("By what the bed's bottom is made level: made, by the made bed in the round sections of the design; hung, re-cut "+
+				"from a simulation of the cloth until the sleeper's body lies level in it, as it lies. With hung the cut is net "+
+				"and the side curve none that is drawn, and every run takes some seconds more.", "hung", "hung").or("made"),
 		length(KeyBedEndGirth, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
 			says("Girth at the end of a straight cut tail; left out, the slope of least departure is taken.", "1150 mm", "45 in"),
 		toggle(KeyBedCompensate, func(d *Design) *bool { return &d.Bed.Plain }).negated().

@@ -80,6 +80,8 @@ const (
 	CurveContradicts
 	CurveWithoutDepth
 	EndGirthOfNet
+	HungOfStraight
+	HungOfDrawn
 	DepthOverHalf
 	RadiusOverHalf
 	RadiusAtCord
@@ -222,6 +224,9 @@ const (
 	DrawnHangsNot
 	ThreadsClose
 	EdgeLeavesNet
+	LevelOpen    // how far off level it stays under the sleeper and elsewhere, and how far is well
+	LevelSheared // by how much the cloth then shears, and by how much it may
+	LevelWall    // how steep the walls then stand, and how steep they may
 	EndOf
 	HooksClose
 	HooksLow

@@ -86,6 +86,7 @@ func englishPhrases() map[PhraseKind]string {
 		TwoJoins:         "two joins",
 
 		GiveSideDepth:    "give side_depth as the control, or leave side_curve out",
+		DrawnOrMade:      `leave side_curve out, or write level = "made"`,
 		WriteMaterial:    "write %[1]s, or leave it out and give modulus, yield and density from the data sheet",
 		LeaveOrWrite:     "leave it out, or write %[1]s",
 		LeaveOrBuried:    "leave it out, or give what is buried",
@@ -128,6 +129,8 @@ func englishPhrases() map[PhraseKind]string {
 		LessGirth:    "the girth at the %[1]s bar would have to be %[2]s less, by a lower %[3]s and a shorter bed.%[1]s_bar",
 		AnyOf:        "%[1]s",
 
+		TailsWouldDo:       `use bed.head_tail = "%[1]s" and bed.foot_tail = "%[2]s", or level = "made"`,
+		MadeWouldDo:        `write level = "made"; shorter tails alone would not do`,
 		LongerTail:         "make the tail longer or the cap upright",
 		ChecksAre:          "the checks are %[1]s",
 		FurtherRollWouldDo: "use cloth %s wide between the selvedges, or a smaller piece",

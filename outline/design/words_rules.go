@@ -61,6 +61,8 @@ func englishRules() map[Rule]string {
 		CurveContradicts:  "%[1]q contradicts %[2]s = %[3]q in line %[4]d",
 		CurveWithoutDepth: "a drawn curve needs its depth, but side_depth is not given",
 		EndGirthOfNet:     "is for straight tails, but the cut is net",
+		HungOfStraight:    "moves the sides from where they were, so that they are straight no longer, but the cut is straight",
+		HungOfDrawn:       "moves the sides from where they were, but their curve is drawn",
 		DepthOverHalf:     "is half the span or more",
 		RadiusOverHalf:    "is more than half the bar, %[1]s",
 		RadiusAtCord:      "reaches the cord at the bar, so that no wall is left",

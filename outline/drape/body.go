@@ -11,6 +11,7 @@ type tie struct {
 	offset    [3]float64
 	stiffness float64 // N mm
 	penalty   float64 // weight of its split copy in the global solve, N mm
+	weft      bool    // it is a weft thread
 }
 
 // contact keeps a node outside the rim of its disc, an ellipse whose place is that of its

@@ -19,7 +19,11 @@
 // sides are alike: only y ≥ 0 is kept, with half the weight. Lengths mm, forces N.
 package drape
 
-import "slingloft/outline/geom"
+import (
+	"math"
+
+	"slingloft/outline/geom"
+)
 
 // Pattern is the cloth as cut, at the cord centres, for v ≥ 0. X of its points
 // is u along the warp, Y is v along the weft.
@@ -54,6 +58,8 @@ type Rig struct {
 
 // Body is a sleeper as a chain of rigid links with rounded sections.
 type Body struct {
+	// Limp says that every section lies by itself, as if nothing held the links straight.
+	Limp   bool
 	Joints []float64 // stations along the cloth, rising, from crown to soles
 	// Round returns breadth and depth of the section at a station, mm.
 	Round func(float64) (breadth, depth float64)
@@ -80,4 +86,14 @@ type Settings struct {
 	// Watch, if set, is told now and then how many steps were made and how far a node
 	// still moves, mm; an error of it ends the simulation.
 	Watch func(steps int, far float64) error
+}
+
+// Part returns about what part of the way to rest is done where a node moved first, at most,
+// and now moves far, and rest is where it moves by step, mm: it comes to rest by about as
+// many tenfold steps as are in between.
+func Part(first, far, step float64) float64 {
+	if !(far > 0 && first > step) {
+		return 0
+	}
+	return min(max(math.Log(first/far)/math.Log(first/step), 0), 1)
 }

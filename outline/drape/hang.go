@@ -17,8 +17,10 @@ var (
 type Hung struct {
 	Along  []float64     // u of the bed's centre line
 	Bottom []geom.Point  // its x and z
+	Rests  []float64     // height there of the underside of what lies on the cloth
 	Edge   []geom.Point3 // the cord from corner to corner
 	Tips   [2]int        // of it, the bars' tips
+	Wall   []float64     // sine of the angle at which the cloth rises to the points of Edge
 
 	Tension  []float64     // of the cord between the points of Edge, N
 	Leg      [2]float64    // tension of a leg past the cloth, N
@@ -47,27 +49,7 @@ type Cloth struct {
 // Hang hangs a pattern. It returns [ErrUnsettled] with the shape so far where the
 // steps do not suffice.
 func Hang(p *Pattern, r *Rig, f Stiffness, set Settings) (Hung, error) {
-	g := newModel(p, r, f, set.Cell)
-	s, ok := newSplitting(&g.body)
-	if !ok {
-		return Hung{}, ErrLoose
-	}
-	steps, last, err := s.settle(set.Step, set.Steps, func(steps int, far float64) error {
-		g.load()
-		if set.Watch == nil {
-			return nil
-		}
-		return set.Watch(steps, far)
-	})
-	if err != nil {
-		return Hung{}, err
-	}
-	h := g.read(s)
-	h.Steps, h.Last = steps, last
-	if !(last < set.Step) {
-		return h, ErrUnsettled
-	}
-	return h, nil
+	return NewBed(r, f).Hang(p, set)
 }
 
 // Level returns the largest less the smallest height of the bottom line between
@@ -116,7 +98,10 @@ func (g *model) read(s *splitting) Hung {
 		low := at(c[0])
 		h.Along = append(h.Along, g.mesh.flat[g.mesh.chains[k][0]].X)
 		h.Bottom = append(h.Bottom, geom.Pt(low.X, low.Z))
+		h.Rests = append(h.Rests, g.place[2][g.disc[k]])
 		h.Edge = append(h.Edge, at(g.edge(k)))
+		up := at(g.edge(k)).Minus(at(c[len(c)-2]))
+		h.Wall = append(h.Wall, up.Z/up.Len())
 	}
 	h.Tips = g.mesh.tips
 	for _, i := range g.cord {

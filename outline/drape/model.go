@@ -116,13 +116,13 @@ func (g *model) number() []int {
 	}
 	g.width = 2*longest - 1
 	g.own = make([]float64, n)
-	if g.r.Body != nil {
+	if g.r.Body != nil && !g.r.Body.Limp {
 		g.sleeper = links{joints: g.r.Body.Joints, on: map[int]carried{}}
 	}
 	for k, c := range g.chain {
 		g.fixed[1][c[0]] = true // on the plane between both sides
 		g.fixed[0][g.disc[k]], g.fixed[1][g.disc[k]] = true, true
-		if at := g.mesh.flat[g.mesh.chains[k][0]].X; g.r.Body != nil && g.sleeper.carry(g.disc[k], at) {
+		if at := g.mesh.flat[g.mesh.chains[k][0]].X; g.sleeper.carry(g.disc[k], at) {
 			g.fixed[2][g.disc[k]] = true
 		}
 	}
@@ -146,7 +146,7 @@ func (g *model) addCloth(unknown []int) {
 		g.faces = append(g.faces, f)
 		for w, part := range [2][3]float64{f.warp, f.weft} {
 			stiff := [2]float64{g.stiffness.Warp, g.stiffness.Weft}[w]
-			p := tie{node: f.node, part: part, stiffness: stiff * f.area, penalty: penaltyCloth * g.peak * f.area}
+			p := tie{node: f.node, part: part, stiffness: stiff * f.area, penalty: penaltyCloth * g.peak * f.area, weft: w == 1}
 			key, along := edgeOf(&p)
 			i, again := seen[key]
 			switch {
@@ -235,6 +235,10 @@ func (g *model) addCord() {
 func (g *model) addContacts(cell float64) {
 	for k, c := range g.chain {
 		nodes := g.mesh.chains[k]
+		if g.idle(k) {
+			g.fixed[2][g.disc[k]] = true
+			continue
+		}
 		wide, high, _ := g.r.section(g.mesh.flat[nodes[0]].X)
 		// A quarter of an ellipse is at most π/2 times this mean of its half axes long.
 		reach := 1.7 * math.Sqrt((float64(wide*wide)+float64(high*high))/2)
@@ -246,6 +250,23 @@ func (g *model) addContacts(cell float64) {
 			)
 		}
 	}
+}
+
+// idle reports whether the disc of a chain bears nothing, wherever the bed comes to hang: no
+// load reaches it by two chains.
+func (g *model) idle(k int) bool {
+	if g.sleeper.carries(g.disc[k]) {
+		return false
+	}
+	at := func(k int) float64 {
+		return g.mesh.flat[g.mesh.chains[min(max(k, 0), len(g.chain)-1)][0]].X
+	}
+	for _, w := range g.r.Load {
+		if w.To > at(k-2) && w.From < at(k+2) {
+			return false
+		}
+	}
+	return true
 }
 
 // guess starts from a trough with sides at 45 degrees and the discs lying in it.

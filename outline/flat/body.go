@@ -144,10 +144,11 @@ type Body struct {
 	Shear Shear
 
 	Compensation Compensation
-	strain       strains     // that the weft was shortened by
-	Level        Level       // of a drawn side curve; zero for a balanced one
-	Departures   []Departure // of the straight cut; empty for the net
-	Step         float64     // cell of the net, mm; 0 for the straight cut
+	strain       strains                 // that the weft was shortened by
+	recut        func(u float64) float64 // how many times as wide the body was cut again; nil: it was not
+	Level        Level                   // of a drawn side curve; zero for a balanced one
+	Departures   []Departure             // of the straight cut; empty for the net
+	Step         float64                 // cell of the net, mm; 0 for the straight cut
 }
 
 // Corner returns the corner at an end, v > 0.

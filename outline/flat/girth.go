@@ -11,7 +11,8 @@ import (
 // Girth returns the length of cloth across the bed as it was cut, without any load,
 // from cord centre to cord centre by the shape's station, mm. Of a net cut that is the
 // shape's own girth, of a drawn side what the curve leaves in the bay, of straight
-// tails what they have; each less the strain that it was shortened by.
+// tails what they have; each less the strain that it was shortened by, and as much wider as
+// it was cut again.
 func (b *Body) Girth(s *hung.Shape) func(x float64) float64 {
 	flat, half := s.Problem.Bed.Lift.Cos(), s.Problem.Bed.Span/2
 	hangs := func(x float64) float64 {
@@ -19,7 +20,11 @@ func (b *Body) Girth(s *hung.Shape) func(x float64) float64 {
 		if b.Cut == design.Straight && math.Abs(x) > half {
 			g = b.departed(x)
 		}
-		return g / (1 + b.strain.at(x/flat))
+		g /= 1 + b.strain.at(x/flat)
+		if b.recut != nil {
+			g *= b.recut(x / flat)
+		}
+		return g
 	}
 	if b.Level.Curve == design.Balanced {
 		return hangs

@@ -64,7 +64,7 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if o.copies < 1 || o.copies*max(1, len(args)) > work.MostBeds {
 		return misuse(CopiesRange, "cut", o.copies, work.MostBeds)
 	}
-	beds, err := loadBeds(args, with)
+	beds, err := loadBeds(ctx, s, args, with)
 	if err != nil {
 		return err
 	}

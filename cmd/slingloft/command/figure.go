@@ -51,7 +51,7 @@ func (o *figureOptions) schema() map[string]any {
 }
 
 func figure(ctx context.Context, s Streams, args []string, o figureOptions) error {
-	p, err := load(args, o.shelf)
+	p, err := load(ctx, s, args, o.shelf)
 	if err != nil {
 		return err
 	}

@@ -43,7 +43,7 @@ func hangCloth(ctx context.Context, s Streams, args []string, o hangOptions) err
 	if o.Round && o.Sits {
 		return misuse(RoundOrSitting)
 	}
-	p, err := load(args, o.shelf)
+	p, err := load(ctx, s, args, o.shelf)
 	if err != nil {
 		return err
 	}

@@ -51,7 +51,7 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 	}
 	runs, err := runsIn(folder, o.as)
 	if err != nil {
-		return o.nothing(s, args, err)
+		return o.nothing(ctx, s, args, err)
 	}
 	var all []proof
 	for _, r := range runs {
@@ -68,11 +68,11 @@ func proveFiles(ctx context.Context, s Streams, args []string, o proveOptions) e
 }
 
 // nothing ends a proof for which there are no files.
-func (o proveOptions) nothing(s Streams, args []string, err error) error {
+func (o proveOptions) nothing(ctx context.Context, s Streams, args []string, err error) error {
 	if !o.json || statusOf(err) != Disagree {
 		return err
 	}
-	p, out, bad := o.load(args)
+	p, out, bad := o.load(ctx, args)
 	if bad != nil {
 		return bad
 	}
@@ -102,12 +102,12 @@ func (o proveOptions) tell(s Streams, folder string, all []proof) error {
 }
 
 // load reads the design and returns it with how its sheets are written.
-func (o proveOptions) load(args []string) (work.Plan, output, error) {
+func (o proveOptions) load(ctx context.Context, args []string) (work.Plan, output, error) {
 	with, err := o.setting()
 	if err != nil {
 		return work.Plan{}, output{}, err
 	}
-	beds, err := loadBeds(args, with)
+	beds, err := loadBeds(ctx, Streams{}, args, with)
 	if err != nil {
 		return work.Plan{}, output{}, err
 	}

@@ -81,7 +81,7 @@ func (r run) prove(ctx context.Context, folder string, args []string, o proveOpt
 	if r.kept != nil {
 		args, out.said = r.kept.fill(&o, folder, args)
 	}
-	p, o2, err := o.load(args)
+	p, o2, err := o.load(ctx, args)
 	if errors.Is(err, fs.ErrNotExist) && out.said != "" {
 		err = ends(Failed, HasAnotherPlace, err, out.said)
 	}

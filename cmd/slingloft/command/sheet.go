@@ -126,7 +126,7 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 	if o.cloth && len(args) > 1 {
 		return misuse(ClothOfOne)
 	}
-	beds, err := loadBeds(args, work.Setting{Shelf: o.shelf})
+	beds, err := loadBeds(ctx, s, args, work.Setting{Shelf: o.shelf})
 	if err != nil {
 		return err
 	}

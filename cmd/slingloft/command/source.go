@@ -1,6 +1,7 @@
 package command
 
 import (
+	"context"
 	"errors"
 	"fmt"
 
@@ -14,8 +15,8 @@ import (
 
 // load reads the design that the arguments name, or the built-in one, with the given
 // shelf, and carries it up to its pieces.
-func load(args []string, shelf string) (work.Plan, error) {
-	return loadFor(args, work.Setting{Shelf: shelf})
+func load(ctx context.Context, s Streams, args []string, shelf string) (work.Plan, error) {
+	return loadFor(ctx, s, args, work.Setting{Shelf: shelf})
 }
 
 // shelfFlag defines the flag that names a shelf.
@@ -24,19 +25,32 @@ func shelfFlag(f *pflag.FlagSet, to *string) {
 }
 
 // loadFor is [load] for a machine and with outlines that the design does not know.
-func loadFor(args []string, with work.Setting) (work.Plan, error) {
+// Its progress is shown where it cuts again from the cloth as it hangs, which takes seconds.
+func loadFor(ctx context.Context, s Streams, args []string, with work.Setting) (work.Plan, error) {
 	name, data, err := source(args)
 	if err != nil {
 		return work.Plan{}, err
 	}
-	return work.ReadFor(name, data, with)
+	show, done := progress(s)
+	with.Leveling = func(part float64) error {
+		if show != nil {
+			show(part)
+		}
+		return ctx.Err()
+	}
+	p, err := work.ReadFor(name, data, with)
+	done()
+	if errors.Is(err, context.Canceled) {
+		return p, ends(Failed, Stopped)
+	}
+	return p, err
 }
 
 // loadBeds loads every design that the arguments name, or the built-in one.
-func loadBeds(args []string, with work.Setting) ([]*work.Plan, error) {
+func loadBeds(ctx context.Context, s Streams, args []string, with work.Setting) ([]*work.Plan, error) {
 	var out []*work.Plan
 	for i := range max(1, len(args)) {
-		p, err := loadFor(args[min(i, len(args)):min(i+1, len(args))], with)
+		p, err := loadFor(ctx, s, args[min(i, len(args)):min(i+1, len(args))], with)
 		if err != nil {
 			return nil, err
 		}

@@ -58,7 +58,9 @@ func (d *Desk) Close() {
 
 // drawing draws a text, at first without its lay, then with it.
 func (d *Desk) drawing(ctx context.Context, name string, data []byte) {
-	p, html, err := unlaid(name, data, d.with)
+	with := d.with
+	with.Leveling = func(float64) error { return ctx.Err() }
+	p, html, err := unlaid(name, data, with)
 	var room []Tight
 	if err == nil {
 		d.put(ctx, func() { d.sheet(html, data, false); d.drawn.plan, d.drawn.faults, d.drawn.room = p, nil, nil })

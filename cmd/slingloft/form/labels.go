@@ -107,7 +107,7 @@ func englishBed() worded {
 			"level_anchors": "Anchors at one height", "same_wall_angle": "Same wall angle at both bars",
 			"head_tail": "Tail past the head bar", "foot_tail": "Tail past the foot bar", "head_leg": "Leg at the head",
 			"foot_leg": "Leg at the foot", "lift": "Slope of the bed", "side_curve": "Curve of the sides", "cut": "Cut of the tails",
-			"end_girth": "Cloth across at a straight tail's end", "compensate": "Cut shorter by the stretch",
+			"level": "Made level by", "end_girth": "Cloth across at a straight tail's end", "compensate": "Cut shorter by the stretch",
 			"underbody_radius": "Round under the sleeper", "head_radius": "Round at the head bar", "seat_radius": "Round at mid-bay",
 			"foot_radius": "Round at the foot bar",
 		},

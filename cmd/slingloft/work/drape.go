@@ -61,10 +61,9 @@ func (p *Plan) Drape(ctx context.Context, how Draping) (Draped, error) {
 	}
 	first := 0.0
 	set.Watch = func(_ int, far float64) error {
-		if how.Watch != nil && far > 0 {
+		if how.Watch != nil {
 			first = max(first, far)
-			// It comes to rest by about as many tenfold steps as are in between.
-			how.Watch(min(max(math.Log(first/far)/math.Log(first/set.Step), 0), 1))
+			how.Watch(drape.Part(first, far, set.Step))
 		}
 		return ctx.Err()
 	}

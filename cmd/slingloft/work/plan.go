@@ -4,6 +4,7 @@
 package work
 
 import (
+	"context"
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
@@ -43,6 +44,9 @@ type Plan struct {
 	// Sewn too.
 	Further outline.Further
 
+	// Leveled is what came of the cut again from the cloth as it hangs; nil: it was not asked for.
+	Leveled *Leveled
+
 	Place   rig.Place // as it hangs between its supports; see Hangs
 	Hangs   bool      // the design says where it hangs
 	Shelter rig.Shelter
@@ -73,7 +77,10 @@ type Setting struct {
 	MachineSource design.Source   // where they were read
 	Extras        []design.Extra  // beside the design's own, their files named as they are
 	Words         *Words          // nil: English
-	Shelf         string          // file of the maker's shelf; "": the one that the design names, or the one beside it
+	// Leveling is told now and then what part is done of the cut again from the cloth as it
+	// hangs, about; an error of it ends the run. nil: nobody is.
+	Leveling func(part float64) error
+	Shelf    string // file of the maker's shelf; "": the one that the design names, or the one beside it
 }
 
 // words returns the words of a run.
@@ -82,6 +89,12 @@ func (s Setting) words() Words {
 		return *s.Words
 	}
 	return English()
+}
+
+// until returns the setting of a run that ends with a context.
+func (s Setting) until(ctx context.Context) Setting {
+	s.Leveling = func(float64) error { return ctx.Err() }
+	return s
 }
 
 // ReadFor makes a plan from the text of a design file, for a machine and with outlines that
@@ -126,7 +139,7 @@ func readFor(name string, data []byte, with Setting) (Plan, error) {
 	if err != nil {
 		return p, p.located(err)
 	}
-	if err := p.make(); err != nil {
+	if err := p.make(with); err != nil {
 		return p, p.located(err)
 	}
 	p.add(found)
@@ -154,8 +167,8 @@ func Digest(d design.Design) string {
 }
 
 // make runs the stages in order.
-func (p *Plan) make() error {
-	if err := p.formed(); err != nil {
+func (p *Plan) make(with Setting) error {
+	if err := p.formed(with); err != nil {
 		return err
 	}
 	p.Mark = outline.Mark(p.Sewn, p.Cords.Cords)
@@ -174,7 +187,7 @@ func (p *Plan) make() error {
 
 // formed runs the stages up to a bed that hangs: all that a figure of it hangs on, with
 // pieces that have no mark yet and without templates.
-func (p *Plan) formed() error {
+func (p *Plan) formed(with Setting) error {
 	var err error
 	d := p.Design
 	if p.Shape, err = hung.Solve(hung.ProblemOf(d)); err != nil {
@@ -191,6 +204,9 @@ func (p *Plan) formed() error {
 	}
 	if !d.Bed.Plain {
 		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
+	}
+	if err = p.leveled(with); err != nil {
+		return err
 	}
 	if err = p.opened(); err != nil {
 		return err

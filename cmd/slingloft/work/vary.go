@@ -72,7 +72,7 @@ func Vary(ctx context.Context, name string, data []byte, with Setting, axes []Ax
 				}
 				v := &all[i]
 				v.Now = stands(text, axes, v.Values)
-				v.Lies, v.Buys, v.Err = bought(name, text, with, axes, v.Values)
+				v.Lies, v.Buys, v.Err = bought(name, text, with.until(ctx), axes, v.Values)
 			}
 		})
 	}
@@ -117,7 +117,7 @@ func bought(name string, text design.Text, with Setting, axes []Axis, values []s
 	if err != nil {
 		return 0, Buys{}, err
 	}
-	if err = p.formed(); err != nil {
+	if err = p.formed(with); err != nil {
 		err = p.located(err)
 		var wide *tooWide
 		if errors.As(err, &wide) {

@@ -46,6 +46,15 @@ const (
 	WarningCount                  // how many kinds there are
 )
 
+// locking returns the shear at which the cloth begins to wrinkle, rad, and whether the design
+// gives it.
+func (p *Plan) locking() (limit float64, given bool) {
+	if limit = float64(p.Design.Cloth.LockingAngle); limit > 0 {
+		return limit, true
+	}
+	return usualLocking, false
+}
+
 // Warnings returns the plan's warnings, one line each; how it rolls stands first.
 func (p *Plan) Warnings() []string {
 	var out []string
@@ -71,15 +80,16 @@ func (p *Plan) Warnings() []string {
 			warn(GuestHeavy, g.Name, st.People(float64(g.Mass), true), st.People(float64(most), false))
 		}
 	}
-	limit, shears := float64(d.Cloth.LockingAngle), Wrinkles
-	if limit == 0 {
-		limit, shears = usualLocking, MayWrinkle
+	limit, given := p.locking()
+	shears := MayWrinkle
+	if given {
+		shears = Wrinkles
 	}
 	if s := p.Body.Shear; s.Angle > limit {
 		warn(shears, st.Angle(s.Angle), st.Length(s.At.X))
 	}
 	for _, r := range []float64{d.Bed.HeadTail, d.Bed.FootTail} {
-		if d.Bed.Cut == design.Net && r > longTail {
+		if d.Bed.Cut == design.Net && d.Bed.Level == design.ByMade && r > longTail {
 			warn(LongTails, st.Length(r), st.Length(longTail))
 			break
 		}
