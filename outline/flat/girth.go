@@ -38,6 +38,16 @@ func (b *Body) Girth(s *hung.Shape) func(x float64) float64 {
 	}
 }
 
+// Hangs returns the girth at a station as the bed hangs under its load, mm: that of the
+// shape, and as much wider as it was cut again.
+func (b *Body) Hangs(s *hung.Shape, x float64) float64 {
+	g := s.At(x).Section.Girth()
+	if b.recut != nil {
+		g *= b.recut(x / s.Problem.Bed.Lift.Cos())
+	}
+	return g
+}
+
 // departed returns the girth of a straight cut at a station, between those at which it
 // was drawn in a straight line, mm.
 func (b *Body) departed(x float64) float64 {

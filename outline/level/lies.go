@@ -2,16 +2,19 @@ package level
 
 import (
 	"math"
+	"sort"
 
 	"slingloft/outline/drape"
+	"slingloft/outline/geom"
 )
 
 // Lies is how a cut lies.
 type Lies struct {
 	drape.Hung
-	Under float64 // highest less lowest of the body's underside, mm
-	Whole float64 // likewise of the cloth's bottom line
-	Rim   float64 // how much the cloth past crown and soles stands higher than under them, mm
+	Body  []geom.Point // x and z of the underside of what lies there
+	Under float64      // highest less lowest of the body's underside, mm
+	Whole float64      // likewise of the cloth's bottom line
+	Rim   float64      // how much the cloth past crown and soles stands higher than under them, mm
 	// Gather is how much longer the cloth's centre line is than the line in which it hangs
 	// past each bar, mm: so much lies in gathers across it.
 	Gather [2]float64
@@ -21,6 +24,17 @@ type Lies struct {
 
 // Level reports whether it lies level.
 func (l Lies) Level() bool { return l.Under <= Under && l.Whole <= Else }
+
+// LiesAt returns the height of the underside of what lies there at a station, mm; past its
+// ends that of the end.
+func (l Lies) LiesAt(x float64) float64 {
+	i := sort.Search(len(l.Body), func(i int) bool { return l.Body[i].X >= x })
+	if i == 0 || i == len(l.Body) {
+		return l.Body[min(i, len(l.Body)-1)].Y
+	}
+	a, b := l.Body[i-1], l.Body[i]
+	return a.Towards(b, (x-a.X)/(b.X-a.X)).Y
+}
 
 // judge hangs the cut with the body on its links and reads how it lies.
 func (l *loop) judge(to *Lies) error {
@@ -34,6 +48,7 @@ func (l *loop) judge(to *Lies) error {
 		bottom := l.Bottom(h.Bottom[i].X)
 		if u >= l.From && u <= l.To {
 			under.take(h.Rests[i] - bottom)
+			to.Body = append(to.Body, geom.Pt(h.Bottom[i].X, h.Rests[i]))
 			to.Wall = max(to.Wall, math.Asin(min(h.Wall[i], 1)))
 		}
 		if l.judged(&h, u) {

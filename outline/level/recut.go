@@ -62,12 +62,12 @@ func (r Recut) Times(u float64) float64 {
 	if len(r.Out) == 0 {
 		return 1
 	}
-	return 1 + r.At(u)/halfAt(r.Side, u)
+	return 1 + r.At(u)/HalfAt(r.Side, u)
 }
 
-// halfAt returns half the width of a pattern at a flat place, mm, from its side. Past the
+// HalfAt returns half the width of a pattern at a flat place, mm, from its side. Past the
 // corners it is theirs.
-func halfAt(side []geom.Point, u float64) float64 {
+func HalfAt(side []geom.Point, u float64) float64 {
 	i := sort.Search(len(side), func(i int) bool { return side[i].X >= u })
 	if i == 0 || i == len(side) {
 		return side[min(i, len(side)-1)].Y

@@ -10,7 +10,7 @@ import (
 const (
 	// bent is the second difference of the recut from knot to knot, mm, that weighs as much
 	// as a height off by its tolerance. Own choice: a side that waves more is hard to sew.
-	bent = 12.0
+	bent = 8.0
 	// spare is by how much slack cloth may lie off before it is moved, mm: most of its
 	// tolerance.
 	spare = 0.4 * Else

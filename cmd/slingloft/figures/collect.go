@@ -24,10 +24,11 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	d := Document{Version: Version, Name: p.Design.Name, Digest: p.Digest, Mark: p.Mark}
 	d.Given = givenOf(p)
 	d.Shape = shapeOf(p)
-	d.Ends = Ends{endOf(p.Shape.Ends[hung.Head]), endOf(p.Shape.Ends[hung.Foot])}
+	d.Ends = Ends{endOf(p, hung.Head), endOf(p, hung.Foot)}
 	felt, err := p.Room()
 	d.felt, d.Room = felt, roomOf(felt, err)
 	d.Body = bodyOf(p)
+	d.Leveled = leveledOf(p)
 	d.Cords = p.Cords.Cords
 	d.Rigging = Rigging{p.Cords.Variant, w.Cords.NotesOf(p.Cords, p.Style())}
 	d.Splices = p.Cords.Splicing.Shown
@@ -115,7 +116,7 @@ func shapeOf(p *work.Plan) Shape {
 		out.Bottom = append(out.Bottom, q.Bottom)
 		out.Radius = append(out.Radius, q.Section.Radius)
 		out.WallAngle = append(out.WallAngle, q.Section.Wall)
-		out.Girth = append(out.Girth, q.Section.Girth())
+		out.Girth = append(out.Girth, p.Body.Hangs(s, x))
 		out.Load = append(out.Load, q.Load)
 		out.CordTension = append(out.CordTension, q.Tension)
 		out.ClothTension = append(out.ClothTension, q.Cloth)
@@ -123,13 +124,15 @@ func shapeOf(p *work.Plan) Shape {
 	return out
 }
 
-func endOf(e hung.EndShape) End {
+func endOf(p *work.Plan, at hung.End) End {
+	e := p.Shape.Ends[at]
+	bar := at.Sign() * p.Design.Bed.Span / 2
 	return End{
-		Bar: e.Bar, Drop: e.Section.Height, Girth: e.Section.Girth(), WallAngle: e.Section.Wall,
+		Bar: e.Bar, Drop: e.Section.Height, Girth: p.Body.Hangs(&p.Shape, bar), WallAngle: e.Section.Wall,
 		Leg: e.Leg, Apex: Pair{e.ApexX, e.ApexZ}, Slope: e.Slope, HangAngle: math.Atan(e.Slope),
 		Horizontal: e.Horizontal, Vertical: e.Vertical, BarCompression: e.BarCompression,
 		LegTension: e.LegTension, TipTension: e.TipTension,
-		TailArc: e.TailArc, TailEnd: e.TailX, EndGirth: e.Last.Girth(),
+		TailArc: e.TailArc, TailEnd: e.TailX, EndGirth: p.Body.Hangs(&p.Shape, e.TailX),
 	}
 }
 

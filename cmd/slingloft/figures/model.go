@@ -54,9 +54,10 @@ type Document struct {
 	Hanging   Hanging   `json:"hanging"`
 	Accuracy  Accuracy  `json:"accuracy"`
 	Materials Materials `json:"materials"`
-	Sacks     *Sacks    `json:"sacks,omitempty"`  // absent where there are none
-	Tarp      *Tarp     `json:"tarp,omitempty"`   // absent where there is none
-	Lining    *Lining   `json:"lining,omitempty"` // likewise
+	Sacks     *Sacks    `json:"sacks,omitempty"`   // absent where there are none
+	Tarp      *Tarp     `json:"tarp,omitempty"`    // absent where there is none
+	Lining    *Lining   `json:"lining,omitempty"`  // likewise
+	Leveled   *Leveled  `json:"leveled,omitempty"` // absent where it was not cut again
 
 	Guests      []Guest      `json:"guests"`
 	Corrections []Correction `json:"corrections"`

@@ -27,6 +27,7 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.stations(d)
 	b.room(d)
 	b.body(p, d)
+	b.leveled(d)
 	b.margins(p.Margins())
 	b.hanging(p, d)
 	b.cords(d)

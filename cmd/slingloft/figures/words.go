@@ -37,6 +37,7 @@ type Words struct {
 	Further   FurtherWords
 	Tarp      TarpWords
 	Lining    LiningWords
+	Leveled   LeveledWords
 }
 
 // English returns the words in English.
@@ -54,7 +55,8 @@ func English() Words {
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(),
 		Materials: englishMaterials(),
 		Vary:      englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(), Tarp: englishTarp(),
-		Lining: englishLining(),
+		Lining:  englishLining(),
+		Leveled: englishLeveled(),
 	}
 }
 

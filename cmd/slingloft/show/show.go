@@ -83,6 +83,9 @@ func dataOf(p *work.Plan, say wording.Words) given.Data {
 	if r, err := p.Room(); err == nil {
 		d.Room = &r
 	}
+	if l := p.Leveled; l != nil {
+		d.Leveled = &given.Leveled{Closed: l.Closed, Was: l.Was, EndSeams: l.EndSeams(&p.Body), Bottom: p.Shape.Problem.Bottom}
+	}
 	if p.Hangs {
 		d.Place = &p.Place
 	}

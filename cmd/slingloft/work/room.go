@@ -19,12 +19,27 @@ func (p *Plan) felt(made finished.Hammock, sits bool) (room.Room, error) {
 		return room.Room{}, err
 	}
 	if !sits {
-		return room.Of(in), nil
+		return p.leveledRoom(room.Of(in)), nil
 	}
 	who := p.Person()
 	seat := finished.Weight{Load: who.Seated(0), Centre: who.Back}
 	if pose, err := made.Hang(finished.Change{}, seat); err == nil {
 		in.Sitting = pose
 	}
-	return room.Of(in), nil
+	return p.leveledRoom(room.Of(in)), nil
+}
+
+// leveledRoom returns the room with head and feet as high as the body lies in a bed that was
+// cut again from the cloth as it hangs. The made bed knows nothing of the body: its round
+// sections would lie uneven there by as much as the cut makes up for.
+func (p *Plan) leveledRoom(r room.Room) room.Room {
+	if p.Leveled == nil || p.Leveled.Round {
+		return r
+	}
+	if hips, ok := r.Find(room.Hips, p.Design.Sleeper.Lies); ok {
+		a := p.Leveled.After
+		line := a.Body
+		r.Head, r.Feet = line[0].Y-a.LiesAt(hips.X), line[len(line)-1].Y-a.LiesAt(hips.X)
+	}
+	return r
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"slingloft/outline/design"
+	"slingloft/outline/hung"
 	"slingloft/outline/quantity"
 	"slingloft/outline/state"
 )
@@ -18,6 +19,10 @@ const usualLocking = 30 * math.Pi / 180
 // 1440 mm span.
 const longTail = 240.0
 
+// moreGathers is how much more of the centre line may come to lie in gathers before that is
+// said, mm: own choice, what an end seam takes up as ease without being seen.
+const moreGathers = 3.0
+
 // Warning is what a maker should know before cutting: no fault, but not what one might
 // expect.
 type Warning int
@@ -27,6 +32,7 @@ const (
 	Wrinkles       Warning = iota // how far the cloth shears, where
 	MayWrinkle                    // likewise, by the usual locking angle
 	LongTails                     // how long, how long would be well
+	Gathers                       // how much more, which end, how much in all
 	StraightTails                 // most that they depart from the level girth
 	DrawnSide                     // how high and how low of level
 	TurnsOver                     // with the sleeper a hair aside
@@ -92,6 +98,13 @@ func (p *Plan) Warnings() []string {
 		if d.Bed.Cut == design.Net && d.Bed.Level == design.ByMade && r > longTail {
 			warn(LongTails, st.Length(r), st.Length(longTail))
 			break
+		}
+	}
+	if l := p.Leveled; l != nil {
+		for _, e := range hung.Ends() {
+			if more := l.After.Gather[e] - l.Before.Gather[e]; more > moreGathers {
+				warn(Gathers, st.Length(more), p.Words.Lettering.Ends[e], st.Length(l.After.Gather[e]))
+			}
 		}
 	}
 	if d.Bed.Cut == design.Straight {

@@ -58,7 +58,9 @@ func English() Words {
 			MayWrinkle: "the cloth shears by %s at %s from mid-bay, more than 30°, from memory, where cloth.locking_angle is not given: " +
 				"it will wrinkle there; longer legs or shorter tails shear it less",
 			LongTails: "a tail of %s is long: without friction its cloth slides inwards and its end hangs some 5 mm low or " +
-				"more; up to %s it stays within that",
+				"more; up to %s it stays within that, and level = \"hung\" levels longer ones",
+			Gathers: "cut again from the cloth as it hangs, %s more of the centre line lies in gathers over the %s tail, %s in all: " +
+				"let them fall between the notches of its end seam",
 			StraightTails: "the straight cut departs from the level girth by up to %s in the tails; cut = \"net\" hangs level",
 			DrawnSide: "the side curve is drawn: the bed stands up to %s high and %s low of level; side_curve = \"sleeper\" " +
 				"hangs level",

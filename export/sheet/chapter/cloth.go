@@ -40,8 +40,17 @@ func (b build) cloth() (sheet.Section, error) {
 	if err != nil {
 		return s, err
 	}
-	s.Add(sheet.Figures{{Picture: p, Caption: say.Bottom.Caption}}, b.asClothTable(low, high), sheet.Para(say.How))
+	s.Add(sheet.Figures{{Picture: p, Caption: say.Bottom.Caption}}, b.asClothTable(low, high), sheet.Para(b.asClothWords()))
 	return s, nil
+}
+
+// asClothWords says how the cloth is hung, and what that has to do with the other figures.
+func (b build) asClothWords() string {
+	say := b.Say.Cloth
+	if b.Leveled != nil {
+		return say.How + " " + say.CutAgain
+	}
+	return say.How + " " + say.Elsewhere
 }
 
 // asClothTable tells how level it lies and what it pulls.

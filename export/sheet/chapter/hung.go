@@ -45,8 +45,9 @@ func (b build) endsTable() sheet.Table {
 	add := func(name string, of func(hung.EndShape) string) { t.Add(name, of(h), of(f)) }
 	add(say.Bar, func(e hung.EndShape) string { return b.Long(e.Bar) })
 	add(say.Drop, func(e hung.EndShape) string { return b.Long(e.Section.Height) })
-	add(say.Girth, func(e hung.EndShape) string { return b.Long(e.Section.Girth()) })
-	add(say.TailGirth, func(e hung.EndShape) string { return b.Long(e.Last.Girth()) })
+	half := b.Design.Bed.Span / 2
+	t.Add(say.Girth, b.Long(b.Body.Hangs(b.Shape, -half)), b.Long(b.Body.Hangs(b.Shape, half)))
+	add(say.TailGirth, func(e hung.EndShape) string { return b.Long(b.Body.Hangs(b.Shape, e.TailX)) })
 	add(say.Wall, func(e hung.EndShape) string { return b.Style.Angle(e.Section.Wall) })
 	add(say.Leg, func(e hung.EndShape) string { return b.Long(e.Leg) })
 	t.Add(say.InChannel, b.Long(b.CornerRun(hung.Head)), b.Long(b.CornerRun(hung.Foot)))

@@ -54,7 +54,8 @@ type Data struct {
 	Place    *rig.Place
 	Roll     *rig.Roll
 	Room     *room.Room
-	Draped   *Draped // the cut hung as cloth, where that was asked for
+	Leveled  *Leveled // what was cut again from the cloth as it hangs; nil: nothing
+	Draped   *Draped  // the cut hung as cloth, where that was asked for
 	Shelter  *rig.Shelter
 	Bill     *stock.Bill
 	Accuracy *accuracy.Report

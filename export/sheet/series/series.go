@@ -74,14 +74,14 @@ func (b bed) back(v float64) float64 {
 }
 
 func (b bed) girthChart() (Captioned, bool) {
-	x, y := b.along(func(q hung.Station) float64 { return b.axis(q.Section.Girth()) })
+	x, y := b.along(func(q hung.Station) float64 { return b.axis(b.Body.Hangs(b.Shape, q.X)) })
 	_, open := b.along(func(q hung.Station) float64 { return b.axis(2 * q.Y) })
-	h, f := b.Shape.Ends[hung.Head], b.Shape.Ends[hung.Foot]
+	half := b.Shape.Problem.Bed.Span / 2
 	say := b.Say.Charts
 	return Captioned{chart.Chart{
 		ID: "chart-girth", Title: say.Girth.Title,
-		Desc: fmt.Sprintf(say.Girth.Desc, b.Long(h.Section.Girth()), b.Long(b.Shape.At(0).Section.Girth()),
-			b.Long(f.Section.Girth())),
+		Desc: fmt.Sprintf(say.Girth.Desc, b.Long(b.Body.Hangs(b.Shape, -half)), b.Long(b.Body.Hangs(b.Shape, 0)),
+			b.Long(b.Body.Hangs(b.Shape, half))),
 		X: b.stationAxis(), Y: b.Unit(), At: b.bars(), FromZero: true,
 		Lines: []chart.Line{{Name: say.GirthName, X: x, Y: y, Ink: picture.First},
 			{Name: say.Opening, X: x, Y: open, Ink: picture.Third, Dashed: true}},

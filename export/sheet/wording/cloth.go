@@ -16,6 +16,8 @@ type Cloth struct {
 	Line, Bar          string // end
 	Shear, Slack       string
 	How                string
+	CutAgain           string // what it has to do with the other figures of a bed cut again from it
+	Elsewhere          string // and of others
 }
 
 // Tension says what belongs to the picture of the cloth's tension.
@@ -50,8 +52,9 @@ func englishCloth() Cloth {
 		Line:  "pull in the %s hang line", Bar: "thrust along the %s bar",
 		Shear: "largest shear of the cloth", Slack: "cloth that is slack across the bed",
 		How: "The cut is hung as cloth under a chain of rounded bodies, with its cords, bars and lines. " +
-			"The cloth is stiff along its threads, slack where it is pushed, and limp in shear. Nothing rubs. " +
-			"The figures elsewhere on this sheet lay a round section into the bed, which is level. " +
+			"The cloth is stiff along its threads, slack where it is pushed, and limp in shear. Nothing rubs.",
+		CutAgain: "The bed was cut so that the body lies level in it. Figures elsewhere on this sheet lay a round section into it.",
+		Elsewhere: "The figures elsewhere on this sheet lay a round section into the bed, which is level. " +
 			"A body is broad at shoulders and arms and narrow at the head: the bed bottom follows it.",
 	}
 }

@@ -39,6 +39,7 @@ type Words struct {
 	Roll      Roll
 	Room      Room
 	Cloth     Cloth
+	Leveled   Leveled
 	Pieces    Pieces
 	Lay       Lay
 	Cords     Cords
@@ -78,7 +79,7 @@ func English() Words {
 		Unlaid:   "The pieces are not laid yet.",
 		Shop:     englishShop(), FirstNight: englishFirstNight(), Glossary: englishGlossary(), Boards: englishBoards(), Parts: englishParts(),
 		Verdict: englishVerdict(), Result: englishResult(), Summary: englishSummary(),
-		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(), Cloth: englishCloth(),
+		Hung: englishHung(), Ends: englishEnds(), Place: englishPlace(), Roll: englishRoll(), Room: englishRoom(), Cloth: englishCloth(), Leveled: englishLeveled(),
 		Pieces: englishPieces(), Lay: englishLay(), Cords: englishCords(), Splicing: englishSplicing(), Stitching: englishStitching(),
 		Offsets: englishOffsets(),
 		Loads:   englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(),
