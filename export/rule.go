@@ -243,6 +243,7 @@ const (
 	Unread
 	NotPlain    // path
 	FolderShut  // path
+	FolderBusy  // path
 	NotOfDesign // path
 	RuleCount   // how many there are
 )

@@ -264,6 +264,7 @@ func englishWrittenRules() map[Rule]string {
 		Unread:        "cannot be read",
 		NotPlain:      "%s: not a plain file, left alone: %v",
 		FolderShut:    "%s: the folder cannot be written into: %v",
+		FolderBusy:    "%s: another run has been writing into this folder for ten seconds; wait for it, or name another place",
 		NotOfDesign:   "%s: %v and was not written for this design; name another place, or allow it to be replaced",
 	}
 }

@@ -69,46 +69,87 @@ type record struct {
 	files []entry
 }
 
-// WriteAll writes files into a folder, made if it is not there, each whole or not at
-// all, and calls done after each with its path. A file that is there already is replaced
+// WriteAll writes files into a folder, made if it is not there, all or none, and calls
+// done for each with its path. A file that is there already is replaced
 // only if it holds the same already, or if WriteAll wrote it for the same tag and
 // nobody changed it since; replace lets any plain file be replaced. Where one may
-// not be, none is written.
+// not be, none is written. A run that is killed while the files get their names, some
+// thousandths of a second, leaves old ones beside new ones; the record knows both.
 func WriteAll(folder string, m Mark, replace bool, files []File, done func(path string)) error {
-	if err := os.MkdirAll(filepath.Clean(folder), 0o755); err != nil {
+	_, absent := os.Stat(folder)
+	if err := os.MkdirAll(filepath.Clean(folder), 0o777); err != nil {
 		return err
 	}
-	old := readRecord(folder)
-	n := m.note()
+	err := writeAll(folder, m, replace, files)
+	if err != nil {
+		if errors.Is(absent, fs.ErrNotExist) {
+			os.Remove(folder) // if it is empty
+		}
+		return err
+	}
+	for _, f := range files {
+		done(filepath.Join(folder, f.Name))
+	}
+	return nil
+}
+
+// writeAll is [WriteAll] for a folder that is there.
+func writeAll(folder string, m Mark, replace bool, files []File) error {
+	held, err := hold(folder)
+	if err != nil {
+		return err
+	}
+	defer held.release()
+	if held.alone {
+		clearParts(folder)
+	}
+	parts, err := stagedAll(folder, m, replace, files)
+	if err != nil {
+		drop(parts)
+		return err
+	}
+	defer syncFolder(folder)
+	return place(parts)
+}
+
+// stagedAll brings all files to the disk, in the order in which they are to be placed,
+// with the record around them. It returns those that are there even where it fails.
+func stagedAll(folder string, m Mark, replace bool, files []File) ([]part, error) {
+	old, n := readRecord(folder), m.note()
 	sums := make([]entry, len(files))
 	policies := make([]Policy, len(files))
 	for i, f := range files {
 		sums[i] = entry{sumOf(f.Content), m.Tag, n.id, f.Name}
 		policies[i] = Policy{Replace: replace, Ours: writtenFor(append(slices.Clone(old.files), sums[i]), m.Tag, f.Name)}
-		if err := policies[i].allows(filepath.Join(folder, f.Name)); err != nil {
-			return err
+		if _, err := policies[i].allows(filepath.Join(folder, f.Name)); err != nil {
+			return nil, err
 		}
 	}
 	notes := append(slices.DeleteFunc(slices.Clone(old.notes), func(o note) bool { return o.id == n.id }), n)
 	// The record names old and new files until all are there, so that a run that is
 	// cut short leaves nothing that the next would take for a stranger's.
-	err := writeRecord(folder, record{notes, append(slices.Clone(old.files), sums...)})
+	first, err := stageRecord(folder, record{notes, append(slices.Clone(old.files), sums...)})
 	if errors.Is(err, fs.ErrPermission) {
-		return export.Refuse(export.FolderShut, folder, cause(err))
+		return nil, export.Refuse(export.FolderShut, folder, cause(err))
 	} else if err != nil {
-		return err
+		return nil, err
 	}
+	parts := []part{first}
 	for i, f := range files {
-		path := filepath.Join(folder, f.Name)
-		if err := Write(path, policies[i], func(w io.Writer) error {
+		next, err := staged(filepath.Join(folder, f.Name), policies[i], func(w io.Writer) error {
 			_, err := w.Write(f.Content)
 			return err
-		}); err != nil {
-			return err
+		})
+		if err != nil {
+			return parts, err
 		}
-		done(path)
+		parts = append(parts, next)
 	}
-	return writeRecord(folder, record{notes, append(without(old.files, files), sums...)})
+	last, err := stageRecord(folder, record{notes, append(without(old.files, files), sums...)})
+	if err != nil {
+		return parts, err
+	}
+	return append(parts, last), nil
 }
 
 // ReadRecord returns the files that a folder's record knows, sorted by name. Of what
@@ -209,14 +250,14 @@ func readRecord(folder string) record {
 	return out
 }
 
-// writeRecord writes the notes that are still of a file, and the entries, each once,
-// sorted by name.
-func writeRecord(folder string, r record) error {
+// stageRecord writes the notes that are still of a file, and the entries, each once,
+// sorted by name, to stand as the folder's record.
+func stageRecord(folder string, r record) (part, error) {
 	path := filepath.Join(folder, RecordName)
 	if info, err := os.Lstat(path); err == nil && !info.Mode().IsRegular() {
-		return export.Refuse(export.NotPlain, path, ErrExists)
+		return part{}, export.Refuse(export.NotPlain, path, ErrExists)
 	} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return export.Refuse(export.AtKey, path, cause(err))
+		return part{}, export.Refuse(export.AtKey, path, cause(err))
 	}
 	slices.SortFunc(r.files, func(a, b entry) int {
 		return strings.Compare(a.name+"\x00"+a.tag+a.sum+a.note, b.name+"\x00"+b.tag+b.sum+b.note)
@@ -234,7 +275,7 @@ func writeRecord(folder string, r record) error {
 		}
 		fmt.Fprintf(&b, "%s  %s  %s  %s\n", e.sum, e.tag, e.note, e.name)
 	}
-	return Write(path, Policy{Replace: true}, func(w io.Writer) error {
+	return staged(path, Policy{Replace: true}, func(w io.Writer) error {
 		_, err := b.WriteTo(w)
 		return err
 	})

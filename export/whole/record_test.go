@@ -63,21 +63,118 @@ func TestWriteAll(t *testing.T) {
 	}
 }
 
-// A run that stops between two files is taken up by the next.
+// cutShort writes files as a run does that stops after the first has its name, and
+// leaves what such a run leaves.
+func cutShort(t *testing.T, folder string, m Mark, files []File) {
+	t.Helper()
+	parts, err := stagedAll(folder, m, false, files)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range 2 { // of the record and a file
+		if err := parts[i].place(); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// A run that stops between two files is taken up by the next, which leaves nothing of it.
 func TestWriteAllCutShort(t *testing.T) {
 	folder := t.TempDir()
 	if err := all(folder, "1", "old", false); err != nil {
 		t.Fatal(err)
 	}
-	func() {
-		defer func() { recover() }()
-		WriteAll(folder, Mark{Tag: "1"}, false, []File{{"a.svg", []byte("half")}, {"b.png", []byte("half")}}, func(string) { panic("stopped") })
-	}()
+	cutShort(t, folder, Mark{Tag: "1"}, []File{{"a.svg", []byte("half")}, {"b.png", []byte("half")}})
 	if got := contents(t, filepath.Join(folder, "a.svg")) + contents(t, filepath.Join(folder, "b.png")); got != "halfbold" {
 		t.Fatalf("files hold %q", got)
 	}
+	if n := len(names(t, folder)); n < 5 {
+		t.Fatalf("folder holds %v, want parts", names(t, folder))
+	}
+	for _, other := range []string{".slingloft-x.part", ".slingloft-.part", ".a.svg.1.part", "slingloft-1.part"} {
+		put(folder, other, "theirs")
+	}
+	os.Mkdir(filepath.Join(folder, ".slingloft-9.part"), 0o755)
 	if err := all(folder, "1", "new", false); err != nil {
 		t.Error(err)
+	}
+	want := []string{".a.svg.1.part", ".slingloft", ".slingloft-.part", ".slingloft-9.part", ".slingloft-x.part",
+		"a.svg", "b.png", "slingloft-1.part"}
+	if got := names(t, folder); !slices.Equal(got, want) {
+		t.Errorf("folder holds %v, want %v", got, want)
+	}
+}
+
+// Where the last of a set cannot be placed all is as it was before.
+func TestAllOrNone(t *testing.T) {
+	folder := t.TempDir()
+	if err := all(folder, "1", "old", false); err != nil {
+		t.Fatal(err)
+	}
+	was := snapshot(t, folder)
+	parts, err := stagedAll(folder, Mark{Tag: "1"}, true, []File{{"a.svg", []byte("new")}, {"c.svg", []byte("new")}, {"b.png", []byte("new")}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := filepath.Join(folder, "b.png")
+	os.Remove(b)
+	if err := os.Mkdir(b, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := place(parts); err == nil {
+		t.Error("a folder was replaced")
+	}
+	os.Remove(b)
+	put(folder, "b.png", "bold")
+	if now := snapshot(t, folder); now != was {
+		t.Errorf("folder changed from %s to %s", was, now)
+	}
+}
+
+// A folder is one run's until it lets go, or ends.
+func TestHold(t *testing.T) {
+	folder := t.TempDir()
+	release, err := lock(folder)
+	if errors.Is(err, errors.ErrUnsupported) {
+		t.Skip(err)
+	} else if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := lock(folder); !errors.Is(err, errBusy) {
+		t.Errorf("a second lock: %v", err)
+	}
+	release()
+	if again, err := lock(folder); err != nil {
+		t.Errorf("after release: %v", err)
+	} else {
+		again()
+	}
+	if got := names(t, folder); len(got) != 0 {
+		t.Errorf("folder holds %v", got)
+	}
+}
+
+// A run that comes while another writes waits, and finds the folder as that left it.
+func TestTwoRuns(t *testing.T) {
+	folder := t.TempDir()
+	errs := make(chan error)
+	for k := range 8 {
+		go func() { errs <- all(folder, strings.Repeat("x", k/4+1), strings.Repeat("y", k), false) }()
+	}
+	done := 0
+	for range 8 {
+		switch err := <-errs; {
+		case err == nil:
+			done++
+		case !errors.Is(err, ErrExists):
+			t.Error(err)
+		}
+	}
+	if got := contents(t, filepath.Join(folder, "a.svg")); done != 4 || contents(t, filepath.Join(folder, "b.png")) != "b"+got {
+		t.Errorf("%d runs wrote, want those of one design; files of different runs, folder holds %s", done, snapshot(t, folder))
+	}
+	if got := names(t, folder); len(got) != 3 {
+		t.Errorf("folder holds %v", got)
 	}
 }
 
@@ -134,10 +231,7 @@ func TestReadRecordCutShort(t *testing.T) {
 	if err := WriteAll(folder, Mark{"1", "old"}, false, files("x"), func(string) {}); err != nil {
 		t.Fatal(err)
 	}
-	func() {
-		defer func() { recover() }()
-		WriteAll(folder, Mark{"1", "new"}, false, files("y"), func(string) { panic("stopped") })
-	}()
+	cutShort(t, folder, Mark{"1", "new"}, files("y"))
 	got := ReadRecord(folder)
 	if len(got) != 2 || got[0].Note != "new" || got[1].Note != "old" || got[0].Run < got[1].Run {
 		t.Errorf("record has %v", got)

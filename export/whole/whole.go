@@ -1,14 +1,15 @@
 // Package whole writes files whole or not at all. A file is first written under
 // a temporary name in the folder where it is to stand, brought to the disk, and
 // then given its name in one step; whatever goes wrong before leaves the folder
-// as it was.
+// as it was. Of a set of files all are brought to the disk before the first gets its
+// name. One run at a time writes into a folder; the next clears away what one that was
+// killed left.
 package whole
 
 import (
 	"slingloft/export"
 
 	"bufio"
-	"cmp"
 	"errors"
 	"io"
 	"io/fs"
@@ -27,102 +28,60 @@ type Policy struct {
 	// Ours, if set, reports whether the existing file is one that may be
 	// replaced because this program wrote it. It is given the file's contents.
 	Ours func(r io.Reader) bool
-	// Mode is the new file's; 0: 0644.
-	Mode fs.FileMode
 }
 
-// Write makes the file at path from what content writes. The folder must exist.
+// Write makes the file at path from what content writes. The folder must exist; a run
+// that writes into it is waited for, some seconds.
 // Neither a folder nor a device is ever replaced; a link is replaced by the
-// file, not followed.
-func Write(path string, p Policy, content func(w io.Writer) error) (err error) {
-	if err := p.allows(path); err != nil {
-		return err
-	}
-	folder, name := filepath.Split(path)
-	if folder == "" {
-		folder = "."
-	}
-	f, err := os.CreateTemp(folder, "."+name+".*.part")
+// file, not followed. A new file has the mode that the user's mask leaves of 0666, one
+// that takes the place of another has that one's.
+func Write(path string, p Policy, content func(w io.Writer) error) error {
+	folder := filepath.Dir(path)
+	held, err := hold(folder)
 	if err != nil {
-		return export.Refuse(export.AtKey, path, cause(err))
-	}
-	defer func() {
-		if err != nil {
-			f.Close()
-			os.Remove(f.Name())
-			err = export.Refuse(export.AtKey, path, cause(err))
-		}
-	}()
-	buffered := bufio.NewWriterSize(f, 1<<16)
-	if err := content(buffered); err != nil {
 		return err
 	}
-	if err := buffered.Flush(); err != nil {
+	defer held.release()
+	if held.alone {
+		clearParts(folder)
+	}
+	f, err := staged(path, p, content)
+	if err != nil {
 		return err
 	}
-	if err := f.Chmod(cmp.Or(p.Mode, 0o644)); err != nil {
-		return err
-	}
-	if err := f.Sync(); err != nil {
-		return err
-	}
-	if err := f.Close(); err != nil {
-		return err
-	}
-	if err := place(f.Name(), path, p); err != nil {
-		return err
-	}
-	syncFolder(folder)
-	return nil
+	defer syncFolder(folder)
+	return place([]part{f})
 }
 
-// place gives the finished file its name. Where nothing may be replaced it is
-// linked, which fails if another file has come there meanwhile; file systems
-// without links get a rename after one more look.
-func place(part, path string, p Policy) error {
-	if !p.Replace && p.Ours == nil {
-		err := os.Link(part, path)
-		if err == nil {
-			return os.Remove(part)
-		}
-		if errors.Is(err, fs.ErrExist) {
-			return ErrExists
-		}
-		if _, err := os.Lstat(path); err == nil {
-			return ErrExists
-		}
-	}
-	return os.Rename(part, path)
-}
-
-// allows reports whether the policy lets path be written.
-func (p Policy) allows(path string) error {
+// allows reports whether the policy lets path be written, and returns what is there
+// already, nil for nothing.
+func (p Policy) allows(path string) (there fs.FileInfo, err error) {
 	info, err := os.Lstat(path)
 	if errors.Is(err, fs.ErrNotExist) {
-		return nil
+		return nil, nil
 	}
 	if err != nil {
-		return export.Refuse(export.AtKey, path, cause(err))
+		return nil, export.Refuse(export.AtKey, path, cause(err))
 	}
 	link := info.Mode()&fs.ModeSymlink != 0
 	if !info.Mode().IsRegular() && !link {
-		return export.Refuse(export.NotPlain, path, ErrExists)
+		return nil, export.Refuse(export.NotPlain, path, ErrExists)
 	}
 	if p.Replace {
-		return nil
+		return info, nil
 	}
 	if p.Ours == nil || link {
-		return export.Refuse(export.AtKey, path, ErrExists)
+		return nil, export.Refuse(export.AtKey, path, ErrExists)
 	}
 	f, err := os.Open(path)
 	if err != nil {
-		return export.Refuse(export.AtKey, path, cause(err))
+		return nil, export.Refuse(export.AtKey, path, cause(err))
 	}
 	defer f.Close()
 	if !p.Ours(bufio.NewReader(f)) {
-		return export.Refuse(export.NotOfDesign, path, ErrExists)
+		return nil, export.Refuse(export.NotOfDesign, path, ErrExists)
 	}
-	return nil
+	return info, nil
 }
 
 // cause strips the operation and the temporary name off an error of the system,

@@ -117,6 +117,43 @@ func TestFileThatComesMeanwhile(t *testing.T) {
 	}
 }
 
+// A new file's mode is what the user's mask leaves, that of one that is replaced stays.
+func TestModes(t *testing.T) {
+	folder := t.TempDir()
+	plain := filepath.Join(folder, "plain")
+	put(folder, "plain", "")
+	f, err := os.Create(filepath.Join(folder, "as-others"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	masked, err := f.Stat()
+	if err != nil {
+		t.Fatal(err)
+	}
+	f.Close()
+	for _, mode := range []os.FileMode{0o600, 0o664, 0o444, 0o640} {
+		if err := os.Chmod(plain, mode); err != nil {
+			t.Fatal(err)
+		}
+		set, err := os.Stat(plain)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := Write(plain, Policy{Replace: true}, text("new")); err != nil {
+			t.Fatal(err)
+		}
+		if now, err := os.Stat(plain); err != nil || now.Mode() != set.Mode() {
+			t.Errorf("mode of the replaced file %v, want %v", now.Mode(), set.Mode())
+		}
+	}
+	if err := Write(filepath.Join(folder, "new"), Policy{}, text("new")); err != nil {
+		t.Fatal(err)
+	}
+	if now, err := os.Stat(filepath.Join(folder, "new")); err != nil || now.Mode() != masked.Mode() {
+		t.Errorf("mode of a new file %v, want %v", now.Mode(), masked.Mode())
+	}
+}
+
 func TestPlacesThatCannotBe(t *testing.T) {
 	folder := t.TempDir()
 	if err := Write(folder, Policy{Replace: true}, text("x")); err == nil {

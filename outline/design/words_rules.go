@@ -4,7 +4,7 @@ package design
 func englishRules() map[Rule]string {
 	out := englishLater()
 	for rule, text := range map[Rule]string{
-		FileTooLarge:      "the file has %[1]d bytes",
+		FileTooLarge:      "the file has %[1]d bytes or more",
 		ManyKeys:          "the file has more than %[1]d keys and headers",
 		NotUTF8:           "the file is not UTF-8 text from here on",
 		NotTOML:           "%[1]s",

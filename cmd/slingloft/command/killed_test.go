@@ -11,6 +11,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"syscall"
 	"testing"
@@ -84,7 +85,7 @@ func TestKilled(t *testing.T) {
 	took := time.Since(start)
 	all, _ := whatStands(t, folder)
 	r := rand.New(rand.NewPCG(1, 2))
-	left, least := 0, len(all)
+	left, mixed := 0, 0
 	for i := range *kills {
 		folder := filepath.Join(t.TempDir(), "out")
 		cmd := exec.Command(name, cutFiles(folder)...)
@@ -104,36 +105,64 @@ func TestKilled(t *testing.T) {
 		cmd.Process.Signal(syscall.SIGKILL)
 		cmd.Wait()
 		finished, parts := whatStands(t, folder)
-		left, least = left+len(parts), min(least, len(finished))
+		left += len(parts)
+		if n := len(finished); n > 0 && n < len(all) {
+			mixed++
+		}
 		if out, err := exec.Command(name, cutFiles(folder)...).CombinedOutput(); err != nil {
 			t.Fatalf("run after one that was killed with %v there: %v\n%s", finished, err, out)
 		}
-		if again, _ := whatStands(t, folder); len(again) != len(all) {
-			t.Errorf("%d files after the next run, want %d", len(again), len(all))
+		if again, parts := whatStands(t, folder); len(again) != len(all) || len(parts) > 0 {
+			t.Errorf("after the next run %d files, want %d, and %v", len(again), len(all), parts)
 		}
 	}
-	t.Logf("%d unfinished files left in all, at least %d finished", left, least)
+	t.Logf("%d unfinished files left in all, %d of %d runs with some of the files in place", left, mixed, *kills)
 }
 
-// A disk that fills up leaves neither a part nor a file that is not whole, and says so.
+// A disk that fills up leaves neither a part nor one of the set, and says so; what stood
+// there before stands as it was.
 func TestFullDisk(t *testing.T) {
 	name := program(t)
-	for _, size := range []string{"4k", "64k", "200k", "1m"} {
+	for _, r := range []struct {
+		size   string
+		before bool // an older set is there
+	}{{"4k", false}, {"64k", false}, {"200k", false}, {"1m", false}, {"2m", true}} {
 		disk := t.TempDir()
-		if err := exec.Command("mount", "-t", "tmpfs", "-o", "size="+size, "tmpfs", disk).Run(); err != nil {
+		if err := exec.Command("mount", "-t", "tmpfs", "-o", "size="+r.size, "tmpfs", disk).Run(); err != nil {
 			t.Skip("no file system may be mounted here")
 		}
 		t.Cleanup(func() { exec.Command("umount", disk).Run() })
 		folder := filepath.Join(disk, "out")
-		out, err := exec.Command(name, cutFiles(folder)...).CombinedOutput()
+		if r.before {
+			if out, err := exec.Command(name, cutFiles(folder)...).CombinedOutput(); err != nil {
+				t.Fatalf("%v\n%s", err, out)
+			}
+		}
+		was, _ := whatStands(t, folder)
+		out, err := exec.Command(name, append(cutFiles(folder), "--scale", "1:9", "--as", "svg,dxf,pattern")...).CombinedOutput()
 		finished, parts := whatStands(t, folder)
 		if err == nil || !strings.Contains(string(out), "no space left") {
-			t.Errorf("%s: error %v\n%s", size, err, out)
+			t.Errorf("%s: error %v\n%s", r.size, err, out)
 		}
-		if len(parts) > 0 {
-			t.Errorf("%s: left %v", size, parts)
+		if len(parts) > 0 || !slices.Equal(finished, was) {
+			t.Errorf("%s: left %v and %v, before there were %v", r.size, parts, finished, was)
 		}
-		t.Logf("%s: %d files, %s", size, len(finished), bytes.TrimSpace(out))
+		if out, err := exec.Command(name, "prove", folder).CombinedOutput(); r.before && err != nil {
+			t.Errorf("%s: what stood there is not as it was: %v\n%s", r.size, err, out)
+		}
+	}
+}
+
+// Files may not become longer than so.
+func TestFileSizeLimit(t *testing.T) {
+	name := program(t)
+	folder := filepath.Join(t.TempDir(), "out")
+	out, err := exec.Command("/bin/sh", append([]string{"-c", `ulimit -f 100 && exec "$0" "$@"`, name}, cutFiles(folder)...)...).CombinedOutput()
+	if err == nil || !strings.Contains(string(out), "file too large") {
+		t.Errorf("error %v\n%s", err, out)
+	}
+	if finished, parts := whatStands(t, folder); len(finished)+len(parts) > 0 {
+		t.Errorf("left %v and %v", finished, parts)
 	}
 }
 

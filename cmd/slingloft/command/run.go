@@ -8,6 +8,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -171,6 +172,9 @@ func (c command) run(ctx context.Context, args []string, s Streams) error {
 	}
 	if empty := emptyOption(flags); empty != "" {
 		return misuse(BadOption, c.name, notice{NeedsValue, []any{empty}}, c.name)
+	}
+	if slices.Contains(flags.Args(), "") {
+		return misuse(EmptyArgument, c.name)
 	}
 	if flags.NArg() > c.maxArgs {
 		return misuse(TooManyArguments, c.name, c.args, strings.Join(flags.Args(), " "))

@@ -25,6 +25,7 @@ const (
 	TooManyArguments                // command, what it takes, what was given
 	DidYouMean                      // name
 	NeedsValue                      // flag
+	EmptyArgument                   // command
 	NoTime                          // flag, value
 	NoSense                         // flag, value, why
 	NoShortOption                   // letter
@@ -210,6 +211,7 @@ func englishUsage() map[Message]string {
 		TooManyArguments: "%s: takes%s at most, not %s",
 		DidYouMean:       ", did you mean %s?",
 		NeedsValue:       "--%s needs a value",
+		EmptyArgument:    "%s: a name without a letter in it; leave it out, or name a file",
 		NoTime:           "--%s %s is not a duration; write one such as 60s or 5m",
 		NoSense:          "--%s %s does not make sense; %s",
 		NoShortOption:    "there is no option -%s",

@@ -83,7 +83,7 @@ some seconds, --exact up to half a minute; Ctrl-C ends it.`,
 		"cut": {
 			Line: "write the files to cut from: cloth lay and template sheets",
 			Long: `Lays the cloth pieces on the roll and the stiff templates on their sheets and
-writes one file for each sheet and format. Every file is written whole or not at all.
+writes one file for each sheet and format: all of them, each whole, or none.
 A file that exists already is replaced only if it was written for the same design
 values and has not been changed since, or with --force.
 

@@ -63,17 +63,10 @@ func (f *file) Save(data []byte, digest string) error {
 		now, err := io.ReadAll(io.LimitReader(r, design.MaxSize+1))
 		return err == nil && digest != "" && desk.Digest(now) == digest
 	}}
-	info, err := os.Stat(path)
-	switch {
-	case err == nil:
-		p.Mode = info.Mode().Perm()
-	case errors.Is(err, fs.ErrNotExist) && digest != "":
+	if _, err := os.Stat(path); errors.Is(err, fs.ErrNotExist) || digest == "" {
 		p.Ours = nil // it was removed, and is put back where nothing stands
 	}
-	if digest == "" {
-		p.Ours = nil
-	}
-	err = whole.Write(path, p, func(w io.Writer) error {
+	err := whole.Write(path, p, func(w io.Writer) error {
 		_, err := io.Copy(w, bytes.NewReader(data))
 		return err
 	})
