@@ -18,9 +18,13 @@ type atlas struct {
 	forms  []form
 	gap    float64 // between two pieces
 	grow   float64 // how far fields reach past the true region, see problem.safety
+	plain  bool    // fields are patches without a grid
 	fields []atomic.Pointer[nofit.Field]
-	links  []link // of every ordered pair of forms
+	links  []link // of every ordered pair of forms, none where there are too many
 }
+
+// mostLinked is of how many forms the links are kept: some 20 MB of them.
+const mostLinked = 500
 
 // link says how the displacement of one form from another goes into a field: it is
 // turned, by half a turn more where the field is that of the first form against the
@@ -38,7 +42,7 @@ type link struct {
 // is none.
 func (a *atlas) addShape(s shape) int {
 	for i, t := range a.shapes {
-		if s.solid == t.solid && slices.Equal(s.ring, t.ring) {
+		if s.solid == t.solid && slices.Equal(s.region[0], t.region[0]) {
 			return i
 		}
 	}
@@ -75,6 +79,9 @@ func sameRing(p, q geom.Ring, tol float64) bool {
 // ready links the forms once all are known.
 func (a *atlas) ready() {
 	a.fields = make([]atomic.Pointer[nofit.Field], 4*len(a.shapes)*len(a.shapes))
+	if len(a.forms) > mostLinked {
+		return
+	}
 	a.links = make([]link, 0, len(a.forms)*len(a.forms))
 	for _, f := range a.forms {
 		for _, g := range a.forms {
@@ -107,7 +114,13 @@ func (l *link) outOf(p geom.Point) geom.Point {
 }
 
 // between returns the link from form f to form g.
-func (a *atlas) between(f, g int) *link { return &a.links[f*len(a.forms)+g] }
+func (a *atlas) between(f, g int) *link {
+	if a.links == nil {
+		l := a.linked(a.forms[f], a.forms[g])
+		return &l
+	}
+	return &a.links[f*len(a.forms)+g]
+}
 
 // lossScale returns the factor of the root of the depth in the loss of a pair: it
 // grows with the sizes of both, since large pieces find another place less easily
@@ -128,17 +141,22 @@ func (a *atlas) box(s spot) geom.Box {
 func (a *atlas) depth(l *link, x, y float64) float64 {
 	f := l.field.Load()
 	if f == nil {
-		f = nofit.New(a.patches(l), a.grow)
+		ps := a.patches(l, func(s *shape) []geom.Ring { return s.parts })
+		if a.plain {
+			f = nofit.Plain(ps, a.grow)
+		} else {
+			f = nofit.New(ps, a.grow)
+		}
 		l.field.Store(f)
 	}
 	return f.Depth(l.into(x, y))
 }
 
-// patches returns the no-fit patches of the two shapes of l.
-func (a *atlas) patches(l *link) []nofit.Patch {
-	s, t, gap := a.shapes[l.a], a.shapes[l.b], a.gap
+// patches returns the no-fit patches of the two shapes of l, by one of their covers.
+func (a *atlas) patches(l *link, of func(*shape) []geom.Ring) []nofit.Patch {
+	s, t, gap := &a.shapes[l.a], &a.shapes[l.b], a.gap
 	if s.solid || t.solid {
 		gap = 0
 	}
-	return nofit.Patches(s.parts, moved(t.parts, quarterTurn(l.quarter)), gap)
+	return nofit.Patches(of(s), moved(of(t), quarterTurn(l.quarter)), gap)
 }

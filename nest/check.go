@@ -40,6 +40,14 @@ func (e *SizeError) Error() string {
 		e.Item, e.Along, e.Across, e.RoomX, e.RoomY)
 }
 
+// KeptOffError says that a piece fits a bed in some allowed turn, but nowhere beside what
+// is kept clear on it.
+type KeptOffError struct{ Item int }
+
+func (e *KeptOffError) Error() string {
+	return fmt.Sprintf("item %d: fits a bed, but not beside what is kept clear", e.Item)
+}
+
 // check refuses what the packer cannot work with.
 func check(items []Item, b Bed) error {
 	for _, v := range []float64{b.Height, b.Gap, b.Margin} {

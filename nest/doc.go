@@ -30,6 +30,8 @@
 //     number of vertices.
 //   - form.go, atlas.go, problem.go: which outlines in which turns there are, and
 //     the fields between them.
+//   - level.go: coarser covers where the fields of many or fine outlines would cost more
+//     than the search.
 //   - first.go: the first lay, piece after piece, each as far left as it goes.
 //   - draft.go, vicinity.go, move.go: a lay with overlaps, what they cost, and a
 //     better place for one piece.

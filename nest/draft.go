@@ -18,11 +18,12 @@ type draft struct {
 	spots    []spot     // of the pieces, then the obstacles
 	boxes    []geom.Box // the same, see atlas.box
 
-	losses      []float64 // n rows of all: loss of every pair
-	weight      []float64 // n rows of all: of the losses, raised where overlaps persist
-	overlapping []int     // of every piece: how many of all it overlaps
-	raised      []bool    // of every piece: some weight may be above 1
-	moves       int       // pieces that were offered a better place
+	losses      []float64   // n rows of all: loss of every pair
+	weight      []float64   // n rows of all: of the losses, raised where overlaps persist
+	overlapping []int       // of every piece: how many of all it overlaps
+	raised      []bool      // of every piece: some weight may be above 1
+	moves       int         // pieces that were offered a better place
+	late        func() bool // reports that time is up; nil: never
 }
 
 // newDraft returns an empty draft for p.
@@ -43,13 +44,17 @@ func newDraft(p *problem) *draft {
 // put places body i, a piece or an obstacle, without looking for overlaps.
 func (c *draft) put(i int, s spot) { c.spots[i], c.boxes[i] = s, c.p.atlas.box(s) }
 
-// load takes over the pieces' spots and the length and finds all overlaps.
+// load takes over the pieces' spots and the length and finds all overlaps, or, where
+// time is up, not all.
 func (c *draft) load(spots []spot, length float64) {
 	c.length = length
 	for i, s := range spots {
 		c.put(i, s)
 	}
 	for i := range c.n {
+		if c.late != nil && c.late() {
+			return
+		}
 		c.evaluate(i)
 	}
 }

@@ -3,15 +3,18 @@ package nest
 import (
 	"math"
 
+	"slingloft/nest/cover"
 	"slingloft/outline/geom"
 )
 
 // shape is an outline for the search, with the lower left corner of its box at
 // the origin.
 type shape struct {
-	ring  geom.Ring   // the true outline, to tell shapes apart
-	parts []geom.Ring // convex, together covering the outline
-	solid bool        // an obstacle: keeps no gap
+	region []geom.Ring // the true outline, to tell shapes apart, and holes that may be filled
+	simple []geom.Ring // the same with fewer vertices, covering it
+	parts  []geom.Ring // convex, together covering the region
+	rough  []geom.Ring // likewise, for the first lay
+	solid  bool        // an obstacle: keeps no gap
 }
 
 // form is a shape turned by quarters and moved so that the lower left corner of
@@ -37,9 +40,18 @@ type pose struct {
 	motion geom.Motion // mirror and turn; the shift takes the form to the origin
 }
 
-// poseIn registers the form of an outline, covered by parts, in the turn given, and
-// returns the pose.
-func (a *atlas) poseIn(outline geom.Ring, parts []geom.Ring, mirror bool, turn float64) pose {
+// covered is a region, its outline first, with what covers it, see shape.
+type covered struct{ region, simple, parts []geom.Ring }
+
+// coveredBy returns a region with its covers, and whether they cover it.
+func coveredBy(region []geom.Ring) (covered, bool) {
+	parts, ok := cover.Parts(region, cover.Most)
+	return covered{region, cover.Simplified(region, cover.Most), parts}, ok
+}
+
+// poseIn registers the form of a region in the turn given, and returns the pose.
+func (a *atlas) poseIn(c covered, mirror bool, turn float64) pose {
+	outline := c.region[0]
 	quarters := math.Floor(turn/(math.Pi/2) + 1e-9)
 	rest := turn - quarters*math.Pi/2
 	if math.Abs(rest) < 1e-9 {
@@ -47,9 +59,10 @@ func (a *atlas) poseIn(outline geom.Ring, parts []geom.Ring, mirror bool, turn f
 	}
 	base, _ := cornered(outline, geom.Motion{Mirror: mirror, Turn: rest})
 	m, size := cornered(outline, geom.Motion{Mirror: mirror, Turn: turn})
-	s := shape{ring: outline.Moved(base), parts: moved(parts, base)}
+	s := shape{region: moved(c.region, base), simple: moved(c.simple, base), parts: moved(c.parts, base)}
+	s.rough = s.parts
 	f := form{shape: a.addShape(s), quarter: int(math.Mod(quarters, 4)) & 3, size: size, area: math.Abs(outline.Area())}
-	f.off = s.ring.Moved(quarterTurn(f.quarter)).Bounds().Min
+	f.off = s.region[0].Moved(quarterTurn(f.quarter)).Bounds().Min
 	f.ring = outline.Moved(m).FromLowest()
 	return pose{a.addForm(f), m}
 }

@@ -19,6 +19,10 @@ type Options struct {
 	Start []Placement
 }
 
+// mostSearched bounds the pieces of a lay that is searched for: what a worker keeps of
+// every two of them takes 16 bytes. More stay where they were laid first.
+const mostSearched = 1500
+
 // Progress is a report from a running search.
 type Progress struct {
 	Beds    int     // beds in use, 1 on a strip
@@ -28,8 +32,9 @@ type Progress struct {
 }
 
 // PackStrip lays all copies of the items on the strip, as short as the budget
-// allows. It returns a *SizeError for a piece that does not fit across, an
-// *InputError for what cannot be laid at all. When ctx is done it returns the
+// allows. It returns a *SizeError for a piece that does not fit across, a *KeptOffError
+// for one that fits but for what is kept clear, an *InputError for what cannot be laid
+// at all. When ctx is done it returns the
 // best lay so far and no error.
 func PackStrip(ctx context.Context, items []Item, s Strip, o Options) (Lay, error) {
 	return PackBeds(ctx, items, s.bed(), o)
@@ -39,21 +44,27 @@ func PackStrip(ctx context.Context, items []Item, s Strip, o Options) (Lay, erro
 // then uses as little as possible of the last one. Errors and ctx are as for
 // [PackStrip].
 func PackBeds(ctx context.Context, items []Item, b Bed, o Options) (Lay, error) {
+	if start := time.Now(); o.Clock == nil {
+		o.Clock = func() time.Duration { return time.Since(start) }
+	}
+	began := o.Clock()
 	p, err := newProblem(items, b)
 	if err != nil {
 		return Lay{}, err
 	}
-	spots := p.firstLay()
-	if p.grid > 0 && p.verified(spots) != nil {
-		p.leaveGrid()
-		spots = p.firstLay()
+	p.afford(o)
+	spots, err := p.firstLays()
+	if err != nil {
+		return Lay{}, err
 	}
 	if begun, lies := p.begun(o.Start); lies && p.lengthOf(begun) < p.lengthOf(spots) {
 		spots = begun
 	}
 	steps := 0
-	if (o.Steps > 0 || o.Time > 0) && len(spots) > 0 {
-		spots, steps = newTeam(ctx, p, o, spots, p.lengthOf(spots)).run()
+	if (o.Steps > 0 || o.Time > 0) && len(spots) > 0 && len(spots) <= mostSearched {
+		t := newTeam(ctx, p, o, spots, p.lengthOf(spots))
+		t.began = began
+		spots, steps = t.run()
 	}
 	lay := p.lay(spots)
 	lay.Steps = steps
@@ -61,6 +72,22 @@ func PackBeds(ctx context.Context, items []Item, b Bed, o Options) (Lay, error) 
 		return Lay{}, err
 	}
 	return lay, nil
+}
+
+// firstLays returns the first lay. Where a piece goes onto no bed, it may be its cover that
+// does not, which then keeps to the piece's box.
+func (p *problem) firstLays() ([]spot, error) {
+	spots, err := p.firstLay()
+	if err != nil {
+		p.atlas.keepToBoxes()
+		p.setBeds(1)
+		spots, err = p.firstLay()
+	}
+	if err == nil && p.grid > 0 && p.verified(spots) != nil {
+		p.leaveGrid()
+		spots, err = p.firstLay()
+	}
+	return spots, err
 }
 
 // lengthOf returns the right end of spots in the row of beds or on the strip.

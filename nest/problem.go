@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 
-	"slingloft/nest/cover"
 	"slingloft/outline/geom"
 )
 
@@ -69,7 +68,7 @@ func (p *problem) addPieces(i int) error {
 	for _, r := range it.rings() {
 		p.covered += float64(r.Area() * float64(it.Demand))
 	}
-	parts, ok := cover.Parts(it.rings())
+	region, ok := coveredBy(it.rings())
 	if !ok {
 		return &InputError{i, "the outline crosses itself"}
 	}
@@ -77,7 +76,7 @@ func (p *problem) addPieces(i int) error {
 	for c := range it.Demand {
 		mirror := it.mirrored(c)
 		if made[mirror] == nil {
-			poses, err := p.posesOf(i, parts, mirror)
+			poses, err := p.posesOf(i, region, mirror)
 			if err != nil {
 				return err
 			}
@@ -94,7 +93,7 @@ func (p *problem) addPieces(i int) error {
 
 // posesOf returns the poses of item i that fit the stock, each form once, a
 // SizeError if there is none.
-func (p *problem) posesOf(i int, parts []geom.Ring, mirror bool) ([]pose, error) {
+func (p *problem) posesOf(i int, region covered, mirror bool) ([]pose, error) {
 	it := p.items[i]
 	closest := &SizeError{Item: i, RoomX: p.length, RoomY: p.height, Across: math.Inf(1)}
 	for _, turns := range [][]float64{it.turns(), it.askew()} {
@@ -102,7 +101,7 @@ func (p *problem) posesOf(i int, parts []geom.Ring, mirror bool) ([]pose, error)
 		for _, turn := range turns {
 			_, size := cornered(it.Outline, geom.Motion{Mirror: mirror, Turn: turn})
 			if size.X <= p.length && size.Y <= p.height {
-				q := p.atlas.poseIn(it.Outline.CounterClockwise(), parts, mirror, turn)
+				q := p.atlas.poseIn(region, mirror, turn)
 				if !slices.ContainsFunc(fit, func(o pose) bool { return o.form == q.form }) {
 					fit = append(fit, q)
 				}
@@ -135,7 +134,7 @@ func (p *problem) addObstacles() {
 // obstacle registers a solid rectangle and returns its form.
 func (p *problem) obstacle(w, h float64) int {
 	r := geom.Box{Max: geom.Pt(max(w, p.safety), max(h, p.safety))}.Ring()
-	s := p.atlas.addShape(shape{ring: r, parts: []geom.Ring{r}, solid: true})
+	s := p.atlas.addShape(shape{region: []geom.Ring{r}, parts: []geom.Ring{r}, rough: []geom.Ring{r}, solid: true})
 	return p.atlas.addForm(form{shape: s, size: r[2], area: r.Area(), ring: r, solid: true})
 }
 

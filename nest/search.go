@@ -46,6 +46,7 @@ func newSearch(p *problem, t *team, id int, spots []spot, length float64) *searc
 	rng := rand.New(rand.NewPCG(t.o.Seed, uint64(id)))
 	s := &search{p: p, rng: rng, team: t, best: slices.Clone(spots), length: length, nextMeeting: meetEvery}
 	s.mover = mover{c: newDraft(p), rng: rng}
+	s.mover.c.late = s.late
 	return s
 }
 

@@ -20,6 +20,9 @@ func (s *search) separate(rounds, sweeps int) bool {
 	c.resetWeights()
 	best := c.totalLoss()
 	s.least = append(s.least[:0], c.spots[:c.n]...)
+	if s.late() {
+		return false // the draft may not know of all overlaps
+	}
 	for idle := 0; best > 0 && idle < rounds; idle++ {
 		from := best
 		for still := 0; still < sweeps && best > 0; still++ {
@@ -68,6 +71,9 @@ func (s *search) sweep() {
 	}
 	s.rng.Shuffle(len(s.order), func(a, b int) { s.order[a], s.order[b] = s.order[b], s.order[a] })
 	for _, i := range s.order {
+		if s.late() {
+			return
+		}
 		if c.overlaps(i) {
 			s.mover.relocate(i)
 		}

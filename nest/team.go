@@ -142,6 +142,12 @@ func (s *search) share() float64 {
 	return min(part, 1)
 }
 
+// late reports whether the search is to end at once: its time is spent, or nobody waits
+// for it any more. Steps alone end it where the pieces have been gone through.
+func (s *search) late() bool {
+	return s.team.o.Time > 0 && s.team.elapsed() >= s.team.o.Time || s.team.ctx.Err() != nil
+}
+
 // stop reports whether the search is to end: the budget is spent, nobody waits
 // for it any more, or there is nothing left to gain.
 func (s *search) stop() bool {

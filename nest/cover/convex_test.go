@@ -41,7 +41,7 @@ func TestParts(t *testing.T) {
 		{"frame of two holes", []geom.Ring{square, geom.BoxOf(geom.Pt(5, 5), geom.Pt(10, 10)).Ring().Reversed(),
 			geom.BoxOf(geom.Pt(15, 15), geom.Pt(25, 20)).Ring().Reversed()}, 3},
 	} {
-		parts, ok := Parts(r.rings)
+		parts, ok := Parts(r.rings, Most)
 		if !ok || len(parts) < r.least || len(parts) > 4*r.least || r.least == 1 && len(parts) != 1 {
 			t.Errorf("%s: %d parts, %v; at least %d are needed", r.name, len(parts), ok, r.least)
 		}
@@ -61,7 +61,7 @@ func TestParts(t *testing.T) {
 // An outline that crosses itself is not covered, and that is said.
 func TestPartsOfACrossing(t *testing.T) {
 	eight := lattice(0, 0, 30, 30, 30, 0, 0, 40)
-	if parts, ok := Parts([]geom.Ring{eight.CounterClockwise()}); ok && area(parts) < 30*30/4 {
+	if parts, ok := Parts([]geom.Ring{eight.CounterClockwise()}, Most); ok && area(parts) < 30*30/4 {
 		t.Errorf("an eight is said to be covered by %v", parts)
 	}
 }
@@ -109,12 +109,12 @@ func near(p geom.Point, rings []geom.Ring, within float64) bool {
 // allows, and the given rings are not changed.
 func TestSimplifiedBudget(t *testing.T) {
 	small := nesttest.Blob(func() float64 { return 0.5 }, plainCorners, 100)
-	if got := simplified([]geom.Ring{small}); len(got[0]) != plainCorners {
+	if got := Simplified([]geom.Ring{small}, Most); len(got[0]) != plainCorners {
 		t.Errorf("%d corners became %d", plainCorners, len(got[0]))
 	}
 	circle := star(90, 100)
 	before := append(geom.Ring(nil), circle...)
-	got := simplified([]geom.Ring{circle})[0]
+	got := Simplified([]geom.Ring{circle}, Most)[0]
 	for i := range circle {
 		if circle[i] != before[i] {
 			t.Fatalf("vertex %d of the given ring was moved", i)
@@ -127,7 +127,7 @@ func TestSimplifiedBudget(t *testing.T) {
 	}
 	// A hole gets smaller, never larger: what is covered only grows.
 	hole := star(60, 40).Reversed()
-	rings := simplified([]geom.Ring{circle, hole})
+	rings := Simplified([]geom.Ring{circle, hole}, Most)
 	if rings[1].Area() < hole.Area() || rings[1].Area() > 0 {
 		t.Errorf("a hole of area %g became %g", -hole.Area(), -rings[1].Area())
 	}

@@ -1,6 +1,7 @@
 package cover
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -16,31 +17,66 @@ const (
 	growth, more = 0.001, 0.004
 )
 
-// simplified returns rings with fewer vertices that cover all of the region
+// Simplified returns rings with fewer vertices that cover all of the region
 // and at most a little more. Two steps add area and never take any: cutting
 // across a reflex corner, and replacing an edge between two convex corners by
 // the meeting point of its neighbours. The step that adds least goes first, as
-// long as the budget lasts.
-func simplified(rings []geom.Ring) []geom.Ring {
-	have := 0
-	for _, r := range rings {
-		have += len(r)
-	}
-	if have <= plainCorners {
+// long as the budget lasts. With more than most vertices area counts for nothing; where
+// no step leads on from there, the hull's vertices are taken, and the box at last.
+func Simplified(rings []geom.Ring, most int) []geom.Ring {
+	s := simplifierOf(rings, most)
+	if s.have <= min(plainCorners, most) {
 		return rings
 	}
-	s := simplifier{rings: slices.Clone(rings), area: rings[0].Area(), have: have}
-	for i := range s.rings {
-		s.rings[i] = slices.Clone(s.rings[i])
-	}
 	s.run()
+	if s.have > most {
+		s = simplifierOf([]geom.Ring{hull(rings[0])}, most)
+		s.run()
+	}
+	if s.have > most {
+		return []geom.Ring{rings[0].Bounds().Ring()}
+	}
 	return s.rings
+}
+
+// simplifierOf returns what simplifies a copy of rings.
+func simplifierOf(rings []geom.Ring, most int) simplifier {
+	s := simplifier{area: rings[0].Area(), most: most}
+	for _, r := range rings {
+		s.have += len(r)
+		s.rings = append(s.rings, slices.Clone(r))
+	}
+	return s
+}
+
+// hull returns the convex hull of a ring, counter-clockwise (Andrew 1979, "Another
+// efficient algorithm for convex hulls in two dimensions").
+func hull(r geom.Ring) geom.Ring {
+	pts := slices.Clone(r)
+	slices.SortFunc(pts, func(a, b geom.Point) int { return cmp.Or(cmp.Compare(a.X, b.X), cmp.Compare(a.Y, b.Y)) })
+	var out geom.Ring
+	for _, half := range [2]int{0, 1} {
+		from := len(out)
+		for k := range pts {
+			p := pts[k]
+			if half == 1 {
+				p = pts[len(pts)-1-k]
+			}
+			for len(out) > from+1 && geom.Side(out[len(out)-2], out[len(out)-1], p) <= 0 {
+				out = out[:len(out)-1]
+			}
+			out = append(out, p)
+		}
+		out = out[:len(out)-1] // the other half begins with it
+	}
+	return out
 }
 
 type simplifier struct {
 	rings []geom.Ring
 	area  float64 // of the outline
 	have  int     // vertices
+	most  int     // as many as there may be
 	grown float64 // area added so far
 }
 
@@ -86,6 +122,9 @@ func (s *simplifier) run() {
 
 // left returns the area that may still be added.
 func (s *simplifier) left() float64 {
+	if s.have > s.most {
+		return math.MaxFloat64
+	}
 	if s.have > corners {
 		return float64(more*s.area) - s.grown
 	}

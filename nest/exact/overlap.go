@@ -24,16 +24,21 @@ func Overlap(a, b []geom.Ring) bool {
 // crossing reports whether an edge of a properly crosses one of b.
 func crossing(a, b []geom.Ring) bool {
 	common := a[0].Bounds().Common(b[0].Bounds())
-	eb := edgesIn(b, common)
-	for _, e := range edgesIn(a, common) {
-		box := e.box()
-		for _, f := range eb {
-			if !box.Common(f.box()).Empty() && cross(e, f) {
+	eb, boxes := edgesIn(b, common)
+	ea, own := edgesIn(a, common)
+	for i, e := range ea {
+		for j := range boxes {
+			if meet(&own[i], &boxes[j]) && cross(e, eb[j]) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// meet reports whether two closed boxes have a point in common.
+func meet(a, b *geom.Box) bool {
+	return a.Min.X <= b.Max.X && b.Min.X <= a.Max.X && a.Min.Y <= b.Max.Y && b.Min.Y <= a.Max.Y
 }
 
 // cross reports whether two edges properly cross: each has the ends of the other
@@ -51,7 +56,7 @@ func cross(e, f edge) bool {
 // not cross, so one look is enough until the next meeting.
 func reachesInto(a, b []geom.Ring) bool {
 	common := a[0].Bounds().Common(b[0].Bounds())
-	near := edgesIn(b, common)
+	near, _ := edgesIn(b, common)
 	for _, r := range a {
 		looked := false
 		for i, u := range r {
@@ -108,16 +113,15 @@ type edge [2]geom.Point
 
 func (e edge) box() geom.Box { return geom.BoxOf(e[0], e[1]) }
 
-// edgesIn returns the edges of rings whose boxes meet the closed box.
-func edgesIn(rings []geom.Ring, box geom.Box) []edge {
-	var out []edge
+// edgesIn returns the edges of rings whose boxes meet the closed box, and those boxes.
+func edgesIn(rings []geom.Ring, box geom.Box) (out []edge, boxes []geom.Box) {
 	for _, r := range rings {
 		for i, u := range r {
 			v := r[(i+1)%len(r)]
-			if !geom.BoxOf(u, v).Common(box).Empty() {
-				out = append(out, edge{u, v})
+			if own := geom.BoxOf(u, v); meet(&own, &box) {
+				out, boxes = append(out, edge{u, v}), append(boxes, own)
 			}
 		}
 	}
-	return out
+	return out, boxes
 }

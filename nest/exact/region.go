@@ -4,11 +4,10 @@ import "slingloft/outline/geom"
 
 // CrossesItself reports whether two edges of r properly cross.
 func CrossesItself(r geom.Ring) bool {
-	edges := edgesIn([]geom.Ring{r}, r.Bounds())
+	edges, boxes := edgesIn([]geom.Ring{r}, r.Bounds())
 	for i, e := range edges {
-		box := e.box()
-		for _, f := range edges[:i] {
-			if !box.Common(f.box()).Empty() && cross(e, f) {
+		for j := range i {
+			if meet(&boxes[i], &boxes[j]) && cross(e, edges[j]) {
 				return true
 			}
 		}
@@ -22,11 +21,12 @@ func CrossesItself(r geom.Ring) bool {
 func Distance(a, b []geom.Ring, reach float64) float64 {
 	common := a[0].Bounds().Expanded(reach).Common(b[0].Bounds().Expanded(reach))
 	least := reach
-	eb := edgesIn(b, common)
-	for _, e := range edgesIn(a, common) {
-		box := e.box().Expanded(reach)
-		for _, f := range eb {
-			if !box.Common(f.box()).Empty() {
+	eb, boxes := edgesIn(b, common)
+	ea, own := edgesIn(a, common)
+	for i, e := range ea {
+		box := own[i].Expanded(reach)
+		for j, f := range eb {
+			if meet(&box, &boxes[j]) {
 				least = min(least, toSegment(e[0], f), toSegment(e[1], f), toSegment(f[0], e), toSegment(f[1], e))
 			}
 		}

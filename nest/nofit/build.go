@@ -23,6 +23,19 @@ func New(ps []Patch, grow float64) *Field {
 	return f
 }
 
+// Plain takes the region that is the union of patches, at least one, each grown by grow,
+// as it is: to make it takes next to nothing, to ask it as long as it has patches. The
+// depth is that in the patch where it is greatest, which the region's may exceed.
+func Plain(ps []Patch, grow float64) *Field {
+	f := &Field{patches: ps, grow: grow, box: geom.EmptyBox()}
+	for i := range ps {
+		f.box = f.box.Union(ps[i].box)
+		ps[i].Ring = nil
+	}
+	f.box = f.box.Expanded(max(grow, 0))
+	return f
+}
+
 // newField prepares the region that is the union of patches, each grown by grow.
 func newField(ps []Patch, grow float64) *Field {
 	f := &Field{patches: ps, grow: grow, box: geom.EmptyBox()}

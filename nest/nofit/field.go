@@ -14,7 +14,7 @@ import (
 // That is the penetration depth of Dobkin, Hershberger, Kirkpatrick & Suri 1993,
 // "Computing the intersection-depth of polyhedra".
 //
-// A region that is one convex patch is asked directly. Any other is cut into a
+// A region that is one convex patch is asked directly, as is one of [Plain]. Any other is cut into a
 // grid of cells, each of which knows whether it lies inside, outside or across
 // the boundary, which half planes decide there, and which boundary edges can be
 // the nearest, so that the answer is exact and its cost does not grow with the
@@ -66,7 +66,7 @@ func (s *seg) dist2(x, y float64) float64 {
 // Depth returns how deep the displacement (x, y) lies in the region.
 func (f *Field) Depth(x, y float64) float64 {
 	if f.cells == nil {
-		return max(f.patches[0].depth(x, y)+f.grow, 0)
+		return f.plainDepth(x, y)
 	}
 	u, v := (x-f.box.Min.X)*f.perX, (y-f.box.Min.Y)*f.perY
 	if !(u >= 0 && v >= 0) {
@@ -87,6 +87,15 @@ func (f *Field) Depth(x, y float64) float64 {
 		}
 	}
 	return math.Sqrt(least)
+}
+
+// plainDepth returns how deep (x, y) lies in the patch in which it lies deepest.
+func (f *Field) plainDepth(x, y float64) float64 {
+	deepest := 0.0
+	for k := range f.patches {
+		deepest = max(deepest, f.patches[k].depth(x, y)+f.grow)
+	}
+	return deepest
 }
 
 func (f *Field) inGroups(c *cell, x, y float64) bool {

@@ -24,8 +24,8 @@ func TestFieldDepthIsShortestWayOut(t *testing.T) {
 
 // region returns the no-fit region of two random outlines of m and n vertices.
 func region(rng *rand.Rand, m, n int, gap float64) []Patch {
-	a, _ := cover.Parts([]geom.Ring{nesttest.Blob(rng.Float64, m, 100)})
-	b, _ := cover.Parts([]geom.Ring{nesttest.Blob(rng.Float64, n, 60)})
+	a, _ := cover.Parts([]geom.Ring{nesttest.Blob(rng.Float64, m, 100)}, cover.Most)
+	b, _ := cover.Parts([]geom.Ring{nesttest.Blob(rng.Float64, n, 60)}, cover.Most)
 	return Patches(a, b, gap)
 }
 

@@ -40,6 +40,9 @@ func (p *Patch) depth(x, y float64) float64 {
 // empty if Lo ≥ Hi. Where the line meets the patch, the interval is that of the
 // patch grown by grow; a line that only touches it meets nothing.
 func (p *Patch) Span(u, d geom.Point, grow float64) geom.Interval {
+	if p.passes(u, d) {
+		return geom.Interval{}
+	}
 	line := geom.Interval{Lo: math.Inf(-1), Hi: math.Inf(1)}
 	ungrown, s := line, line
 	for _, h := range p.planes {
@@ -57,6 +60,13 @@ func (p *Patch) Span(u, d geom.Point, grow float64) geom.Interval {
 		}
 	}
 	return s
+}
+
+// passes reports whether a line along an axis passes the patch's box by more than rounding.
+func (p *Patch) passes(u, d geom.Point) bool {
+	b := &p.box
+	near := 1e-9 * (b.Max.X - b.Min.X + b.Max.Y - b.Min.Y)
+	return d.Y == 0 && (u.Y < b.Min.Y-near || u.Y > b.Max.Y+near) || d.X == 0 && (u.X < b.Min.X-near || u.X > b.Max.X+near)
 }
 
 // newPatch builds a patch from a convex counter-clockwise ring.

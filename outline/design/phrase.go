@@ -164,6 +164,7 @@ const (
 	ChecksAre
 	FurtherRollWouldDo // of cloth for what is sewn beside the bed: width
 	ClothWouldDo
+	ClearLess
 	MoreWouldDo
 	LeastWouldDo
 	MostWouldDo

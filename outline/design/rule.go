@@ -186,6 +186,7 @@ const (
 	UnknownCheck // in the list of waivers
 	NoRoomForFrame
 	PieceTooLarge
+	PieceKeptOff
 
 	// What a program needs.
 	JobMissing

@@ -134,6 +134,7 @@ func englishPhrases() map[PhraseKind]string {
 		LongerTail:         "make the tail longer or the cap upright",
 		ChecksAre:          "the checks are %[1]s",
 		FurtherRollWouldDo: "use cloth %s wide between the selvedges, or a smaller piece",
+		ClearLess:          "use a larger sheet, or keep less of it clear",
 		ClothWouldDo:       "use cloth %[1]s wide between the selvedges, or lower bed.head_drop or bed.head_bar",
 		MoreWouldDo:        "use %[1]s or more",
 		LeastWouldDo:       "use %[1]s or more",

@@ -176,6 +176,7 @@ func englishRules() map[Rule]string {
 		UnknownCheck:   "there is no check %[1]s",
 		NoRoomForFrame: "there is no room for check bars and title block",
 		PieceTooLarge:  "%[1]s, %[2]s by %[3]s as cut, does not fit",
+		PieceKeptOff:   "%[1]s fits on a sheet, but nowhere beside what is kept clear on it",
 		Stated:         "%[1]s",
 	} {
 		out[rule] = text

@@ -188,6 +188,10 @@ func items(pieces []piece.Piece) []nest.Item {
 
 // misfit turns a packer's refusal into a fault of the design.
 func (p *Plan) misfit(err error, key design.Key, pieces []piece.Piece) error {
+	var off *nest.KeptOffError
+	if errors.As(err, &off) {
+		return p.Fault(key, design.Found(design.PieceKeptOff, pieces[off.Item].ID), design.Say(design.ClearLess))
+	}
 	var size *nest.SizeError
 	if !errors.As(err, &size) || size.Item >= len(pieces) {
 		return invalid(err, pieces)
