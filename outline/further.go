@@ -1,6 +1,7 @@
 package outline
 
 import (
+	"math"
 	"slices"
 
 	"slingloft/outline/bed"
@@ -72,14 +73,48 @@ func FurtherPieces(d design.Design, h Hanging, w words.Lettering) (Further, erro
 	return f, nil
 }
 
-// lined builds the lining of a bed; none where the design asks for none.
+// lined builds the lining of a bed; none where the design asks for none. Where its edges
+// would not hang as long as the body's, a thinner pad that lets them is looked for.
 func lined(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) {
 	if !d.Lining.On {
 		return panel.Lining{}, nil
 	}
-	leaning := d.Cap.Kind == design.Leaning
+	out, err := linedWith(d, h, w)
+	if err != nil {
+		return out, err
+	}
+	off, ok := hangsOff(out.Seams)
+	if !ok {
+		return out, nil
+	}
+	no := &hung.Impossible{Key: design.KeyLiningPadThickness, Found: design.Found(design.LiningHangsOff, off)}
+	for thin := d; thin.Lining.Thickness > 5; {
+		thin.Lining.Thickness /= 2
+		if try, err := linedWith(thin, h, w); err == nil {
+			if _, off := hangsOff(try.Seams); !off {
+				no.Bound, no.Limit = design.AtMost, thin.Lining.Thickness
+				break
+			}
+		}
+	}
+	return out, no
+}
+
+// hangsOff returns by how much a seam hangs longer on one of its edges than is allowed, mm,
+// and whether there is such a one.
+func hangsOff(seams []piece.Seam) (float64, bool) {
+	for _, s := range seams {
+		if !s.Within() {
+			return math.Abs(s.Remains), true
+		}
+	}
+	return 0, false
+}
+
+// linedWith is lined without a look at how its seams hang.
+func linedWith(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) {
 	laid := flat.LiningOf(d, h.Shape)
-	b, err := flat.LayLining(h.Shape, leaning, laid)
+	b, err := flat.LayLining(h.Shape, d.Cap.Kind == design.Leaning, laid)
 	if err != nil {
 		return panel.Lining{}, err
 	}

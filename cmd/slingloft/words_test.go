@@ -256,7 +256,7 @@ var worded = map[string][]string{
 	"export/sheet/chapter": {
 		"%.0f kgf",
 		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "seams", "charts", "assumptions", "sources",
-		"cut-list", "ticks", "sacks", "sack-sizes", "tarp", "tarp-sizes", "corners-", "names", "boards", "cloth", "sewing", "rope",
+		"cut-list", "ticks", "sacks", "sack-sizes", "tarp", "tarp-sizes", "corners-", "lining", "lining-sizes", "lining-girths", "names", "boards", "cloth", "sewing", "rope",
 		"fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
 		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
@@ -271,8 +271,10 @@ var worded = map[string][]string{
 		"splice-crossing", "splice-corner", "splice-parting", "splice-chain", "splice-threading", "splice-trial", "splice-join", "splice-seized",
 		"splice-sliding-", "splice-hitched-",
 	},
-	"export/sheet/seam":   {"seam-channel", "seam-hem", "seam-cap", "seam-join", "seam-opening", "seam-corner", "seam-tarp-fell", "seam-tarp-hem"},
-	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "use-", "body", "cord-", "tarp-flat", "tarp-end", "tarp-side", "tarp-corner"},
+	"export/sheet/seam": {"seam-channel", "seam-hem", "seam-cap", "seam-join", "seam-opening", "seam-corner", "seam-tarp-fell", "seam-tarp-hem",
+		"seam-lining-hem", "seam-lining-baste"},
+	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "use-", "body", "cord-", "tarp-flat", "tarp-end", "tarp-side", "tarp-corner",
+		"lining-across", "lining-along", "lining-flat"},
 	"export/sheet/series": {
 		"chart-side", "chart-girth", "chart-cord", "chart-cloth", "chart-straight", "chart-level", "chart-angles", "chart-forces",
 	},

@@ -53,6 +53,14 @@ func (l Lining) Out() float64 {
 	return l.Thickness + l.Play
 }
 
+// Raises returns how far above the body a sleeper lies, mm.
+func (l Lining) Raises() float64 {
+	if l.On && l.Place == AboveBody {
+		return l.Thickness
+	}
+	return 0
+}
+
 // Long returns how long the pad is in a bay of a length, mm.
 func (l Lining) Long(span float64) float64 {
 	if l.Length > 0 {

@@ -259,6 +259,7 @@ const (
 	PadOverOpening
 	PadOverSection
 	LiningOverRoll
+	LiningHangsOff
 	PanelsTooMany
 	CoverRidgeLow
 	CoverOverRoll

@@ -26,8 +26,9 @@ type Lining struct {
 // Opening is where a lining is not sewn to the body.
 type Opening struct {
 	Edge     design.LiningOpening
-	From, To piece.Notch // on that edge
-	Hem      float64     // finished width, folded two times out of the allowance, mm
+	From, To piece.Notch   // on that edge
+	Hem      float64       // finished width, folded two times out of the allowance, mm
+	Line     geom.Polyline // of the net line, flat
 }
 
 // Length returns how long the opening is as it hangs, mm.
@@ -43,6 +44,10 @@ func (l Lining) Stations() [3]float64 {
 // joined wherever its roll is too narrow.
 const joinsOfLining = 2
 
+// padBends is how long an opening is at least, as a part of the pad's width: bent or half
+// blown up the pad goes through. Own choice.
+const padBends = 0.75
+
 // Lined builds the lining of a bed from its own flat outline and the bed's pieces. mark
 // is lettered on each piece. The error is a [hung.Impossible] where there is none.
 func Lined(d design.Design, s *hung.Shape, b *flat.Body, bed Sewn, mark string, w words.Lettering) (Lining, error) {
@@ -56,8 +61,10 @@ func Lined(d design.Design, s *hung.Shape, b *flat.Body, bed Sewn, mark string, 
 	m.seamLines()
 	m.out.SideNotches, m.out.EndNotches = bed.SideNotches, bed.EndNotches
 	m.opening = openingOf(d, m.out)
-	if wide := d.Lining.Width; wide > m.opening.Length() {
-		return Lining{}, &hung.Impossible{Key: design.KeyLiningPadWidth, Bound: design.AtMost, Limit: m.opening.Length(),
+	e, _ := m.openingEdge()
+	m.opening.Line = geom.NewArc(e.Flat).Between(e.FlatOf(m.opening.From.At), e.FlatOf(m.opening.To.At))
+	if most := m.opening.Length() / padBends; d.Lining.Width > most {
+		return Lining{}, &hung.Impossible{Key: design.KeyLiningPadWidth, Bound: design.AtMost, Limit: most,
 			Found: design.Found(design.PadOverOpening, m.opening.Length())}
 	}
 	err := m.body()
@@ -166,9 +173,8 @@ func (m *pattern) openingFolds(p *piece.Piece) {
 	if m.as.article != article.Lining {
 		return
 	}
-	e, inside := m.openingEdge()
-	arc := geom.NewArc(e.Flat)
-	edge := arc.Between(e.FlatOf(m.opening.From.At), e.FlatOf(m.opening.To.At))
+	_, inside := m.openingEdge()
+	edge := m.opening.Line
 	p.Lines = append(p.Lines,
 		piece.Line{Name: "opening fold 1", Role: piece.HemFold, Index: 1, Work: piece.Score, Points: edge},
 		piece.Line{Name: "opening fold 2", Role: piece.HemFold, Index: 2, Work: piece.Score, Points: edge.Offset(inside * m.opening.Hem)})

@@ -116,7 +116,7 @@ func TestPages(t *testing.T) {
 				}
 			}
 			checkHTML(t, written(t, s))
-			checkShop(t, s, p.Design.Tarp.On || p.Design.Cover.On)
+			checkShop(t, s, p.Design.Tarp.On || p.Design.Cover.On || p.Design.Lining.On)
 			checkLettering(t, &p)
 		})
 	}
@@ -141,7 +141,7 @@ func checkLettering(t *testing.T, p *work.Plan) {
 }
 
 // checkShop holds what lies at the table to three sides of either paper, four where a
-// tarp or a cover is sewn along.
+// tarp, a cover or a lining is sewn along.
 func checkShop(t *testing.T, s sheet.Sheet, more bool) {
 	t.Helper()
 	most := 3

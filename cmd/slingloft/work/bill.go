@@ -88,6 +88,7 @@ func (p *Plan) lying() finished.Weight {
 	if p.Design.Sleeper.Lies == design.OnSide {
 		w.Centre = side
 	}
+	w.Centre += p.Design.Lining.Raises()
 	return w
 }
 

@@ -16,7 +16,7 @@ type burden struct {
 // burdenOf puts the made bed of a rigged plan through its states.
 func burdenOf(p *Plan) burden {
 	bed, who := p.Made(), p.Person()
-	out := burden{p.loaded(p.Design, state.Of(bed, who), state.GiveOf(bed, who)), rig.Steadiness(&p.Shape, p.Design.Sleeper)}
+	out := burden{p.loaded(p.Design, state.Of(bed, who), state.GiveOf(bed, who)), p.steadiness()}
 	r := &out.roll
 	roll, err := state.RollOf(bed, who)
 	if err != nil {

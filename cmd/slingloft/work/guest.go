@@ -56,5 +56,5 @@ func guestsOf(p *Plan) []Guest {
 
 // person returns somebody who lies in the bed.
 func (p *Plan) person(s design.Sleeper) state.Person {
-	return state.PersonOf(s, hung.LyingLoad(p.Design.Bed, s))
+	return p.raised(state.PersonOf(s, hung.LyingLoad(p.Design.Bed, s)))
 }

@@ -33,7 +33,7 @@ func TestLiningAnswered(t *testing.T) {
 	answered(t, lined, []answer{
 		{design.KeyLiningPadLength, []advice{{"lining.pad_length", `"1800 mm"`}}},
 		{design.KeyLiningPadWidth, []advice{{"lining.pad_width", `"900 mm"`}}},
-		{design.KeyLiningPadWidth, []advice{{"lining.pad_width", `"620 mm"`}, {"lining.opening", `"foot"`}}},
+		{design.KeyLiningPadWidth, []advice{{"lining.pad_width", `"699 mm"`}, {"lining.opening", `"foot"`}}},
 		{design.KeyLiningPadShift, []advice{{"lining.pad_shift", `"600 mm"`}, {"lining.pad_length", `"700 mm"`}}},
 		{design.KeyLiningPadThickness, []advice{{"lining.pad_thickness", `"140 mm"`}, {"lining.place", `"above"`}}},
 		{design.KeyLiningCloth.In("width"), []advice{{"lining.cloth.name", `"tape"`}, {"lining.cloth.width", `"300 mm"`},

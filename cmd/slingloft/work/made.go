@@ -70,4 +70,6 @@ func (p *Plan) Made() finished.Hammock {
 
 // Person returns the sleeper of the design as one who uses the made bed, lying where
 // the design has them lie.
-func (p *Plan) Person() state.Person { return state.PersonOf(p.Design.Sleeper, p.Shape.Problem.Load) }
+func (p *Plan) Person() state.Person {
+	return p.raised(state.PersonOf(p.Design.Sleeper, p.Shape.Problem.Load))
+}

@@ -45,6 +45,7 @@ const (
 	RainReachesAll                // kept off, asked
 	TarpTouches                   // how near, rise that would do
 	TarpInGround                  // how deep, width that would do
+	LiningEased                   // seam, from which notch to which, per cent
 	GuestUnmet                    // guest, check, margin, required
 	GuestHeavy                    // guest, mass, mass of the sleeper
 	Waived                        // check, margin, required
@@ -124,6 +125,7 @@ func (p *Plan) Warnings() []string {
 		warn(ShortShelter, st.Length(-s.Spare))
 	}
 	p.warnOfTarp(warn)
+	p.warnOfLining(warn)
 	for _, c := range p.Margins().Waived() {
 		warn(Waived, p.Words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}

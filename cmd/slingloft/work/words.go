@@ -79,7 +79,9 @@ func English() Words {
 				"width of this shape would: a smaller tarp.rise, a rectangle or a longer tarp.side may",
 			TarpTouches:  "the tarp comes within %s of bars, cords or hang lines; with tarp.rise = %s it stays 100 mm off them",
 			TarpInGround: "the side edges of the tarp would lie %s below the ground; a tarp.width of at most %s, or a smaller tarp.pitch, does",
-			GuestUnmet:   "this bed does not carry %s: %s carries %s times the load (%s needed)",
+			LiningEased: "%s: from %s to %s one layer is %.1f %% longer than the other, more than can be eased in well; a shorter lining.pad_length, a " +
+				"thinner pad or longer legs bring them nearer",
+			GuestUnmet: "this bed does not carry %s: %s carries %s times the load (%s needed)",
 			GuestHeavy: "%s weighs %s, more than the %s that the bed is lettered with and tried out for; give the largest mass as sleeper.mass, " +
 				"so that strengths, lettering and proof load go by it",
 			Waived:     "accepted in the design: %s carries %s times the load (%s needed)",

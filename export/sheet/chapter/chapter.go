@@ -63,7 +63,7 @@ func (b build) chapters() []chapterOf {
 		{sheet.Work, b.pieces}, {sheet.Work, b.templates}, {sheet.Work, b.lay}, {sheet.Work, b.stage("cloth")},
 		{sheet.Work, b.stage("sewing")},
 		{sheet.Work, b.cords}, {sheet.Work, b.stage("rope")}, {sheet.Work, b.stage("fitting")},
-		{sheet.Work, b.sacks}, {sheet.Work, b.tarp},
+		{sheet.Work, b.sacks}, {sheet.Work, b.lining}, {sheet.Work, b.tarp},
 		{sheet.Hanging, b.hungShape}, {sheet.Hanging, b.room}, {sheet.Hanging, b.leveled}, {sheet.Hanging, b.cloth}, {sheet.Hanging, b.hanging},
 		{sheet.Appendix, b.glossary}, {sheet.Appendix, b.offsets}, {sheet.Appendix, b.loads}, {sheet.Appendix, b.seams},
 		{sheet.Appendix, b.charts}, {sheet.Appendix, b.assumptions}, {sheet.Appendix, b.sources},

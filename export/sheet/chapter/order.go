@@ -38,6 +38,7 @@ func stages() []stage {
 		{"rope", func(w wording.Words) string { return w.Order.Rope }, ropeTasks()},
 		{"fitting", func(w wording.Words) string { return w.Order.Fitting }, fittingTasks()},
 		{"sacks", func(w wording.Words) string { return w.Sacks.Title }, sackTasks()},
+		{"lining", func(w wording.Words) string { return w.Lining.Title }, liningTasks()},
 		{"tarp", func(w wording.Words) string { return w.Tarp.Title }, tarpTasks()},
 		{"hanging", func(w wording.Words) string { return w.FirstNight.Title }, hangingTasks()},
 	}
@@ -58,6 +59,8 @@ func cuttingTasks() []task {
 		{kind: wording.MarkPlotted, tools: []wording.Tool{wording.TracingTools, wording.Chalk}, facts: build.allowanceFacts},
 		{kind: wording.DrawLines, when: build.hasBoards, tools: ruled, facts: build.lineFacts},
 		{kind: wording.MarkByHand, when: build.hasBoards, needs: all, tools: append(slices.Clip(ruled), wording.Awl), facts: build.markFacts},
+		{kind: wording.MarkLining, when: build.linedByHand, needs: []piece.BoardUse{piece.LiningSideBoard, piece.LiningTailBoard, piece.AllowBoard},
+			tools: append(slices.Clip(ruled), wording.Awl), facts: build.markLiningFacts},
 		markSacks(),
 		markTarp(),
 		{kind: wording.ProveSquare, tools: []wording.Tool{wording.TapeMeasure}, facts: build.proveFacts},
@@ -74,7 +77,7 @@ func sewingTasks() []task {
 	stitch := append(slices.Clip(sew), wording.TapeMeasure, wording.MeasuringTools, wording.Ripper)
 	testTools := []wording.Tool{wording.SewingMachine, wording.Needles, wording.MeasuringTools, wording.Shears, wording.Clamps,
 		wording.TestWeight}
-	return []task{
+	return slices.Concat([]task{
 		{kind: wording.TellFaces},
 		{kind: wording.TestSeam, tools: testTools, facts: build.testFacts},
 		{kind: wording.PressStrips, when: build.strips, needs: press, tools: fold, facts: build.pressFacts},
@@ -94,6 +97,7 @@ func sewingTasks() []task {
 			facts: build.joinFacts,
 			shows: build.showJoin,
 		},
+	}, sewnInTasks(sew, both), []task{
 		{kind: wording.FinishEdges, when: build.frays, tools: sew, facts: build.edgeFacts},
 		{
 			kind:  wording.WorkOpenings,
@@ -114,7 +118,7 @@ func sewingTasks() []task {
 			facts: build.stitchFacts,
 			shows: build.showSides,
 		},
-	}
+	})
 }
 
 func ropeTasks() []task {

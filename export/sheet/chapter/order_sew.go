@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/picture"
@@ -33,25 +34,29 @@ func (b build) hemFacts(s *sheet.Step) {
 
 // joinFacts tells how the panels of a joined body are sewn together.
 func (b build) joinFacts(s *sheet.Step) {
-	say := b.Say.Order
 	for _, j := range b.Sewn.Joins {
-		rim := b.rim(j.Place)
-		s.Check(fmt.Sprintf(say.Finished, rim), b.Cloth(j.Edge.HungLength()))
-		s.Add(fmt.Sprintf(say.Allowance, rim), b.Cloth(b.Design.Seam.Join))
-		b.addFell(s, j)
-		for _, n := range j.Notches {
-			s.Add(fmt.Sprintf(say.JoinNotch, rim, n.Name), b.Cloth(n.At))
-		}
+		b.addJoin(s, j, b.bodies())
+	}
+}
+
+// addJoin tells how long a join of some panels is, where its lines lie and its notches.
+func (b build) addJoin(s *sheet.Step, j panel.Join, panels []piece.Piece) {
+	say, rim := b.Say.Order, b.rim(j.Place)
+	s.Check(fmt.Sprintf(say.Finished, rim), b.Cloth(j.Edge.HungLength()))
+	s.Add(fmt.Sprintf(say.Allowance, rim), b.Cloth(b.Design.Seam.Join))
+	b.addFell(s, j, panels)
+	for _, n := range j.Notches {
+		s.Add(fmt.Sprintf(say.JoinNotch, rim, n.Name), b.Cloth(n.At))
 	}
 }
 
 // addFell tells where a join's fold, trim line and second row lie, as the panels
 // have them.
-func (b build) addFell(s *sheet.Step, j panel.Join) {
+func (b build) addFell(s *sheet.Step, j panel.Join, panels []piece.Piece) {
 	say := b.Say.Order
 	lines := map[piece.Role]string{piece.FellFold: say.Fold, piece.FellTrim: say.Trim, piece.FellStitch: say.Row}
 	done := map[piece.Role]bool{}
-	for _, q := range b.bodies() {
+	for _, q := range panels {
 		for _, l := range q.Lines {
 			text, ok := lines[l.Role]
 			if ok && l.Of == j.Place.String() && !done[l.Role] {
@@ -86,6 +91,9 @@ func (b build) capFacts(s *sheet.Step) {
 		}
 	}
 	s.Add(say.CornerLeft, b.Cloth(seam.CornerLeft))
+	if b.lined() && b.Design.Lining.Opening.AtEnd() {
+		s.Do = slices.Insert(s.Do, 1, b.Say.Lining.FoldBack)
+	}
 }
 
 // pinFacts tells where the notches of the channels' seam lie.
@@ -101,6 +109,9 @@ func (b build) pinFacts(s *sheet.Step) {
 	s.Check(say.FootEnd, b.Cloth(b.Sewn.SideNet.HungLength()))
 	if b.strips() {
 		s.Add(say.EdgeLine, b.Cloth(b.Design.Seam.Side+b.Design.Channel.Foot))
+	}
+	if b.lined() && !b.Design.Lining.Opening.AtEnd() {
+		s.Do = slices.Insert(s.Do, 1, b.Say.Lining.KeepOut)
 	}
 }
 

@@ -28,20 +28,28 @@ func Channel(d *given.Data) picture.Picture {
 	return bound(d)
 }
 
-// boundSection is a body's side in a folded strip: five layers next to the seam.
+// boundLayers is how many layers lie next to the seam of a side in a folded strip: five, one
+// more with a lining.
+func boundLayers(d design.Design) int {
+	below, above := lined(d)
+	return 5 + below + above
+}
+
+// boundSection is a body's side in a folded strip, with its lining.
 func boundSection(d design.Design) section {
 	c := d.Channel
 	k := (room - bare) / (c.Depth + c.Foot)
 	s := section{scale: k, zero: left + bare + k*c.Foot, level: 0}
 	// The fold is round the cord: half as high as cord or layers ask for.
-	h := math.Max(2*ply, k*d.Side.Diameter/2+thick/2+0.4)
-	s.level = math.Max(h-2*ply, 0)
-	mid := s.y(2)
+	top := float64(boundLayers(d) - 1)
+	h := math.Max(top/2*ply, k*d.Side.Diameter/2+thick/2+0.4)
+	s.level = math.Max(h-top/2*ply, 0)
+	mid := s.y(top / 2)
 	end := s.x(c.Depth)
 	fold, raw := s.x(-c.Foot), s.x(c.TurnUnder-c.Foot)
-	upper := geom.Polyline{{X: raw, Y: s.y(3)}}
-	upper = append(upper, turned(fold, s.y(3), s.y(4), -1)...)
-	upper = append(upper, eased(geom.Pt(end-h-5, s.y(4)), geom.Pt(end-h, mid+h))...)
+	upper := geom.Polyline{{X: raw, Y: s.y(top - 1)}}
+	upper = append(upper, turned(fold, s.y(top-1), s.y(top), -1)...)
+	upper = append(upper, eased(geom.Pt(end-h-5, s.y(top)), geom.Pt(end-h, mid+h))...)
 	way := append(geom.Polyline{}, upper...)
 	round := turned(end, mid+h, mid-h, 1)
 	way = append(way, round...)
@@ -49,11 +57,15 @@ func boundSection(d design.Design) section {
 		q := upper[len(upper)-1-i]
 		way = append(way, geom.Pt(q.X, 2*mid-q.Y))
 	}
-	s.cloths = []cloth{
-		{stripCloth, way, 1},
-		{bodyCloth, geom.Polyline{{X: left, Y: mid}, {X: s.x(d.Seam.Side), Y: mid}}, -1},
+	below, above := lined(d)
+	level := func(layer int) geom.Polyline {
+		return geom.Polyline{{X: left, Y: s.y(float64(layer))}, {X: s.x(d.Seam.Side), Y: s.y(float64(layer))}}
 	}
-	s.rows = rowsAt(s, d, 0, 1, s.y(0)-1, s.y(4)+1)
+	s.cloths = []cloth{{stripCloth, way, 1}, {bodyCloth, level(2 + below), -1}}
+	if below+above > 0 {
+		s.cloths = append(s.cloths, cloth{liningCloth, level(2 + above), -1})
+	}
+	s.rows = rowsAt(s, d, 0, 1, s.y(0)-1, s.y(top)+1)
 	return s
 }
 
@@ -148,20 +160,25 @@ func bound(d *given.Data) picture.Picture {
 	}
 	dims = append(dims, measure{-c.Foot, 0, say.Foot})
 	s = s.risen(step*float64(len(dims)) + 6)
-	p := picture.Picture{ID: "seam-channel", Title: say.Bound.Title, Width: picture.Half, Height: s.y(4) + math.Max(s.swell(), 0) + 22,
+	layers := float64(boundLayers(d.Design) - 1)
+	p := picture.Picture{ID: "seam-channel", Title: say.Bound.Title, Width: picture.Half, Height: s.y(layers) + math.Max(s.swell(layers), 0) + 22,
 		Desc: fmt.Sprintf(say.Bound.Desc, s.layers(c.Foot/2), d.Design.Seam.Rows, d.Cloth(c.Depth), d.Cloth(d.Design.Side.Diameter))}
 	s.draw(&p)
-	cords(&p, d.Design, s.x(c.Depth)-thick-0.4, s.y(2), s.scale, 1)
+	cords(&p, d.Design, s.x(c.Depth)-thick-0.4, s.y(layers/2), s.scale, 1)
 	for i, r := range s.rows {
 		number(&p, r, fmt.Sprint(i+1))
 	}
 	foot := s.rows[0].from - 1.4
 	measured(&p, d, s, foot, dims)
 	top := p.Height - 3.6
-	points(&p, geom.Pt(s.x(0)+8, s.y(4)), geom.Pt(18, top), say.StripOf)
-	points(&p, geom.Pt(left+4, s.y(2)), geom.Pt(2, top-row), say.BodyOf)
-	points(&p, geom.Pt(s.x(d.Design.Seam.Side), s.y(2)), geom.Pt(46, top), say.RawEdge)
-	points(&p, geom.Pt(s.x(c.Depth)-thick-s.scale*d.Design.Side.Diameter/2, s.y(2)+1), geom.Pt(60, top-row), say.CordOf)
+	points(&p, geom.Pt(s.x(0)+8, s.y(layers)), geom.Pt(18, top), say.StripOf)
+	body := s.cloths[1].way[0].Y
+	points(&p, geom.Pt(left+4, body), geom.Pt(2, top-row), say.BodyOf)
+	if len(s.cloths) > 2 {
+		points(&p, geom.Pt(left+2, s.cloths[2].way[0].Y), geom.Pt(2, top), d.Say.Lining.LiningName)
+	}
+	points(&p, geom.Pt(s.x(d.Design.Seam.Side), body), geom.Pt(46, top), say.RawEdge)
+	points(&p, geom.Pt(s.x(c.Depth)-thick-s.scale*d.Design.Side.Diameter/2, s.y(layers/2)+1), geom.Pt(60, top-row), say.CordOf)
 	return p
 }
 
@@ -186,34 +203,40 @@ func (s section) risen(by float64) section {
 }
 
 // swell is by how much a section's cloths rise over its top layer, next to the cord.
-func (s section) swell() float64 {
+func (s section) swell(layers float64) float64 {
 	top := 0.0
 	for _, c := range s.cloths {
 		top = math.Max(top, c.way.Bounds().Max.Y)
 	}
-	return top - s.y(4)
+	return top - s.y(layers)
 }
 
 // facedSection is a body's side with a facing turned to its inside.
 func facedSection(d design.Design) section {
 	c := d.Channel
 	k := (room - bare) / (c.Depth + c.Foot)
-	s := section{scale: k, zero: left + room - 2}
-	h := math.Max(ply, (k*d.Side.Diameter+thick)/2+0.4)
+	below, above := lined(d)
+	out, in := ply*float64(below), ply*float64(above) // of a lining, outside and inside of the body
+	s := section{scale: k, zero: left + room - 2 - out}
+	h := math.Max(ply, (k*d.Side.Diameter+thick)/2+0.4) + in
 	// The body comes round the cord and back; its allowance and the facing's lie on it.
 	end := s.x(0)
 	body := append(geom.Polyline{{X: left - 2, Y: 0}}, turned(end, 0, 2*h, 1)...)
 	body = append(body, geom.Pt(s.x(-d.Seam.Side), 2*h))
 	fold, raw := s.x(-c.Depth-c.Foot), s.x(-c.Depth-c.Foot+c.TurnUnder)
-	facing := geom.Polyline{{X: s.x(-d.Seam.Side), Y: 2*h + ply}}
-	facing = append(facing, turned(end-0.8, 2*h+ply, 2*h+2*ply, 1)...)
+	facing := geom.Polyline{{X: s.x(-d.Seam.Side), Y: 2*h + ply + out}}
+	facing = append(facing, turned(end-0.8, 2*h+ply+out, 2*h+2*ply+out, 1)...)
 	down := math.Min(s.x(-d.Seam.Side), end-2*h)
 	flat := math.Max(s.x(-c.Depth)+2, down-8)
-	facing = append(facing, eased(geom.Pt(down, 2*h+2*ply), geom.Pt(flat, 2*ply))...)
-	facing = append(facing, turned(fold, 2*ply, ply, -1)...)
-	facing = append(facing, geom.Pt(raw, ply))
+	facing = append(facing, eased(geom.Pt(down, 2*h+2*ply+out), geom.Pt(flat, 2*ply+in))...)
+	facing = append(facing, turned(fold, 2*ply+in, ply+in, -1)...)
+	facing = append(facing, geom.Pt(raw, ply+in))
 	s.cloths = []cloth{{bodyCloth, body, -1}, {facingCloth, facing, -1}}
-	s.rows = append([]stitches{{end - 2.4, 2*h - 1, 2*h + ply + 1}}, rowsAt(s, d, -c.Depth, 1, -1, 2*ply+1)...)
+	if below+above > 0 {
+		lining := append(geom.Polyline{{X: left - 2, Y: in - out}}, turned(end+out-in, in-out, 2*h+out-in, 1)...)
+		s.cloths = append(s.cloths, cloth{liningCloth, append(lining, geom.Pt(s.x(-d.Seam.Side), 2*h+out-in)), -1})
+	}
+	s.rows = append([]stitches{{end - 2.4, 2*h - in - 1, 2*h + ply + out + 1}}, rowsAt(s, d, -c.Depth, 1, -1-out, 2*ply+in+1)...)
 	return s
 }
 
@@ -239,14 +262,19 @@ func faced(d *given.Data) picture.Picture {
 	s.draw(&p)
 	base := s.cloths[0].way[0].Y
 	r := s.scale * d.Design.Side.Diameter / 2
-	cords(&p, d.Design, s.x(0)-thick-0.4, base+thick/2+0.2+r, s.scale, 1)
+	below, above := lined(d.Design)
+	out, in := ply*float64(below), ply*float64(above)
+	cords(&p, d.Design, s.x(0)-thick-0.4-in, base+in+thick/2+0.2+r, s.scale, 1)
 	for i, r := range s.rows {
 		number(&p, r, fmt.Sprint(i+1))
 	}
-	measured(&p, d, s, base-2.4, dims)
+	measured(&p, d, s, base-out-2.4, dims)
 	high := p.Height - 3.6
 	points(&p, geom.Pt(left+3, base), geom.Pt(2, high-row), say.BodyOf)
-	points(&p, geom.Pt(s.x(-c.Depth)+3, base+2*ply), geom.Pt(14, high), say.FacingOf)
+	if len(s.cloths) > 2 {
+		points(&p, geom.Pt(left+1, s.cloths[2].way[0].Y), geom.Pt(2, high-2*row), d.Say.Lining.LiningName)
+	}
+	points(&p, geom.Pt(s.x(-c.Depth)+3, base+in+2*ply), geom.Pt(14, high), say.FacingOf)
 	points(&p, geom.Pt(s.x(-d.Design.Seam.Side), top-2*ply), geom.Pt(38, high-row), say.RawEdges)
 	points(&p, geom.Pt(s.x(0)-2, top-ply), geom.Pt(60, high), say.OuterSeam)
 	return p

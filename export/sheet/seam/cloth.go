@@ -30,6 +30,7 @@ const (
 	facingCloth
 	capCloth
 	otherPanel
+	liningCloth
 )
 
 // cloth is one cloth in a section: its way on paper, and on which side of the way its

@@ -52,11 +52,17 @@ func drawHem(d *given.Data, id string, h float64, of what, words wording.Picture
 func capSection(d design.Design) section {
 	wide := math.Max(d.Seam.End, d.Seam.Cap)
 	s := section{scale: math.Min(2.4, (room-30)/wide), zero: left + 30}
-	s.cloths = []cloth{
-		{bodyCloth, geom.Polyline{{X: left, Y: 0}, {X: s.x(d.Seam.End), Y: 0}}, 1},
-		{capCloth, geom.Polyline{{X: left, Y: ply}, {X: s.x(d.Seam.Cap), Y: ply}}, -1},
+	below, above := lined(d) // the outside of the bed is up here
+	top := ply * float64(1+below+above)
+	flat := func(of what, layer int, right float64) cloth {
+		y := ply * float64(layer)
+		return cloth{of, geom.Polyline{{X: left, Y: y}, {X: s.x(d.Seam.End), Y: y}}, right}
 	}
-	s.rows = []stitches{{s.x(0), -1, ply + 1}}
+	s.cloths = []cloth{flat(bodyCloth, above, 1), {capCloth, geom.Polyline{{X: left, Y: top}, {X: s.x(d.Seam.Cap), Y: top}}, -1}}
+	if below+above > 0 {
+		s.cloths = append(s.cloths, flat(liningCloth, below, 1))
+	}
+	s.rows = []stitches{{s.x(0), -1, top + 1}}
 	return s
 }
 
@@ -68,17 +74,23 @@ func CapSeam(d *given.Data) picture.Picture {
 		return picture.Picture{}
 	}
 	s := capSection(d.Design).risen(17)
-	p := picture.Picture{ID: "seam-cap", Title: say.CapSeam.Title, Width: picture.Half, Height: 38,
+	top := s.cloths[1].way[0].Y
+	p := picture.Picture{ID: "seam-cap", Title: say.CapSeam.Title, Width: picture.Half, Height: top + 19,
 		Desc: fmt.Sprintf(say.CapSeam.Desc, d.Cloth(d.Design.Seam.End), d.Cloth(d.Design.Seam.Cap))}
 	s.draw(&p)
 	number(&p, s.rows[0], "1")
 	edge := math.Min(s.x(d.Design.Seam.End), s.x(d.Design.Seam.Cap))
-	zigzag(&p, geom.Pt(edge-4.4, 17-1), geom.Pt(edge+0.6, 17+ply+1))
-	p.Write(picture.Text{Text: "2", At: geom.Pt(edge-1.8, 17+ply+3.6), Size: picture.Letter, Anchor: piece.Centre,
+	zigzag(&p, geom.Pt(edge-4.4, 17-1), geom.Pt(edge+0.6, top+1))
+	p.Write(picture.Text{Text: "2", At: geom.Pt(edge-1.8, top+3.6), Size: picture.Letter, Anchor: piece.Centre,
 		Ink: picture.Stitch, Bold: true})
 	measured(&p, d, s, 14.6, []measure{{0, d.Design.Seam.End, say.EndAllowance}, {0, d.Design.Seam.Cap, say.CapAllowance}})
-	points(&p, geom.Pt(left+12, 17), geom.Pt(2, 28.4), say.BodyOf)
-	points(&p, geom.Pt(left+18, 17+ply), geom.Pt(14, 33), say.CapOf)
+	at := 12.0
+	if len(s.cloths) > 2 {
+		at = 4
+		points(&p, geom.Pt(left+12, s.cloths[2].way[0].Y), geom.Pt(13, top+9.3), d.Say.Lining.LiningName)
+	}
+	points(&p, geom.Pt(left+at, s.cloths[0].way[0].Y), geom.Pt(2, top+9.3), say.BodyOf)
+	points(&p, geom.Pt(left+18, top), geom.Pt(14, top+13.9), say.CapOf)
 	return p
 }
 

@@ -232,7 +232,7 @@ func englishOrder() Order {
 		Leg:       "%s leg",
 	}
 	for _, steps := range []map[Task]Step{
-		englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishTarpSteps(),
+		englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishTarpSteps(), englishLiningSteps(),
 		englishHanging(),
 	} {
 		for k, s := range steps {

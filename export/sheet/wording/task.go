@@ -11,6 +11,7 @@ const (
 	MarkPlotted
 	DrawLines
 	MarkByHand
+	MarkLining
 	ProveSquare
 	CutCloth
 	TellFaces
@@ -19,6 +20,9 @@ const (
 	PressFacings
 	PressHems
 	JoinPanels
+	JoinLining
+	HemLining
+	BasteLining
 	FinishEdges
 	WorkOpenings
 	TurnEnds
@@ -64,6 +68,7 @@ const (
 	SewBarsSack
 	DrawCords
 	MarkSacks
+	PadIn
 	MarkTarp
 	JoinTarp
 	RidgeTarp
@@ -86,8 +91,8 @@ const (
 // String returns the task's identifier.
 func (t Task) String() string {
 	return [TaskCount]string{
-		"compare", "boards", "lay-out", "mark-plotted", "draw-lines", "mark-by-hand", "prove", "cut", "faces", "test-seam",
-		"press-strips", "press-facings", "press-hems", "join",
+		"compare", "boards", "lay-out", "mark-plotted", "draw-lines", "mark-by-hand", "mark-lining", "prove", "cut", "faces", "test-seam",
+		"press-strips", "press-facings", "press-hems", "join", "join-lining", "hem-lining", "baste-lining",
 		"edges", "openings", "turn-ends", "caps", "pin-strips", "pin-facings", "stitch-strips", "stitch-facings",
 		"pull-trial", "trial", "read-trial", "pull-cords", "cut-cords", "eyes", "head-eyes", "fixed-lines", "strap-lines", "sliding-lines",
 		"hitched-lines", "ridge-lines",
@@ -95,7 +100,7 @@ func (t Task) String() string {
 		"read-loops", "seize",
 		"thread", "thread-bare", "last-eyes", "read-last-eyes", "bars", "tack",
 		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords", "mark-sacks",
-		"mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
+		"pad-in", "mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
 		"anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
 }

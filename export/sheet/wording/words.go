@@ -54,6 +54,7 @@ type Words struct {
 	Order     Order
 	Sacks     Sacks
 	Tarp      Tarp
+	Lining    Lining
 	Effects   Effects
 	Seams     Seams
 	Charts    Charts
@@ -84,7 +85,7 @@ func English() Words {
 		Offsets: englishOffsets(),
 		Loads:   englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(),
 		Materials: englishMaterials(),
-		Sacks:     englishSacks(), Tarp: englishTarp(),
+		Sacks:     englishSacks(), Tarp: englishTarp(), Lining: englishLining(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),
 	}
