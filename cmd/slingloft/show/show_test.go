@@ -286,6 +286,40 @@ func TestJoined(t *testing.T) {
 	}
 }
 
+// TestLined sews a lining in before caps and channels, its opening first, and tells which
+// layer is longer where; a pad is put in at the end. On whichever face it lies.
+func TestLined(t *testing.T) {
+	name, demo := design.Demo()
+	for _, row := range []struct{ table, lay string }{
+		{"", "Lay the body down, its letters down, and the lining on it, letters down too."},
+		{"place = \"above\"\nopening = \"right\"\n", "Lay the body down, its letters up, and the lining on it, letters up too."},
+	} {
+		s := unlaid(t, name, append(slices.Clone(demo), "\n[lining]\n"+row.table...))
+		steps := stepsOf(t, s)
+		last := -1
+		for _, id := range []string{"mark-lining", "prove", "hem-lining", "baste-lining", "caps", "pin-strips", "stitch-strips", "pad-in", "hang"} {
+			at := slices.IndexFunc(steps, func(q sheet.Step) bool { return q.ID == "step-"+id })
+			if at <= last {
+				t.Errorf("step %s is number %d, after %d", id, at, last)
+			}
+			last = at
+			if id == "baste-lining" && steps[at].Do[0] != row.lay {
+				t.Errorf("%q", steps[at].Do)
+			}
+		}
+		girths := tableOf(t, s, "lining-girths")
+		if len(girths.Rows) != 3 {
+			t.Errorf("girths %v", girths.Rows)
+		}
+		if shut := len(tableOf(t, s, "lining-sizes").Rows); shut < 9 {
+			t.Errorf("%d rows of sizes", shut)
+		}
+	}
+	if s := unlaid(t, name, demo); slices.ContainsFunc(s.Sections, func(q sheet.Section) bool { return q.ID == "lining" }) {
+		t.Error("a bed without a lining has a chapter of it")
+	}
+}
+
 // stepsOf returns the order of work.
 func stepsOf(t *testing.T, s sheet.Sheet) sheet.Steps {
 	t.Helper()
