@@ -48,6 +48,7 @@ func EnglishGlossary() []Term {
 		{"hanging point", "the middle of what an eye hangs on: a ring, a hook, a strap"},
 		{"host", "the cord that another one is buried in"},
 		{"leg", "the cord from a bar's tip to the apex"},
+		{"lining", "a second layer of the bed, below or above the body, with a pad between them; it carries nothing"},
 		{"lock stitching", "thread through both cords of a bury, so that it cannot slip while slack"},
 		{"milk", "to stroke a host smooth over what is buried in it"},
 		{"net line", "the finished line, along which the seam runs"},
