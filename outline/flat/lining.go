@@ -44,6 +44,13 @@ func LiningOf(d design.Design, s *hung.Shape) Lining {
 	return l
 }
 
+// Lying returns the lining as it lies on the pad, without play.
+func (l Lining) Lying() Lining {
+	l.Out -= l.Play
+	l.Play = 0
+	return l
+}
+
 // tailRun is the least way from the end of a pad to where the end of the cloth meets the
 // cords, as a part of how far the layers lie apart: the lining slopes by less than half a
 // right angle there. Own choice.

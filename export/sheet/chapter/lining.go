@@ -74,7 +74,7 @@ func (b build) padEnds() [2]float64 {
 // girthTable tables how long both layers are across.
 func (b build) girthTable() sheet.Table {
 	say, l := b.Say.Lining, b.Further.Lining
-	t := sheet.Table{ID: "lining-girths", Caption: fmt.Sprintf(say.Girths, b.UnitWord()), Head: say.Columns[:], Words: []bool{true, false, false, false}}
+	t := sheet.Table{ID: "lining-girths", Caption: fmt.Sprintf(say.Girths, b.UnitWord()), Head: append([]string{""}, say.Columns[:]...), Words: []bool{true, false, false, false}}
 	for i, x := range l.Stations() {
 		section := b.Shape.At(x).Section
 		if over, err := l.Laid.Over(section); err == nil { // it was built over it
@@ -161,6 +161,7 @@ func (b build) basteFacts(s *sheet.Step) {
 const leastEase = 1.0
 
 func (b build) padFacts(s *sheet.Step) {
+	s.Do = append(s.Do, b.Say.Lining.Feel[b.Design.Lining.Place])
 	for e, at := range b.padEnds() {
 		s.Check([2]string{b.Say.Lining.FromHead, b.Say.Lining.FromFoot}[e], b.Cloth(at))
 	}

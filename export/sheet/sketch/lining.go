@@ -17,15 +17,17 @@ func LiningAcross(d *given.Data) picture.Picture {
 	say, l := d.Say.Lining, d.Further.Lining
 	x := l.Stations()[1]
 	body := d.Shape.At(x).Section
-	over, err := l.Laid.Over(body)
-	if err != nil {
+	over, err := l.Laid.Lying().Over(body)
+	cut, err2 := l.Laid.Over(body)
+	if err != nil || err2 != nil {
 		return picture.Picture{}
 	}
+	out := l.Laid.Lying().Out
 	const beside, below, above = 13.0, 9.0, 5.0
-	low := min(0, -l.Laid.Out)
+	low := min(0, -out)
 	k := min((picture.Half-2*beside)/(2*body.Half), 66/(body.Height-low))
 	p := picture.Picture{ID: "lining-across", Title: say.Across.Title, Width: picture.Half, Height: below + above + k*(body.Height-low),
-		Desc: fmt.Sprintf(say.Across.Desc, d.Cloth(d.Design.Lining.Thickness), d.Cloth(over.Girth()-body.Girth()))}
+		Desc: fmt.Sprintf(say.Across.Desc, d.Cloth(d.Design.Lining.Thickness), d.Cloth(cut.Girth()-body.Girth()))}
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Half/2, below-k*low)}
 	one := mirrored(func(t float64) geom.Point { return geom.Pt(body.Point(t * body.Girth() / 2)) })
 	other := mirrored(func(t float64) geom.Point { return geom.Pt(over.Point(t * over.Girth() / 2)) })
@@ -43,16 +45,16 @@ func LiningAcross(d *given.Data) picture.Picture {
 		p.WriteFree(picture.Text{Text: text, Size: picture.Letter, Anchor: piece.Centre, Ink: ink}, places...)
 	}
 	wall := one[3*len(one)/4]
-	in, out := geom.Pt(-9, 2), geom.Pt(9, -4)
-	if l.Laid.Out < 0 {
-		in, out = out, in
+	inner, outer := geom.Pt(-9, 2), geom.Pt(9, -4)
+	if out < 0 {
+		inner, outer = outer, inner
 	}
-	name(say.BodyName, picture.Main, wall, in, in.Plus(geom.Pt(-4, 2)))
-	name(say.LiningName, picture.Third, wall, out, out.Plus(geom.Pt(3, -3)), out.Plus(geom.Pt(5, 0)))
-	mid := geom.Pt(0, -l.Laid.Out/2)
+	name(say.BodyName, picture.Main, wall, inner, inner.Plus(geom.Pt(-4, 2)))
+	name(say.LiningName, picture.Third, wall, outer, outer.Plus(geom.Pt(3, -3)), outer.Plus(geom.Pt(5, 0)))
+	mid := geom.Pt(0, -out/2)
 	name(say.PadName, picture.Main, mid, geom.Pt(-20, 8), geom.Pt(-24, 12), geom.Pt(-16, 14))
 	p.Line(picture.Quiet, picture.Hair, v.At(mid).Plus(geom.Pt(-4, 0)), geom.Pt(p.Last().Max.X, p.Last().Min.Y))
-	p.Upright(v.At(geom.Pt(0, min(0, -l.Laid.Out))), v.At(geom.Pt(0, max(0, -l.Laid.Out))), v.At(geom.Pt(0, 0)).X+14, d.Cloth(math.Abs(l.Laid.Out)))
+	p.Upright(v.At(geom.Pt(0, min(0, -out))), v.At(geom.Pt(0, max(0, -out))), v.At(geom.Pt(0, 0)).X+14, d.Cloth(math.Abs(out)))
 	return p
 }
 
@@ -90,21 +92,21 @@ const liningRaised = 4.0
 
 // LiningAlong draws both layers on the centre line with the pad between them.
 func LiningAlong(d *given.Data) picture.Picture {
-	say, l := d.Say.Lining, d.Further.Lining
+	say, l := d.Say.Lining, d.Further.Lining.Laid.Lying()
 	from, to := d.Shape.TailEnds()
 	const beside, below, above = 16.0, 14.0, 14.0
 	k := (picture.Wide - 2*beside) / (to - from)
-	deep := k * liningRaised * math.Abs(l.Laid.Out)
+	deep := k * liningRaised * math.Abs(l.Out)
 	bottom := func(x float64) float64 { return liningRaised * d.Shape.Problem.Bottom(x) }
 	slope := k * math.Abs(bottom(to)-bottom(from))
 	p := picture.Picture{ID: "lining-along", Title: say.Along.Title, Width: picture.Wide, Height: below + above + deep + slope,
-		Desc: fmt.Sprintf(say.Along.Desc, d.Cloth(l.Laid.Foot-l.Laid.Head))}
-	low := min(bottom(from), bottom(to)) - liningRaised*max(l.Laid.Out, 0)
+		Desc: fmt.Sprintf(say.Along.Desc, d.Cloth(l.Foot-l.Head))}
+	low := min(bottom(from), bottom(to)) - liningRaised*max(l.Out, 0)
 	v := picture.View{Scale: k, Shift: geom.Pt(picture.Wide/2-k*(from+to)/2, below-k*low)}
 	at := func(x, out float64) geom.Point { return v.At(geom.Pt(x, bottom(x)-liningRaised*out)) }
-	p.Area(picture.Cloth, at(l.Laid.Head, 0), at(l.Laid.Foot, 0), at(l.Laid.Foot, l.Laid.Out), at(l.Laid.Head, l.Laid.Out))
+	p.Area(picture.Cloth, at(l.Head, 0), at(l.Foot, 0), at(l.Foot, l.Out), at(l.Head, l.Out))
 	p.Line(picture.Main, picture.Bold, at(from, 0), at(to, 0))
-	p.Line(picture.Third, picture.Medium, at(from, 0), at(l.Laid.Head, l.Laid.Out), at(l.Laid.Foot, l.Laid.Out), at(to, 0))
+	p.Line(picture.Third, picture.Medium, at(from, 0), at(l.Head, l.Out), at(l.Foot, l.Out), at(to, 0))
 	half := d.Shape.Problem.Bed.Span / 2
 	top := p.Height - 3
 	for _, e := range hung.Ends() {
@@ -113,14 +115,14 @@ func LiningAlong(d *given.Data) picture.Picture {
 		p.WriteFree(picture.Text{Text: d.Say.Names.OfEnd(d.Say.Names.Pieces.BarLine, int(e)), Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Bar},
 			geom.Pt(at(x, 0).X, top-0.6), geom.Pt(at(x, 0).X, top-2))
 	}
-	p.WriteFree(picture.Text{Text: say.PadName, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}, at(0, l.Laid.Out/2))
+	p.WriteFree(picture.Text{Text: say.PadName, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}, at(0, l.Out/2))
 	body, lining := geom.Pt(0, 3), geom.Pt(0, -3)
-	if l.Laid.Out < 0 {
+	if l.Out < 0 {
 		body, lining = lining, body
 	}
 	p.WriteFree(picture.Text{Text: say.BodyName, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Main}, at(-half/2, 0).Plus(body))
-	p.WriteFree(picture.Text{Text: say.LiningName, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Third}, at(-half/2, l.Laid.Out).Plus(lining))
-	p.Level(at(l.Laid.Head, 0), at(l.Laid.Foot, 0), 3, d.Cloth(l.Laid.Foot-l.Laid.Head))
+	p.WriteFree(picture.Text{Text: say.LiningName, Size: picture.Letter, Anchor: piece.Centre, Ink: picture.Third}, at(-half/2, l.Out).Plus(lining))
+	p.Level(at(l.Head, 0), at(l.Foot, 0), 3, d.Cloth(l.Foot-l.Head))
 	return p
 }
 

@@ -10,10 +10,10 @@ type Lining struct {
 	Lead    [2]string // by where it lies
 	Careful string    // title of what to mind
 	Mind    []string
-	Higher  string // of a lining that one lies on
-	Caption string // of the table, with the unit
-	Figure  string // its column
-	Columns [4]string
+	Higher  string    // of a lining that one lies on
+	Caption string    // of the table, with the unit
+	Figure  string    // its column
+	Columns [3]string // of the other one
 
 	Pad, Wide, AsRound, Long, FromHead, FromFoot string
 	Play, Lower, Opens, Between, OpenLong        string
@@ -28,9 +28,10 @@ type Lining struct {
 	Stretch                                    string    // seam, notches
 	HemUp                                      string    // which face is up
 	BarToBar, CentreLong                       string
-	FoldBack                                   string // sentence of the caps' step
-	KeepOut                                    string // likewise of the channels'
-	LayBelow, LayAbove                         string // sentences of the basting
+	FoldBack                                   string    // sentence of the caps' step
+	KeepOut                                    string    // likewise of the channels'
+	Feel                                       [2]string // sentence of the pad's step, by where the lining lies
+	LayBelow, LayAbove                         string    // sentences of the basting
 	Edges                                      map[design.LiningOpening]string
 }
 
@@ -54,7 +55,7 @@ func englishLining() Lining {
 		Higher:  "You lie as much higher as the pad is thick: the bed is a little less stable, and the figures count that.",
 		Caption: "The lining and its pad, in %s",
 		Figure:  "figure",
-		Columns: [4]string{"", "body", "lining", "longer by"},
+		Columns: [3]string{"body", "lining", "lining less body"},
 		Pad:     "pad, thick under load", Wide: "pad, wide", AsRound: "as far as the bed is round", Long: "pad, long",
 		FromHead: "its head end from the head bar line, along the centre line", FromFoot: "its foot end from the foot bar line",
 		Play: "room beyond its thickness", Lower: "lining below the body in the middle", Opens: "open at", Between: "between the notches",
@@ -92,6 +93,10 @@ func englishLining() Lining {
 		BarToBar: "lining, bar to bar", CentreLong: "lining, centre line",
 		FoldBack: "At the opening fold the hemmed edge of the lining back: the cap is sewn to the body alone there.",
 		KeepOut:  "At the opening fold the hemmed edge of the lining back: the channel takes the body alone there.",
+		Feel: [2]string{
+			design.BelowBody: "Get in and lie down, and have somebody feel the lining from below: it gives under a finger.",
+			design.AboveBody: "Get in and lie down, and feel the lining beside the pad: it gives under a finger.",
+		},
 		LayBelow: "Lay the body down, its letters down, and the lining on it, letters down too.",
 		LayAbove: "Lay the body down, its letters up, and the lining on it, letters up too.",
 		Edges: map[design.LiningOpening]string{
@@ -136,7 +141,6 @@ func englishLiningSteps() map[Task]Step {
 			"Roll it up, push it in at the opening, and unroll it between the layers.",
 			"Set its head end as far from the head bar line as stated.",
 			"Blow it up in the bed until it is as thick as planned under you.",
-			"Get in and lie down, and have somebody feel the lining from below.",
-		}, "The lining touches the pad and gives under a finger: the body carries."},
+		}, "The pad lies flat between the layers, and the lining is not drawn tight: the body carries."},
 	}
 }
