@@ -19,6 +19,7 @@ type task struct {
 	when  func(build) bool // nil: always
 	needs []piece.BoardUse
 	tools []wording.Tool
+	bare  []wording.Tool // besides, where a leg has an end without an eye
 	facts func(build, *sheet.Step)
 	shows func(build) sheet.Figures
 }
@@ -125,7 +126,8 @@ func ropeTasks() []task {
 	marks := []piece.BoardUse{piece.CordBoard}
 	pull, fids := []wording.Tool{wording.Tackle, wording.CordPins}, []wording.Tool{wording.Fid, wording.CordPen}
 	line := append(slices.Clip(fids), wording.Tackle, wording.CordPins, wording.CordTape)
-	loose := append(slices.Clip(line), wording.Clamps) // cords with an end that has no eye
+	clamps := []wording.Tool{wording.Clamps}
+	loose := append(slices.Clip(line), clamps...) // cords with an end that has no eye
 	read := []wording.Tool{wording.Tackle, wording.CordPins, wording.CordTape}
 	thread, trial := []wording.Tool{wording.StrongThread}, []wording.Tool{wording.Tackle, wording.Posts, wording.CordTape}
 	return []task{
@@ -158,9 +160,16 @@ func ropeTasks() []task {
 		{kind: wording.JoinLoops, when: build.looped, tools: fids, shows: build.showJoinedLoop},
 		{kind: wording.SetLoops, when: build.loopsPulled, tools: pull, facts: build.pullFacts},
 		{kind: wording.ReadLoops, when: build.looped, tools: read, facts: build.contractionFacts, shows: build.showChain},
-		{kind: wording.SetChains, when: build.readPulled, tools: pull, facts: build.pullFacts},
-		{kind: wording.ReadNodes, when: build.nodesRead, tools: read, facts: build.nodeFacts, shows: build.showChain},
-		{kind: wording.CheckNodes, when: build.nodesMarked, tools: read, facts: build.contractionFacts, shows: build.showChain},
+		{kind: wording.SetChains, when: build.readPulled, tools: pull, bare: clamps, facts: build.setFacts},
+		{kind: wording.ReadNodes, when: build.nodesRead, tools: read, bare: clamps, facts: build.chainFacts, shows: build.showChain},
+		{
+			kind:  wording.CheckNodes,
+			when:  build.nodesMarked,
+			tools: read,
+			bare:  clamps,
+			facts: build.contractionFacts,
+			shows: build.showChain,
+		},
 		{kind: wording.LockBuries, tools: thread, facts: build.lockFacts, shows: build.showLock},
 		{kind: wording.SeizeLoops, when: build.looped, tools: thread, facts: build.gapFacts, shows: build.showSeized},
 		{kind: wording.ThreadChains, when: build.eyesFirst, tools: thread, facts: build.gapFacts, shows: build.showThreading},
@@ -233,7 +242,7 @@ func (b build) steps() []staged {
 func (b build) step(t task, no int) sheet.Step {
 	say := b.Say.Order.Steps[t.kind]
 	s := sheet.Step{ID: "step-" + t.kind.String(), No: no, Title: say.Title, Do: slices.Clone(say.Do), Done: say.Done,
-		Needs: append(b.boardsFor(t.needs), b.toolNames(t.tools)...)}
+		Needs: append(b.boardsFor(t.needs), b.toolNames(b.atHand(t))...)}
 	if t.facts != nil {
 		t.facts(b, &s)
 	}
@@ -241,6 +250,14 @@ func (b build) step(t task, no int) sheet.Step {
 		s.Figures = t.shows(b)
 	}
 	return s
+}
+
+// atHand returns the tools of a task.
+func (b build) atHand(t task) []wording.Tool {
+	if b.corded() && b.eyesLast() {
+		return append(slices.Clip(t.tools), t.bare...)
+	}
+	return t.tools
 }
 
 // boardsFor returns what the templates and gauges of some uses are called, of those that

@@ -178,7 +178,7 @@ func (b build) trialLines(add func(name, value string), apart, bury float64) {
 // contractionFacts tells which splice of the bed itself to write into the design as a trial,
 // where all nodes are off alike: the first that a tape reads between two marks.
 func (b build) contractionFacts(s *sheet.Step) {
-	b.nodeFacts(s)
+	b.chainFacts(s)
 	part, bury := cord.HeadLeg, b.Cords.Splicing.EyeBury(b.Design.Leg.Diameter)
 	if b.looped() {
 		part, bury = cord.SideLoop, b.Cords.Splicing.Bury(b.Design.Side.Diameter)
@@ -337,6 +337,28 @@ func (b build) nodeFacts(s *sheet.Step) {
 		}
 		s.Add(name, b.Rope(n.At))
 	}
+}
+
+// chainFacts tells where a chain is pulled, behind what it hangs on at its head, and what a
+// tape shows on it.
+func (b build) chainFacts(s *sheet.Step) {
+	if b.corded() {
+		s.Do = slices.Insert(s.Do, 2, b.pulls())
+	}
+	b.nodeFacts(s)
+}
+
+// setFacts tells likewise how chains are set.
+func (b build) setFacts(s *sheet.Step) {
+	s.Do = slices.Insert(s.Do, 2, b.pulls())
+	b.pullFacts(s)
+}
+
+func (b build) pulls() string {
+	if b.eyesLast() {
+		return b.Say.Order.PullsEnd
+	}
+	return b.Say.Order.PullsEye
 }
 
 // nodesOff is how far off a node may be, mm: by two readings of the tape where nodes are

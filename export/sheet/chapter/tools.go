@@ -47,7 +47,7 @@ func (b build) toolTable() sheet.Table {
 	for tool := range wording.ToolCount {
 		in := ""
 		for _, s := range steps {
-			if slices.Contains(s.tools, tool) {
+			if slices.Contains(b.atHand(s.task), tool) {
 				if in != "" {
 					in += ", "
 				}

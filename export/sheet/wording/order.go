@@ -99,6 +99,7 @@ type Order struct {
 	Trial                     string // what it is written under
 	TrialBefore, TrialBuried  string
 	TrialOn                   string // cord
+	PullsEye, PullsEnd        string // where a chain is pulled: at its other eye, or where it has none yet
 	TrialAfter                string
 	StitchEach                string
 	JoinOut, JoinBack         string // of a loop's join, for its stitches
@@ -215,6 +216,8 @@ func englishOrder() Order {
 		NoTrialOfLines: "Hang lines that can be set need no trial: what they are off is set on the spot.",
 		Within:         "%s, ± %s", FarOff: "may be off by",
 		Trial: "to be written into the design", TrialOn: "if all are off alike, read on a %s",
+		PullsEye:    "The tackle pulls the pin of the foot eye, in line with the tape.",
+		PullsEnd:    "The tackle pulls the foot leg's free end, clamped between two boards, in line with the tape.",
 		TrialBefore: "marks apart, before", TrialBuried: "length buried", TrialAfter: "marks apart, afterwards",
 		StitchEach: "each stitch, about",
 		JoinOut:    "Draw the join of the loop out at an opening.",

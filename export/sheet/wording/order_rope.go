@@ -181,7 +181,7 @@ func englishChains() map[Task]Step {
 		}, "There are two chains, and laid on each other they are alike."},
 		SetChains: {"Set the chains", []string{
 			clearOfPull,
-			"Hang both its eyes on strong pins: the head pin is fixed, the other is pulled.",
+			"Hang its head eye on a strong pin that is fixed.",
 			"Set a loose pin into each gap, as thick as stated.",
 			"Pull each chain as hard as stated, with a weight or a tackle.",
 			pullTwice,
