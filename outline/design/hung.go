@@ -54,7 +54,7 @@ func hungRows() []row {
 		return r.when(give, func(d *Design) bool { return d.Hung.Given && d.Hung.Under == DeadWeight })
 	}
 	return []row{
-		tip(KeyHungHeadLeft, 0, 0, "head bar on the left of one who lies on the back", "812 mm", "32 in"),
+		tip(KeyHungHeadLeft, 0, 0, "head bar on the left of a sleeper on the back", "812 mm", "32 in"),
 		tip(KeyHungHeadRight, 0, 1, "head bar on the right", "806 mm", "31 3/4 in"),
 		tip(KeyHungFootLeft, 1, 0, "foot bar on the left", "795 mm", "31 1/4 in"),
 		tip(KeyHungFootRight, 1, 1, "foot bar on the right", "801 mm", "31 1/2 in"),
@@ -65,7 +65,7 @@ func hungRows() []row {
 		also(KeyHungFootApex, func(d *Design) *Height { return &d.Hung.Apexes[1] }, "Height of the foot apex.", "1090 mm", "43 in"),
 		named(KeyHungUnder, func(d *Design) *Burden { return &d.Hung.Under }, []Burden{DeadWeight, TheSleeper}).
 			when(give, given).
-			says("What lay in it. A weight lies with its middle on a mark on the middle line, is turned by half a turn on the spot "+
+			says("What lay in it. A weight lies with its middle on a mark on the centre line, is turned by half a turn on the spot "+
 				"and measured again; the mean of both counts. Under a sleeper only end against end and one bar's roll against the "+
 				"other's can be told. Needed in this table.", "weight", "weight").known("load"),
 		weighed(measure(KeyHungMass, LeastWeight, 300, func(d *Design) *quantity.Kilograms { return &d.Hung.Mass })).
@@ -75,7 +75,7 @@ func hungRows() []row {
 		weighed(length(KeyHungTo, -1500, 5500, func(d *Design) *float64 { return &d.Hung.To })).
 			says("Where it ends, from the head bar. Needed with a weight.", "1250 mm", "50 in"),
 		length(KeyHungAside, 0.5, 100, func(d *Design) *float64 { return &d.Hung.Aside }).when(give, given).
-			says("How far aside of the middle line the middle of what lay in it may have been, either way; left out, 3 mm for a "+
+			says("How far to the side of the centre line the middle of what lay in it may have been, either way; left out, 3 mm for a "+
 				"weight and 10 mm for a sleeper.", "3 mm", "1/8 in"),
 	}
 }

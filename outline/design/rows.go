@@ -73,7 +73,7 @@ func sleeperRows() []row {
 		length(KeySleeperStature, 500, 2500, func(d *Design) *float64 { return &d.Sleeper.Stature }).
 			says("Standing height.", "1740 mm", "5 ft 8 1/2 in").needed().known("height", "length", "size"),
 		measure(KeySleeperMass, 1, 300, func(d *Design) *quantity.Kilograms { return &d.Sleeper.Mass }).
-			says("Mass of the sleeper, as lain on the bed.", "78 kg", "172 lb").needed().known("weight"),
+			says("Mass of the sleeper, as they lie in the bed.", "78 kg", "172 lb").needed().known("weight"),
 		length(KeySleeperCrown, -1500, 3000, func(d *Design) *float64 { return &d.Sleeper.Crown }).
 			says("Where the top of the head lies, from the head bar towards the foot; negative over the tail. Needed for the sleeper "+
 				"load.", "-100 mm", "-4 in").shown().known("head"),
@@ -148,8 +148,8 @@ func bedRows() []row {
 				"stand at the same angle at both bars.", "360 mm", "14 1/4 in"),
 		follow(length(KeyBedFootGirth, 150, 5000, second), FootGirth).
 			says("Cloth across the bed at the foot bar.", "1120 mm", "44 in"),
-		only(KeyBedLevelApexes, LevelHooks, "Both apexes, where the legs meet, hang at the same height. The anchors that the hang "+
-			"lines are tied to then differ a little: their slopes do.").formerly("level_hooks"),
+		only(KeyBedLevelApexes, LevelHooks, "Both apexes, where the legs meet, hang at the same height. Their anchors "+
+			"then differ a little, as the slopes of the hang lines do.").formerly("level_hooks"),
 		only(KeyBedLevelAnchors, LevelAnchors, "Both anchors, on trees or posts, stand at the same height; needs hang.distance, "+
 			"in the middle of which the hammock hangs."),
 		only(KeyBedSameWallAngle, SameWall, "The walls stand at the same angle at both bars: what holds where nothing else is asked."),
@@ -207,7 +207,7 @@ func tailRows() []row {
 				"from a simulation of the cloth until the sleeper's body lies level in it, as it lies. With hung the cut is net "+
 				"and the side curve none that is drawn, and every run takes some seconds more.", "hung", "hung").or("made"),
 		length(KeyBedEndGirth, 100, 5000, func(d *Design) *float64 { return &d.Bed.EndGirth }).
-			says("Girth at the end of a straight cut tail; left out, the slope of least departure is taken.", "1150 mm", "45 in"),
+			says("Girth at the end of a straight cut tail; left out, the one that departs least from a level girth.", "1150 mm", "45 in"),
 		toggle(KeyBedCompensate, func(d *Design) *bool { return &d.Bed.Plain }).negated().
 			says("Pattern and cords are cut shorter by their stretch under the sleeper, where their stiffness is given.", "true",
 				"true").or("true").known("compensation", "shorten"),

@@ -19,7 +19,7 @@ func lastFlaw(d *Design) *geom.Box { return &d.Cloth.Flaws[len(d.Cloth.Flaws)-1]
 // lists returns the arrays of tables.
 func lists() []repeated {
 	return append([]repeated{
-		{key: KeySpliceTrial, limit: 100, doc: "Test splices: a length of the host measured before and after it takes a bury, a " +
+		{key: KeySpliceTrial, limit: 100, doc: "Trial splices: a length of the host measured before and after it takes a bury, a " +
 			"whole eye, or an eye's crossing alone. Five are much better than one; eyes of two different buries tell bury and crossing apart.",
 			grow:  func(d *Design) { d.Splice.Trials = append(slices.Clip(d.Splice.Trials), Trial{}) },
 			count: func(d *Design) int { return len(d.Splice.Trials) },
@@ -176,7 +176,7 @@ func accuracyRows() []row {
 		length(KeyAccuracyReading, 0, 20, func(d *Design) *float64 { return &d.Accuracy.Reading }).
 			says("How far off one reading of a tape may be, either way.", "0.5 mm", "1/64 in").or("0.5 mm").orIn("1/64 in").known("tape"),
 		number(KeyAccuracyScatter, ratio, 0, 0.2, func(d *Design) *float64 { return &d.Accuracy.Scatter }).
-			says("Scatter of the contraction from splice to splice, either way; test splices change it, the more the more there are.",
+			says("Scatter of the contraction from splice to splice, either way; trial splices change it, the more the more there are.",
 				"0.02", "0.02").or("0.02"),
 		number(KeyAccuracySet, ratio, 0, 0.1, func(d *Design) *float64 { return &d.Accuracy.Set }).
 			says("Part by which a spliced cord grows longer under its first load.", "0.5 %", "0.5 %").or("0.5 %"),

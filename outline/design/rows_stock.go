@@ -52,7 +52,7 @@ func hangRows() []row {
 			says("Ridge length of a shelter that has to cover it; with [tarp] it is the tarp's own.", "3300 mm", "11 ft").known("tarp", "ridge"),
 		option(KeyHangFastening, func(d *Design) *Fastening { return &d.Hang.Fastening }, "fixed", "sliding", "strap", "hitch").
 			says("How a hang line is made fast at its anchor. fixed: an eye at each end, as long as planned and no other; sliding: "+
-				"the anchor's eye slides on its own tail; strap: in a strap that is adjusted; hitch: tied with a round turn and two "+
+				"the anchor's eye slides on its own working end; strap: in a strap that is adjusted; hitch: tied with a round turn and two "+
 				"half hitches, which keeps a third of the strength in HMPE.", "sliding", "sliding").or("fixed").known("knot", "adjustable"),
 		length(KeyHangTravel, 10, 2000, func(d *Design) *float64 { return &d.Hang.Travel }).
 			says("By how much a line that is not fixed can be set longer and shorter than planned.", "120 mm",
@@ -85,13 +85,13 @@ func spliceRows() []row {
 				"asks for it: 3.9 times tip and cord together.", "44 mm", "1 3/4 in").or("25 mm").orIn("1 in").known("gap"),
 		number(KeySpliceContraction, ratio, 0, 0.6, func(d *Design) *float64 { return &d.Splice.Contraction }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(true) }).
-			says("Length that the host loses per length buried in it. Make a test splice and give its lengths in [[splice.trial]] "+
+			says("Length that the host loses per length buried in it. Make a trial splice and give its lengths in [[splice.trial]] "+
 				"instead.", "0.16", "0.16").or("0.15").known("shrink", "kappa"),
 		length(KeySpliceEye, 10, 2000, func(d *Design) *float64 { return &d.Splice.Eye }).
 			says("Cord in the loop of an eye.", "110 mm", "4 1/4 in").or("100 mm").orIn("4 in").known("loop"),
 		length(KeySpliceEyeLoss, 0, 200, func(d *Design) *float64 { return &d.Splice.EyeLoss }).
 			when(func(*Design) {}, func(d *Design) bool { return !d.Splice.hasTrials(false) }).
-			says("Cord lost in the Brummel of an eye; test splices that show it go before it.", "6 mm",
+			says("Cord lost in the crossing of an eye; trial splices that show it take precedence.", "6 mm",
 				"1/4 in").or("5 mm").orIn("3/16 in").known("crossing"),
 		length(KeySpliceEyeBury, 10, 3000, func(d *Design) *float64 { return &d.Splice.EyeBury }).
 			says("Length of an eye's own bury; left out, as bury.", "190 mm", "7 1/2 in"),
@@ -101,7 +101,7 @@ func spliceRows() []row {
 		number(KeySpliceWaste, ratio, 0, 1, func(d *Design) *float64 { return &d.Splice.Waste }).
 			says("Cord to buy beyond the sum, for ends and mistakes; trial splices are counted by themselves.", "8 %", "8 %").or("5 %"),
 		toggle(KeySpliceWholeLoop, func(d *Design) *bool { return &d.Splice.Whole }).
-			says("One loop of cord makes side cord and legs.", "true", "true").or("false").known("whole", "loop", "continuous"),
+			says("One loop of cord forms a side cord and its legs.", "true", "true").or("false").known("whole", "loop", "continuous"),
 		trial(KeySpliceTrialBefore, 10, "Length between two marks of the host before its bury.", "400 mm", "15 3/4 in",
 			func(t *Trial) *float64 { return &t.Before }),
 		trial(KeySpliceTrialAfter, 10, "Length between the same marks afterwards.", "370 mm", "14 5/8 in",
@@ -128,7 +128,7 @@ func barRows() []row {
 		text(KeyBarName, 60, func(d *Design) *string { return &d.Bar.Name }).
 			says("What the bars are.", "aluminium tube 25 x 1.5 mm", "aluminium tube 1 x 0.065 in").needed(),
 		text(KeyBarMaterial, 30, func(d *Design) *string { return &d.Bar.Material }).
-			says("Fills in modulus, yield and density from the table of materials; your own values go before it.", "6061-T6",
+			says("Fills in modulus, yield and density from the table of materials; your own values take precedence.", "6061-T6",
 				"6061-T6").shown().known("alloy"),
 		length(KeyBarOuterDiameter, 4, 100, func(d *Design) *float64 { return &d.Bar.Outer }).
 			says("Outer diameter.", "25 mm", "1 in").needed().known("diameter", "outer", "od"),
@@ -149,8 +149,8 @@ func barRows() []row {
 		length(KeyBarEccentricity, 0, 100, func(d *Design) *float64 { return &d.Bar.Eccentricity }).
 			says("How far off the bar's axis the cords push.", "3 mm", "1/8 in").or("0 mm"),
 		length(KeyBarJoint, 5, 500, func(d *Design) *float64 { return &d.Bar.Joint }).
-			says("How far the parts of a sectional bar reach into each other at their joint: two outer diameters or more, or nobody "+
-				"can say what the bar holds; left out, the bar is in one piece.", "60 mm", "2 3/8 in").known("overlap", "sleeve"),
+			says("How far the parts of a sectional bar reach into each other at their joint: two outer diameters or more, else "+
+				"the bar's strength cannot be told; left out, the bar is in one piece.", "60 mm", "2 3/8 in").known("overlap", "sleeve"),
 		length(KeyBarJointPlay, 0, 5, func(d *Design) *float64 { return &d.Bar.JointPlay }).
 			says("Play in that joint: by how much the inner part is thinner than the outer one is wide. It lets the bar stand with a "+
 				"kink; own choice unless you measured it.", "0.3 mm", "0.012 in").or("0.2 mm").orIn("0.008 in").known("play"),
@@ -215,7 +215,7 @@ func clothRows() []row {
 		flaw("from", "Start of a flaw along the roll, from its cut end.", "900 mm", "36 in",
 			func(d *Design) *float64 { return &lastFlaw(d).Min.X }),
 		flaw("to", "End of the flaw along the roll.", "950 mm", "38 in", func(d *Design) *float64 { return &lastFlaw(d).Max.X }),
-		flaw("low", "Lower edge of the flaw across the roll, from the near selvedge.", "200 mm", "8 in",
+		flaw("low", "Lower edge of the flaw across the roll, from the lower selvedge.", "200 mm", "8 in",
 			func(d *Design) *float64 { return &lastFlaw(d).Min.Y }),
 		flaw("high", "Upper edge of the flaw across the roll.", "260 mm", "10 in", func(d *Design) *float64 { return &lastFlaw(d).Max.Y }))
 }

@@ -98,7 +98,7 @@ func tarpRows() []row {
 			says("Angle from the plumb line up to which driven rain, from any direction, is to miss the bed; own choice.", "35 deg",
 				"35 deg").or("45 deg").known("weather", "driven_rain"),
 		length(KeyTarpHem, 5, 60, func(d *Design) *float64 { return &of(d).Hem }).
-			says("Finished width of the hem round the tarp, folded two times.", "15 mm", "5/8 in").or("12 mm").orIn("1/2 in"),
+			says("Finished width of the hem round the tarp, a double-fold hem.", "15 mm", "5/8 in").or("12 mm").orIn("1/2 in"),
 		length(KeyTarpAllowance, 6, 60, func(d *Design) *float64 { return &of(d).Allowance }).
 			says("Allowance at joins, on both panels: a flat-felled seam half as wide; and turned under at patches.", "16 mm",
 				"5/8 in").or("16 mm").orIn("5/8 in").known("fell"),

@@ -85,14 +85,14 @@ func englishAccuracy() Accuracy {
 		Halves: map[accuracy.Cause]string{
 			accuracy.Marking: "mark the cords to half of that",
 			accuracy.Splices: "read every node off a tape under load before its buries are locked, " +
-				"or splice to half of that and show it by five test pieces",
-			accuracy.Contraction: "make four times as many test pieces",
+				"or splice to half of that and show it by five trial splices",
+			accuracy.Contraction: "make four times as many trial splices",
 			accuracy.FirstLoad:   "pull the cords to their lying tension, release and pull again before the nodes are marked",
 			accuracy.Reading:     "read the tape to half of that",
 			accuracy.BarCut:      "cut the bars to half of that",
 			accuracy.Cutting:     "mark the cloth to half of that",
 			accuracy.Sewing:      "sew the side seams to half of that",
-			accuracy.Untested:    "make five test pieces and give their lengths",
+			accuracy.Untested:    "make five trial splices and give their lengths",
 			accuracy.Rigging:     "set hang lines and anchors to half of that",
 		},
 		Parts: identified(finished.Parts),

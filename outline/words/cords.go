@@ -100,15 +100,15 @@ func englishCords() Cords {
 		Notes: map[cord.NoteKind]string{
 			cord.BuryByDiameter: "bury %d cord diameters: common practice, no source",
 			cord.TaperByThird:   "taper the last third of a bury: common practice, no source",
-			cord.TestedOften:    "contraction %.3f ± %.3f from %d test splices, with a scatter of %.3f from splice to splice",
-			cord.TestedOnce:     "contraction %.3f ± %.3f from a single test splice: make more to know its scatter",
-			cord.TestedTogether: "the test splices cannot tell bury and crossing apart: an eye with %s buried loses %s ± %s in all, " +
+			cord.TestedOften:    "contraction %.3f ± %.3f from %d trial splices, with a scatter of %.3f from splice to splice",
+			cord.TestedOnce:     "contraction %.3f ± %.3f from a single trial splice: make more to know its scatter",
+			cord.TestedTogether: "the trial splices cannot tell bury and crossing apart: an eye with %s buried loses %s ± %s in all, " +
 				"and with a loss of %s " +
 				"in the crossing, as stated, the contraction is %.3f; %d more eyes with %s buried would tell them apart",
-			cord.CrossingTested: "loss in an eye's crossing %s ± %s from the test splices",
-			cord.TestedOdd:      "look again at test splice %s: it lies further off the others than chance explains",
-			cord.NoContraction:  "contraction taken as none: make a test splice and enter it under [[splice.trial]]",
-			cord.UntestedGiven:  "contraction as given, not from a test splice: make one before cutting",
+			cord.CrossingTested: "loss in an eye's crossing %s ± %s from the trial splices",
+			cord.TestedOdd:      "look again at trial splice %s: it lies further off the others than chance explains",
+			cord.NoContraction:  "contraction taken as none: make a trial splice and enter it under [[splice.trial]]",
+			cord.UntestedGiven:  "contraction as given, not from a trial splice: make one before cutting",
 			cord.LineFixed: "%s: %s from apex to anchor and no other length; the anchor has to be where it is planned, " +
 				"or give it an eye that slides, a strap or a hitch (hang.fastening)",
 			cord.LineSet:          "%s: can be set from %s to %s, from apex to anchor",

@@ -170,7 +170,7 @@ func englishHung() worded {
 			"head_left": "Head bar, left tip", "head_right": "Head bar, right tip", "foot_left": "Foot bar, left tip",
 			"foot_right": "Foot bar, right tip", "middle": "Bottom at mid-bay", "head_apex": "Head apex", "foot_apex": "Foot apex",
 			"under": "What lay in it", "mass": "Weight that lay in it", "from": "The weight from", "to": "The weight to",
-			"aside": "Off the middle line",
+			"aside": "Off the centre line",
 		},
 		"accuracy": {
 			"marking": "A mark is off by", "reading": "A reading is off by", "scatter": "Scatter of the contraction",

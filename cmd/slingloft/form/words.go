@@ -58,7 +58,7 @@ func English() Words {
 			Outlines: "Your own outlines", Shelf: "Shelf",
 		},
 		Lists: map[design.Key]string{
-			design.KeySpliceTrial: "Test splice", design.KeyClothFlaw: "Flaw in the cloth", design.KeyGuest: "Guest",
+			design.KeySpliceTrial: "Trial splice", design.KeyClothFlaw: "Flaw in the cloth", design.KeyGuest: "Guest",
 			design.KeyExtra: "Outline", design.KeyMachineJob: "Job of the machine", design.KeyMachineStroke: "Stroke",
 		},
 		Switches: map[design.Key]string{design.KeySack: "Stow sacks", design.KeySackCloth: "Cloth of their own for the sacks",
