@@ -11,7 +11,7 @@ func englishFitting() map[Task]Step {
 			"Deburr them inside and outside.",
 			"Glue a tip into each end, so that it does not fall out while the cords are slack.",
 			"Round the end of each pin.",
-		}, "Over both tips each bar measures as stated; no edge is sharp."},
+		}, "From shoulder to shoulder each bar measures as stated; no edge is sharp."},
 		TackTails: {"Fit the bars and tack the tails", []string{
 			"Set the pin of each tip through the opening into the tip gap.",
 			"Lay one cord on either side of the pin, against the plug's shoulder.",
