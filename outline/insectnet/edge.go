@@ -35,18 +35,28 @@ func (m *maker) hemLies() error {
 // ties ties a loose edge across under the bed at the notches of its sides: between them
 // its elastic runs straight, and the bed's rim bows away from it.
 func (m *maker) ties(at []piece.Notch) {
-	m.out.Ties = len(at)
+	m.out.Ties = nil // both sides have the same
 	rim := m.out.Space.Side.Near
 	run, last, next := 0.0, 0, 0
 	for i := 1; i < len(rim); i++ {
 		run += rim[i].Minus(rim[i-1]).Len()
 		if i == len(rim)-1 || next < len(at) && run >= at[next].At {
 			m.out.Gap = max(m.out.Gap, bow(rim[last:i+1]))
+			if i < len(rim)-1 {
+				m.out.Ties = append(m.out.Ties, m.out.Space.girths[i]-2*m.d.Cover.Lap+tieKnots)
+			}
 			last = i
 			next++
 		}
 	}
 }
+
+// tieKnots is the cord that both ends of a tie take, mm; elasticPart how long an elastic is
+// cut, as part of the hem that it runs in: own choices.
+const (
+	tieKnots    = 300.0
+	elasticPart = 0.8
+)
 
 // bow returns how far points lie from the straight line from the first to the last.
 func bow(all []geom.Point3) (most float64) {
@@ -59,13 +69,13 @@ func bow(all []geom.Point3) (most float64) {
 	return most
 }
 
-// held reckons the elastic of a loose edge: once round the cover, along its hem.
+// held reckons the elastic of a loose edge, once round the cover along its hem.
 func (m *maker) held() {
 	if !m.loose() {
 		return
 	}
 	for _, p := range m.out.Pieces {
-		m.out.Elastic += p.Hem
+		m.out.Elastic += elasticPart * p.Hem
 	}
 }
 

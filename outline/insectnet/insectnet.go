@@ -32,9 +32,12 @@ type Sewn struct {
 	ShearX  float64 // its station
 	Narrows float64 // how many times as wide as flat the net hangs there, across the bed's length
 	Zip     Zip
-	Loops   int     // of tape on the ridge
-	Ties    int     // across under the bed, of a loose edge
-	Elastic float64 // in the hem of a loose edge, as it lies there
+	Loops   int // of tape on the ridge
+	// Ties are the lengths of the cords across under the bed that hold a loose edge, with
+	// what their knots take.
+	Ties []float64
+	// Elastic is that in the hem of a loose edge as it is cut, once round.
+	Elastic float64
 	Gap     float64 // largest between bed and a loose edge, from tie to tie
 	Packed  quantity.Litres
 }

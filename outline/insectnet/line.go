@@ -11,11 +11,12 @@ import (
 type Line struct {
 	// Between is how long it is under the sleeper, from hook to hook: from apex to apex, or
 	// between its own anchors; 0: not known.
-	Between float64
-	Elastic float64 // of it, as it is cut between its knots; 0: none
-	Stretch float64 // of it, as it hangs under the sleeper
-	Cord    float64 // finished, from eye to the elastic's eye; 0: not known
-	Cut     float64 // with what both knots take; 0: not known
+	Between    float64
+	Elastic    float64 // of it, as it is cut between its knots; 0: none
+	Stretch    float64 // of it, as it hangs under the sleeper
+	Cord       float64 // finished, from eye to the elastic's eye; 0: not known
+	Cut        float64 // with what both knots take; 0: not known
+	ElasticCut float64 // likewise of the elastic
 
 	Flattest float64 // pull of a ridge that carries where the bed hangs too flat, N
 }
@@ -35,6 +36,7 @@ func lineOf(d design.Design, s *hung.Shape, apexes, anchors float64) Line {
 	}
 	if d.Cover.Ridge == design.ElasticRidge {
 		l.Elastic, l.Stretch = 2*d.Cover.Travel, 3*d.Cover.Travel
+		l.ElasticCut = l.Elastic + 2*knotEnd
 	} else {
 		l.Flattest = carried(s, float64(d.Cover.Flattest))
 	}

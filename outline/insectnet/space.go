@@ -33,7 +33,9 @@ type Space struct {
 	// its own.
 	Between float64
 	Line    Line
-	out     float64 // of the rim past the cords, along the walls
+	Free    Free
+	girths  []float64 // of the bed, out to the rim, at its points
+	out     float64   // of the rim past the cords, along the walls
 }
 
 // EndNet is an end of a cover, in the plane in which the cloth ends: x across the bed, y up
@@ -100,6 +102,7 @@ func SpaceOf(d design.Design, s *hung.Shape, on Bed, anchors float64) (Space, er
 		return c, &hung.Impossible{Key: design.KeyCoverHeight, Found: design.Found(design.CoverRidgeLow), Bound: design.AtLeast,
 			Limit: math.Ceil(most + least - rig.Lowest(s))}
 	}
+	c.Free = FreeOf(d, s, c)
 	return c, nil
 }
 
@@ -128,6 +131,9 @@ func (c *Space) rim(s *hung.Shape, leaning bool) ([]geom.Point3, error) {
 				return nil, err
 			}
 			out = append(out, p)
+			if q, err := s.SectionAt(p.X); err == nil {
+				c.girths = append(c.girths, q.Girth()+2*c.out)
+			}
 		}
 		if i < 2 {
 			c.Tips[i] = len(out) - 1

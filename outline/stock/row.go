@@ -56,18 +56,24 @@ type Thing int
 
 // The things.
 const (
-	Named      Thing = iota // by the maker
-	AnyThread               // the maker named none
-	Drawstring              // of gathered ends
-	Drawcord                // of sacks
-	LoopTape                // of a tarp's tie-outs
-	GuyLine                 // from them to pegs, and from its ridge to trees or posts
-	Peg                     // that a corner's is tied to
-	ApexHook                // hook, ring or shackle at an apex
-	FarHook                 // hook or strap at a support
-	BarTip                  // tip for a bar's end
-	OwnLine                 // hang line that the design does not make
-	RidgeTie                // thin line from a shelter's ridge line to its anchor
+	Named        Thing = iota // by the maker
+	AnyThread                 // the maker named none
+	Drawstring                // of gathered ends
+	Drawcord                  // of sacks
+	LoopTape                  // of a tarp's tie-outs
+	GuyLine                   // from them to pegs, and from its ridge to trees or posts
+	Peg                       // that a corner's is tied to
+	CoverTape                 // of a cover's loops
+	CoverLine                 // cord of its ridge
+	CoverElastic              // of its ridge
+	HemElastic                // in its lower edge
+	CoverTies                 // cord across under the bed
+	Zip
+	ApexHook // hook, ring or shackle at an apex
+	FarHook  // hook or strap at a support
+	BarTip   // tip for a bar's end
+	OwnLine  // hang line that the design does not make
+	RidgeTie // thin line from a shelter's ridge line to its anchor
 )
 
 // Unit is what a row is counted in.
@@ -131,6 +137,8 @@ const (
 	ForLoops                      // one a corner and end of the ridge
 	ForGuys                       // what they are tied with included
 	ForPegs                       // one a corner
+	WithCover                     // cut lengths stand with the cover
+	StopToStop                    // of a zip
 	AsStrong                      // as the least strengths have it, long enough for the anchors
 	ToReach                       // long enough to reach an anchor and go round it
 	NoteKindCount                 // how many kinds there are

@@ -59,6 +59,17 @@ type Hammock struct {
 	Loops    float64   // tape for the loops of a tarp, mm
 	Guys     []float64 // lines of a tarp as they are cut, mm
 	Pegs     int       // of a tarp
+	Cover    Cover
+}
+
+// Cover is what an insect net takes beside its net, mm; 0: nothing, or not known.
+type Cover struct {
+	Zip     float64 // from stop to stop
+	Tape    float64 // for its loops
+	Line    float64 // cord of its ridge
+	Elastic float64 // of its ridge
+	Hem     float64 // elastic in its lower edge
+	Ties    float64 // cord across under the bed
 }
 
 // What is taken where a measure is not given, mm: own choice.
@@ -97,6 +108,7 @@ func Of(in Input) (Bill, error) {
 	b.drawstrings(in)
 	b.drawcords(in)
 	b.loops(in)
+	b.covers(in)
 	b.thread(in)
 	if in.Sheets > 0 {
 		s := in.Sheet
@@ -260,6 +272,28 @@ func (b *Bill) loops(in Input) {
 		}
 	}
 	b.lengths([]Row{r, guys})
+}
+
+// covers lists what insect nets take.
+func (b *Bill) covers(in Input) {
+	var rows []Row
+	for _, h := range in.Hammocks {
+		c := h.Cover
+		for _, r := range []Row{
+			{Thing: CoverTape, Quantity: c.Tape}, {Thing: CoverLine, Quantity: c.Line}, {Thing: CoverElastic, Quantity: c.Elastic},
+			{Thing: HemElastic, Quantity: c.Hem}, {Thing: CoverTies, Quantity: c.Ties},
+		} {
+			if r.Kind, r.Note = CordRow, (Note{Kind: WithCover}); r.Quantity > 0 {
+				rows = together(rows, r)
+			}
+		}
+	}
+	b.lengths(rows)
+	for _, h := range in.Hammocks {
+		if z := h.Cover.Zip; z > 0 {
+			b.row(Row{Kind: HardwareRow, Thing: Zip, Quantity: 1, Unit: Single, Note: Note{Kind: StopToStop, Size: [2]float64{z}}})
+		}
+	}
 }
 
 // lengths adds rows of so many mm, as they are bought; of nothing, none.

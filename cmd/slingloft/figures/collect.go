@@ -43,6 +43,7 @@ func Of(p *work.Plan, l work.Lays, say Words) (Document, error) {
 	}
 	d.Lay = layOf(p, l)
 	d.Sacks, d.Tarp, d.Lining = sacksOf(p), tarpOf(p), liningOf(p)
+	d.Cover = coverOf(p)
 	for h, c := range p.Cautions() {
 		d.Cautions = append(d.Cautions, w.CautionLine(words.Hazard(h), c))
 		d.Hazards = append(d.Hazards, Hazard{words.Hazard(h).Signal().String(), c.Hazard, c.Consequence, c.Avoidance})

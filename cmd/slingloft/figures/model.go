@@ -56,6 +56,7 @@ type Document struct {
 	Materials Materials `json:"materials"`
 	Sacks     *Sacks    `json:"sacks,omitempty"`   // absent where there are none
 	Tarp      *Tarp     `json:"tarp,omitempty"`    // absent where there is none
+	Cover     *Cover    `json:"cover,omitempty"`   // absent where there is none
 	Lining    *Lining   `json:"lining,omitempty"`  // likewise
 	Leveled   *Leveled  `json:"leveled,omitempty"` // absent where it was not cut again
 

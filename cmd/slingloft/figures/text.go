@@ -40,6 +40,7 @@ func Text(w io.Writer, p *work.Plan, d Document, say Words) error {
 	b.lay(d)
 	b.sacks(d.Sacks)
 	b.tarp(d.Tarp)
+	b.cover(p, d.Cover)
 	b.lining(d.Lining)
 	b.materials(d)
 	b.out.Flush()

@@ -36,6 +36,7 @@ type Words struct {
 	Cloth     ClothWords
 	Further   FurtherWords
 	Tarp      TarpWords
+	Cover     CoverWords
 	Lining    LiningWords
 	Leveled   LeveledWords
 }
@@ -55,6 +56,7 @@ func English() Words {
 		Margins: englishMargins(), Hanging: englishHanging(), Accuracy: englishAccuracy(), Hung: englishHung(), Guests: englishGuests(),
 		Materials: englishMaterials(),
 		Vary:      englishVary(), Room: englishRoom(), Cloth: englishCloth(), Further: englishFurther(), Tarp: englishTarp(),
+		Cover:   englishCover(),
 		Lining:  englishLining(),
 		Leveled: englishLeveled(),
 	}

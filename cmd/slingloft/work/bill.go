@@ -48,6 +48,7 @@ func (p *Plan) hammock() stock.Hammock {
 		Trials: p.Cords.Trials(p.Design.Output.Inches),
 		Mouths: p.Further.Sack.Mouths,
 		Loops:  float64(p.Further.Tarp.Loops) * p.Design.Tarp.Loop,
+		Cover:  p.coverStock(),
 	}
 	if p.Design.Tarp.On {
 		out.Guys, out.Pegs = p.guys()
@@ -57,7 +58,8 @@ func (p *Plan) hammock() stock.Hammock {
 		switch {
 		case s.Kind.Side():
 			rows = p.Design.Seam.Rows
-		case s.Kind == piece.BodyJoin, s.Kind == piece.LiningJoin, s.Kind == piece.TarpRidge, s.Kind == piece.TarpJoin:
+		case s.Kind == piece.BodyJoin, s.Kind == piece.LiningJoin, s.Kind == piece.TarpRidge, s.Kind == piece.TarpJoin,
+			s.Kind == piece.CoverRidge, s.Kind == piece.CoverLeft, s.Kind == piece.CoverRight, s.Kind == piece.CoverToChannel, s.Kind == piece.CoverToCap:
 			rows = 2
 		}
 		out.Runs = append(out.Runs, stock.Run{Count: 1, Length: s.Hung[0], Rows: rows})
@@ -66,6 +68,9 @@ func (p *Plan) hammock() stock.Hammock {
 		if q.Hem > 0 {
 			out.Runs = append(out.Runs, stock.Run{Count: q.Count, Length: q.Hem})
 		}
+	}
+	if z := p.Further.Cover.Zip; z.Long > 0 {
+		out.Runs = append(out.Runs, stock.Run{Count: 2, Length: z.Long})
 	}
 	if p.Design.Cap.Kind == design.Gathered {
 		for _, net := range p.Sewn.EndNets {

@@ -46,6 +46,10 @@ const (
 	TarpTouches                   // how near, rise that would do
 	TarpInGround                  // how deep, width that would do
 	LiningEased                   // seam, from which notch to which, per cent
+	CoverNearFace                 // how near, how far is well
+	CoverCoarse                   // mesh, holes per square inch
+	CoverTravels                  // by how much apexes move, what the elastic gives
+	CoverGaps                     // how far a loose edge stands off between two ties
 	GuestUnmet                    // guest, check, margin, required
 	GuestHeavy                    // guest, mass, mass of the sleeper
 	Waived                        // check, margin, required
@@ -126,6 +130,7 @@ func (p *Plan) Warnings() []string {
 	}
 	p.warnOfTarp(warn)
 	p.warnOfLining(warn)
+	p.warnOfCover(warn)
 	for _, c := range p.Margins().Waived() {
 		warn(Waived, p.Words.Margins.CheckName(c), quantity.Decimal(c.Ratio, 2), quantity.Decimal(c.Required, 2))
 	}

@@ -81,7 +81,11 @@ func English() Words {
 			TarpInGround: "the side edges of the tarp would lie %s below the ground; a tarp.width of at most %s, or a smaller tarp.pitch, does",
 			LiningEased: "%s: from %s to %s one layer is %.1f %% longer than the other, more than can be eased in well; a shorter lining.pad_length, a " +
 				"thinner pad or longer legs bring them nearer",
-			GuestUnmet: "this bed does not carry %s: %s carries %s times the load (%s needed)",
+			CoverNearFace: "the cover or the head bar lies %s from a face; %s is well",
+			CoverCoarse:   "from hole to hole the cover's net is %s: %s holes per square inch, and mosquito nets have 156 and more; midges take finer net",
+			CoverTravels:  "the apexes move by %s when somebody sits up or leaves the bed, but cover.travel lets the ridge give %s",
+			CoverGaps:     "between two of its ties the cover's loose edge stands up to %s off the bed: net that hangs below closes that, if nothing pushes it",
+			GuestUnmet:    "this bed does not carry %s: %s carries %s times the load (%s needed)",
 			GuestHeavy: "%s weighs %s, more than the %s that the bed is lettered with and tried out for; give the largest mass as sleeper.mass, " +
 				"so that strengths, lettering and proof load go by it",
 			Waived:     "accepted in the design: %s carries %s times the load (%s needed)",
