@@ -170,7 +170,7 @@ func unused(t *testing.T, table types.Type, asked map[string]bool, seen map[type
 // the texts in it that no language changes: identifiers, signs, units, what is said to
 // programmers and to other programs.
 var worded = map[string][]string{
-	"cmd/slingloft/figures": {
+	"cmd/slingloft/figures": {"head bar",
 		"mm", "in", // units
 		"net", "straight", "end", "strength", "mass", "total", " bar", "mass_", // identifiers of the document and the list
 		"kind", "name", "quantity", "unit", "price", "cost", "note", "weight", "sleeper",
@@ -256,7 +256,7 @@ var worded = map[string][]string{
 	"export/sheet/chapter": {
 		"%.0f kgf",
 		"result", "hung", "pieces", "lay", "cords", "offsets", "loads", "materials", "seams", "charts", "assumptions", "sources",
-		"cut-list", "ticks", "sacks", "sack-sizes", "tarp", "tarp-sizes", "corners-", "lining", "lining-sizes", "lining-girths", "names", "boards", "cloth", "sewing", "rope",
+		"cut-list", "ticks", "sacks", "sack-sizes", "tarp", "tarp-sizes", "cover", "cover-sizes", "corners-", "lining", "lining-sizes", "lining-girths", "names", "boards", "cloth", "sewing", "rope",
 		"fitting", "hanging", "glossary",
 		"step-", "tick-", "board-", // ids of sections, and of tables:
 		"cap-", "cut-cloth", "cut-cords", "cut-bars", "cut-boards", "checks", "creases",
@@ -274,7 +274,7 @@ var worded = map[string][]string{
 	"export/sheet/seam": {"seam-channel", "seam-hem", "seam-cap", "seam-join", "seam-opening", "seam-corner", "seam-tarp-fell", "seam-tarp-hem",
 		"seam-lining-hem", "seam-lining-baste"},
 	"export/sheet/sketch": {"piece-", "piece-parts", "lay-%d", "lie-", "use-", "body", "cord-", "tarp-flat", "tarp-end", "tarp-side", "tarp-corner",
-		"lining-across", "lining-along", "lining-flat"},
+		"cover-side", "cover-end", "cover-strip", "cover-zip", "lining-across", "lining-along", "lining-flat"},
 	"export/sheet/series": {
 		"chart-side", "chart-girth", "chart-cord", "chart-cloth", "chart-straight", "chart-level", "chart-angles", "chart-forces",
 	},

@@ -68,7 +68,8 @@ func FreeOf(d design.Design, s *hung.Shape, c Space) Free {
 				continue
 			}
 			x, body := room.Place(part, lies, who, d.Bed)
-			out.From[lies][place] = c.around(x, s.Problem.Bottom(x), body)
+			low, _ := Lies(s, x, body)
+			out.From[lies][place] = c.around(x, low, body)
 		}
 		soles := top(1)
 		if lies == design.OnBack {
@@ -77,6 +78,26 @@ func FreeOf(d design.Design, s *hung.Shape, c Space) Free {
 		out.From[lies][Feet] = c.distance(soles)
 	}
 	return out
+}
+
+// Lies returns how high the lowest point of a body lies in the bed's section at a station,
+// and the cloth around it, x across, y up: as its own girth wraps it, between the cords where
+// they hang. A body that the cloth does not wrap lies on the bottom line.
+func Lies(s *hung.Shape, x float64, body room.Body) (low float64, cloth geom.Polyline) {
+	low = s.Problem.Bottom(x)
+	q, err := s.SectionAt(x)
+	if err != nil {
+		return low, nil
+	}
+	w, err := body.Wrap(q.Half, q.Girth()/2)
+	if err != nil {
+		return low, nil
+	}
+	low += q.Height - w.Height
+	for _, p := range w.Cloth() {
+		cloth = append(cloth, geom.Pt(p.X, low+p.Y))
+	}
+	return low, cloth
 }
 
 // Unfree returns the least of what has to keep off a face, and whether it does.

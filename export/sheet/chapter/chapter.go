@@ -60,7 +60,7 @@ func (b build) chapters() []chapterOf {
 	return []chapterOf{
 		{sheet.Shop, b.result}, {sheet.Shop, b.cutList}, {sheet.Shop, b.ticks},
 		{sheet.Work, b.names}, {sheet.Work, b.materials},
-		{sheet.Work, b.pieces}, {sheet.Work, b.templates}, {sheet.Work, b.lay}, {sheet.Work, b.stage("cloth")},
+		{sheet.Work, b.pieces}, {sheet.Work, b.templates}, {sheet.Work, b.lay}, {sheet.Work, b.stage("cloth")}, {sheet.Work, b.cover},
 		{sheet.Work, b.stage("sewing")},
 		{sheet.Work, b.cords}, {sheet.Work, b.stage("rope")}, {sheet.Work, b.stage("fitting")},
 		{sheet.Work, b.sacks}, {sheet.Work, b.lining}, {sheet.Work, b.tarp},

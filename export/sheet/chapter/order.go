@@ -35,6 +35,7 @@ type stage struct {
 func stages() []stage {
 	return []stage{
 		{"cloth", func(w wording.Words) string { return w.Order.Cloth }, cuttingTasks()},
+		{"cover", func(w wording.Words) string { return w.Cover.Title }, coverTasks()},
 		{"sewing", func(w wording.Words) string { return w.Order.Sewing }, sewingTasks()},
 		{"rope", func(w wording.Words) string { return w.Order.Rope }, ropeTasks()},
 		{"fitting", func(w wording.Words) string { return w.Order.Fitting }, fittingTasks()},

@@ -236,6 +236,7 @@ func englishOrder() Order {
 	}
 	for _, steps := range []map[Task]Step{
 		englishCutting(), englishSewing(), englishRope(), englishFitting(), englishSackSteps(), englishTarpSteps(), englishLiningSteps(),
+		englishCoverSteps(),
 		englishHanging(),
 	} {
 		for k, s := range steps {

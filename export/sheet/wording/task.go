@@ -77,6 +77,15 @@ const (
 	LoopTarp
 	SealTarp
 	PitchTarp
+	MarkCover
+	ZipCover
+	RidgeCover
+	EndsCover
+	EdgeCover
+	FacedCover
+	CapsCover
+	LooseCover
+	HangCover
 	SetAnchors
 	HangEmpty
 	ProofLoad
@@ -101,6 +110,7 @@ func (t Task) String() string {
 		"thread", "thread-bare", "last-eyes", "read-last-eyes", "bars", "tack",
 		"sack-wall", "sack-edges", "sack-corners", "sack-mouth", "sack-base", "bars-sack", "drawcords", "mark-sacks",
 		"pad-in", "mark-tarp", "join-tarp", "tarp-ridge", "tarp-patches", "tarp-hem", "tarp-loops", "tarp-seal", "tarp-pitch",
+		"mark-net", "net-zip", "net-ridge", "net-ends", "net-channels", "net-facings", "net-caps", "net-loose", "net-hang",
 		"anchors", "hang", "proof", "lie", "measure", "write", "correct", "again",
 	}[t]
 }

@@ -55,6 +55,7 @@ type Words struct {
 	Sacks     Sacks
 	Tarp      Tarp
 	Lining    Lining
+	Cover     Cover
 	Effects   Effects
 	Seams     Seams
 	Charts    Charts
@@ -85,7 +86,7 @@ func English() Words {
 		Offsets: englishOffsets(),
 		Loads:   englishLoads(), Accuracy: englishAccuracy(), Corrected: englishCorrected(), Guests: englishGuests(),
 		Materials: englishMaterials(),
-		Sacks:     englishSacks(), Tarp: englishTarp(), Lining: englishLining(),
+		Sacks:     englishSacks(), Tarp: englishTarp(), Lining: englishLining(), Cover: englishCover(),
 		Order: englishOrder(), Effects: englishEffects(), Seams: englishSeams(), Charts: englishCharts(),
 		Assumed: englishAssumed(), Sources: englishSources(),
 	}
