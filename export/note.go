@@ -36,6 +36,7 @@ const (
 	BurntIntoCloth
 	SlitsToo // kinds of work, and slits
 	SlitsAlone
+	LargePage     // its longest side, how many times too small it may come out
 	Past16Bits    // how far
 	BelowZero     // corner that is counted from
 	CornerOfField // corner

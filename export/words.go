@@ -34,6 +34,7 @@ func englishNotes() map[NoteKind]string {
 		BurntIntoCloth: "caution: %s: burnt into cloth that carries a person, as a job asks",
 		CornerOfField:  "%s of the field", CornerOfStock: "%s of the stock", NoRoomForLead: "no room for a lead-in",
 		SlitsToo: "%s, slits", SlitsAlone: "slits",
+		LargePage:  "longer than %s: a program that does not know pages with a unit of their own makes it %s times too small; measure a check bar",
 		Past16Bits: "beyond %s, where plotters that count in 16 bits stop",
 		BelowZero: "counts below zero from the %s corner, where plotters that stop at their zero draw nothing: " +
 			"origin = \"lower-left\" under [machine] counts above it",

@@ -19,7 +19,7 @@ func Format() export.Format {
 
 // setUp chooses whole sheets, or pages where the machine takes a paper.
 func setUp(m design.Machine, _ export.Material) (export.Codec, error) {
-	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 2e-3, Layers: layers, Faults: faults}
+	c := export.Codec{Write: Write, Read: Read, Keeps: export.Names, Tolerance: 2e-3, Layers: layers, Faults: faults, Notes: notes}
 	if m.Paper == "" || m.Paper == design.WholeSheet {
 		return c, nil
 	}
@@ -28,11 +28,25 @@ func setUp(m design.Machine, _ export.Material) (export.Codec, error) {
 		return c, err
 	}
 	p.Overlap = m.Overlap
-	c.Divided, c.Read = true, readDivided
+	c.Divided, c.Read, c.Notes = true, readDivided, nil
 	c.Write = func(w io.Writer, d export.Drawing, o export.Options) error {
 		return WriteTiled(w, []export.Drawing{d}, o, p)
 	}
 	return c, nil
+}
+
+// notes says where a page is larger than a PDF page of plain units may be.
+func notes(d export.Drawing, o export.Options) []export.Note {
+	w, h := o.Size(d)
+	unit := newPage(export.Drawing{Width: w, Height: h}).unit
+	if unit == 1 {
+		return nil
+	}
+	far := "5080 mm"
+	if o.Inches {
+		far = "200 in"
+	}
+	return []export.Note{export.Tell(export.LargePage, far, export.Fixed(unit, 0))}
 }
 
 // readDivided reads the lines of all pages, each named by its page as in "page

@@ -216,3 +216,18 @@ func FuzzContent(f *testing.F) {
 		readertest.CheckRead(t, d)
 	})
 }
+
+// A page that is longer than plain units can say is told of, at the scale it is drawn at.
+func TestLargePageTold(t *testing.T) {
+	d := readertest.Square()
+	for _, r := range []struct {
+		long float64
+		o    export.Options
+		told bool
+	}{{5080, export.Options{}, false}, {5081, export.Options{}, true}, {9000, export.Options{Scale: 0.5}, false}, {11000, export.Options{Scale: 0.5}, true}} {
+		d.Width = r.long
+		if got := notes(d, r.o); (len(got) == 1 && got[0].Kind == export.LargePage) != r.told {
+			t.Errorf("%v mm, scale %v: %v", r.long, r.o.Scale, got)
+		}
+	}
+}
