@@ -34,6 +34,9 @@ type Hanging struct {
 	Cords   []cord.Cord
 	Over    tarp.Size
 	Anchors float64
+	// Times is how many times as wide the body was cut again at a flat place; nil: it was not.
+	// A lining follows it.
+	Times func(u float64) float64
 }
 
 // FurtherPieces builds every piece beside the bed. Each set is lettered with a mark of its
@@ -117,6 +120,9 @@ func linedWith(d design.Design, h Hanging, w words.Lettering) (panel.Lining, err
 	b, err := flat.LayLining(h.Shape, d.Cap.Kind == design.Leaning, laid)
 	if err != nil {
 		return panel.Lining{}, err
+	}
+	if h.Times != nil {
+		b = b.Recut(h.Times)
 	}
 	bare, err := panel.Lined(d, h.Shape, &b, h.Sewn, "", w)
 	if err != nil {

@@ -130,7 +130,7 @@ func englishPhrases() map[PhraseKind]string {
 		AnyOf:        "%[1]s",
 
 		TailsWouldDo:       `use bed.head_tail = "%[1]s" and bed.foot_tail = "%[2]s", or level = "made"`,
-		MadeWouldDo:        `write level = "made"; shorter tails alone would not do`,
+		MadeWouldDo:        `write level = "made"`,
 		LongerTail:         "make the tail longer or the cap upright",
 		ChecksAre:          "the checks are %[1]s",
 		FurtherRollWouldDo: "use cloth %s wide between the selvedges, or a smaller piece",

@@ -64,13 +64,14 @@ const (
 	// one is at most, mm. Half as long, the body's underside after the loop lies within
 	// 0.3 mm of where it lies with them.
 	cells, longest = 30.0, 50.0
-	// mostRounds ends a loop that does not close. One that does takes 3 to 6.
-	mostRounds = 10
+	// mostRounds ends a loop that does not close, and so does a move of the sides that after
+	// halfRounds is not hopeful times smaller than the first. One that closes takes 3 to 7.
+	mostRounds, halfRounds, hopeful = 8, 4, 4
 	// still is the change of the sides at which the loop has closed, mm.
 	still = 0.2
 	// inRound and inAll bound the steps of one round, which need not come quite to rest, and
 	// of the judgements before and after.
-	inRound, inAll = 1200, 8000
+	inRound, inAll = 900, 5000
 )
 
 // Close re-cuts the pattern until it hangs level. It returns [ErrOpen] with what came of it
@@ -80,14 +81,16 @@ func Close(p Problem) (Closed, error) {
 	if err := l.judge(&l.Before); err != nil {
 		return l.Closed, err
 	}
+	first := 0.0
 	for moved := math.Inf(1); moved > still && l.Rounds < mostRounds; l.Rounds++ {
 		h, err := l.hang(true, inRound)
 		if err != nil {
 			return l.Closed, err
 		}
-		if moved = l.improve(&h); math.IsNaN(moved) {
-			return l.Closed, ErrOpen
+		if moved = l.improve(&h); math.IsNaN(moved) || l.Rounds >= halfRounds && moved > first/hopeful {
+			break
 		}
+		first = max(first, moved)
 	}
 	l.round()
 	if err := l.judge(&l.After); err != nil {

@@ -70,7 +70,8 @@ mass, cloth. The file stays as it is.`,
 cords, bars and hang lines, under the sleeper as a chain of rounded bodies. It says how
 level the bed lies, what cords, lines and bars carry beside the figures, how the cloth
 is drawn along its threads and in shear, and where it hangs slack. A quick look takes
-some seconds, --exact up to half a minute; Ctrl-C ends it.`,
+some seconds, --exact up to half a minute; Ctrl-C ends it. With level = "hung" under
+[bed] the cut was made level in that simulation already.`,
 			Example: "  slingloft hang\n  slingloft hang my.toml --exact\n  slingloft hang my.toml --sitting\n  slingloft hang my.toml " +
 				"--json > cloth.json\n",
 			Flags: map[string]string{

@@ -70,6 +70,9 @@ func (s step) retyped(next step) bool {
 
 // New returns a desk with a file's contents; nil data: the file is not there yet.
 func New(s Store, data []byte, with work.Setting) *Desk {
+	if with.Closed == nil {
+		with.Closed = &work.Closings{}
+	}
 	d := &Desk{store: s, with: with, words: English(), opened: data, news: make(chan struct{}), stop: func() {}}
 	d.steps = []step{{data: data}}
 	return d

@@ -1,8 +1,12 @@
 package work
 
 import (
+	"crypto/sha256"
 	"errors"
+	"fmt"
 	"math"
+	"slices"
+	"sync"
 
 	"slingloft/outline/design"
 	"slingloft/outline/flat"
@@ -70,10 +74,72 @@ func (p *Plan) closed(with Setting) error {
 	}
 	p.Leveled = &Leveled{Round: out.Round, Was: p.Body}
 	var err error
-	if p.Leveled.Closed, err = level.Close(q); errors.Is(err, level.ErrOpen) {
+	if p.Leveled.Closed, err = with.Closed.close(q); errors.Is(err, level.ErrOpen) {
 		return nil
 	}
 	return err
+}
+
+// Closings keep the last loops that were closed, so that a design is not hung again for a
+// change of a value that has nothing to do with it. The zero value keeps none yet; nil keeps
+// none at all.
+type Closings struct {
+	mu   sync.Mutex
+	last []closing
+}
+
+// closing is a loop by what went into it.
+type closing struct {
+	of  [sha256.Size]byte
+	got level.Closed
+	err error
+}
+
+// kept is how many loops are kept: own choice, some megabytes each.
+const kept = 4
+
+// close is [level.Close], or what came of it before.
+func (c *Closings) close(q level.Problem) (level.Closed, error) {
+	if c == nil {
+		return level.Close(q)
+	}
+	of := digestOf(q)
+	c.mu.Lock()
+	i := slices.IndexFunc(c.last, func(l closing) bool { return l.of == of })
+	if i >= 0 {
+		defer c.mu.Unlock()
+		return c.last[i].got, c.last[i].err
+	}
+	c.mu.Unlock()
+	got, err := level.Close(q)
+	if err != nil && !errors.Is(err, level.ErrOpen) {
+		return got, err
+	}
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	c.last = append(c.last[max(0, len(c.last)-kept+1):], closing{of, got, err})
+	return got, err
+}
+
+// digestOf returns a digest of all that a loop hangs on; functions by their values along the
+// side.
+func digestOf(q level.Problem) [sha256.Size]byte {
+	h := sha256.New()
+	r := q.Rig
+	radius, bottom, body := r.Radius, q.Bottom, r.Body
+	fmt.Fprintf(h, "%x %x %x %x %x %x %x", q.Pattern, r.Bars, r.Legs, r.Apex, r.Load, r.Lines, r.Anchors)
+	fmt.Fprintf(h, "%x %x %x %x %x", r.Cloth, r.BarWeight, q.Stiffness, q.From, q.To)
+	for _, at := range q.Pattern.Side {
+		fmt.Fprintf(h, "%x %x", radius(at.X), bottom(at.X))
+		if body != nil {
+			breadth, depth := body.Round(at.X)
+			fmt.Fprintf(h, "%x %x", breadth, depth)
+		}
+	}
+	if body != nil {
+		fmt.Fprintf(h, "%x", body.Joints)
+	}
+	return [sha256.Size]byte(h.Sum(nil))
 }
 
 // unleveled returns what keeps the cut from being made level, and whether anything does.
@@ -92,15 +158,18 @@ func (p *Plan) unleveled() (design.Finding, bool) {
 	return design.Finding{}, false
 }
 
-// tailSteps is to how many parts of their lengths tails are tried that the loop closes with:
-// each takes seconds.
-const tailSteps = 4
+// tailSteps is into how many parts the lengths of long tails are divided to try which of them
+// the loop closes with: each takes seconds.
+const tailSteps = 3
 
 // shorter returns what would do in place of a cut that cannot be made level: the longest
 // tails, of those tried, or the other way of leveling.
 func (p *Plan) shorter(with Setting) (design.Phrase, error) {
 	bed := p.Design.Bed
 	sleeper := p.Design.Sleeper
+	if max(bed.HeadTail, bed.FootTail) <= longTail {
+		return design.Say(design.MadeWouldDo), nil // tails as short are not to blame
+	}
 	least := [2]float64{-sleeper.Crown, sleeper.Crown + sleeper.Stature - bed.Span}
 	for k := tailSteps - 1; k > 0; k-- {
 		part := float64(k) / tailSteps

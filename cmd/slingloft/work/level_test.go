@@ -38,6 +38,7 @@ var leveled = []struct {
 	{"even load", []string{"load.model", "even", "load.from", "-100 mm", "load.to", "1500 mm"}},
 	{"tails of 280", []string{"bed.head_tail", "280 mm", "bed.foot_tail", "280 mm"}},
 	{"tails of 400", []string{"bed.head_tail", "400 mm", "bed.foot_tail", "400 mm", "bed.head_leg", "1100 mm", "bed.foot_leg", "1100 mm"}},
+	{"with a lining", []string{"lining.pad_thickness", "25 mm"}},
 	{"narrow foot", []string{"bed.foot_bar", "640 mm", "cap.hem", "14 mm"}},
 	{"broad", []string{"bed.head_bar", "1100 mm", "bed.foot_bar", "1000 mm"}},
 	{"light sleeper", []string{"sleeper.mass", "45 kg", "sleeper.stature", "1550 mm", "sleeper.crown", "0 mm"}},
@@ -109,6 +110,24 @@ func TestLeveledHangsAgain(t *testing.T) {
 	again, err := work.ReadFor("x", data, work.Setting{})
 	if err != nil || !slices.Equal(again.Leveled.Out, p.Leveled.Out) || again.Mark != p.Mark {
 		t.Errorf("cut once more it is another: %v", err)
+	}
+}
+
+// What cannot be made level, or only past what the cloth bears, is refused with what would do.
+func TestLeveledRefuses(t *testing.T) {
+	for _, row := range []struct {
+		values []string
+		rule   design.Rule
+		hint   design.PhraseKind
+	}{
+		{[]string{"bed.head_bar", "560 mm", "bed.foot_bar", "520 mm"}, design.LevelOpen, design.MadeWouldDo},
+		{[]string{"cloth.locking_angle", "12 deg"}, design.LevelSheared, design.MadeWouldDo},
+	} {
+		_, err := work.ReadFor("x", demoWith(t, append([]string{"bed.level", "hung"}, row.values...)...), work.Setting{})
+		var faults design.Faults
+		if !errors.As(err, &faults) || faults[0].Key != design.KeyBedLevel || faults[0].Found.Rule != row.rule || faults[0].Hint.Say.Kind != row.hint {
+			t.Errorf("%v: %v", row.values, err)
+		}
 	}
 }
 

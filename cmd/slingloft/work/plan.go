@@ -80,7 +80,9 @@ type Setting struct {
 	// Leveling is told now and then what part is done of the cut again from the cloth as it
 	// hangs, about; an error of it ends the run. nil: nobody is.
 	Leveling func(part float64) error
-	Shelf    string // file of the maker's shelf; "": the one that the design names, or the one beside it
+	// Closed keeps what came of it from run to run; nil: for this run alone.
+	Closed *Closings
+	Shelf  string // file of the maker's shelf; "": the one that the design names, or the one beside it
 }
 
 // words returns the words of a run.
@@ -102,9 +104,12 @@ func (s Setting) until(ctx context.Context) Setting {
 // returned as [design.Faults].
 // A value that a fault names was tried: the design was read with it.
 func ReadFor(name string, data []byte, with Setting) (Plan, error) {
+	if with.Closed == nil {
+		with.Closed = &Closings{}
+	}
 	p, err := readFor(name, data, with)
 	if err != nil {
-		return p, remedy{name: name, data: data, with: with, source: p.source}.tried(err)
+		return p, remedy{name: name, data: data, with: with, source: p.source, slow: p.Design.Bed.Level == design.ByHung}.tried(err)
 	}
 	return p, nil
 }
@@ -233,9 +238,11 @@ func (p *Plan) panels() error {
 // furthered builds what is sewn beside the bed.
 func (p *Plan) furthered() error {
 	var err error
-	if p.Further, err = outline.FurtherPieces(p.Design,
-		outline.Hanging{Shape: &p.Shape, Sewn: p.Sewn, Cords: p.Cords.Cords, Over: p.Tarp, Anchors: p.Place.Distance},
-		p.Words.Lettering); err != nil {
+	over := outline.Hanging{Shape: &p.Shape, Sewn: p.Sewn, Cords: p.Cords.Cords, Over: p.Tarp, Anchors: p.Place.Distance}
+	if p.Leveled != nil {
+		over.Times = p.Leveled.Times
+	}
+	if p.Further, err = outline.FurtherPieces(p.Design, over, p.Words.Lettering); err != nil {
 		var place *design.Advised
 		if errors.As(err, &place) { // the one that is returned so
 			return &blamed{design.KeyCoverZip, err}

@@ -17,12 +17,16 @@ type remedy struct {
 	data   []byte
 	with   Setting
 	source design.Source
+	slow   bool          // each reading takes seconds: fewer are made
 	before design.Faults // those that others than the one tried for may remain of
 }
 
 // maxReadings is how often a design is read for one value: own choice, so that an
 // answer does not take seconds.
 const maxReadings = 8
+
+// fewReadings is how often where each reading takes seconds.
+const fewReadings = 2
 
 // maxRemedies is for how many faults of a design values are tried.
 const maxRemedies = 4
@@ -76,7 +80,7 @@ func (r remedy) others(b design.Bound) []design.Key {
 func (r remedy) settled(b design.Bound, others ...design.Bound) (design.Bound, bool) {
 	step, refused, milder := firstStep, b, b
 	quiet := false // the key itself had no fault once
-	for range maxReadings {
+	for range r.readings(maxReadings) {
 		err := r.read(append(slices.Clone(others), b)...)
 		if r.none(err) {
 			return r.nearer(refused, b, others), true
@@ -97,6 +101,14 @@ func (r remedy) settled(b design.Bound, others ...design.Bound) (design.Bound, b
 	return milder, false
 }
 
+// readings returns how often at most the design is read.
+func (r remedy) readings(most int) int {
+	if r.slow {
+		return min(most, fewReadings)
+	}
+	return most
+}
+
 // firstStep is the part of a value that is tried beyond it first; the step doubles:
 // own choice.
 const firstStep = 0.02
@@ -104,7 +116,7 @@ const firstStep = 0.02
 // nearer goes back from a value that does to one that does not, so that no more is
 // asked than has to be.
 func (r remedy) nearer(refused, does design.Bound, others []design.Bound) design.Bound {
-	for range 4 {
+	for range r.readings(4) {
 		mid := r.at(does, (refused.Value+does.Value)/2)
 		if refused.Written == does.Written || mid.Written == does.Written || mid.Written == refused.Written {
 			break
