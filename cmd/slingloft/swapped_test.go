@@ -216,7 +216,7 @@ func swappedDesigns(t *testing.T) []string {
 		put("facing.toml", demo, `kind = "strip"`, `kind = "facing"`),
 		put("one_join.toml", even, `width = "1500 mm"`, `width = "1100 mm"`+"\njoins = 1"),
 		put("two_joins.toml", even, `width = "1500 mm"`, `width = "800 mm"`+"\njoins = 2"),
-		folder + "inches.toml", sound("degenerate_whole_loop"), sound("ordinary_gathered"), sound("ordinary_tarp"),
+		folder + "inches.toml", sound("degenerate_whole_loop"), sound("ordinary_gathered"), sound("ordinary_tarp"), sound("ordinary_cover"),
 		sound("ordinary_lining"), sound("ordinary_lining_above"),
 	}
 }

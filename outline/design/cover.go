@@ -62,6 +62,9 @@ const (
 // String returns the ridge's name, as designs and documents have it.
 func (c CoverRidge) String() string { return [...]string{"elastic", "carrying"}[c] }
 
+// Carries reports whether there is a cover whose ridge counts as a line that carries.
+func (c Cover) Carries() bool { return c.On && c.Ridge == CarryingRidge }
+
 func coverRows() []row {
 	of := func(d *Design) *Cover { return &d.Cover }
 	return append(append(append([]row{
@@ -100,8 +103,17 @@ func coverZipRows(of func(*Design) *Cover) []row {
 // coverLineRows are the rows of a cover's ridge and of its net.
 func coverLineRows(of func(*Design) *Cover) []row {
 	return []row{
+		named(KeyCoverRidge, func(d *Design) *CoverRidge { return &of(d).Ridge }, []CoverRidge{ElasticRidge, CarryingRidge}).
+			says("elastic: the ridge is a thin cord with an elastic at its foot end, and carries the net alone; carrying: it has a fixed length, "+
+				"keeps the apexes from going further apart, and counts as a line that carries.", "elastic", "elastic").or("elastic").known("line"),
 		length(KeyCoverTravel, 10, 200, func(d *Design) *float64 { return &of(d).Travel }).
 			says("By how much the elastic gives either way, while the apexes move.", "30 mm", "1 1/4 in").or("30 mm").orIn("1 1/4 in"),
+		measure(KeyCoverFlattest, quantity.Degrees(5), quantity.Degrees(45), func(d *Design) *quantity.Radians { return &of(d).Flattest }).
+			says("Angle of the hang lines above the level at which a ridge that carries is reckoned, as somebody may hang the bed too tight; "+
+				"own choice.", "15 deg", "15 deg").or("15 deg").known("tight"),
+		measure(KeyCoverStrength, 10, 1e6, func(d *Design) *quantity.Newtons { return &of(d).Strength }).
+			says("Breaking strength of the ridge's cord from its data sheet; left out, its margin is not known.", "5 kN",
+				"1100 lbf").known("breaking_strength"),
 		length(KeyCoverLoop, 40, 300, func(d *Design) *float64 { return &of(d).Loop }).
 			says("Tape for each loop by which the net hangs on its ridge.", "80 mm", "3 in").or("80 mm").orIn("3 in").known("tape"),
 		length(KeyCoverMesh, 0.2, 10, func(d *Design) *float64 { return &of(d).Mesh }).
@@ -118,6 +130,12 @@ func (r *reader) checkCover() {
 	}
 	if r.good(KeyCapKind) && r.design.Cap.Kind == Gathered {
 		r.conflict(KeyCapKind, Found(CoverWithoutCaps), Say(WriteThis, `kind = "upright"`))
+	}
+	if r.good(KeyCoverHeight, KeyCoverRidge) && c.Height > 0 && c.Ridge == CarryingRidge {
+		r.conflict(KeyCoverRidge, Found(CarriesBesideApexes), Say(WriteThis, `ridge = "elastic"`))
+	}
+	if r.good(KeyCoverStrength, KeyCoverRidge) && c.Strength > 0 && c.Ridge != CarryingRidge {
+		r.conflict(KeyCoverStrength, Found(StrengthOfElastic), Say(WriteOrLeave, `ridge = "carrying"`))
 	}
 	if r.good(KeyCoverZipUp, KeyCoverZipWidth) && c.ZipUp < c.ZipWidth/2+zipRoom {
 		r.bounded(KeyCoverZipUp, Found(ZipAtEdge, r.show(KeyCoverZipWidth, c.ZipWidth)), r.atLeast(KeyCoverZipUp, c.ZipWidth/2+zipRoom))

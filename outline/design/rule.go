@@ -119,6 +119,8 @@ const (
 	HemOfOpening
 	HollowRidgeWhole
 	CoverWithoutCaps
+	CarriesBesideApexes
+	StrengthOfElastic
 	ZipAtEdge
 	HemForDrawstring
 	HollowAtBed

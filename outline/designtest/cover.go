@@ -19,9 +19,12 @@ func Cover(r *rand.Rand) design.Cover {
 	if r.IntN(2) == 0 {
 		c.ZipLength = between(250, 900)
 	}
-	if r.IntN(3) == 0 {
+	switch r.IntN(3) {
+	case 0:
 		c.Height = between(700, 1300)
 		c.Zip = design.CoverZip(r.IntN(4))
+	case 1:
+		c.Ridge = design.CarryingRidge
 	}
 	if r.IntN(2) == 0 {
 		c.Own.On = true

@@ -309,7 +309,7 @@ func TestZip(t *testing.T) {
 }
 
 // The ridge's cord: from apex to apex as far as they are apart, less the elastic as it
-// hangs.
+// hangs; one that carries has a fixed length.
 func TestLine(t *testing.T) {
 	m := covered(t, func(d *design.Design) { d.Cover.Travel = 40 })
 	a, b := m.shape.Ends[hung.Head], m.shape.Ends[hung.Foot]
@@ -319,6 +319,11 @@ func TestLine(t *testing.T) {
 	near(t, "elastic as cut", l.Elastic, 80, 0)
 	near(t, "cord", l.Cord, far-120, 1e-9)
 	near(t, "cut", l.Cut, far-120+300, 1e-9)
+
+	m = covered(t, func(d *design.Design) { d.Cover.Ridge = design.CarryingRidge })
+	l = m.cover.Space.Line
+	near(t, "cord that carries", l.Cord, far, 1e-9)
+	near(t, "elastic of one that carries", l.Elastic+l.Stretch+l.ElasticCut, 0, 0)
 
 	m = covered(t, func(d *design.Design) { d.Cover.Height = 900 })
 	if l = m.cover.Space.Line; l.Between != 0 || l.Cut != 0 {

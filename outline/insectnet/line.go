@@ -1,11 +1,6 @@
 package insectnet
 
-import (
-	"math"
-
-	"slingloft/outline/design"
-	"slingloft/outline/hung"
-)
+import "slingloft/outline/design"
 
 // Line is the cord that a cover's ridge hangs on.
 type Line struct {
@@ -18,7 +13,6 @@ type Line struct {
 	Cut        float64 // with what both knots take; 0: not known
 	ElasticCut float64 // likewise of the elastic
 
-	Flattest float64 // pull of a ridge that carries where the bed hangs too flat, N
 }
 
 // knotEnd is the cord for the eye and knot at one end of a ridge, mm: own choice.
@@ -29,7 +23,7 @@ const knotEnd = 150.0
 //
 // An elastic cut two travels long hangs at three, stretched by half: it grows slack one
 // travel shorter, and is twice as long as it was one travel longer.
-func lineOf(d design.Design, s *hung.Shape, apexes, anchors float64) Line {
+func lineOf(d design.Design, apexes, anchors float64) Line {
 	l := Line{Between: apexes}
 	if apexes == 0 {
 		l.Between = anchors
@@ -37,22 +31,10 @@ func lineOf(d design.Design, s *hung.Shape, apexes, anchors float64) Line {
 	if d.Cover.Ridge == design.ElasticRidge {
 		l.Elastic, l.Stretch = 2*d.Cover.Travel, 3*d.Cover.Travel
 		l.ElasticCut = l.Elastic + 2*knotEnd
-	} else {
-		l.Flattest = carried(s, float64(d.Cover.Flattest))
 	}
 	if l.Between > 0 {
 		l.Cord = l.Between - l.Stretch
 		l.Cut = l.Cord + 2*knotEnd
 	}
 	return l
-}
-
-// carried returns the pull of a ridge that keeps the apexes where they are while the hang
-// lines run flatter than designed: at an end that carries V the lines pull V/tan α apart,
-// and the bed holds against it what it does as designed.
-func carried(s *hung.Shape, flattest float64) (pull float64) {
-	for _, e := range s.Ends {
-		pull = max(pull, e.Vertical/math.Tan(flattest)-e.Horizontal)
-	}
-	return pull
 }

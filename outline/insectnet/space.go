@@ -75,7 +75,7 @@ func SpaceOf(d design.Design, s *hung.Shape, on Bed, anchors float64) (Space, er
 	} else {
 		c.Between = line[1].Minus(line[0]).Len()
 	}
-	c.Line = lineOf(d, s, c.Between, anchors)
+	c.Line = lineOf(d, c.Between, anchors)
 	rim, err := c.rim(s, d.Cap.Kind == design.Leaning)
 	if err != nil {
 		return c, err
@@ -98,6 +98,9 @@ func SpaceOf(d design.Design, s *hung.Shape, on Bed, anchors float64) (Space, er
 		most := math.Inf(-1)
 		for _, p := range rim {
 			most = max(most, p.Z)
+		}
+		if d.Cover.Carries() { // between the apexes alone
+			return c, &hung.Impossible{Key: design.KeyCoverRidge, Found: design.Found(design.CoverRidgeLow)}
 		}
 		return c, &hung.Impossible{Key: design.KeyCoverHeight, Found: design.Found(design.CoverRidgeLow), Bound: design.AtLeast,
 			Limit: math.Ceil(most + least - rig.Lowest(s))}

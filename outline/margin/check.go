@@ -119,12 +119,13 @@ func formerly() *strings.Replacer {
 }
 
 // Possible returns the checks that there may be, by part and case alone: those that a
-// waiver may name. Joined says that the body has lengthwise joins.
-func Possible(joined bool) []Check {
+// waiver may name. Joined says that the body has lengthwise joins, ridge that a cover's
+// ridge carries.
+func Possible(joined, ridge bool) []Check {
 	var out []Check
 	for k := range state.Kind(state.Kinds) {
 		for p := range PartCount {
-			if joined || p != JoinSeam {
+			if (joined || p != JoinSeam) && (ridge || p != RidgeCord) {
 				out = append(out, Check{Part: p, Case: k})
 			}
 		}
@@ -133,9 +134,9 @@ func Possible(joined bool) []Check {
 }
 
 // Names returns the names of [Possible] checks.
-func Names(joined bool) []string {
+func Names(joined, ridge bool) []string {
 	var out []string
-	for _, c := range Possible(joined) {
+	for _, c := range Possible(joined, ridge) {
 		out = append(out, c.Name())
 	}
 	return out
@@ -143,9 +144,9 @@ func Names(joined bool) []string {
 
 // Strangers returns the names in a design's list of waivers that no check has, now or
 // formerly.
-func Strangers(waived []string, joined bool) []string {
+func Strangers(waived []string, joined, ridge bool) []string {
 	var out []string
-	all, old := Names(joined), formerly()
+	all, old := Names(joined, ridge), formerly()
 	for _, name := range waived {
 		if !slices.Contains(all, old.Replace(name)) {
 			out = append(out, name)

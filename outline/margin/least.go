@@ -24,7 +24,8 @@ const (
 	SideCordThing Thing = iota
 	LegThing
 	LineThing
-	HookThing // each hook, ring, strap and support
+	HookThing  // each hook, ring, strap and support
+	RidgeThing // ridge of a cover that carries
 	ClothThing
 	SeamThing
 	ThreadThing
@@ -33,7 +34,7 @@ const (
 
 // String returns the thing's identifier, as documents for other programs have it.
 func (t Thing) String() string {
-	return [ThingCount]string{"side cord", "legs", "hang lines", "hooks", "cloth", "seams", "thread"}[t]
+	return [ThingCount]string{"side cord", "legs", "hang lines", "hooks", "cover ridge", "cloth", "seams", "thread"}[t]
 }
 
 // Least is the least strength that has to be bought, whether or not one is given.
@@ -77,6 +78,11 @@ func (a *assessor) leasts() []Least {
 	}
 	hook := a.Hardest(HeadHook, FootHook)
 	out = append(out, Least{Thing: HookThing, Value: hook.Load * hook.Required, Given: float64(a.Hook), Keeps: 1, Check: hook})
+	if r := a.Hardest(RidgeCord); r.Load > 0 {
+		bare := r.Load * r.Required / KnotKeeps
+		out = append(out, Least{Thing: RidgeThing, Value: bare, Knotted: bare, Tied: true, Given: float64(d.Cover.Strength), Keeps: KnotKeeps,
+			Assumed: true, Check: r})
+	}
 	return append(out, a.leastSewn()...)
 }
 

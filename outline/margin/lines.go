@@ -42,6 +42,7 @@ func Of(in Input) Report {
 		a.cords(c)
 		a.bars(c)
 		a.cloth(c)
+		a.ridge(c)
 	}
 	a.Leasts = a.leasts()
 	a.Notes = a.notes()

@@ -166,8 +166,8 @@ func TestWaiver(t *testing.T) {
 	if len(r.Unmet()) != 3 || len(r.Waived()) != 1 { // lying, sitting, edge
 		t.Errorf("unmet %+v, waived %+v", r.Unmet(), r.Waived())
 	}
-	if !reflect.DeepEqual(margin.Strangers(d.Margins.Waived, false), []string{"side cords"}) {
-		t.Errorf("strangers %q", margin.Strangers(d.Margins.Waived, false))
+	if !reflect.DeepEqual(margin.Strangers(d.Margins.Waived, false, false), []string{"side cords"}) {
+		t.Errorf("strangers %q", margin.Strangers(d.Margins.Waived, false, false))
 	}
 	g, ok := r.Governing()
 	for _, c := range r.Checks {
@@ -200,11 +200,11 @@ func TestNamesAreUnique(t *testing.T) {
 			t.Errorf("%q twice", c.Name())
 		}
 		seen[c.Name()] = true
-		if !slices.Contains(margin.Names(true), c.Name()) {
+		if !slices.Contains(margin.Names(true, false), c.Name()) {
 			t.Errorf("%q is no name", c.Name())
 		}
 	}
-	if !seen["join seam, lying"] || slices.Contains(margin.Names(false), "join seam, lying") {
+	if !seen["join seam, lying"] || slices.Contains(margin.Names(false, false), "join seam, lying") {
 		t.Error("the join is checked where there is one, and not elsewhere")
 	}
 }

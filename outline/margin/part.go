@@ -21,6 +21,7 @@ const (
 	ClothStrip
 	SideSeam
 	JoinSeam  // lengthwise join of the body
+	RidgeCord // of a cover, that keeps the apexes from going apart
 	PartCount // how many parts there are
 )
 
@@ -43,7 +44,7 @@ func (p Part) String() string {
 	return [PartCount]string{
 		"side cord", "head leg", "foot leg", "head hang line", "foot hang line", "head hook", "foot hook",
 		"head bar buckling", "foot bar buckling", "head bar yield", "foot bar yield",
-		"cloth strip", "side seam", "join seam",
+		"cloth strip", "side seam", "join seam", "cover ridge",
 	}[p]
 }
 

@@ -65,6 +65,7 @@ const (
 	Peg                       // that a corner's is tied to
 	CoverTape                 // of a cover's loops
 	CoverLine                 // cord of its ridge
+	CoverCord                 // cord of one that carries
 	CoverElastic              // of its ridge
 	HemElastic                // in its lower edge
 	CoverTies                 // cord across under the bed

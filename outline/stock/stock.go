@@ -67,6 +67,7 @@ type Cover struct {
 	Zip     float64 // from stop to stop
 	Tape    float64 // for its loops
 	Line    float64 // cord of its ridge
+	Carries bool    // that cord
 	Elastic float64 // of its ridge
 	Hem     float64 // elastic in its lower edge
 	Ties    float64 // cord across under the bed
@@ -278,9 +279,12 @@ func (b *Bill) loops(in Input) {
 func (b *Bill) covers(in Input) {
 	var rows []Row
 	for _, h := range in.Hammocks {
-		c := h.Cover
+		c, line := h.Cover, CoverLine
+		if c.Carries {
+			line = CoverCord
+		}
 		for _, r := range []Row{
-			{Thing: CoverTape, Quantity: c.Tape}, {Thing: CoverLine, Quantity: c.Line}, {Thing: CoverElastic, Quantity: c.Elastic},
+			{Thing: CoverTape, Quantity: c.Tape}, {Thing: line, Quantity: c.Line}, {Thing: CoverElastic, Quantity: c.Elastic},
 			{Thing: HemElastic, Quantity: c.Hem}, {Thing: CoverTies, Quantity: c.Ties},
 		} {
 			if r.Kind, r.Note = CordRow, (Note{Kind: WithCover}); r.Quantity > 0 {

@@ -323,7 +323,7 @@ func englishLeast() LeastWords {
 	return LeastWords{
 		Things: map[margin.Thing]string{
 			margin.SideCordThing: "side cord", margin.LegThing: "cord of the legs", margin.LineThing: "hang lines",
-			margin.HookThing: "each hook, ring, strap and anchor", margin.ClothThing: "cloth, across the bed",
+			margin.HookThing: "each hook, ring, strap and anchor", margin.RidgeThing: "cord of the cover's ridge", margin.ClothThing: "cloth, across the bed",
 			margin.SeamThing: "side seams", margin.ThreadThing: "thread of the side seams",
 		},
 		Spliced: "at least %s where it is spliced (a splice keeps %s%s)",

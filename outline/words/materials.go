@@ -144,6 +144,7 @@ func englishMaterials() Materials {
 			stock.Peg:          "peg for a guy line",
 			stock.CoverTape:    "woven tape for the cover's loops",
 			stock.CoverLine:    "thin cord for the cover's ridge, with little stretch",
+			stock.CoverCord:    "cord for the cover's ridge, by the least strengths",
 			stock.CoverElastic: "elastic cord for the cover's ridge",
 			stock.HemElastic:   "elastic for the cover's lower edge",
 			stock.CoverTies:    "thin cord for the cover's ties",

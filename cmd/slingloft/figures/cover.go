@@ -102,6 +102,7 @@ type CoverWords struct {
 	Elastic string // slack, as cut, stretched
 	Apexes  string // nearer, apart
 	NoRidge string
+	Carries string
 	Zip     string // where, how long, how much there is room for
 	Zips    map[design.CoverZip]string
 	Ease    string // of either row
@@ -125,6 +126,7 @@ func englishCover() CoverWords {
 		Ridge:   "ridge: %s from hook to hook under the sleeper; cord %s finished, cut at %s",
 		Elastic: "its elastic: %s slack between its knots, cut at %s, stretched to %s under the sleeper",
 		Apexes:  "the apexes come %s nearer when somebody sits up, and go %s apart when the bed is empty",
+		Carries: "its cord keeps the apexes from going further apart: what it holds where the bed hangs too tight stands with the margins",
 		NoRidge: "ridge: its cord hangs on how far the anchors are apart, which is not known",
 		Zip:     "zip %s: %s from stop to stop, where there is room for %s",
 		Zips: map[design.CoverZip]string{design.ZipLeft: "along the left side", design.ZipRight: "along the right side",
@@ -158,7 +160,11 @@ func (b *report) cover(p *work.Plan, c *Cover) {
 	} else {
 		b.line(say.NoRidge)
 	}
-	b.line(say.Elastic, b.mm(c.Ridge.Elastic), b.mm(c.Ridge.ElasticCut), b.mm(c.Ridge.Stretched))
+	if c.Ridge.Elastic > 0 {
+		b.line(say.Elastic, b.mm(c.Ridge.Elastic), b.mm(c.Ridge.ElasticCut), b.mm(c.Ridge.Stretched))
+	} else {
+		b.line(say.Carries)
+	}
 	if c.Ridge.Nearer != 0 || c.Ridge.Apart != 0 {
 		b.line(say.Apexes, b.mm(c.Ridge.Nearer), b.mm(c.Ridge.Apart))
 	}

@@ -60,8 +60,9 @@ func englishBeside() worded {
 		design.KeyCover: {
 			"height": "Cover's ridge above the bed", "edge": "Lower edge of the cover", "hem": "Hem at its lower edge", "lap": "Loose edge below the cords",
 			"allowance": "Allowance at the cover's seams", "zip": "Where it opens", "zip_length": "Length of the zip", "zip_up": "Zip above the cord",
-			"zip_width": "Width of the zip", "travel": "Give of the ridge's elastic",
-			"loop": "Tape of each ridge loop", "mesh": "From hole to hole",
+			"zip_width": "Width of the zip", "ridge": "What holds the ridge", "travel": "Give of the ridge's elastic", "flattest": "Flattest hang lines",
+			"strength": "Strength of the ridge's cord",
+			"loop":     "Tape of each ridge loop", "mesh": "From hole to hole",
 		},
 		design.KeyCoverCloth:  ownCloth("Cover's net"),
 		design.KeyLiningCloth: ownCloth("Lining's cloth"),

@@ -20,7 +20,7 @@ func (p *Plan) coverStock() stock.Cover {
 		return stock.Cover{}
 	}
 	l := c.Space.Line
-	out := stock.Cover{Zip: c.Zip.Long, Tape: float64(c.Loops) * p.Design.Cover.Loop, Line: l.Cut, Elastic: l.ElasticCut, Hem: c.Elastic}
+	out := stock.Cover{Zip: c.Zip.Long, Tape: float64(c.Loops) * p.Design.Cover.Loop, Line: l.Cut, Carries: p.Design.Cover.Carries(), Elastic: l.ElasticCut, Hem: c.Elastic}
 	for _, t := range c.Ties {
 		out.Ties += t
 	}

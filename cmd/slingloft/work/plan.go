@@ -304,7 +304,7 @@ func (p *Plan) rigged() error {
 		return err
 	}
 	p.Shelter = rig.Cover(s, ridge)
-	if names := margin.Strangers(d.Margins.Waived, p.joined()); len(names) > 0 {
+	if names := margin.Strangers(d.Margins.Waived, p.joined(), d.Cover.Carries()); len(names) > 0 {
 		return &blamed{design.KeyMarginAccepted, p.stranger(names[0])}
 	}
 	made := *p
@@ -315,7 +315,7 @@ func (p *Plan) rigged() error {
 
 // stranger says which check a name in the list of waivers is likely meant for.
 func (p *Plan) stranger(name string) error {
-	all, checks := margin.Names(p.joined()), margin.Possible(p.joined())
+	all, checks := margin.Names(p.joined(), p.Design.Cover.Carries()), margin.Possible(p.joined(), p.Design.Cover.Carries())
 	hint := design.Say(design.ChecksAre, design.Listing(quoted(all)))
 	if near := slices.Index(all, design.Nearest(name, all)); near >= 0 {
 		meant := []string{all[near]}

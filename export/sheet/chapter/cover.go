@@ -3,6 +3,7 @@ package chapter
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"slingloft/export/sheet"
 	"slingloft/export/sheet/sketch"
@@ -22,7 +23,7 @@ func (b build) cover() (sheet.Section, error) {
 	s, err := b.stage("cover")()
 	blocks := []sheet.Block{
 		sheet.Para(say.Lead),
-		sheet.Notice{Grade: sheet.Careful, Title: say.Careful, Lines: say.Mind},
+		sheet.Notice{Grade: sheet.Careful, Title: say.Careful, Lines: append(slices.Clip(say.Mind), say.Ridges[b.Design.Cover.Ridge])},
 		b.coverTable(),
 		sheet.Figures{{Picture: sketch.CoverFromSide(b.Data), Caption: say.FromSide.Caption}},
 		figure(sketch.CoverFromEnd(b.Data), say.FromEnd.Caption),
@@ -47,9 +48,11 @@ func (b build) coverTable() sheet.Table {
 	} else {
 		t.Add(say.RidgeHooks, say.NotKnown)
 	}
-	t.Add(say.Elastic, b.Round(l.Elastic))
-	t.Add(say.ElasticCut, b.Round(l.ElasticCut))
-	t.Add(say.Stretched, b.Round(l.Stretch))
+	if l.Elastic > 0 {
+		t.Add(say.Elastic, b.Round(l.Elastic))
+		t.Add(say.ElasticCut, b.Round(l.ElasticCut))
+		t.Add(say.Stretched, b.Round(l.Stretch))
+	}
 	t.Add(say.ZipLong, b.Cloth(z.Long))
 	t.Add(say.ZipRoom, b.Round(z.Room))
 	t.Add(say.ZipStop, b.Cloth(z.Stops[0])+" · "+b.Cloth(z.Stops[1]))
@@ -194,7 +197,15 @@ func (b build) hangCoverFacts(s *sheet.Step) {
 	if b.Design.Cover.Height > 0 {
 		hooks = say.OwnLine
 	}
-	insert(s, 3, hooks)
+	if b.Design.Cover.Carries() {
+		insert(s, 2, say.Tied[1])
+		insert(s, 3, say.Fixed)
+		s.Do = append(s.Do, say.Set[1])
+	} else {
+		insert(s, 2, say.Tied[0])
+		insert(s, 3, hooks)
+		s.Do = append(s.Do, say.Set[0])
+	}
 	if b.coverLoose() {
 		s.Do = append(s.Do, say.Tie)
 	}
@@ -207,8 +218,12 @@ func (b build) hangCoverFacts(s *sheet.Step) {
 		s.Add(say.Between, b.Round(l.Between))
 		s.Add(say.RidgeCut, b.Round(l.Cut))
 	}
-	s.Add(say.ElasticCut, b.Round(l.ElasticCut))
-	s.Check(say.Stretched, b.Round(l.Stretch))
+	if l.Elastic > 0 {
+		s.Add(say.ElasticCut, b.Round(l.ElasticCut))
+		s.Check(say.Stretched, b.Round(l.Stretch))
+	} else {
+		s.Check(say.RidgeCord, b.Round(l.Cord))
+	}
 }
 
 func (b build) showZip() sheet.Figures {

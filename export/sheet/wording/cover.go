@@ -31,11 +31,13 @@ type Cover struct {
 	CutOut, LowerCut, Hem, Lap, Allowance, ZipWide, ZipUp      string
 	Loops, LoopLong, RowsApart                                 string
 	TieLong, HemElastic, Between                               string
-	SeamLong                                                   string    // seam
-	NotchAt                                                    string    // notch
-	Hooks, Tie                                                 string    // sentences of some sheets
-	OwnLine                                                    string    // sentence where the ridge has a line of its own
-	Zipped                                                     [2]string // how it opens: along a side, up an end
+	SeamLong                                                   string                       // seam
+	NotchAt                                                    string                       // notch
+	Hooks, Fixed, Tie                                          string                       // sentences of some sheets
+	Tied, Set                                                  [2]string                    // on elastic, and of a ridge that carries
+	Ridges                                                     map[design.CoverRidge]string // what to mind
+	OwnLine                                                    string                       // sentence where the ridge has a line of its own
+	Zipped                                                     [2]string                    // how it opens: along a side, up an end
 }
 
 func englishCover() Cover {
@@ -47,7 +49,6 @@ func englishCover() Cover {
 		Mind: []string{
 			"Know how to open it from inside in the dark, before the first night under it.",
 			"Keep flame, stove and candle away from it: it melts and burns within seconds.",
-			"Its ridge carries the net alone: pull yourself up by the bed's edge, never by the ridge.",
 			"Never leave a child alone in or beside it.",
 			"Whether it keeps insects out hangs on its mesh: ask its maker, and mind that midges pass finer net.",
 		},
@@ -93,7 +94,20 @@ func englishCover() Cover {
 		Loops: "loops", LoopLong: "tape for each", RowsApart: "rows apart",
 		TieLong: "tie at notch %s, as cut", HemElastic: "elastic in the hem, once round, as cut", Between: "ridge, from hook to hook",
 		SeamLong: "%s, finished", NotchAt: "notch %s, from the head's end, or from below",
-		Hooks:   "Hang the eye on the head hook and the elastic on the foot hook, beside the bed's own.",
+		Hooks: "Hang the eye on the head hook and the elastic on the foot hook, beside the bed's own.",
+		Fixed: "Hang both eyes on the hooks, beside the bed's own.",
+		Tied: [2]string{
+			"Tie an eye at its head end, and the elastic to its foot end.",
+			"Tie an eye at both ends, by knots that do not slip in such cord.",
+		},
+		Set: [2]string{
+			"With somebody in the bed set the knot, so that the elastic is as long as stated; they sit up, and it stays tight.",
+			"With somebody in the bed set a knot, so that the cord lies straight from hook to hook, and pulls nothing.",
+		},
+		Ridges: map[design.CoverRidge]string{
+			design.ElasticRidge:  "Its ridge carries the net alone: pull yourself up by the bed's edge, never by the ridge.",
+			design.CarryingRidge: "Its ridge keeps the hooks from going apart. Its cord is bought by the least strengths, as every cord of the bed.",
+		},
 		OwnLine: "Tie it level to both anchors, at its height above the bed: this ridge has a line of its own.",
 		Tie:     "Lead each tie under the bed to the loop across, and tie it so that the hem touches the cloth.",
 		Zipped: [2]string{
@@ -168,9 +182,6 @@ func englishCoverSteps() map[Task]Step {
 		HangCover: {"Hang the net", []string{
 			"Hang the bed first, and try it out without the net.",
 			"Draw the ridge's cord through the loops from hole to hole.",
-			"Tie an eye at its head end, and the elastic to its foot end.",
-			"With somebody in the bed, set the knot until the elastic is as long as stated.",
-			"Let that person sit up and get out: the ridge stays tight, and pulls no hook aside.",
 		}, "The sides are smooth, nothing touches face or elbows, and the zip opens from inside in the dark."},
 	}
 }
