@@ -197,7 +197,7 @@ func englishOrder() Order {
 		ClothMass: "cloth", ThreadBreaks: "thread, breaks at",
 		AnyThread: "not named", PastRow: "raw edges reach past the innermost row by", CornerLeft: "left past the net line",
 		EdgeLine: "chalk line, from the raw edge", CapTopHem: "top hem of the caps, both folds",
-		WideAt:    "width at the %s bar line, from row 1 to row 1",
+		WideAt:    "width at the %s bar line",
 		FoldShort: "fold too short for the turn at the %s bar by",
 
 		EyeLoop: "cord in the loop", Bury: "bury", OfDiameters: "%s, %s cord diameters",
@@ -226,7 +226,7 @@ func englishOrder() Order {
 		NodeOf:     "%s, %s", ToHook: "from the %s to the hanging point", FromTip: "from the foot tip to the %s", Opening: "opening",
 		BarCut: "%s bar, cut length", TipReach: "from the bar's end to the middle of the cord",
 		CordToCord:    "%s bar, from middle to middle of its cords",
-		OverShoulders: "%s bar, from shoulder to shoulder of its tips",
+		OverShoulders: "%s bar, over both shoulders",
 		TipFace:       "from the bar's end to the plug's shoulder", PinLong: "pin, past the shoulder", PlugThick: "plug, to fit a bore of",
 		NoHole:    "Drill no hole across the bar to hold a plug: the design counts on none.",
 		Hole:      "The design counts on a hole of %s across the bar, and on no wider one.",
