@@ -3,6 +3,7 @@ package nest
 import (
 	"math"
 	"slices"
+	"sync"
 	"sync/atomic"
 
 	"slingloft/nest/nofit"
@@ -11,8 +12,8 @@ import (
 
 // atlas holds the shapes and forms of a problem and the no-fit fields between
 // them. A field belongs to two shapes and the quarters by which one is turned
-// against the other; it is made when it is first asked for. Several goroutines
-// may ask at once; they would make the same field.
+// against the other; it is made when it is first asked for, once: who asks meanwhile
+// waits.
 type atlas struct {
 	shapes []shape
 	forms  []form
@@ -20,7 +21,8 @@ type atlas struct {
 	grow   float64 // how far fields reach past the true region, see problem.safety
 	plain  bool    // fields are patches without a grid
 	fields []atomic.Pointer[nofit.Field]
-	links  []link // of every ordered pair of forms, none where there are too many
+	making [64]sync.Mutex // of fields, by their shapes
+	links  []link         // of every ordered pair of forms, none where there are too many
 }
 
 // mostLinked is of how many forms the links are kept: some 20 MB of them.
@@ -141,6 +143,18 @@ func (a *atlas) box(s spot) geom.Box {
 func (a *atlas) depth(l *link, x, y float64) float64 {
 	f := l.field.Load()
 	if f == nil {
+		f = a.field(l)
+	}
+	return f.Depth(l.into(x, y))
+}
+
+// field returns the field of l, made if nobody has made it yet.
+func (a *atlas) field(l *link) *nofit.Field {
+	turn := &a.making[(4*(l.a*31+l.b)+l.quarter)%len(a.making)]
+	turn.Lock()
+	defer turn.Unlock()
+	f := l.field.Load()
+	if f == nil {
 		ps := a.patches(l, func(s *shape) []geom.Ring { return s.parts })
 		if a.plain {
 			f = nofit.Plain(ps, a.grow)
@@ -149,7 +163,7 @@ func (a *atlas) depth(l *link, x, y float64) float64 {
 		}
 		l.field.Store(f)
 	}
-	return f.Depth(l.into(x, y))
+	return f
 }
 
 // patches returns the no-fit patches of the two shapes of l, by one of their covers.

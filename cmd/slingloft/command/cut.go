@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"strings"
+	"sync"
 	"time"
 
 	"github.com/spf13/pflag"
@@ -75,17 +76,13 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	if err != nil {
 		return err
 	}
-	if err := verdicts(beds); err != nil {
+	l, out, unfit, err := laidOut(ctx, beds, &p, o)
+	if unfit != nil {
 		if o.json {
-			return errors.Join(err, document.Write(s.Out, cutDocument(&p, err, s.words())))
+			return errors.Join(unfit, document.Write(s.Out, cutDocument(&p, unfit, s.words())))
 		}
-		return err
+		return unfit
 	}
-	out, err := outputOf(p.Design, o.shop, o.scale, "cut", &p.Words.Sheets)
-	if err != nil {
-		return err
-	}
-	l, err := p.Lay(ctx, work.Budget{Time: o.layTime})
 	if err != nil {
 		return err
 	}
@@ -112,6 +109,24 @@ func cut(ctx context.Context, s Streams, args []string, o cutOptions) error {
 	sayMixed(s, o.out, "")
 	summary(s, &p, l)
 	return nil
+}
+
+// laidOut lays beds out together, while it is found whether they may be cut at all. It
+// returns the lays with how they are written, and why they may not be cut.
+func laidOut(ctx context.Context, beds []*work.Plan, p *work.Plan, o cutOptions) (l work.Lays, out output, unfit, err error) {
+	ctx, stop := context.WithCancel(ctx)
+	defer stop()
+	var laying sync.WaitGroup
+	laying.Go(func() {
+		if out, err = outputOf(p.Design, o.shop, o.scale, "cut", &p.Words.Sheets); err == nil {
+			l, err = p.Lay(ctx, work.Budget{Time: o.layTime})
+		}
+	})
+	if unfit = verdicts(beds); unfit != nil {
+		stop()
+	}
+	laying.Wait()
+	return l, out, unfit, err
 }
 
 // tell writes every drawing and tells of it in a document, of as many as were

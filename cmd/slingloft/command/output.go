@@ -5,8 +5,11 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"runtime"
 	"slices"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"slingloft/cmd/slingloft/document"
 	"slingloft/export"
@@ -152,9 +155,9 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 	var out []file
 	var lacking gcode.UnsetError
 	var far reaches
-	for _, f := range due {
-		var b bytes.Buffer
-		err := f.codec.Write(&b, f.drawing, o.options)
+	made := o.contents(due)
+	for i, f := range due {
+		b, err := &made[i].content, made[i].err
 		if far.took(err, f.sheet) {
 			continue
 		} else if lacks := o.lacks(err, f.drawing.Stock); len(lacks) > 0 {
@@ -183,6 +186,28 @@ func (o output) files(drawings []export.Drawing) ([]file, error) {
 		return nil, misuse(NothingToWrite, strings.Join(o.say.lines(append(o.untold(), notice{what: NothingLeft})), "; "))
 	}
 	return out, nil
+}
+
+// content is what a file holds, or why it cannot be made.
+type content struct {
+	content bytes.Buffer
+	err     error
+}
+
+// contents makes the contents of files, as many at a time as there are processors.
+func (o output) contents(due []dueFile) []content {
+	out := make([]content, len(due))
+	var done sync.WaitGroup
+	var next atomic.Int64
+	for range min(runtime.GOMAXPROCS(0), len(due)) {
+		done.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(due); i = int(next.Add(1)) - 1 {
+				out[i].err = due[i].codec.Write(&out[i].content, due[i].drawing, o.options)
+			}
+		})
+	}
+	done.Wait()
+	return out
 }
 
 // numbered returns which of the sheets of its stock each drawing is, by its name and

@@ -5,6 +5,7 @@ import (
 	"context"
 	"errors"
 	"math"
+	"sync"
 	"time"
 
 	"slingloft/export"
@@ -57,7 +58,27 @@ func (p *Plan) boards() []piece.Piece { return p.Templates }
 // does not fit is a fault of the design that names the piece and both sizes.
 func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 	var out Lays
-	var err error
+	if b.Time > 0 {
+		// One after the other: each has the time to itself.
+		rolls, err := p.layRolls(ctx, b)
+		if out.Rolls = rolls; err != nil {
+			return out, err
+		}
+		out.Boards, err = p.layBoards(ctx, b)
+		return out, err
+	}
+	var both sync.WaitGroup
+	var noBoards error
+	both.Go(func() { out.Boards, noBoards = p.layBoards(ctx, b) })
+	rolls, err := p.layRolls(ctx, b)
+	both.Wait()
+	out.Rolls = rolls
+	return out, cmp.Or(err, noBoards)
+}
+
+// layRolls lays the cloth of each roll.
+func (p *Plan) layRolls(ctx context.Context, b Budget) ([]nest.Lay, error) {
+	var out []nest.Lay
 	for roll := range p.Rolls() {
 		pieces := p.OnRoll(roll)
 		start := p.pairs(ctx, b, roll)
@@ -69,22 +90,27 @@ func (p *Plan) Lay(ctx context.Context, b Budget) (Lays, error) {
 		if err != nil {
 			return out, p.misfit(err, p.Design.RollKey(roll).In("width"), pieces)
 		}
-		out.Rolls = append(out.Rolls, lay)
+		out = append(out, lay)
 	}
+	return out, nil
+}
+
+// layBoards lays the templates and gauges, if there are any.
+func (p *Plan) layBoards(ctx context.Context, b Budget) (nest.Lay, error) {
 	if len(p.boards()) == 0 {
-		return out, nil
+		return nest.Lay{}, nil
 	}
 	bed, err := p.bed()
 	if err != nil {
-		return out, p.located(err)
+		return nest.Lay{}, p.located(err)
 	}
-	out.Boards, err = b.search("sheets", func(o nest.Options) (nest.Lay, error) {
+	lay, err := b.search("sheets", func(o nest.Options) (nest.Lay, error) {
 		return nest.PackBeds(ctx, items(p.boards()), bed, o)
 	})
 	if err != nil {
-		return out, p.misfit(err, design.KeySheetWidth, p.boards())
+		return lay, p.misfit(err, design.KeySheetWidth, p.boards())
 	}
-	return out, nil
+	return lay, nil
 }
 
 // strip is a roll that cloth is laid on. A machine that cuts beside the lines stays
