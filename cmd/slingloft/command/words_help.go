@@ -92,6 +92,8 @@ Several designs, or --copies of one, are laid on one roll: each piece is lettere
 with the number of its bed, and templates that beds share are written once. They
 have to use the same cloth and the same sheets.
 
+A lay has at most 5,000 pieces, a drawing that is added 100 outlines.
+
 Formats: %s.`,
 			Example: "  slingloft cut\n  slingloft cut my.toml --out my-files --as svg,dxf\n" +
 				"  slingloft cut my.toml --scale 1:5 --as svg\n  slingloft cut my.toml --as pdf --paper a4 --measured 99.6x100.2\n" +
