@@ -14,6 +14,7 @@ import (
 	"slingloft/outline/piece"
 	"slingloft/outline/sack"
 	"slingloft/outline/tarp"
+	"slingloft/outline/template"
 	"slingloft/outline/words"
 )
 
@@ -77,7 +78,7 @@ func FurtherPieces(d design.Design, h Hanging, w words.Lettering) (Further, erro
 }
 
 // lined builds the lining of a bed; none where the design asks for none. Where its edges
-// would not hang as long as the body's, a thinner pad that lets them is looked for.
+// cannot be sewn to the body's, a thinner pad that lets them is looked for.
 func lined(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) {
 	if !d.Lining.On {
 		return panel.Lining{}, nil
@@ -86,15 +87,15 @@ func lined(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) 
 	if err != nil {
 		return out, err
 	}
-	off, ok := hangsOff(out.Seams)
+	found, ok := spoils(d, out)
 	if !ok {
 		return out, nil
 	}
-	no := &hung.Impossible{Key: design.KeyLiningPadThickness, Found: design.Found(design.LiningHangsOff, off)}
+	no := &hung.Impossible{Key: design.KeyLiningPadThickness, Found: found}
 	for thin := d; thin.Lining.Thickness > 5; {
 		thin.Lining.Thickness /= 2
 		if try, err := linedWith(thin, h, w); err == nil {
-			if _, off := hangsOff(try.Seams); !off {
+			if _, bad := spoils(thin, try); !bad {
 				no.Bound, no.Limit = design.AtMost, thin.Lining.Thickness
 				break
 			}
@@ -103,18 +104,23 @@ func lined(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) 
 	return out, no
 }
 
-// hangsOff returns by how much a seam hangs longer on one of its edges than is allowed, mm,
-// and whether there is such a one.
-func hangsOff(seams []piece.Seam) (float64, bool) {
-	for _, s := range seams {
+// spoils returns why a lining cannot be sewn, if it cannot: an edge that hangs longer than
+// the body's by more than is allowed, or one that doubles back, so that no offsets mark it.
+func spoils(d design.Design, l panel.Lining) (design.Finding, bool) {
+	for _, s := range l.Seams {
 		if !s.Within() {
-			return math.Abs(s.Remains), true
+			return design.Found(design.LiningHangsOff, math.Abs(s.Remains)), true
 		}
 	}
-	return 0, false
+	for _, c := range l.Curves() {
+		if _, err := template.Offsets(c.Line, d.Template.Tick); err != nil {
+			return design.Found(design.LiningTurns), true
+		}
+	}
+	return design.Finding{}, false
 }
 
-// linedWith is lined without a look at how its seams hang.
+// linedWith is lined without a look at how its edges come out.
 func linedWith(d design.Design, h Hanging, w words.Lettering) (panel.Lining, error) {
 	laid := flat.LiningOf(d, h.Shape)
 	b, err := flat.LayLining(h.Shape, d.Cap.Kind == design.Leaning, laid)

@@ -121,12 +121,6 @@ func (r *reader) checkLining() {
 	if !l.On {
 		return
 	}
-	if r.good(KeyBedCut) && b.Cut != Net {
-		r.conflict(KeyBedCut, Found(LiningOfNet), Say(WriteThis, `cut = "net"`))
-	}
-	if r.good(KeyBedSideCurve) && b.Curve != Balanced {
-		r.conflict(KeyBedSideCurve, Found(LiningOfNet), Say(WriteOrLeave, `side_curve = "sleeper"`))
-	}
 	if r.good(KeyLiningPadLength, KeyLiningPadShift, KeyBedSpan) {
 		switch most := l.Long(b.Span)/2 - padPastMiddle; {
 		case l.Shift > max(most, 0):

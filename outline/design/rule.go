@@ -110,7 +110,6 @@ const (
 	HollowOfGathered
 	SideOfRectangle
 	SideOverRidge
-	LiningOfNet
 	PadPastMiddle
 	PadOverRound
 	OpeningNowhere
@@ -262,6 +261,7 @@ const (
 	PadOverSection
 	LiningOverRoll
 	LiningHangsOff
+	LiningTurns
 	PanelsTooMany
 	CoverRidgeLow
 	CoverOverRoll

@@ -58,6 +58,7 @@ func englishLater() map[Rule]string {
 		PadOverOpening:   "the pad would not go in at the opening, which is %.0[1]f mm long",
 		PadOverSection:   "no lining goes round the pad from cord to cord",
 		LiningOverRoll:   "does not hold the lining, %.0[1]f mm wide as cut, in three panels",
+		LiningTurns:      "an edge of the lining would double back on itself",
 		LiningHangsOff:   "the lining would hang %.1[1]f mm shorter or longer than the body's edge that it is sewn to",
 		PanelsTooMany:    "the tarp would fall into more than %[1]d panels",
 		CoverRidgeLow:    "the cover's ridge would run no higher than the cords",

@@ -88,7 +88,6 @@ func englishRules() map[Rule]string {
 		OpeningShort:        "leaves no room to draw the tip gap out, %[1]s",
 		HollowOfGathered:    "belongs to an end cap, but the ends are gathered",
 		SideOfRectangle:     "belongs to a hexagon, but the tarp is a rectangle",
-		LiningOfNet:         "a lining is cut to the thread net of a bed whose sides balance: straight tails and drawn sides have none",
 		PadPastMiddle:       "the pad would not lie under the middle of the bay",
 		PadOverRound:        "a lining that lies on the pad would not stay round",
 		OpeningNowhere:      "leaves no edge for the lining's opening: the ends are gathered and the sides have facings",

@@ -8,7 +8,7 @@ import (
 )
 
 // Lining returns a design with a random lining: on either face, round a pad of any size, of
-// the body's cloth or its own. What has no thread net is cut to one, since a lining is.
+// the body's cloth or its own.
 // Most can be sewn; the rest must be refused by name. The same source gives the same lining.
 func Lining(r *rand.Rand, d design.Design) design.Design {
 	between := func(a, b float64) float64 { return math.Round(1e4*(a+(b-a)*r.Float64())) / 1e4 }
@@ -18,7 +18,9 @@ func Lining(r *rand.Rand, d design.Design) design.Design {
 		}
 		return between(a, b)
 	}
-	d.Bed.Cut, d.Bed.Curve, d.Bed.EndGirth = design.Net, design.Balanced, 0
+	if d.Bed.Cut == design.Net && r.IntN(4) == 0 {
+		d.Bed.Cut = design.Straight
+	}
 	l := design.Defaults().Lining
 	l.On, l.Place, l.Opening = true, design.LiningPlace(r.IntN(2)), design.LiningOpening(r.IntN(4))
 	l.Thickness, l.Play = between(5, 80), between(0, 15)

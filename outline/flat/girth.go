@@ -48,6 +48,12 @@ func (b *Body) Hangs(s *hung.Shape, x float64) float64 {
 	return g
 }
 
+// HungGirth returns the same as it hangs under its load.
+func (b *Body) HungGirth(s *hung.Shape) func(x float64) float64 {
+	cut, flat := b.Girth(s), s.Problem.Bed.Lift.Cos()
+	return func(x float64) float64 { return cut(x) * (1 + b.strain.at(x/flat)) }
+}
+
 // departed returns the girth of a straight cut at a station, between those at which it
 // was drawn in a straight line, mm.
 func (b *Body) departed(x float64) float64 {

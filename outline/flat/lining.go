@@ -1,6 +1,7 @@
 package flat
 
 import (
+	"errors"
 	"math"
 
 	"slingloft/outline/design"
@@ -63,11 +64,21 @@ func LayLining(s *hung.Shape, leaning bool, l Lining) (Body, error) {
 		return Body{}, err
 	}
 	lay := func(l Lining) (Body, error) {
-		return layOver(s, cellAcross, leaning, func(e hung.End, p endPlane) Surface { return l.surface(s, e, p) })
+		if s.Problem.Bed.Cut == design.Straight {
+			return l.straight(s)
+		}
+		b, err := layOver(s, cellAcross, leaning, func(e hung.End, p endPlane) Surface { return l.surface(s, e, p) })
+		if err == nil && s.Problem.Bed.Curve != design.Balanced {
+			return b.drawnBeside(s, leaning, s.Problem.Bed.Curve)
+		}
+		return b, err
 	}
 	b, err := lay(l)
 	if err != nil {
 		no := &hung.Impossible{Key: design.KeyLiningPadThickness, Found: design.Found(design.PadOverSection), Cause: err}
+		if errors.Is(err, errNoCorner) {
+			no.Cause = nil // it says the same
+		}
 		if thin := l; l.Out > 0 {
 			for thin.Out = l.Out / 2; thin.Out > l.Play; thin.Out /= 2 {
 				if _, err := lay(thin); err == nil {
@@ -105,6 +116,9 @@ func (l Lining) room(s *hung.Shape, leaning bool) float64 {
 	out := math.Inf(1)
 	for _, e := range hung.Ends() {
 		at := s.Ending(e, leaning).Station(1)
+		if s.Problem.Bed.Cut == design.Straight {
+			at = s.Ends[e].TailX
+		}
 		out = min(out, float64(e.Sign()*(at-(l.Head+l.Foot)/2))-float64(tailRun*math.Abs(l.Out)))
 	}
 	return out

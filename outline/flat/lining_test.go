@@ -255,3 +255,59 @@ func TestLiningAnswered(t *testing.T) {
 		}
 	}
 }
+
+// Beside a body with straight tails the lining's edges are as long as the body's, flat and
+// hung, and in the bay, where the pad lies, it is as much longer across as round the pad.
+func TestLiningOfStraightCut(t *testing.T) {
+	s := bed(t, func(b *design.Bed) { b.Cut, b.FootBar = design.Straight, 900 })
+	body, err := layStraight(&s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l := Lining{Head: -620, Foot: 600, Out: 30}
+	b := lined(t, &s, l)
+	about(t, "side seam, hung", b.Side.HungLength(), body.Side.HungLength(), 1e-9)
+	for _, e := range hung.Ends() {
+		about(t, "tail's side", b.Corner(e).Dist(b.BarCorner(e)), body.Corner(e).Dist(body.BarCorner(e)), 1e-9)
+		about(t, "end", b.Ends[e].FlatLength(), body.Ends[e].FlatLength(), 1e-9)
+		about(t, "bar's tip along the seam", b.Tips[e], body.Tips[e], 1e-9)
+	}
+	seen := 0
+	for i := body.TipIndex(hung.Head); i <= body.TipIndex(hung.Foot); i++ {
+		p, at := body.Side.Flat[i], b.TipIndex(hung.Head)+i-body.TipIndex(hung.Head)
+		if sec := s.At(p.X).Section; p.X > l.Head && p.X < l.Foot {
+			seen++
+			about(t, "half across", b.Side.Flat[at].Y-p.Y, (closed(sec.Half, sec.Height, sec.Radius, 30)-sec.Girth())/2, 1e-6)
+		}
+	}
+	if seen < 50 {
+		t.Errorf("%d stations", seen)
+	}
+}
+
+// Beside a drawn side the lining's lies as far from a balanced one's as the body's does, and
+// both are as long as they hang.
+func TestLiningOfDrawnSide(t *testing.T) {
+	s := bed(t, func(b *design.Bed) { b.Curve = design.Arc })
+	level := s
+	level.Problem.Bed.Curve = design.Balanced
+	plain := net(t, &s, cellAcross)
+	body, err := plain.Drawn(&s, design.Arc)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l := Lining{Head: -620, Foot: 620, Out: 30}
+	b, balanced := lined(t, &s, l), lined(t, &level, l)
+	about(t, "side seam, hung", b.Side.HungLength(), body.Side.HungLength(), 1e-6)
+	about(t, "bar's tip along the seam", b.Tips[hung.Foot], body.Tips[hung.Foot], 1e-6)
+	most := 0.0
+	bay := func(b *Body) geom.Polyline { return b.Side.Flat[b.TipIndex(hung.Head) : b.TipIndex(hung.Foot)+1] }
+	for u := -700.0; u <= 700; u += 50 {
+		moved := heightAt(bay(&body), u) - heightAt(bay(&plain), u)
+		about(t, "moved", heightAt(bay(&b), u)-heightAt(bay(&balanced), u), moved, 0.05)
+		most = max(most, math.Abs(moved))
+	}
+	if most < 2 {
+		t.Errorf("an arc is drawn within %g mm of a balanced side", most)
+	}
+}

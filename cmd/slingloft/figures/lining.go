@@ -57,7 +57,8 @@ func liningOf(p *work.Plan) *Lining {
 	for _, x := range l.Stations() {
 		section := p.Shape.At(x).Section
 		if over, err := l.Laid.Over(section); err == nil { // the lining was built over it
-			out.Girths = append(out.Girths, LiningGirth{x, section.Girth(), over.Girth()})
+			body := p.Body.HungGirth(&p.Shape)(x)
+			out.Girths = append(out.Girths, LiningGirth{x, body, body + over.Girth() - section.Girth()})
 		}
 	}
 	return out

@@ -51,6 +51,8 @@ func TestLiningSewsToBody(t *testing.T) {
 		{{"lining.pad_thickness", `"50 mm"`}, {"lining.pad_width", `"500 mm"`}, {"lining.opening", `"left"`}},
 		{{"cap.kind", `"leaning"`}, {"lining.opening", `"right"`}, {"bed.head_tail", `"300 mm"`}, {"bed.foot_tail", `"300 mm"`}},
 		{{"cap.kind", `"gathered"`}, {"cap.hem", `"20 mm"`}},
+		{{"bed.cut", `"straight"`}},
+		{{"bed.side_curve", `"arc"`}, {"lining.pad_thickness", `"40 mm"`}},
 		{{"channel.kind", `"facing"`}, {"lining.opening", `"foot"`}},
 		{{"lining.cloth.name", `"thin"`}, {"lining.cloth.width", `"700 mm"`}, {"lining.cloth.areal_density", `"36 g/m²"`}},
 	} {

@@ -78,7 +78,8 @@ func (b build) girthTable() sheet.Table {
 	for i, x := range l.Stations() {
 		section := b.Shape.At(x).Section
 		if over, err := l.Laid.Over(section); err == nil { // it was built over it
-			t.Add(say.At[i], b.ClothFigure(section.Girth()), b.ClothFigure(over.Girth()), b.ClothFigure(over.Girth()-section.Girth()))
+			body, more := b.Body.HungGirth(b.Shape)(x), over.Girth()-section.Girth()
+			t.Add(say.At[i], b.ClothFigure(body), b.ClothFigure(body+more), b.ClothFigure(more))
 		}
 	}
 	return t
