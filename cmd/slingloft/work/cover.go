@@ -83,7 +83,7 @@ func (p *Plan) warnOfCover(warn func(Warning, ...any)) {
 	if c.Mesh > mosquito() {
 		warn(CoverCoarse, st.Length(c.Mesh), quantity.Decimal(quantity.Inch*quantity.Inch/(c.Mesh*c.Mesh), 0))
 	}
-	if c.Height == 0 {
+	if c.Height == 0 && !c.Carries() {
 		if a := p.Apexes(); max(a.Nearer, a.Apart) > c.Travel {
 			warn(CoverTravels, st.Length(max(a.Nearer, a.Apart)), st.Length(c.Travel))
 		}

@@ -43,7 +43,9 @@ func (b build) coverTable() sheet.Table {
 	l, z := c.Space.Line, c.Zip
 	if l.Between > 0 {
 		t.Add(say.RidgeHooks, b.Round(l.Between))
-		t.Add(say.RidgeCord, b.Round(l.Cord))
+		if l.Elastic > 0 {
+			t.Add(say.RidgeCord, b.Round(l.Cord))
+		}
 		t.Add(say.RidgeCut, b.Round(l.Cut))
 	} else {
 		t.Add(say.RidgeHooks, say.NotKnown)
@@ -193,22 +195,18 @@ func (b build) looseFacts(s *sheet.Step) {
 func (b build) hangCoverFacts(s *sheet.Step) {
 	say, c := b.Say.Cover, b.Further.Cover
 	l := c.Space.Line
-	hooks := say.Hooks
+	tied, hooks, set := say.Tied[0], say.Hooks, say.Set[0]
 	if b.Design.Cover.Height > 0 {
 		hooks = say.OwnLine
 	}
 	if b.Design.Cover.Carries() {
-		insert(s, 2, say.Tied[1])
-		insert(s, 3, say.Fixed)
-		s.Do = append(s.Do, say.Set[1])
-	} else {
-		insert(s, 2, say.Tied[0])
-		insert(s, 3, hooks)
-		s.Do = append(s.Do, say.Set[0])
+		tied, hooks, set = say.Tied[1], say.Fixed, say.Set[1]
 	}
+	s.Do = append(s.Do, tied, hooks)
 	if b.coverLoose() {
 		s.Do = append(s.Do, say.Tie)
 	}
+	s.Do = append(s.Do, set)
 	way := say.Zipped[0]
 	if c.Zip.Opens == 0 {
 		way = say.Zipped[1]
@@ -221,8 +219,6 @@ func (b build) hangCoverFacts(s *sheet.Step) {
 	if l.Elastic > 0 {
 		s.Add(say.ElasticCut, b.Round(l.ElasticCut))
 		s.Check(say.Stretched, b.Round(l.Stretch))
-	} else {
-		s.Check(say.RidgeCord, b.Round(l.Cord))
 	}
 }
 

@@ -101,8 +101,8 @@ func englishCover() Cover {
 			"Tie an eye at both ends, by knots that do not slip in such cord.",
 		},
 		Set: [2]string{
-			"With somebody in the bed set the knot, so that the elastic is as long as stated; they sit up, and it stays tight.",
-			"With somebody in the bed set a knot, so that the cord lies straight from hook to hook, and pulls nothing.",
+			"With somebody in the bed, set the knot until the elastic is as long as stated.",
+			"With somebody in the bed, set one knot until the cord lies straight and pulls nothing.",
 		},
 		Ridges: map[design.CoverRidge]string{
 			design.ElasticRidge:  "Its ridge carries the net alone: pull yourself up by the bed's edge, never by the ridge.",
