@@ -94,6 +94,9 @@ func written(t testing.TB, s sheet.Sheet) []byte {
 func TestPages(t *testing.T) {
 	made := 0
 	for name, data := range designs(t) {
+		if slices.Contains(writtenOtherwise, name) {
+			continue
+		}
 		t.Run(name, func(t *testing.T) {
 			// A file may be sound and its bed not; that is tested elsewhere.
 			p, err := work.ReadFor(name, data, work.Setting{})
@@ -124,6 +127,10 @@ func TestPages(t *testing.T) {
 		t.Errorf("only %d designs were made", made)
 	}
 }
+
+// writtenOtherwise are designs whose files are odd and whose hammocks are not.
+var writtenOtherwise = []string{"degenerate_comments", "degenerate_dotted_keys", "degenerate_tables_backwards", "degenerate_windows",
+	"ordinary_accepted", "ordinary_mixed_units", "ordinary_trials_inline"}
 
 // checkLettering looks for lettering of a piece of cloth, a template or a gauge that
 // stands over other lettering of it.

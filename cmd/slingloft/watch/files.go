@@ -64,7 +64,7 @@ func (h *handler) filesOf(w http.ResponseWriter, r *http.Request, q question, c 
 		return err
 	}
 	args = append(args, c.args...)
-	if q.Copies != 0 {
+	if q.Copies != 0 && q.Copies != 1 {
 		args = append(args, "--copies", strconv.Itoa(q.Copies))
 	}
 	var product, messages bytes.Buffer
