@@ -99,7 +99,11 @@ type Note struct {
 	// Size is how large the thing has to be, mm; 0: not given. Cloth and bars by one
 	// measure, sheets by two, hooks by how thick what holds the cord is.
 	Size [2]float64
-	Tip  TipSize // for [HoldsCord]
+	// Of is the material of bars by name, and Yield what its yield strength is counted on
+	// to be, N/mm²; "" and 0 where the design does not say.
+	Of    string
+	Yield float64
+	Tip   TipSize // for [HoldsCord]
 }
 
 // TipSize is how large the tip of a bar has to be, mm.

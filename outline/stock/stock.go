@@ -346,12 +346,13 @@ func (b *Bill) bars(in Input) error {
 	}
 	b.Masses = append(b.Masses, m)
 	for _, bar := range kinds {
-		r := Row{Kind: BarRow, Name: bar.Name, Note: Note{Kind: StockLengths, Size: [2]float64{bar.Stock}}}.each(bar.Price)
+		made := Note{Kind: StockLengths, Size: [2]float64{bar.Stock}, Of: bar.Material, Yield: float64(bar.Yield)}
+		r := Row{Kind: BarRow, Name: bar.Name, Note: made}.each(bar.Price)
 		if bar.Stock == 0 {
 			for _, p := range parts[bar] {
 				r.Quantity += p.Length / metre
 			}
-			r.Unit, r.Price, r.Note = Metre, 0, Note{Kind: BothBars}
+			r.Unit, r.Price, r.Note.Kind, r.Note.Size = Metre, 0, BothBars, [2]float64{}
 			b.row(r)
 			continue
 		}

@@ -21,6 +21,7 @@ type Materials struct {
 	CordFor, ForTrial, ForPull, ForWaste string
 	Sizes                                map[stock.NoteKind]string // a remark, the size
 	SizeTwo                              string                    // a remark, two sizes
+	Of, Yield                            string                    // a remark, what it is made of; its yield strength
 	Plug, Pin, PinAtMost, Past           string                    // of a bar's tip: size
 	// CutString is one of the cuts: end and length. Cloth and Bars are weighed.
 	CutString, Cloth, Bars string
@@ -51,13 +52,24 @@ func (n Names) Note(note stock.Note, style quantity.Style) string {
 	case stock.HoldsCord:
 		return strings.Join(append([]string{text}, m.tip(note.Tip, style)...), "; ")
 	default:
-		return m.sized(text, note, style)
+		return m.made(m.sized(text, note, style), note)
 	}
 	var cut []string
 	for e, long := range note.Cut {
 		cut = append(cut, fmt.Sprintf(m.CutString, n.Ends[e], half.Length(long)))
 	}
 	return fmt.Sprintf(text, strings.Join(cut, ", "), half.Length(stock.TieLength))
+}
+
+// made says what bars have to be made of.
+func (m Materials) made(text string, note stock.Note) string {
+	if note.Of != "" {
+		text = fmt.Sprintf(m.Of, text, note.Of)
+	}
+	if note.Yield > 0 {
+		text = fmt.Sprintf(m.Yield, text, quantity.Decimal(note.Yield, 0))
+	}
+	return text
 }
 
 // sized says how large the thing has to be, where that is given.
@@ -149,7 +161,7 @@ func englishMaterials() Materials {
 			stock.HemElastic:   "elastic for the cover's lower edge",
 			stock.CoverTies:    "thin cord for the cover's ties",
 			stock.Zip:          "zip for the cover, with a slider that opens from both faces",
-			stock.ApexHook:     "hook, ring or shackle at an apex",
+			stock.ApexHook:     "shackle or locking connector at an apex, wide enough for all its eyes",
 			stock.FarHook:      "hook or shackle at an anchor, and a strap where it is a tree",
 			stock.BarTip:       "tip for a bar's end",
 			stock.OwnLine:      "hang line, which this design does not make",
@@ -184,6 +196,8 @@ func englishMaterials() Materials {
 			stock.ForLoops: "%s, %s", stock.StopToStop: "%s, %s", stock.WithCover: "%s, %s", stock.ForGuys: "%s, %s", stock.ForPegs: "%s, %s", stock.HoldsCord: "%s, %s", stock.AsStrong: "%s, %s", stock.ToReach: "%s, %s",
 		},
 		SizeTwo:   "%s, %s × %s",
+		Of:        "%s, of %s",
+		Yield:     "%s; yield strength %s MPa or more",
 		Plug:      "plug for a bore of %s",
 		Pin:       "pin %s thick",
 		PinAtMost: "pin %s thick or less",

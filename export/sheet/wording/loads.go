@@ -36,12 +36,12 @@ func englishLoads() Loads {
 		Source:        "Source %d: %s.",
 		Governs:       "What loads each part most",
 		GovernColumns: [7]string{"part", "when", "load", "capacity", "times the load", "needed", "verdict"},
-		Least:         "Least strengths to buy, by the data sheet",
+		Least:         "Least breaking strengths to buy, by the data sheet: not working loads",
 		LeastColumns: [8]string{"for", "strength", "if it is tied", "load", "needed", "part counted on", "most loaded",
 			"the design gives"},
 		States:       "The made bed in every state; loads at rest, of the side and the end that carry more",
 		StateColumns: [10]string{"state", "weight at", "aside", "hang lines", "legs", "side cord", "bars", "cloth", "turn", "fuller cord"},
-		NoKnots:      "No cord of this bed is tied: a knot in smooth braid keeps a third to a half of its strength.",
+		NoKnots:      "No cord of the bed itself is tied: a knot in smooth braid keeps a third to a half of its strength.",
 		Assumed:      "%s, assumed", Bounded: "%s (bounded)", Extreme: "%s (extreme, not judged)",
 	}
 }

@@ -292,6 +292,7 @@ func englishCutting() map[Task]Step {
 			"Skip this step if you mark with the templates.",
 			"On a plot the thin outer rectangle is the cloth, with its cut end at the left.",
 			"Lay that left side on the cut end, and its lower side on the lower selvedge.",
+			"Have a cutter cut outlines alone: slits are cut when their edges are bound.",
 			"Copy cut, net, bar, centre, fold and hem lines, notches, openings and lettering.",
 			"Use a tracing wheel and chalk paper.",
 			"Add no allowance: the plotted cut line has it already.",

@@ -138,8 +138,9 @@ func englishLines() map[Task]Step {
 			"The far shoulder mark then lies at the far throat mark.",
 			"Tie a doubled figure-eight knot in the end that stands out, and stitch through the knot.",
 			"It carries nothing, so it may be a knot: it keeps the end from slipping in.",
+			"Whenever the eye is set anew, milk its bury tight, and mark where it comes out.",
 			thickPins,
-		}, "The eye slides while the line is slack, and holds when you pull it."},
+		}, "The eye slides while the line is slack; under load its mark stays where it is."},
 		HitchedLines: {"Splice the hang lines", []string{
 			"A knot keeps a third to a half of the cord's strength; the margins count it so.",
 			apexEye,

@@ -206,15 +206,15 @@ func englishSplicePictures() Splicing {
 		},
 		BarTip: Picture{
 			Caption: "The tip of a bar. Its pin goes through the gap between both cords; its shoulder keeps them off the bar's end. " +
-				"To scale; only " +
-				"how far plug and pin go on is not, nor a pin of which the design does not say how thick it is.",
+				"To scale, " +
+				"but for the lengths of plug and pin, and for a pin whose thickness the design leaves open.",
 			Title: "The tip of a bar, with the cords on it",
 			Desc: "A plug is fixed in the bar's end. Its shoulder holds the middle of the cords %s beyond the end. Out of it stands its %s, " +
 				"through the gap of %s, one cord over it and one under it.",
 		},
 		BareTip: Picture{
 			Caption: "The tip of a bar. Its pin goes through the gap between both cords, which lie at the very end of the bar. " +
-				"To scale; only how far plug and pin go on is not, nor a pin of which the design does not say how thick it is.",
+				"To scale, but for the lengths of plug and pin, and for a pin whose thickness the design leaves open.",
 			Title: "The tip of a bar, with the cords on it",
 			Desc: "A plug is fixed in the bar's end. The middle of the cords lies %s beyond the end. Out of it stands its %s, " +
 				"through the gap of %s, one cord over it and one under it.",
