@@ -31,7 +31,7 @@ func englishStitching() Stitching {
 	s := englishSections()
 	s.Measured = "%s %s"
 	s.Depth, s.Clear, s.SideAllowance, s.TurnUnder = "depth", "clear width", "side allowance", "turn-under"
-	s.Foot, s.RowsApart = "foot to the folded edge", "rows apart"
+	s.Foot, s.RowsApart = "stitch line to the folded edge", "rows apart"
 	s.EachFold, s.FromFold = "each fold", "stitch from the inner fold"
 	s.EndAllowance, s.CapAllowance = "body's allowance", "cap's allowance"
 	s.JoinAllowance, s.Trimmed, s.FoldAt, s.SecondRow = "allowance", "trimmed to", "folded at", "second row at"
