@@ -17,25 +17,21 @@ const (
 // errBusy says that another run has the folder.
 var errBusy = errors.New("busy")
 
-// holding is a folder that a run has to itself.
-type holding struct {
-	release func()
-	alone   bool // the system says that nobody else has it
-}
-
-// hold waits until no other run writes into a folder. The system lets go of it when
-// the program ends, however it does. Where a folder cannot be held, as on some file
-// systems of other machines, nobody is waited for.
-func hold(folder string) (holding, error) {
+// hold waits until no other run writes into a folder, and clears what killed runs left
+// there. The system lets go of it when the program ends, however it does. Where a folder
+// cannot be held, as on some file systems of other machines, nobody is waited for, and
+// nothing is cleared: it may be another run's.
+func hold(folder string) (release func(), err error) {
 	for range lockTries {
 		release, err := lock(folder)
 		switch {
 		case err == nil:
-			return holding{release, true}, nil
+			clearParts(folder)
+			return release, nil
 		case !errors.Is(err, errBusy):
-			return holding{func() {}, false}, nil
+			return func() {}, nil
 		}
 		time.Sleep(lockPause)
 	}
-	return holding{}, export.Refuse(export.FolderBusy, folder)
+	return nil, export.Refuse(export.FolderBusy, folder)
 }

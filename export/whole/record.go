@@ -95,14 +95,11 @@ func WriteAll(folder string, m Mark, replace bool, files []File, done func(path 
 
 // writeAll is [WriteAll] for a folder that is there.
 func writeAll(folder string, m Mark, replace bool, files []File) error {
-	held, err := hold(folder)
+	release, err := hold(folder)
 	if err != nil {
 		return err
 	}
-	defer held.release()
-	if held.alone {
-		clearParts(folder)
-	}
+	defer release()
 	parts, err := stagedAll(folder, m, replace, files)
 	if err != nil {
 		drop(parts)

@@ -37,14 +37,11 @@ type Policy struct {
 // that takes the place of another has that one's.
 func Write(path string, p Policy, content func(w io.Writer) error) error {
 	folder := filepath.Dir(path)
-	held, err := hold(folder)
+	release, err := hold(folder)
 	if err != nil {
 		return err
 	}
-	defer held.release()
-	if held.alone {
-		clearParts(folder)
-	}
+	defer release()
 	f, err := staged(path, p, content)
 	if err != nil {
 		return err

@@ -157,17 +157,18 @@ func writeSheet(ctx context.Context, s Streams, args []string, o sheetOptions) e
 		if err != nil {
 			return err
 		}
+		doc = doc.Only(parts...)
 		var b bytes.Buffer
-		if err := form.write(&b, doc.Only(parts...)); err != nil {
+		if err := form.write(&b, doc); err != nil {
 			return err
 		}
 		name := sheetName(o.out, i, len(p.Shares()))
-		built = append(built, builtSheet{share, doc.Only(parts...), document.FileOf(name, form.name, b.Bytes())})
+		built = append(built, builtSheet{share, doc, document.FileOf(name, form.name, b.Bytes())})
 		files = append(files, whole.File{Name: name, Content: b.Bytes()})
 	}
 	err = whole.WriteAll(folder, whole.Mark{Tag: p.Digest}, o.force, files, func(name string) {
 		if !o.json {
-			fmt.Fprintln(s.Out, filepath.Join(folder, name))
+			fmt.Fprintln(s.Out, folder+filepath.Base(name)) // as --out has it
 		}
 	})
 	if err != nil {

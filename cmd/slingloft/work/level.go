@@ -192,18 +192,11 @@ func (p *Plan) shorter(with Setting) (design.Phrase, error) {
 // closes reports whether the loop closes for the plan's design. The error is that of whoever
 // watches.
 func (p *Plan) closes(with Setting) (bool, error) {
+	if p.laidFlat() != nil {
+		return false, nil
+	}
 	var err error
-	d := p.Design
-	if p.Shape, err = hung.Solve(hung.ProblemOf(d)); err != nil {
-		return false, nil
-	}
-	if p.Body, err = flat.Lay(&p.Shape, d.Cap.Kind == design.Leaning); err != nil {
-		return false, nil
-	}
-	if !d.Bed.Plain {
-		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
-	}
-	if p.Place, p.Hangs, err = rig.Of(&p.Shape, d.Hang); err != nil {
+	if p.Place, p.Hangs, err = rig.Of(&p.Shape, p.Design.Hang); err != nil {
 		return false, nil
 	}
 	if err = p.closed(with); err != nil {

@@ -193,6 +193,27 @@ func (p *Plan) make(with Setting) error {
 // formed runs the stages up to a bed that hangs: all that a figure of it hangs on, with
 // pieces that have no mark yet and without templates.
 func (p *Plan) formed(with Setting) error {
+	if err := p.laidFlat(); err != nil {
+		return err
+	}
+	if err := p.leveled(with); err != nil {
+		return err
+	}
+	if err := p.opened(); err != nil {
+		return err
+	}
+	// The mark that is lettered on the pieces comes from their shapes.
+	if err := p.panels(); err != nil {
+		return err
+	}
+	if err := p.markable(); err != nil {
+		return err
+	}
+	return p.rigged()
+}
+
+// laidFlat solves the hung shape and lays the body flat from it.
+func (p *Plan) laidFlat() error {
 	var err error
 	d := p.Design
 	if p.Shape, err = hung.Solve(hung.ProblemOf(d)); err != nil {
@@ -210,20 +231,7 @@ func (p *Plan) formed(with Setting) error {
 	if !d.Bed.Plain {
 		p.Body = p.Body.Compensated(&p.Shape, float64(d.Cloth.WeftStiffness))
 	}
-	if err = p.leveled(with); err != nil {
-		return err
-	}
-	if err = p.opened(); err != nil {
-		return err
-	}
-	// The mark that is lettered on the pieces comes from their shapes.
-	if err = p.panels(); err != nil {
-		return err
-	}
-	if err = p.markable(); err != nil {
-		return err
-	}
-	return p.rigged()
+	return nil
 }
 
 // panels builds the cloth pieces with the mark as far as it is known.
