@@ -39,7 +39,9 @@ type Apexes struct {
 const emptied = 0.01
 
 // Apexes returns by how much the apexes move.
-func (p *Plan) Apexes() Apexes {
+func (p *Plan) Apexes() Apexes { return p.apexes() }
+
+func apexesOf(p *Plan) Apexes {
 	made := p.Made()
 	far := func(w finished.Weight) (float64, bool) {
 		pose, err := made.Hang(finished.Change{}, w)

@@ -65,6 +65,7 @@ type Plan struct {
 	laid     []piece.Piece  // of all beds, where several are laid together; see [Together]
 	burden   func() burden  // what the made bed carries; found when first asked for
 	guests   func() []Guest // what it carries under others; likewise
+	apexes   func() Apexes  // by how much its apexes move; likewise
 	keepOuts [2][]keepOut   // the maker's own, by stock
 	source   design.Source
 	sheet    [2]float64    // width and height as the design has them, whatever the machine reaches
@@ -318,6 +319,7 @@ func (p *Plan) rigged() error {
 	made := *p
 	p.burden = sync.OnceValue(func() burden { return burdenOf(&made) })
 	p.guests = sync.OnceValue(func() []Guest { return guestsOf(&made) })
+	p.apexes = sync.OnceValue(func() Apexes { return apexesOf(&made) })
 	return nil
 }
 
